@@ -1,0 +1,89 @@
+/**
+ * Who may import whom: one row a folder of src, with the folders it may reach besides itself.
+ * `write-arrows.mjs` turns the table into Biome overrides; `arrows.test.ts` proves that each forbidden arrow is refused.
+ * A row is an allow-list; a folder that is not named may not be imported.
+ */
+const units = ['core/units']
+const numbers = ['core/statistics']
+const ground = [...units, 'core/formula', 'core/kitchen']
+const weighed = [...ground, 'core/weighing', 'core/dough-temperature']
+const planned = [...weighed, 'core/trial']
+const worked = [...planned, ...numbers, 'core/design', 'core/session', 'core/tasting']
+const judged = [...worked, 'core/fairness', 'core/findings']
+const core = [...judged, 'core/figure', 'core/wording', 'core/report']
+const keeping = [...core, 'trial-file', 'notebook']
+const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
+
+/** Packages that only faces and keepers of data may use; the core knows none of them. */
+const screenPackages = ['react', 'react-dom', 'recharts', 'wouter', 'zustand', 'comlink', 'lean-qr']
+const storePackages = ['dexie', 'dexie-react-hooks']
+const outsideCore = [...screenPackages, ...storePackages, 'fflate']
+
+/** @type {{ folder: string, may: string[], packages: string[] }[]} packages: those it must not import */
+export const arrows = [
+  { folder: 'core/units', may: [], packages: outsideCore },
+  { folder: 'core/statistics', may: [], packages: outsideCore },
+  { folder: 'core/formula', may: units, packages: outsideCore },
+  { folder: 'core/kitchen', may: units, packages: outsideCore },
+  { folder: 'core/weighing', may: ground, packages: outsideCore },
+  { folder: 'core/dough-temperature', may: ground, packages: outsideCore },
+  { folder: 'core/trial', may: ground, packages: outsideCore },
+  { folder: 'core/design', may: [...ground, ...numbers, 'core/trial'], packages: outsideCore },
+  { folder: 'core/session', may: [...ground, 'core/weighing', 'core/trial'], packages: outsideCore },
+  {
+    folder: 'core/tasting',
+    may: [...ground, 'core/trial', 'core/session'],
+    packages: outsideCore,
+  },
+  { folder: 'core/fairness', may: worked, packages: outsideCore },
+  { folder: 'core/findings', may: [...worked, 'core/fairness'], packages: outsideCore },
+  { folder: 'core/figure', may: judged, packages: outsideCore },
+  { folder: 'core/wording', may: judged, packages: outsideCore },
+  { folder: 'core/report', may: [...judged, 'core/figure', 'core/wording'], packages: outsideCore },
+  { folder: 'trial-file', may: core, packages: [...screenPackages, ...storePackages] },
+  { folder: 'notebook', may: [...core, 'trial-file'], packages: screenPackages },
+  { folder: 'cli', may: [...core, 'trial-file'], packages: [...screenPackages, ...storePackages] },
+  { folder: 'app/kit', may: core, packages: storePackages },
+  { folder: 'app/charts', may: core, packages: storePackages },
+  { folder: 'app/worker', may: core, packages: storePackages },
+  { folder: 'app/services', may: keeping, packages: [] },
+  { folder: 'app/home', may: place, packages: [] },
+  { folder: 'app/kitchen', may: place, packages: [] },
+  { folder: 'app/plan', may: place, packages: [] },
+  { folder: 'app/bench', may: place, packages: [] },
+  { folder: 'app/tasting', may: place, packages: [] },
+  { folder: 'app/findings', may: place, packages: [] },
+  { folder: 'app/report', may: place, packages: [] },
+  {
+    folder: 'app/frame',
+    may: [
+      ...place,
+      ...['home', 'kitchen', 'plan', 'bench', 'tasting', 'findings', 'report'].map(
+        (name) => `app/${name}`,
+      ),
+    ],
+    packages: [],
+  },
+]
+
+/** One folder's whole Biome override: a later override replaces an earlier one's options, so each block is complete. */
+export function overrideOf({ folder, may, packages }) {
+  const reachable = [folder, ...may].map((name) => `!@/${name}/**`)
+  const patterns = [
+    {
+      group: ['@/**', ...reachable, '..', '../**'],
+      message: `${folder} may not reach there: see test/house/arrows.mjs`,
+    },
+  ]
+  const paths = Object.fromEntries(
+    packages.map((name) => [name, `${folder} does without this package`]),
+  )
+  return {
+    includes: [`src/${folder}/**`],
+    linter: {
+      rules: {
+        style: { noRestrictedImports: { level: 'error', options: { paths, patterns } } },
+      },
+    },
+  }
+}

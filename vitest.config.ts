@@ -1,0 +1,70 @@
+import { fileURLToPath } from 'node:url'
+import react from '@vitejs/plugin-react'
+import { playwright } from '@vitest/browser-playwright'
+import { defineConfig } from 'vitest/config'
+import { CHROMIUM_ARGS, findChromium } from './test/browser/chromium.mjs'
+
+const chromium = await findChromium()
+const alias = { '@': fileURLToPath(new URL('./src', import.meta.url)) }
+
+export default defineConfig({
+  plugins: [react()],
+  resolve: { alias },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['test/**/*.test.{ts,tsx}'],
+          exclude: ['**/*.browser.test.*', 'test/journeys/**'],
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: {
+          include: [
+            'react',
+            'react-dom/client',
+            'react/jsx-dev-runtime',
+            'dexie',
+            'dexie-react-hooks',
+            'zustand',
+            'date-fns',
+            'recharts',
+            'vitest-browser-react',
+          ],
+        },
+        test: {
+          name: 'browser',
+          include: ['test/**/*.browser.test.{ts,tsx}'],
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({
+              launchOptions: {
+                ...(chromium ? { executablePath: chromium.path } : {}),
+                args: CHROMIUM_ARGS,
+              },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'journeys',
+          environment: 'node',
+          include: ['test/journeys/**/*.test.ts'],
+          globalSetup: ['./test/journeys/server.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})
