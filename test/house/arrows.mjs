@@ -29,7 +29,11 @@ export const arrows = [
   { folder: 'core/dough-temperature', may: ground, packages: outsideCore },
   { folder: 'core/trial', may: ground, packages: outsideCore },
   { folder: 'core/design', may: [...ground, ...numbers, 'core/trial'], packages: outsideCore },
-  { folder: 'core/session', may: [...ground, 'core/weighing', 'core/trial'], packages: outsideCore },
+  {
+    folder: 'core/session',
+    may: [...ground, 'core/weighing', 'core/trial'],
+    packages: outsideCore,
+  },
   {
     folder: 'core/tasting',
     may: [...ground, 'core/trial', 'core/session'],
