@@ -5,10 +5,18 @@
  */
 const units = ['core/units']
 const numbers = ['core/statistics']
-const ground = [...units, 'core/formula', 'core/kitchen']
+const base = ['core/record', ...units]
+const ground = [...base, 'core/formula', 'core/kitchen']
 const weighed = [...ground, 'core/weighing', 'core/dough-temperature']
 const planned = [...weighed, 'core/trial']
-const worked = [...planned, ...numbers, 'core/design', 'core/session', 'core/tasting']
+const worked = [
+  ...planned,
+  ...numbers,
+  'core/design',
+  'core/session',
+  'core/tasting',
+  'core/whole-trial',
+]
 const judged = [...worked, 'core/fairness', 'core/findings']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
 const keeping = [...core, 'trial-file', 'notebook']
@@ -22,21 +30,27 @@ const outsideCore = [...screenPackages, ...storePackages, 'fflate']
 /** @type {{ folder: string, may: string[], packages: string[] }[]} packages: those it must not import */
 export const arrows = [
   { folder: 'core/units', may: [], packages: outsideCore },
+  { folder: 'core/record', may: [], packages: outsideCore },
   { folder: 'core/statistics', may: [], packages: outsideCore },
-  { folder: 'core/formula', may: units, packages: outsideCore },
-  { folder: 'core/kitchen', may: units, packages: outsideCore },
+  { folder: 'core/formula', may: base, packages: outsideCore },
+  { folder: 'core/kitchen', may: base, packages: outsideCore },
   { folder: 'core/weighing', may: ground, packages: outsideCore },
   { folder: 'core/dough-temperature', may: ground, packages: outsideCore },
   { folder: 'core/trial', may: ground, packages: outsideCore },
   { folder: 'core/design', may: [...ground, ...numbers, 'core/trial'], packages: outsideCore },
   {
     folder: 'core/session',
-    may: [...ground, 'core/weighing', 'core/trial'],
+    may: [...ground, ...numbers, 'core/weighing', 'core/trial', 'core/design'],
     packages: outsideCore,
   },
   {
     folder: 'core/tasting',
-    may: [...ground, 'core/trial', 'core/session'],
+    may: [...ground, 'core/trial', 'core/design', 'core/session'],
+    packages: outsideCore,
+  },
+  {
+    folder: 'core/whole-trial',
+    may: [...ground, 'core/trial', 'core/design', 'core/session', 'core/tasting'],
     packages: outsideCore,
   },
   { folder: 'core/fairness', may: worked, packages: outsideCore },

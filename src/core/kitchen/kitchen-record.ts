@@ -1,0 +1,108 @@
+import * as z from 'zod/mini'
+import { countShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { celsiusShape, gramsShape, shareShape } from '@/core/record/quantity.ts'
+import { atShape } from '@/core/record/stamp.ts'
+import { nameShape, noteShape } from '@/core/record/text.ts'
+
+const thing = { id: idShape, note: z.exactOptional(noteShape) }
+
+/** A kitchen scale: every reading is a multiple of `resolutionGrams`, up to `capacityGrams`. */
+export const scaleShape = z.strictObject({
+  ...thing,
+  kind: z.literal('scale'),
+  name: nameShape,
+  resolutionGrams: z.number().check(z.gt(0), z.lte(1000)),
+  capacityGrams: z.number().check(z.gt(0), z.lte(1e6)),
+})
+
+/** A thermometer; `spreadCelsius` is how far it may be off, plus or minus. */
+export const thermometerShape = z.strictObject({
+  ...thing,
+  kind: z.literal('thermometer'),
+  name: nameShape,
+  spreadCelsius: z.number().check(z.gte(0), z.lte(20)),
+})
+
+/** An oven with room for `places` pieces at once. */
+export const ovenShape = z.strictObject({
+  ...thing,
+  kind: z.literal('oven'),
+  name: nameShape,
+  places: countShape,
+  maxCelsius: z.exactOptional(celsiusShape),
+})
+
+/** A mixer (or hands) with the least and most dough it mixes well, and its mixing work per kg flour where known. */
+export const mixerShape = z.strictObject({
+  ...thing,
+  kind: z.literal('mixer'),
+  name: nameShape,
+  leastDoughGrams: gramsShape,
+  mostDoughGrams: gramsShape,
+  workKilojoulesPerKilogram: z.exactOptional(z.number().check(z.gte(0), z.lte(100))),
+  bowlGrams: z.exactOptional(gramsShape),
+  /** Specific heat of the bowl, kJ/(kg K): about 0.5 for steel, 0.8 for glass. */
+  bowlHeat: z.exactOptional(z.number().check(z.gt(0), z.lte(5))),
+})
+
+export const fridgeShape = z.strictObject({
+  ...thing,
+  kind: z.literal('fridge'),
+  name: nameShape,
+  celsius: celsiusShape,
+  places: z.exactOptional(countShape),
+  /** The freezer's temperature, where ice comes from. */
+  freezerCelsius: z.exactOptional(celsiusShape),
+})
+
+export const tapShape = z.strictObject({
+  ...thing,
+  kind: z.literal('tap'),
+  name: nameShape,
+  coldestCelsius: celsiusShape,
+  warmestCelsius: celsiusShape,
+})
+
+/** One bag of flour: the same name in another bag or lot is another flour to a careful trial. */
+export const flourLotShape = z.strictObject({
+  ...thing,
+  kind: z.literal('flour'),
+  name: nameShape,
+  lot: noteShape,
+  moisturePercent: z.exactOptional(shareShape),
+  proteinPercent: z.exactOptional(shareShape),
+})
+
+/**
+ * A taster, known by initials or a code. The initials stand in this record alone, so that a taster can be erased:
+ * then `initials` becomes empty and `erasedAt` says when.
+ */
+export const tasterShape = z.strictObject({
+  ...thing,
+  kind: z.literal('taster'),
+  initials: z.string().check(z.maxLength(12)),
+  erasedAt: z.exactOptional(atShape),
+})
+
+export const kitchenThingShape = z.discriminatedUnion('kind', [
+  scaleShape,
+  thermometerShape,
+  ovenShape,
+  mixerShape,
+  fridgeShape,
+  tapShape,
+  flourLotShape,
+  tasterShape,
+])
+
+export type Scale = z.infer<typeof scaleShape>
+export type Thermometer = z.infer<typeof thermometerShape>
+export type Oven = z.infer<typeof ovenShape>
+export type Mixer = z.infer<typeof mixerShape>
+export type Fridge = z.infer<typeof fridgeShape>
+export type Tap = z.infer<typeof tapShape>
+export type FlourLot = z.infer<typeof flourLotShape>
+export type Taster = z.infer<typeof tasterShape>
+export type KitchenThing = z.infer<typeof kitchenThingShape>
+export type KitchenKind = KitchenThing['kind']

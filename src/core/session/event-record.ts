@@ -1,0 +1,103 @@
+import * as z from 'zod/mini'
+import { countShape, wholeShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
+import { atShape, zoneShape } from '@/core/record/stamp.ts'
+import { noteShape } from '@/core/record/text.ts'
+
+export const aboutShape = z.strictObject({
+  kind: z.enum(['trial', 'session', 'batch', 'piece', 'serving', 'step', 'taster', 'set']),
+  id: idShape,
+})
+
+const stamped = {
+  id: idShape,
+  trialId: idShape,
+  sessionId: z.nullable(idShape),
+  /** The device that wrote it and its running number there: on one device `count` is the order, never the clock. */
+  device: idShape,
+  count: wholeShape,
+  at: atShape,
+  zone: zoneShape,
+  about: aboutShape,
+  /** The event this one replaces; a `void` event takes that one back without a replacement. */
+  corrects: z.exactOptional(idShape),
+}
+
+const event = <Kind extends string, Fields extends z.core.$ZodLooseShape>(
+  kind: Kind,
+  fields: Fields,
+) => z.strictObject({ ...stamped, kind: z.literal(kind), ...fields })
+
+const cause = { reason: noteShape }
+
+/** One line of the append-only log. Nothing in it is ever changed; a correction cites what it corrects. */
+export const eventShape = z.discriminatedUnion('kind', [
+  /** Takes back the event it cites: undo. */
+  event('void', {}),
+  /** The expectation and main response are locked: at the first mix. */
+  event('lock', {}),
+  /** A weight read from the scale, for an ingredient of a batch (`prefermentId` when it went into a preferment). */
+  event('weighed', {
+    ingredientId: idShape,
+    prefermentId: z.exactOptional(idShape),
+    grams: gramsShape,
+  }),
+  /** Worked in while handling: flour from the bench, water from wet hands, oil from the tub. */
+  event('worked-in', { what: z.enum(['dusting-flour', 'hand-water', 'oil']), grams: gramsShape }),
+  event('temperature', {
+    of: z.enum([
+      'dough',
+      'piece',
+      'flour',
+      'water',
+      'room',
+      'preferment',
+      'oven-floor',
+      'core',
+      'fridge',
+    ]),
+    celsius: celsiusShape,
+  }),
+  event('step-started', { stepId: idShape, repeat: countShape }),
+  event('step-stopped', { stepId: idShape, repeat: countShape }),
+  event('rise', { percent: z.number().check(z.gte(-100), z.lte(2000)) }),
+  /** A baker's answer to a response: a handling score or a measurement of their own. */
+  event('measured', { responseId: idShape, value: z.number() }),
+  event('bake-in', {}),
+  event('bake-out', {}),
+  /** Mass of a piece: into the oven, out of it, or cooled at a stated age. */
+  event('mass', {
+    when: z.enum(['in', 'out', 'cooled']),
+    grams: gramsShape,
+    topped: z.exactOptional(z.boolean()),
+  }),
+  /** Size of a piece: height into and out of the oven in mm, volume in mL. */
+  event('size', {
+    what: z.enum(['height-in', 'height-out', 'volume']),
+    value: z.number().check(z.gte(0), z.lte(1e6)),
+  }),
+  event('failure', {
+    what: z.enum(['stuck', 'torn', 'burnt', 'rescued', 'not-served', 'other']),
+    note: z.exactOptional(noteShape),
+  }),
+  event('note', { text: noteShape }),
+  event('photo', { photoId: idShape, caption: z.exactOptional(noteShape) }),
+  /** A serving is put before the tasters. */
+  event('served', {}),
+  event('present', {}),
+  event('declined', {}),
+  event('left', {}),
+  /** The baker closes the tasting before every ballot is in. */
+  event('tasting-closed', cause),
+  event('unsealed', {}),
+  /** Somebody looked at what a code stands for before unsealing. */
+  event('peeked', { reason: z.exactOptional(noteShape) }),
+  /** The findings were opened; before the last planned session that is recorded and reported. */
+  event('findings-looked', {}),
+])
+
+export type About = z.infer<typeof aboutShape>
+export type Event = z.infer<typeof eventShape>
+export type EventKind = Event['kind']
+export type EventOf<Kind extends EventKind> = Extract<Event, { kind: Kind }>

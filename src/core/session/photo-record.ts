@@ -1,0 +1,14 @@
+import * as z from 'zod/mini'
+import { idShape } from '@/core/record/id.ts'
+import { atShape } from '@/core/record/stamp.ts'
+
+/** A photo by reference: the picture itself stays in the notebook and travels in a backup, not in a trial file. */
+export const photoShape = z.strictObject({
+  id: idShape,
+  trialId: idShape,
+  at: atShape,
+  mediaType: z.enum(['image/jpeg', 'image/png', 'image/webp']),
+  widthPixels: z.number().check(z.int(), z.gt(0)),
+  heightPixels: z.number().check(z.int(), z.gt(0)),
+})
+export type Photo = z.infer<typeof photoShape>

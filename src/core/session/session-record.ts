@@ -1,0 +1,103 @@
+import * as z from 'zod/mini'
+import { countShape, wholeShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { atShape, zoneShape } from '@/core/record/stamp.ts'
+
+const letterShape = z.string().check(z.regex(/^[A-Z]{1,2}$/))
+
+/** A three-digit serving code, 100 to 999. */
+export const servingCodeShape = z.string().check(z.regex(/^[1-9][0-9]{2}$/))
+
+/** One dough: one level in this session, or (levelId null) one dough for all levels when the factor splits later. */
+export const batchShape = z.strictObject({
+  id: idShape,
+  letter: letterShape,
+  levelId: z.nullable(idShape),
+})
+
+/** A ball or loaf divided from a batch. Counted pieces belong to a flight; the warm-up and spares to none. */
+export const pieceShape = z.strictObject({
+  id: idShape,
+  batchId: idShape,
+  levelId: idShape,
+  flightId: z.nullable(idShape),
+  role: z.enum(['counted', 'warm-up', 'spare']),
+})
+
+/** One piece of every level, in the order it is baked (and, served as baked, tasted). */
+export const flightShape = z.strictObject({
+  id: idShape,
+  number: countShape,
+  pieceIds: z.array(idShape),
+})
+
+/** Pieces in the oven together; the index in `pieceIds` is the place. */
+export const loadShape = z.strictObject({
+  id: idShape,
+  number: countShape,
+  pieceIds: z.array(idShape),
+})
+
+/** One piece in one flight under one code, the same for all tasters. */
+export const servingShape = z.strictObject({
+  id: idShape,
+  code: servingCodeShape,
+  pieceId: idShape,
+  flightId: z.nullable(idShape),
+})
+
+/** The servings of one taster in the order they are offered; the index + 1 is the position. */
+export const tasterOrderShape = z.strictObject({
+  tasterId: idShape,
+  servingIds: z.array(idShape),
+})
+
+/** Samples of a tell-apart test: for triangle and duo-trio three codes, for paired two; `answerCode` is the odd or matching one. */
+export const tellApartSetShape = z.strictObject({
+  id: idShape,
+  tasterId: idShape,
+  samples: z.array(z.strictObject({ code: servingCodeShape, levelId: idShape })),
+  answerCode: servingCodeShape,
+})
+
+/** Drawn once when the session is begun and kept as facts: never recomputed. */
+export const dealtShape = z.strictObject({
+  seed: z.number().check(z.int(), z.gte(0), z.lte(0xffffffff)),
+  drawVersion: countShape,
+  /** The letter of each level's line, dealt at random against the levels. */
+  letters: z.array(z.strictObject({ levelId: idShape, letter: letterShape })),
+  /** Batches in the order they are mixed and handled all day. */
+  doughOrder: z.array(idShape),
+  /** True when this session's dough order is the previous one's reversed. */
+  reversed: z.boolean(),
+  flights: z.array(flightShape),
+  loads: z.array(loadShape),
+  servings: z.array(servingShape),
+  tasterOrders: z.array(tasterOrderShape),
+  sets: z.array(tellApartSetShape),
+})
+
+/** One tasting with all that was made for it: batches, pieces and what was dealt. */
+export const sessionShape = z.strictObject({
+  id: idShape,
+  trialId: idShape,
+  planId: idShape,
+  number: countShape,
+  createdAt: atShape,
+  zone: zoneShape,
+  /** Sessions added after the planned ones are numbered past them, and said so. */
+  plannedSessions: wholeShape,
+  batches: z.array(batchShape),
+  pieces: z.array(pieceShape),
+  dealt: dealtShape,
+})
+
+export type Batch = z.infer<typeof batchShape>
+export type Piece = z.infer<typeof pieceShape>
+export type Flight = z.infer<typeof flightShape>
+export type Load = z.infer<typeof loadShape>
+export type Serving = z.infer<typeof servingShape>
+export type TasterOrder = z.infer<typeof tasterOrderShape>
+export type TellApartSet = z.infer<typeof tellApartSetShape>
+export type Dealt = z.infer<typeof dealtShape>
+export type Session = z.infer<typeof sessionShape>

@@ -1,0 +1,32 @@
+import * as z from 'zod/mini'
+import { wholeShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { atShape } from '@/core/record/stamp.ts'
+import { noteShape } from '@/core/record/text.ts'
+
+/** One answer; without a value it says why (an allergy, a piece that ran out): never a silent gap. */
+export const answerShape = z.strictObject({
+  responseId: idShape,
+  value: z.nullable(z.number()),
+  why: z.exactOptional(noteShape),
+})
+
+/** One taster's answers for one serving (or one tell-apart set). Append-only: a changed ballot replaces the one it names. */
+export const ballotShape = z.strictObject({
+  id: idShape,
+  trialId: idShape,
+  sessionId: idShape,
+  tasterId: idShape,
+  device: idShape,
+  count: wholeShape,
+  at: atShape,
+  startedAt: atShape,
+  about: z.strictObject({ kind: z.enum(['serving', 'set']), id: idShape }),
+  answers: z.array(answerShape),
+  /** For a set: the code the taster picked. */
+  pickedCode: z.exactOptional(z.string().check(z.regex(/^[1-9][0-9]{2}$/))),
+  replaces: z.exactOptional(idShape),
+})
+
+export type Answer = z.infer<typeof answerShape>
+export type Ballot = z.infer<typeof ballotShape>

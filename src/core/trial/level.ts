@@ -1,0 +1,31 @@
+import * as z from 'zod/mini'
+import { idShape } from '@/core/record/id.ts'
+import { percentShape } from '@/core/record/quantity.ts'
+import { nameShape, noteShape } from '@/core/record/text.ts'
+
+/** What one option of a choice swaps: a named flour or ingredient, a tool, or a step done or left out. */
+export const changeShape = z.discriminatedUnion('what', [
+  z.strictObject({
+    what: z.literal('ingredient'),
+    ingredientId: idShape,
+    name: nameShape,
+    percent: z.exactOptional(percentShape),
+  }),
+  /** Each option at its own water: the hydration of this option alone. */
+  z.strictObject({ what: z.literal('hydration'), percent: percentShape }),
+  z.strictObject({ what: z.literal('tool'), name: nameShape }),
+  z.strictObject({ what: z.literal('step'), stepId: idShape, done: z.boolean() }),
+  z.strictObject({ what: z.literal('note'), text: noteShape }),
+])
+
+/** A value of the factor in its own unit, never converted; for a choice `value` is null and the label names the option. */
+export const levelShape = z.strictObject({
+  id: idShape,
+  value: z.nullable(z.number().check(z.gte(-1e6), z.lte(1e6))),
+  label: nameShape,
+  control: z.boolean(),
+  changes: z.exactOptional(z.array(changeShape)),
+})
+
+export type Change = z.infer<typeof changeShape>
+export type Level = z.infer<typeof levelShape>

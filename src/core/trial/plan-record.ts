@@ -1,0 +1,85 @@
+import * as z from 'zod/mini'
+import { formulaShape } from '@/core/formula/formula-record.ts'
+import { countShape, wholeShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
+import { atShape, zoneShape } from '@/core/record/stamp.ts'
+import { nameShape, noteShape } from '@/core/record/text.ts'
+import { expectationShape } from './expectation.ts'
+import { factorShape } from './factor.ts'
+import { levelShape } from './level.ts'
+import { responseShape } from './response.ts'
+import { stepShape } from './step.ts'
+
+/** Temperatures known before the mix, from which the water temperature of each batch follows. */
+export const temperaturePlanShape = z.strictObject({
+  wantedDoughCelsius: celsiusShape,
+  flourCelsius: celsiusShape,
+  roomCelsius: celsiusShape,
+  /** Own water temperature for each batch (matched), or one for all. */
+  matched: z.boolean(),
+  mixingKilojoulesPerKilogram: z.exactOptional(z.number().check(z.gte(0), z.lte(100))),
+})
+
+/** An ingredient too small for the scale, shared by all batches as one dry mix or one stock. */
+export const sharedDoseShape = z.strictObject({
+  ingredientId: idShape,
+  by: z.enum(['dry-mix', 'stock']),
+  /** For a stock: how much of the ingredient goes into how much water, before dosing. */
+  stockGrams: z.exactOptional(gramsShape),
+  stockWaterGrams: z.exactOptional(gramsShape),
+  doseGrams: z.exactOptional(gramsShape),
+})
+
+/** A difference test of two levels: can people tell them apart at all? */
+export const tellApartShape = z.strictObject({
+  test: z.enum(['triangle', 'duo-trio', 'paired']),
+  levelIds: z.array(idShape).check(z.length(2)),
+})
+
+/** One revision of a trial's plan. A revision that a session runs is frozen; a change then makes the next revision. */
+export const planShape = z.strictObject({
+  id: idShape,
+  trialId: idShape,
+  revision: countShape,
+  at: atShape,
+  zone: zoneShape,
+  question: nameShape,
+  expectation: z.nullable(expectationShape),
+  factor: factorShape,
+  levels: z.array(levelShape),
+  formula: formulaShape,
+  steps: z.array(stepShape),
+  responses: z.array(responseShape),
+  /** The response the verdict is about; null until the baker has chosen one. */
+  mainResponseId: z.nullable(idShape),
+  serving: z.enum(['as-baked', 'rested']),
+  /** One piece of every level is a flight; this many flights a session. */
+  flights: countShape,
+  sparePieces: wholeShape,
+  /** A control piece baked and tasted first, not counted. */
+  warmUpPiece: z.boolean(),
+  /** Pieces that stand in the oven together. */
+  placesPerLoad: countShape,
+  plannedSessions: countShape,
+  tasters: z.array(z.strictObject({ tasterId: idShape, knows: z.boolean() })),
+  tastersTalk: z.boolean(),
+  keyKeptBy: z.enum(['baker', 'helper']),
+  pairsOfHands: countShape,
+  /** How a serving is cut, topped and offered, the same for all; empty when nothing was fixed. */
+  servingRule: noteShape,
+  /** For factors that act late: is one dough divided late, or is each level mixed apart? */
+  doughs: z.enum(['one', 'apart']),
+  temperature: z.nullable(temperaturePlanShape),
+  sharedDoses: z.array(sharedDoseShape),
+  tellApart: z.nullable(tellApartShape),
+  /** Kitchen things the plan uses: scales, thermometers, oven, mixer, fridge, tap, flour lots. */
+  kitchenIds: z.array(idShape),
+  /** Differences in handling the baker accepts knowingly, such as fairness items marked "know about it". */
+  accepted: z.array(z.string().check(z.maxLength(64))),
+})
+
+export type TemperaturePlan = z.infer<typeof temperaturePlanShape>
+export type SharedDose = z.infer<typeof sharedDoseShape>
+export type TellApart = z.infer<typeof tellApartShape>
+export type Plan = z.infer<typeof planShape>

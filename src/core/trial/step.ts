@@ -1,0 +1,62 @@
+import * as z from 'zod/mini'
+import { countShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { celsiusShape, secondsShape } from '@/core/record/quantity.ts'
+import { nameShape, noteShape } from '@/core/record/text.ts'
+
+export const stepKinds = [
+  'feed',
+  'autolyse',
+  'mix',
+  'rest',
+  'fold',
+  'divide',
+  'ball',
+  'proof',
+  'cold-proof',
+  'warm-up',
+  'open',
+  'top',
+  'slash',
+  'bake',
+  'cool',
+  'cut',
+] as const
+
+/** What ends a step: the clock, a mark the baker sees or feels, or a reading. */
+export const endsByShape = z.discriminatedUnion('by', [
+  z.strictObject({ by: z.literal('clock') }),
+  z.strictObject({
+    by: z.literal('mark'),
+    mark: z.enum(['rise', 'poke', 'windowpane', 'own']),
+    risePercent: z.exactOptional(z.number().check(z.gt(0), z.lte(1000))),
+    text: z.exactOptional(noteShape),
+  }),
+  z.strictObject({
+    by: z.literal('reading'),
+    of: z.enum(['dough', 'oven-floor', 'core']),
+    celsius: celsiusShape,
+  }),
+])
+
+/**
+ * A stage of the method. Each of its `repeats` takes `handsSeconds` of work, then waits `waitSeconds` (for a step that ends
+ * by a mark or reading: the expected wait), good to `toleranceSeconds` either way.
+ */
+export const stepShape = z.strictObject({
+  id: idShape,
+  kind: z.enum(stepKinds),
+  name: nameShape,
+  per: z.enum(['batch', 'piece']),
+  repeats: countShape,
+  handsSeconds: secondsShape,
+  waitSeconds: secondsShape,
+  toleranceSeconds: secondsShape,
+  endsBy: endsByShape,
+  uses: z.array(z.enum(['hands', 'mixer', 'oven'])),
+  celsius: z.exactOptional(celsiusShape),
+})
+
+export type StepKind = (typeof stepKinds)[number]
+export type EndsBy = z.infer<typeof endsByShape>
+export type Step = z.infer<typeof stepShape>

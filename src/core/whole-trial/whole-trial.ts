@@ -1,0 +1,23 @@
+import * as z from 'zod/mini'
+import { kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
+import { eventShape } from '@/core/session/event-record.ts'
+import { photoShape } from '@/core/session/photo-record.ts'
+import { sessionShape } from '@/core/session/session-record.ts'
+import { ballotShape } from '@/core/tasting/ballot-record.ts'
+import { planShape } from '@/core/trial/plan-record.ts'
+import { trialShape } from '@/core/trial/trial-record.ts'
+
+/**
+ * A trial with everything that belongs to it: what a trial file holds and what findings, fairness and report read.
+ * `kitchen` copies the things its plans name, tasters among them.
+ */
+export const wholeTrialShape = z.strictObject({
+  trial: trialShape,
+  plans: z.array(planShape),
+  sessions: z.array(sessionShape),
+  events: z.array(eventShape),
+  ballots: z.array(ballotShape),
+  photos: z.array(photoShape),
+  kitchen: z.array(kitchenThingShape),
+})
+export type WholeTrial = z.infer<typeof wholeTrialShape>

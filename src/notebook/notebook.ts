@@ -1,0 +1,80 @@
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import type { Event } from '@/core/session/event-record.ts'
+import type { Photo } from '@/core/session/photo-record.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import type { Ballot } from '@/core/tasting/ballot-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Follows } from '@/core/trial/trial-record.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { FileTrouble } from '@/trial-file/trouble.ts'
+import type { Settings } from './settings-record.ts'
+import type { Summary } from './summary-record.ts'
+
+/** An event as a place writes it: the notebook adds id, device, count, time and zone. */
+export type NewEvent = Event extends infer Each
+  ? Each extends Event
+    ? Omit<Each, 'id' | 'device' | 'count' | 'at' | 'zone'> & { at?: number }
+    : never
+  : never
+
+/** A ballot as a taster seals it: the notebook adds id, device, count and time. */
+export type NewBallot = Omit<Ballot, 'id' | 'device' | 'count' | 'at'>
+
+/** What came of keeping a plan: `frozen` never happens silently, a plan in use makes the next revision. */
+export type KeptPlan = { plan: Plan; newRevision: boolean }
+
+export type ImportOutcome =
+  | { ok: true; trialId: string; already: boolean }
+  | { ok: false; reason: 'same-id-different-content'; trialId: string }
+  | { ok: false; reason: 'trouble'; troubles: FileTrouble[] }
+
+/**
+ * Everything the app keeps. Reads may be used inside a live query; each write is one transaction that stores a whole
+ * checked record or nothing, and bumps the trial's revision. A record that does not fit its shape throws before storing.
+ */
+export interface Notebook {
+  /** All trials for the home list, newest work first; binned ones left out unless asked for. */
+  summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
+  wholeTrial(trialId: string): Promise<WholeTrial | undefined>
+  /** A new trial around its first plan; returns the trial's id. The plan's ids must be new ones. */
+  createTrial(plan: Plan, options?: { follows?: Follows; note?: string }): Promise<string>
+  /** Keeps a changed plan: in place while no session runs it, else as the next revision (with a new id). */
+  keepPlan(plan: Plan): Promise<KeptPlan>
+  /** Keeps a dealt session, whole; sessions are never changed afterwards. */
+  beginSession(session: Session): Promise<void>
+  /** Appends to the log; resolves once it is on disk. */
+  log(event: NewEvent): Promise<Event>
+  /** Several events of one press, all or none. */
+  logAll(events: NewEvent[]): Promise<Event[]>
+  sealBallot(ballot: NewBallot): Promise<Ballot>
+  archive(trialId: string, archived: boolean): Promise<void>
+  /** Into the bin and out of it; `erase` is the only true deletion. */
+  bin(trialId: string, binned: boolean): Promise<void>
+  erase(trialId: string): Promise<void>
+
+  kitchen(): Promise<KitchenThing[]>
+  keepKitchenThing(thing: KitchenThing): Promise<void>
+  removeKitchenThing(id: string): Promise<void>
+  /** Empties a taster's initials for good; their answers stay, without a name. */
+  eraseTaster(tasterId: string): Promise<void>
+
+  /** Typed but unfinished input, by a key of the place's own, such as `plan/TRIAL`. */
+  draft(key: string): Promise<Record<string, string> | undefined>
+  keepDraft(key: string, values: Record<string, string>): Promise<void>
+  dropDraft(key: string): Promise<void>
+
+  settings(): Promise<Settings>
+  keepSettings(change: Partial<Omit<Settings, 'key' | 'device'>>): Promise<void>
+
+  addPhoto(photo: Photo, picture: Blob): Promise<void>
+  picture(photoId: string): Promise<Blob | undefined>
+
+  /** The trial file's text, byte for byte the same for the same trial. */
+  exportTrial(trialId: string): Promise<{ name: string; text: string }>
+  importTrial(text: string, options?: { keepBoth?: boolean }): Promise<ImportOutcome>
+  /** Opens a sample as a copy with new ids, its stamps shifted so that its last event was three minutes ago. */
+  openSample(text: string): Promise<ImportOutcome>
+  /** All trials, kitchen, settings and photos as one zip, and back. */
+  backUp(): Promise<Blob>
+  restore(zip: Blob): Promise<{ trials: ImportOutcome[] }>
+}

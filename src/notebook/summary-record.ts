@@ -1,0 +1,22 @@
+import * as z from 'zod/mini'
+import { wholeShape } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id.ts'
+import { atShape } from '@/core/record/stamp.ts'
+
+/** A line of the home list: rebuilt from the trial whenever its revision has moved on. */
+export const summaryShape = z.strictObject({
+  trialId: idShape,
+  revision: wholeShape,
+  question: z.string(),
+  factorName: z.string(),
+  unitOfMeasure: z.string(),
+  levels: z.array(z.strictObject({ label: z.string(), value: z.nullable(z.number()) })),
+  stage: z.enum(['planning', 'working', 'tasting', 'sealed', 'answered']),
+  sessionsDone: wholeShape,
+  plannedSessions: wholeShape,
+  lastAt: atShape,
+  createdAt: atShape,
+  archived: z.boolean(),
+  binned: z.boolean(),
+})
+export type Summary = z.infer<typeof summaryShape>
