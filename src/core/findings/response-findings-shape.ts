@@ -1,0 +1,131 @@
+import * as z from 'zod/mini'
+import { orAbsent } from './reason.ts'
+import { levelNameShape, rowsRungShape, rungShape } from './rung-shape.ts'
+
+/** What happened at one level over all its rows: descriptive only. Variance n - 1, interval by Student's t, 95 %. */
+export const levelSummaryShape = z.strictObject({
+  level: levelNameShape,
+  n: z.number(),
+  mean: orAbsent(z.number()),
+  sd: orAbsent(z.number()),
+  low: orAbsent(z.number()),
+  high: orAbsent(z.number()),
+  median: orAbsent(z.number()),
+})
+
+/** Page's L for rising levels; the expected direction decides the side of p. */
+export const pageShape = z.strictObject({
+  l: z.number(),
+  p: z.number(),
+  method: z.enum(['exact', 'tie-conditional-exact', 'tie-conditional-normal']),
+  direction: z.enum(['rises', 'falls', 'two-sided']),
+})
+
+/** Friedman's test with ties on taster by level means; tasters with an empty cell are left out and counted. */
+export const ranksShape = z.strictObject({
+  chiSquare: z.number(),
+  df: z.number(),
+  p: z.number(),
+  kendallW: z.number(),
+  rankSums: z.array(z.strictObject({ level: levelNameShape, sum: z.number() })),
+  leastDifference: orAbsent(z.number()),
+  leftOut: z.number(),
+  page: orAbsent(pageShape),
+})
+
+/** Percentile interval of the best level over resampled tasters (eight or more) or sessions. */
+export const bootstrapShape = z.strictObject({
+  low: z.number(),
+  high: z.number(),
+  resamples: z.number(),
+  seed: z.number(),
+  over: z.enum(['tasters', 'sessions']),
+})
+
+/** Shares of too little, right and too much, and how far the main score drops for each side, within taster and level. */
+export const justAboutRightShape = z.strictObject({
+  response: z.string(),
+  below: z.number(),
+  right: z.number(),
+  above: z.number(),
+  drops: z.array(
+    z.strictObject({
+      side: z.enum(['below', 'above']),
+      n: z.number(),
+      tasters: z.number(),
+      drop: orAbsent(z.number()),
+      low: orAbsent(z.number()),
+      high: orAbsent(z.number()),
+    }),
+  ),
+})
+
+/** One-sided: is the level as good as the best liked within the margin? `low` is the lower 95 % limit of the difference. */
+export const equivalenceShape = z.strictObject({
+  level: levelNameShape,
+  against: levelNameShape,
+  difference: z.number(),
+  low: z.number(),
+  passes: z.boolean(),
+})
+
+/** The easiest level among those that are as good as the best liked. */
+export const easiestShape = z.strictObject({
+  level: levelNameShape,
+  against: levelNameShape,
+  lowerLimit: z.number(),
+  passes: z.array(levelNameShape),
+})
+
+/** One taster: correlation of their level means with those of the rest, the level they like best, spread of their scores. */
+export const agreementShape = z.strictObject({
+  taster: z.string(),
+  correlation: orAbsent(z.number()),
+  best: orAbsent(levelNameShape),
+  sd: orAbsent(z.number()),
+})
+
+/** What a rung may say: one of five, about the pair with the largest difference, against the margin. */
+export const verdictShape = z.strictObject({
+  kind: z.enum(['matters', 'differs', 'too-small', 'leans', 'not-settled']),
+  difference: z.number(),
+  low: z.number(),
+  high: z.number(),
+  margin: z.nullable(z.number()),
+  between: z.tuple([levelNameShape, levelNameShape]),
+})
+
+/** Everything found about one response. */
+export const responseFindingsShape = z.strictObject({
+  name: z.string(),
+  n: z.number(),
+  failures: z.number(),
+  levels: z.array(levelSummaryShape),
+  rows: orAbsent(rowsRungShape),
+  pieces: orAbsent(rungShape),
+  doughs: orAbsent(rungShape),
+  factor: orAbsent(rungShape),
+  ranks: orAbsent(ranksShape),
+  bootstrap: orAbsent(bootstrapShape),
+  justAboutRight: z.array(justAboutRightShape),
+  equivalence: orAbsent(z.array(equivalenceShape)),
+  easiest: orAbsent(easiestShape),
+  agreement: z.array(agreementShape),
+  verdict: z.strictObject({
+    pieces: orAbsent(verdictShape),
+    doughs: orAbsent(verdictShape),
+    factor: orAbsent(verdictShape),
+  }),
+})
+
+export type LevelSummary = z.infer<typeof levelSummaryShape>
+export type Page = z.infer<typeof pageShape>
+export type Ranks = z.infer<typeof ranksShape>
+export type Bootstrap = z.infer<typeof bootstrapShape>
+export type JustAboutRight = z.infer<typeof justAboutRightShape>
+export type Equivalence = z.infer<typeof equivalenceShape>
+export type Easiest = z.infer<typeof easiestShape>
+export type Agreement = z.infer<typeof agreementShape>
+export type Verdict = z.infer<typeof verdictShape>
+export type VerdictKind = Verdict['kind']
+export type ResponseFindings = z.infer<typeof responseFindingsShape>
