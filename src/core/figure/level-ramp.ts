@@ -54,6 +54,10 @@ const inks: Record<Appearance, { ink: Oklch; paper: Oklch; choice: Oklch }> = {
   },
 }
 
+/** Where neither ink nor paper reaches a contrast of 4.5 on a middle tone, one of these always does: √21 is 4.58. */
+const black = oklch(0, 0, 0)
+const white = oklch(1, 0, 0)
+
 /**
  * The paint of the level at `index` of `count`, counted in rising order, dry to wet: pale wheat to deep water blue,
  * interpolated in OKLCH between five stops so that neighbours differ evenly in lightness. Colours are sRGB hex.
@@ -71,8 +75,13 @@ export function choicePaint(index: number, appearance: Appearance): LevelPaint {
 
 function painted(fill: Oklch, appearance: Appearance, pattern: LevelPattern | null): LevelPaint {
   const { ink, paper } = inks[appearance]
-  const text = wcagContrast(ink, fill) >= wcagContrast(paper, fill) ? ink : paper
-  return { fill: formatHex(fill), text: formatHex(text), pattern }
+  const text = clearest(fill, [ink, paper])
+  const readable = wcagContrast(text, fill) >= 4.5 ? text : clearest(fill, [black, white])
+  return { fill: formatHex(fill), text: formatHex(readable), pattern }
+}
+
+function clearest(fill: Oklch, choices: readonly [Oklch, Oklch]): Oklch {
+  return wcagContrast(choices[0], fill) >= wcagContrast(choices[1], fill) ? choices[0] : choices[1]
 }
 
 function between(ramp: readonly Stop[], share: number): Oklch {
