@@ -1,0 +1,19 @@
+import { toFixedDecimals } from './fixed.ts'
+
+/** Decimals a scale that reads in this step shows: 1 for 0.1, 2 for 0.05, 0 for 5. */
+export function stepDecimals(step: number): number {
+  if (!(step > 0)) throw new Error(`a step must be above zero, not ${step}`)
+  const [digits = '', exponent = '0'] = String(step).split('e')
+  const decimals = (digits.split('.')[1] ?? '').length - Number(exponent)
+  return Math.max(0, decimals)
+}
+
+/**
+ * The multiple of a scale's step that is nearest to a value, halves away from zero, without float dust:
+ * 66.44 on a 0.1 scale is 66.4, not 66.4000000001.
+ */
+export function roundToStep(value: number, step: number): number {
+  const decimals = stepDecimals(step)
+  const steps = Number(toFixedDecimals(Number((value / step).toPrecision(15)), 0))
+  return Number(toFixedDecimals(steps * step, decimals))
+}
