@@ -1,0 +1,79 @@
+import type { ReactNode } from 'react'
+import field from './field.module.css'
+import styles from './ledger-table.module.css'
+import { UnitText } from './unit-text.tsx'
+
+export interface LedgerColumn {
+  key: string
+  head: ReactNode
+  unit?: string
+  align?: 'figure' | 'text'
+}
+
+export interface LedgerRow {
+  key: string
+  head: ReactNode
+  cells: ReactNode[]
+  /** Set smaller and lighter: sums, achieved values, remarks. */
+  quiet?: boolean
+}
+
+interface LedgerTableProps {
+  caption: string
+  hideCaption?: boolean
+  /** What stands over the first column. */
+  rowHead?: ReactNode
+  columns: LedgerColumn[]
+  rows: LedgerRow[]
+}
+
+/** Figures under each other, right-aligned, units in the head, thin rules. Wide tables scroll inside their own box. */
+export function LedgerTable({ caption, hideCaption, rowHead, columns, rows }: LedgerTableProps) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
+    <section className={styles.box} aria-label={caption} tabIndex={0}>
+      <table className={styles.ledger}>
+        <caption className={hideCaption ? field.hidden : styles.caption}>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col" className={styles.text}>
+              {rowHead ?? <span className={field.hidden}>What</span>}
+            </th>
+            {columns.map((column) => (
+              <th
+                key={column.key}
+                scope="col"
+                className={column.align === 'text' ? styles.text : styles.figure}
+              >
+                {column.head}
+                {column.unit ? (
+                  <>
+                    {' '}
+                    <UnitText>{column.unit}</UnitText>
+                  </>
+                ) : null}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.key} className={row.quiet ? styles.quiet : ''}>
+              <th scope="row" className={styles.text}>
+                {row.head}
+              </th>
+              {columns.map((column, index) => (
+                <td
+                  key={column.key}
+                  className={column.align === 'text' ? styles.text : styles.figure}
+                >
+                  {row.cells[index]}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
