@@ -1,4 +1,4 @@
-import { plainNumber, withUnit } from './number-text.ts'
+import { decimalsOf, decimalText, plainNumber, withUnit } from './number-text.ts'
 
 export interface NamedLevel {
   value: number | null
@@ -13,4 +13,15 @@ export function levelText(level: NamedLevel, unitOfMeasure: string): string {
 /** A level without its unit: tabs, table heads and axis. */
 export function levelShort(level: NamedLevel): string {
   return level.value === null ? level.label : plainNumber(level.value)
+}
+
+/** A level as findings name it: a number with the factor's unit, an option by its name. */
+export function levelNameText(level: number | string, unitOfMeasure: string): string {
+  return typeof level === 'string' ? level : withUnit(plainNumber(level), unitOfMeasure)
+}
+
+/** A worked-out place on the factor's axis, such as the best: one decimal more than the levels were typed with. */
+export function placeText(value: number, levels: readonly (number | string)[]): string {
+  const typed = levels.map((level) => (typeof level === 'number' ? decimalsOf(level) : 0))
+  return decimalText(value, Math.min(6, Math.max(0, ...typed) + 1))
 }

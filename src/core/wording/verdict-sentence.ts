@@ -1,0 +1,157 @@
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings, Verdict } from '@/core/findings/response-findings-shape.ts'
+import { lowerRung, type Naming, sameWay } from './answer-of-rung.ts'
+import { boundText } from './best-sentence.ts'
+import { levelNameText, placeText } from './level-text.ts'
+import { asSentenceStart, countText } from './list-text.ts'
+import { decimalText, plainNumber, signedText, withUnit } from './number-text.ts'
+
+/** The answer in two halves: what the pieces or doughs show, and what is known of the factor itself. */
+export interface VerdictSentence {
+  shown: string
+  known: string
+}
+
+/**
+ * The sentence a Findings page opens with. A higher rung never hides a lower one, and a large p is never "no effect":
+ * what is not settled is said with the interval it could still be.
+ */
+export function verdictSentence(found: ResponseFindings, naming: Naming): VerdictSentence {
+  const rung = lowerRung(found)
+  const factor = found.verdict.factor
+  const name = naming.factor.name.toLocaleLowerCase('en')
+  if (rung === null) {
+    if (!isPresent(factor))
+      return {
+        shown: `Nothing can be said of ${lower(found.name)} yet.`,
+        known: unknownFactor(found, name, naming),
+      }
+    return {
+      shown: statement(`${asSentenceStart(name)} itself`, false, found, factor, naming),
+      known: '',
+    }
+  }
+  const lowerVerdict = found.verdict[rung]
+  if (!isPresent(lowerVerdict)) throw new Error('the lower rung was chosen for its verdict')
+  const who = rung === 'doughs' ? 'These doughs' : 'These pieces'
+  return {
+    shown: statement(who, true, found, lowerVerdict, naming),
+    known: isPresent(factor)
+      ? knownOfFactor(lowerVerdict, factor, found, naming, name)
+      : unknownFactor(found, name, naming),
+  }
+}
+
+function statement(
+  who: string,
+  many: boolean,
+  found: ResponseFindings,
+  verdict: Verdict,
+  naming: Naming,
+): string {
+  const s = many ? '' : 's'
+  const what = lower(found.name)
+  switch (verdict.kind) {
+    case 'matters':
+      return `${who} differ${s}, and by more than your margin of ${plainNumber(verdict.margin ?? 0)}: ${highest(found, verdict, naming)}.`
+    case 'differs':
+      return `${who} differ${s}, though by how much is unsure: ${highest(found, verdict, naming)}.`
+    case 'too-small':
+      return `${who} make${s} no difference in ${what} that would matter to you: no two levels are more than ${plainNumber(verdict.margin ?? 0)} apart.`
+    case 'leans':
+      return `${who} lean${s}: ${comparison(found, verdict, naming)}, but chance alone could do that.`
+    case 'not-settled':
+      return `${who} do${many ? '' : 'es'} not settle it: ${couldBe(found, verdict, naming)}.`
+  }
+}
+
+function knownOfFactor(
+  lowerVerdict: Verdict,
+  factor: Verdict,
+  found: ResponseFindings,
+  naming: Naming,
+  name: string,
+): string {
+  const same = sameWay(lowerVerdict, factor)
+  switch (factor.kind) {
+    case 'matters':
+      return same
+        ? `It holds whenever they are made again: ${name} itself matters.`
+        : `${asSentenceStart(name)} itself matters: ${comparison(found, factor, naming)}.`
+    case 'differs':
+      return same
+        ? `Made again they differ too, so ${name} itself has a part in it; how large is unsure.`
+        : `${asSentenceStart(name)} itself has a part: ${comparison(found, factor, naming)}; how large is unsure.`
+    case 'too-small':
+      return `Of ${name} itself it is known that any difference is too small to matter to you.`
+    case 'leans':
+      return same
+        ? `What is known of ${name} itself leans the same way; another session could settle it.`
+        : `What is known of ${name} itself leans another way: ${comparison(found, factor, naming)}.`
+    case 'not-settled':
+      return `Of ${name} itself nothing is settled yet: ${couldBe(found, factor, naming)}.`
+  }
+}
+
+function unknownFactor(found: ResponseFindings, name: string, { unit }: Naming): string {
+  const absent = found.verdict.factor
+  if (isPresent(absent)) return ''
+  const made = unit === 'batch' ? 'make the doughs again' : 'make the pieces again'
+  if (absent.reason === 'needs-two-sessions' || absent.reason === 'needs-two-blocks') {
+    const more =
+      absent.sessions === undefined
+        ? ''
+        : ` (${countText(absent.sessions, 'session')} in all would answer)`
+    return `Of ${name} itself one session cannot speak: to know, ${made}${more}.`
+  }
+  return `Of ${name} itself these data cannot speak.`
+}
+
+/** The best inside the range where it is bounded, else the pair that differs most. */
+function highest(found: ResponseFindings, verdict: Verdict, naming: Naming): string {
+  const unit = naming.factor.unitOfMeasure
+  const levels = found.levels.map((level) => level.level)
+  const rung = [found.factor, found.doughs, found.pieces].find(
+    (candidate) =>
+      isPresent(candidate) && isPresent(candidate.best) && candidate.best.answer === 'inside',
+  )
+  if (rung && isPresent(rung) && isPresent(rung.best)) {
+    const { vertex, fieller, crossing } = rung.best
+    if (
+      crossing === undefined &&
+      isPresent(vertex) &&
+      isPresent(fieller) &&
+      fieller.kind === 'interval'
+    )
+      return `${lower(found.name)} is best near ${withUnit(placeText(vertex, levels), unit)}${boundText(fieller, levels, unit)}`
+  }
+  return comparison(found, verdict, naming)
+}
+
+/** "liking is 1.7 higher at 74 % than at 66 %", with its interval. */
+function comparison(found: ResponseFindings, verdict: Verdict, naming: Naming): string {
+  const [a, b] = verdict.between
+  const up = verdict.difference >= 0
+  const unit = naming.factor.unitOfMeasure
+  const [low, high] = up ? [verdict.low, verdict.high] : [-verdict.high, -verdict.low]
+  const decimals = differenceDecimals(verdict.difference)
+  return `${lower(found.name)} is ${decimalText(Math.abs(verdict.difference), decimals)} higher at ${levelNameText(up ? b : a, unit)} than at ${levelNameText(up ? a : b, unit)} (${signedText(low, decimals)} to ${signedText(high, decimals)})`
+}
+
+function couldBe(found: ResponseFindings, verdict: Verdict, naming: Naming): string {
+  const [a, b] = verdict.between
+  const unit = naming.factor.unitOfMeasure
+  const decimals = differenceDecimals(verdict.high - verdict.low)
+  return `from ${levelNameText(a, unit)} to ${levelNameText(b, unit)} ${lower(found.name)} could change by anything from ${signedText(verdict.low, decimals)} to ${signedText(verdict.high, decimals)}`
+}
+
+/** One decimal for differences from one up, more for smaller ones. */
+export function differenceDecimals(difference: number): number {
+  const size = Math.abs(difference)
+  if (size === 0 || size >= 1) return 1
+  return Math.min(6, 1 - Math.floor(Math.log10(size)))
+}
+
+function lower(name: string): string {
+  return name.slice(0, 1).toLocaleLowerCase('en') + name.slice(1)
+}
