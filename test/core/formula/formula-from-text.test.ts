@@ -1,0 +1,110 @@
+import { expect, test } from 'vitest'
+import { formulaFromText } from '@/core/formula/formula-from-text.ts'
+import { kindOfName, yeastFormOfName } from '@/core/formula/kind-of-name.ts'
+import { readLine } from '@/core/formula/text-line.ts'
+
+const ids = () => {
+  let count = 0
+  return () => {
+    count += 1
+    return `i${count}`
+  }
+}
+
+test('amounts before or after the name, in every unit, with comma decimals', () => {
+  const text = [
+    'Bread flour: 800 g',
+    '200g rye flour',
+    '0,7 l water',
+    'salt — 20 g',
+    '* Instant yeast 3,5 g',
+    'Olive oil 1 oz',
+    'Butter 0.1 lb',
+    'Whole milk 50 ml',
+  ].join('\n')
+  const { formula, lines } = formulaFromText(text, ids())
+  expect(lines.every(({ ok }) => ok)).toBe(true)
+  expect(formula?.batchSize).toEqual({ by: 'flour', flourGrams: 1000 })
+  const percents = formula?.ingredients.map(({ name, kind, percent }) => [name, kind, percent])
+  expect(percents).toEqual([
+    ['Bread flour', 'flour', 80],
+    ['rye flour', 'flour', 20],
+    ['water', 'water', 70],
+    ['salt', 'salt', 2],
+    ['Instant yeast', 'yeast', expect.closeTo(0.35, 12)],
+    ['Olive oil', 'fat', expect.closeTo(2.8349523125, 12)],
+    ['Butter', 'fat', expect.closeTo(4.535923700000001, 12)],
+    ['Whole milk', 'liquid', 5],
+  ])
+  expect(formula?.ingredients[4]).toMatchObject({ yeastForm: 'instant' })
+  expect(formula?.ingredients[6]).toMatchObject({ waterPercent: 15.9 })
+  expect(formula?.ingredients[7]).toMatchObject({ waterPercent: 88 })
+})
+
+test('percent lines: flours are scaled to 100, the rest stands as written', () => {
+  const { formula } = formulaFromText('flour 100%\nwater 65 %\nsalt 2%', ids(), 500)
+  expect(formula?.ingredients.map(({ percent }) => percent)).toEqual([100, 65, 2])
+  expect(formula?.batchSize).toEqual({ by: 'flour', flourGrams: 500 })
+  const mixed = formulaFromText('Flour (100 %) 500 g\nWater 65% 325 g\nSalt 2 %', ids())
+  expect(mixed.formula?.ingredients.map(({ name, percent }) => [name, percent])).toEqual([
+    ['Flour', 100],
+    ['Water', 65],
+    ['Salt', 2],
+  ])
+})
+
+test.each([
+  ['2 cups flour', 'cups-and-spoons'],
+  ['1/2 tsp salt', 'cups-and-spoons'],
+  ['1 tablespoon honey', 'cups-and-spoons'],
+  ['1/2 kg flour', 'fraction'],
+  ['½ lb flour', 'fraction'],
+  ['300-350 g water', 'range'],
+  ['60 to 65 % water', 'range'],
+  ['2 eggs', 'pieces-not-weighed'],
+  ['a little salt', 'no-amount'],
+  ['🍞🍞', 'no-amount'],
+  ['500 g', 'no-name'],
+  ['flour 1.000,5 g', 'two-separators'],
+  ['flour 9999999 g', 'too-large'],
+  ['honey 20 ml', 'volume-of-no-water'],
+])('refuses %j as %s and keeps the text', (text, reason) => {
+  const { lines, formula } = formulaFromText(text, ids())
+  expect(lines).toEqual([expect.objectContaining({ line: 1, text, ok: false, reason })])
+  expect(formula).toBeNull()
+})
+
+test('names with numbers of their own are no amounts', () => {
+  expect(readLine('Flour T65 500 g')).toMatchObject({ ok: true, name: 'Flour T65', grams: 500 })
+  expect(readLine('500 g of tipo 00 flour')).toMatchObject({ name: 'tipo 00 flour', grams: 500 })
+})
+
+test('a second line of the same name is refused and not counted', () => {
+  const { lines, formula } = formulaFromText('flour 500 g\nflour 500 g\nwater 300 g', ids())
+  expect(lines[1]).toMatchObject({ ok: false, reason: 'duplicate', line: 2 })
+  expect(formula?.ingredients.map(({ percent }) => percent)).toEqual([100, 60])
+})
+
+test('without flour there is no formula, and it says so', () => {
+  expect(formulaFromText(' \n\n', ids())).toEqual({ lines: [], formula: null, reason: 'empty' })
+  expect(formulaFromText('water 3 g', ids())).toMatchObject({ formula: null, reason: 'no-flour' })
+})
+
+test('kinds from names', () => {
+  const names = [
+    'buttermilk',
+    'butter',
+    'salted butter',
+    'dry milk',
+    'fresh yeast',
+    'eggs',
+    'sugar',
+  ]
+  const kinds = ['liquid', 'fat', 'fat', 'other', 'yeast', 'liquid', 'other']
+  expect(names.map(kindOfName)).toEqual(kinds)
+  expect(['fresh yeast', 'active dry yeast', 'yeast'].map(yeastFormOfName)).toEqual([
+    'fresh',
+    'active-dry',
+    'instant',
+  ])
+})
