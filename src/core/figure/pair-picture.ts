@@ -26,7 +26,10 @@ export interface PairPicture {
  */
 export function pairPicture(pairs: readonly PairInput[], margin: number | null): PairPicture {
   const rows = pairs
-    .map((pair) => ({ ...pair, shows: shown(pair, margin ?? Number.POSITIVE_INFINITY) }))
+    .map((pair) => ({
+      ...pair,
+      shows: shown(pair, margin ?? Number.POSITIVE_INFINITY),
+    }))
     .toSorted((one, other) => Math.abs(one.difference) - Math.abs(other.difference))
   const ends = rows.flatMap(({ low, high }) => [low, high])
   const around = margin === null ? [0] : [-margin, 0, margin]

@@ -2,6 +2,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings, Verdict } from '@/core/findings/response-findings-shape.ts'
 import { lowerRung, type Naming, sameWay } from './answer-of-rung.ts'
 import { boundText } from './best-sentence.ts'
+import { differenceDecimals } from './difference-text.ts'
 import { levelNameText, placeText } from './level-text.ts'
 import { asSentenceStart, countText } from './list-text.ts'
 import { decimalText, plainNumber, signedText, withUnit } from './number-text.ts'
@@ -143,13 +144,6 @@ function couldBe(found: ResponseFindings, verdict: Verdict, naming: Naming): str
   const unit = naming.factor.unitOfMeasure
   const decimals = differenceDecimals(verdict.high - verdict.low)
   return `from ${levelNameText(a, unit)} to ${levelNameText(b, unit)} ${lower(found.name)} could change by anything from ${signedText(verdict.low, decimals)} to ${signedText(verdict.high, decimals)}`
-}
-
-/** One decimal for differences from one up, more for smaller ones. */
-export function differenceDecimals(difference: number): number {
-  const size = Math.abs(difference)
-  if (size === 0 || size >= 1) return 1
-  return Math.min(6, 1 - Math.floor(Math.log10(size)))
 }
 
 function lower(name: string): string {

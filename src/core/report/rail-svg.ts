@@ -1,0 +1,76 @@
+import type { LevelAxis } from '@/core/figure/level-axis.ts'
+import type { LevelPaint } from '@/core/figure/level-ramp.ts'
+import { fillOf } from './pattern-svg.ts'
+import { element, label, line } from './svg-text.ts'
+
+export interface RailDrawing {
+  axis: LevelAxis
+  paints: ReadonlyMap<string, LevelPaint>
+  letters: ReadonlyMap<string, string>
+  title: string
+  left: number
+  width: number
+  /** Where the rail's line runs; tabs stand on it. */
+  y: number
+  patternId: (levelId: string) => string
+}
+
+const tabHeight = 22
+
+/** The level rail in black ink and the ramp: a tab at each level's true place, ticks below, the control marked. */
+export function railSvg(rail: RailDrawing): string {
+  const { axis, left, width, y } = rail
+  const x = (at: number) => left + at * width
+  const room = Math.min(
+    64,
+    ...axis.positions
+      .slice(1)
+      .map(({ at }, index) => (at - (axis.positions[index]?.at ?? 0)) * width - 3),
+  )
+  const tabs = axis.positions.map((position) => {
+    const paint = rail.paints.get(position.levelId)
+    const letter = rail.letters.get(position.levelId)
+    const text = letter === undefined ? position.label : `${letter} ${position.label}`
+    const wanted = Math.max(30, text.length * 7.2 + 10)
+    const fits = wanted <= room
+    const tabWidth = Math.max(8, fits ? wanted : room)
+    const height = position.control ? tabHeight + 4 : tabHeight
+    const shown = fits
+      ? text
+      : (letter ?? position.label).slice(0, Math.max(1, Math.floor((room - 4) / 7)))
+    return (
+      element('rect', {
+        x: x(position.at) - tabWidth / 2,
+        y: y - height,
+        width: tabWidth,
+        height,
+        rx: 3,
+        fill: paint ? fillOf(rail.patternId(position.levelId), paint) : '#ffffff',
+        class: 'tab',
+      }) +
+      label(shown, x(position.at), y - height / 2 + 4, {
+        'text-anchor': 'middle',
+        fill: paint?.text ?? '#000000',
+        class: 'tab-text',
+        ...(paint?.pattern && paint.pattern !== 'plain'
+          ? { stroke: paint.fill, 'stroke-width': 3, 'paint-order': 'stroke' }
+          : {}),
+      }) +
+      (position.control ? controlMark(x(position.at), y) : '')
+    )
+  })
+  const ticks = axis.ticks.map(({ at }) => line(x(at), y, x(at), y + 4, { class: 'ink' }))
+  return [
+    tabs.join(''),
+    line(left, y, left + width, y, { class: 'ink' }),
+    ticks.join(''),
+    label(rail.title, left + width, y + 17, { 'text-anchor': 'end', class: 'soft' }),
+  ].join('')
+}
+
+function controlMark(x: number, y: number): string {
+  return (
+    element('path', { d: `M${x - 4} ${y + 6}h8l-4 6z`, class: 'mark' }) +
+    label('control', x + 7, y + 17, { class: 'soft' })
+  )
+}

@@ -1,0 +1,60 @@
+import type { LevelPaint } from '@/core/figure/level-ramp.ts'
+import type { PairPicture } from '@/core/figure/pair-picture.ts'
+import type { ResponseChart } from '@/core/figure/response-chart.ts'
+
+export interface TableBlock {
+  kind: 'table'
+  caption: string
+  head: string[]
+  rows: string[][]
+  /** Columns of figures are set flush right. */
+  figures: boolean[]
+}
+
+/** A chart to be drawn under its own rail; `alt` says in words what it shows. */
+export interface ChartBlock {
+  kind: 'chart'
+  chart: ResponseChart
+  paints: ReadonlyMap<string, LevelPaint>
+  letters: ReadonlyMap<string, string>
+  title: string
+  xTitle: string
+  yTitle: string
+  bestText: string | null
+  alt: string
+}
+
+export interface PairsBlock {
+  kind: 'pairs'
+  picture: PairPicture
+  title: string
+  unit: string
+  alt: string
+}
+
+/** One piece of the report, whatever face shows it. Texts are plain: every face escapes them in its own way. */
+export type ReportBlock =
+  | { kind: 'text'; text: string }
+  | { kind: 'answer'; shown: string; known: string }
+  | { kind: 'heading'; text: string }
+  | { kind: 'list'; items: string[] }
+  | { kind: 'facts'; rows: { term: string; text: string }[] }
+  | TableBlock
+  | ChartBlock
+  | PairsBlock
+
+export interface ReportSection {
+  id: string
+  title: string
+  blocks: ReportBlock[]
+}
+
+/** The report as a document model: the same for the screen, HTML and Markdown. */
+export interface ReportDocument {
+  title: string
+  /** The note that travels with the trial, such as that its data are invented. */
+  note: string
+  sections: ReportSection[]
+  /** Who made it: the name and version of the program. */
+  madeBy: string
+}

@@ -1,0 +1,80 @@
+import { chartSvg } from './chart-svg.ts'
+import { escapeHtml } from './escape.ts'
+import { pairsSvg } from './pairs-svg.ts'
+import type { ReportBlock, ReportDocument, ReportSection, TableBlock } from './report-block.ts'
+import { reportStyle } from './report-style.ts'
+
+/**
+ * The report as one file that needs nothing else: inline pictures and styles, no script, no link outside, nothing
+ * fetched (a policy in its head forbids it), everything typed by a person escaped. Prints on A4 and Letter.
+ */
+export function reportHtml(document: ReportDocument): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">
+<title>${escapeHtml(document.title)}</title>
+<style>${reportStyle}</style>
+</head>
+<body>
+<main>
+${reportBody(document)}
+</main>
+</body>
+</html>
+`
+}
+
+/** The body alone, for a face that shows it inside a page of its own. */
+export function reportBody(document: ReportDocument): string {
+  const note = document.note === '' ? '' : `<p class="note">${escapeHtml(document.note)}</p>\n`
+  return `<h1>${escapeHtml(document.title)}</h1>
+${note}${document.sections.map(sectionHtml).join('\n')}
+<p class="made">${escapeHtml(document.madeBy)}</p>`
+}
+
+function sectionHtml(section: ReportSection): string {
+  const id = escapeHtml(section.id)
+  const blocks = section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`))
+  return `<section aria-labelledby="${id}">
+<h2 id="${id}">${escapeHtml(section.title)}</h2>
+${blocks.join('\n')}
+</section>`
+}
+
+function blockHtml(block: ReportBlock, id: string): string {
+  switch (block.kind) {
+    case 'text':
+      return `<p>${escapeHtml(block.text)}</p>`
+    case 'answer':
+      return `<p class="answer">${escapeHtml(block.shown)} <span class="known">${escapeHtml(block.known)}</span></p>`
+    case 'heading':
+      return `<h3>${escapeHtml(block.text)}</h3>`
+    case 'list':
+      return `<ul>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</ul>`
+    case 'facts':
+      return `<dl>${block.rows.map(({ term, text }) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('')}</dl>`
+    case 'table':
+      return tableHtml(block)
+    case 'chart':
+      return `<figure>${chartSvg(block, id)}<figcaption>${escapeHtml(block.title)}</figcaption></figure>`
+    case 'pairs':
+      return `<figure>${pairsSvg(block)}<figcaption>${escapeHtml(block.title)}</figcaption></figure>`
+  }
+}
+
+function tableHtml({ caption, head, rows, figures }: TableBlock): string {
+  const side = (index: number) => (figures[index] ? ' class="fig"' : '')
+  const heads = head.map((text, index) => `<th scope="col"${side(index)}>${escapeHtml(text)}</th>`)
+  const body = rows.map((row) => {
+    const cells = row.map((text, index) =>
+      index === 0
+        ? `<th scope="row"${side(index)}>${escapeHtml(text)}</th>`
+        : `<td${side(index)}>${escapeHtml(text)}</td>`,
+    )
+    return `<tr>${cells.join('')}</tr>`
+  })
+  return `<div class="wide"><table><caption>${escapeHtml(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
+}

@@ -1,0 +1,55 @@
+import { differenceText, intervalText } from '@/core/wording/difference-text.ts'
+import { escapeMarkdown } from './escape.ts'
+import type { ReportBlock, ReportDocument, TableBlock } from './report-block.ts'
+
+/** The report as Markdown with pipe tables; charts become tables of their means and intervals, everything typed is escaped. */
+export function reportMarkdown(document: ReportDocument): string {
+  const head = [`# ${escapeMarkdown(document.title)}`]
+  if (document.note !== '') head.push(`> ${escapeMarkdown(document.note)}`)
+  const sections = document.sections.map((section) =>
+    [`## ${escapeMarkdown(section.title)}`, ...section.blocks.map(blockMarkdown)]
+      .filter((text) => text !== '')
+      .join('\n\n'),
+  )
+  return `${[...head, ...sections, escapeMarkdown(document.madeBy)].join('\n\n')}\n`
+}
+
+function blockMarkdown(block: ReportBlock): string {
+  switch (block.kind) {
+    case 'text':
+      return escapeMarkdown(block.text)
+    case 'answer':
+      return [`**${escapeMarkdown(block.shown)}**`, escapeMarkdown(block.known)].join(' ').trim()
+    case 'heading':
+      return `### ${escapeMarkdown(block.text)}`
+    case 'list':
+      return block.items.map((item) => `- ${escapeMarkdown(item)}`).join('\n')
+    case 'facts':
+      return block.rows
+        .map(({ term, text }) => `- ${escapeMarkdown(term)}: ${escapeMarkdown(text)}`)
+        .join('\n')
+    case 'table':
+      return tableMarkdown(block)
+    case 'chart':
+      return escapeMarkdown(block.alt)
+    case 'pairs':
+      return tableMarkdown({
+        kind: 'table',
+        caption: block.title,
+        head: ['Pair', 'Difference', '95 % interval'],
+        rows: block.picture.rows.map((row) => [
+          `${row.a} → ${row.b}`,
+          differenceText(row.difference),
+          intervalText(row.low, row.high),
+        ]),
+        figures: [false, true, true],
+      })
+  }
+}
+
+function tableMarkdown({ caption, head, rows, figures }: TableBlock): string {
+  const written = (cells: readonly string[]) =>
+    `| ${cells.map((cell) => escapeMarkdown(cell) || ' ').join(' | ')} |`
+  const rule = `| ${figures.map((figure) => (figure ? '---:' : '---')).join(' | ')} |`
+  return [`*${escapeMarkdown(caption)}*`, '', written(head), rule, ...rows.map(written)].join('\n')
+}

@@ -1,0 +1,58 @@
+/** The report's own styles: paper and ink on screen, black ink on A4 and Letter. Nothing is fetched. */
+export const reportStyle = `
+:root{color-scheme:light;--paper:oklch(0.985 0.008 85);--ink:oklch(0.25 0.02 60);--soft:oklch(0.47 0.02 65);--rule:oklch(0.885 0.014 80);--crust:oklch(0.53 0.125 42)}
+*{box-sizing:border-box}
+body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 "Atkinson Hyperlegible Next","Atkinson Hyperlegible",Verdana,sans-serif;font-variant-numeric:tabular-nums}
+main{max-width:44rem;margin:0 auto;padding:2.5rem 1.25rem 4rem}
+h1,.answer{font-family:Fraunces,"Iowan Old Style","Palatino Linotype",Palatino,Georgia,serif}
+h1{font-size:2rem;line-height:1.2;font-weight:560;margin:0 0 .25rem;overflow-wrap:anywhere}
+h2{font-size:1rem;font-weight:600;color:var(--soft);margin:2.5rem 0 .75rem;padding-top:.5rem;border-top:1px solid var(--rule)}
+h3{font-size:1.05rem;font-weight:600;margin:1.75rem 0 .5rem}
+p{margin:.5rem 0}
+.made,.note{color:var(--soft)}
+.note{border-left:2px solid var(--crust);padding-left:.75rem}
+.answer{font-size:1.4rem;line-height:1.4;margin:1rem 0}
+.answer .known{color:var(--soft)}
+ul{margin:.5rem 0;padding-left:1.2rem}
+li{margin:.25rem 0}
+dl{display:grid;grid-template-columns:minmax(8rem,12rem) 1fr;gap:.35rem 1rem;margin:.5rem 0}
+dt{color:var(--soft)}
+dd{margin:0;overflow-wrap:anywhere}
+.wide{overflow-x:auto;margin:.75rem 0}
+table{border-collapse:collapse;width:100%}
+caption{text-align:left;color:var(--soft);padding-bottom:.35rem}
+th,td{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid var(--rule);vertical-align:baseline;font-weight:400}
+thead th{font-weight:600;border-bottom:1.5px solid var(--ink)}
+.fig{text-align:right}
+figure{margin:1rem 0}
+figcaption{color:var(--soft)}
+svg.chart{display:block;width:100%;height:auto;font-size:12px}
+svg text{fill:var(--ink)}
+svg .soft{fill:var(--soft);font-size:11px}
+svg .tab-text{font-weight:600;fill:unset}
+svg .tab{stroke:none}
+svg .ink{stroke:var(--ink);stroke-width:1.2}
+svg .rule{stroke:var(--rule)}
+svg .mark{fill:var(--ink)}
+svg .band{fill:var(--ink);opacity:.08}
+svg .curve{fill:none;stroke:var(--ink);stroke-width:1.3}
+svg .control{stroke:var(--soft);stroke-dasharray:2 4}
+svg .bracket{fill:none;stroke:var(--soft)}
+svg .point{stroke:var(--paper);stroke-width:.8}
+svg .mean{stroke:var(--ink);stroke-width:3}
+svg .mean-interval{stroke:var(--ink);stroke-width:1.6}
+svg .best{fill:none;stroke:var(--crust);stroke-width:2}
+svg .best-dot{fill:var(--crust);stroke:var(--ink);stroke-width:.8}
+svg .hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.3}
+@page{margin:16mm}
+@media print{
+:root{--paper:#fff;--ink:#000;--soft:#333;--rule:#bbb;--crust:#000}
+body{font-size:10.5pt;line-height:1.4}
+main{max-width:none;padding:0}
+h2{margin-top:1.5rem}
+h2,h3,caption{break-after:avoid}
+figure,tr,li,.answer{break-inside:avoid}
+.wide{overflow:visible}
+svg{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+}
+`.trim()
