@@ -1,0 +1,88 @@
+import { bakesInDoughOrder } from '@/core/design/bake-order.ts'
+import { chanceFrom, shuffled } from '@/core/design/chance.ts'
+import { mixedApart } from '@/core/design/doughs.ts'
+import { servingOrders } from '@/core/design/serving-orders.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { hasLevels, ordersByLevel } from './earlier-orders.ts'
+import type { Session } from './session-record.ts'
+
+/** The draws of one session, each from its own stream, so that one more draw in one place moves no other. */
+export const streams = { letters: 1, dough: 2, flights: 3, tasters: 4, codes: 5, sets: 6 } as const
+
+export interface DealtOrders {
+  /** Level indexes in the order the doughs are mixed. */
+  dough: number[]
+  reversed: boolean
+  /** One order of level indexes a flight. */
+  flights: number[][]
+  /** [taster][flight]: the order in which that taster gets the flight's levels. */
+  tasters: number[][][]
+}
+
+/**
+ * Draws a session's orders as level indexes. Doughs: drawn in the first session, reversed in the next (which cancels a steady
+ * drift), then drawn again. Flights: the first is baked in dough order unless the wait is long against the stagger; the
+ * others, like all draws, are rows of one Williams design that complete the earlier ones. Served as baked everybody tastes in
+ * the order of baking; rested each taster has a row of their own.
+ */
+export function dealOrders(
+  plan: Plan,
+  trialSeed: number,
+  sessionSeed: number,
+  earlier: readonly Session[],
+): DealtOrders {
+  const levelIds = plan.levels.map((level) => level.id)
+  const labelling = shuffled(
+    chanceFrom(trialSeed, 0, levelIds.length),
+    levelIds.map((_, index) => index),
+  )
+  const alike = earlier
+    .filter((session) => hasLevels(session, levelIds))
+    .toSorted((one, other) => one.number - other.number)
+  const before = alike.map((session) => ordersByLevel(session, levelIds))
+  const draw = (stream: number, count: number, used: number[][], part = 0) =>
+    servingOrders({
+      chance: chanceFrom(sessionSeed, stream, part),
+      labelling,
+      count,
+      earlier: used,
+    })
+
+  const apart = mixedApart(plan)
+  const last = alike.at(-1)
+  const doughBefore = before.map(({ dough }) => dough).filter((order) => order.length > 0)
+  const previous = doughBefore.at(-1)
+  const reversed = apart && last !== undefined && !last.dealt.reversed && previous !== undefined
+  const dough = reversed ? previous.toReversed() : (draw(streams.dough, 1, doughBefore)[0] ?? [])
+
+  const baked = before.flatMap(({ bake }) => bake)
+  const first = apart && bakesInDoughOrder(plan) ? [dough] : []
+  const flights = [
+    ...first,
+    ...draw(streams.flights, plan.flights - first.length, [...baked, ...first]),
+  ]
+
+  const tasters =
+    plan.serving === 'as-baked'
+      ? plan.tasters.map(() => flights)
+      : restedOrders(
+          plan,
+          before.flatMap(({ mouth }) => mouth),
+          (count, used, part) => draw(streams.tasters, count, used, part),
+        )
+  return { dough, reversed, flights, tasters }
+}
+
+function restedOrders(
+  plan: Plan,
+  before: number[][],
+  draw: (count: number, used: number[][], part: number) => number[][],
+): number[][][] {
+  const used = [...before]
+  const byFlight = Array.from({ length: plan.flights }, (_, flight) => {
+    const rows = draw(plan.tasters.length, used, flight)
+    used.push(...rows)
+    return rows
+  })
+  return plan.tasters.map((_, taster) => byFlight.map((rows) => rows[taster] ?? []))
+}

@@ -1,0 +1,46 @@
+import type { Chance } from '@/core/design/chance.ts'
+import { tellApartOrders } from '@/core/design/tell-apart-orders.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { TellApartSet } from './session-record.ts'
+
+const samplesOf = { triangle: 3, 'duo-trio': 3, paired: 2 } as const
+
+/** How many codes the tell-apart test of a plan takes: one set a taster, one code a sample. */
+export function codesOfSets(plan: Pick<Plan, 'tellApart' | 'tasters'>): number {
+  return plan.tellApart ? samplesOf[plan.tellApart.test] * plan.tasters.length : 0
+}
+
+/**
+ * One tell-apart set for every taster, its samples under codes of their own, the orders of the test spread evenly over the
+ * tasters. The two levels are taken by rising value, so that of a pair the higher level is the right answer.
+ */
+export function dealSets(
+  plan: Pick<Plan, 'tellApart' | 'tasters' | 'levels'>,
+  chance: Chance,
+  codes: readonly string[],
+  newId: () => string,
+): TellApartSet[] {
+  const { tellApart, tasters, levels } = plan
+  if (!tellApart) return []
+  const height = (id: string) => levels.find((level) => level.id === id)?.value ?? 0
+  const pair = tellApart.levelIds.toSorted((one, other) => height(one) - height(other))
+  const size = samplesOf[tellApart.test]
+  return tellApartOrders(chance, tellApart.test, tasters.length).map((order, taster) => {
+    const samples = order.samples.map((which, place) => ({
+      code: named(codes[taster * size + place]),
+      levelId: named(pair[which]),
+    }))
+    return {
+      id: newId(),
+      tasterId: named(tasters[taster]?.tasterId),
+      samples,
+      answerCode: named(samples[order.answer]?.code),
+    }
+  })
+}
+
+function named(text: string | undefined): string {
+  if (text === undefined)
+    throw new Error('a tell-apart set wants two levels and a code for each sample')
+  return text
+}

@@ -1,0 +1,44 @@
+import type { Session } from './session-record.ts'
+
+/** Orders of a session as indexes into a list of levels: what a new deal balances and what the fairness check counts. */
+export interface OrdersByLevel {
+  dough: number[]
+  bake: number[][]
+  /** One order a taster and flight. */
+  mouth: number[][]
+}
+
+/**
+ * Reads a session's orders as indexes into `levelIds`. Pieces and doughs of a level that is not in the list are left out;
+ * one dough for all levels gives no dough order.
+ */
+export function ordersByLevel(session: Session, levelIds: readonly string[]): OrdersByLevel {
+  const { batches, pieces, dealt } = session
+  const levelOfBatch = new Map(batches.map((batch) => [batch.id, batch.levelId]))
+  const levelOfPiece = new Map(pieces.map((piece) => [piece.id, piece.levelId]))
+  const servings = new Map(dealt.servings.map((serving) => [serving.id, serving]))
+  const indexes = (levels: (string | null | undefined)[]) =>
+    levels.map((id) => levelIds.indexOf(id ?? '')).filter((index) => index >= 0)
+  const flights = dealt.flights.toSorted((one, other) => one.number - other.number)
+  const ofPieces = (pieceIds: string[]) => indexes(pieceIds.map((id) => levelOfPiece.get(id)))
+  return {
+    dough: indexes(dealt.doughOrder.map((id) => levelOfBatch.get(id))),
+    bake: flights.map((flight) => ofPieces(flight.pieceIds)),
+    mouth: dealt.tasterOrders.flatMap((order) =>
+      flights.map((flight) =>
+        ofPieces(
+          order.servingIds.flatMap((id) => {
+            const serving = servings.get(id)
+            return serving?.flightId === flight.id ? [serving.pieceId] : []
+          }),
+        ),
+      ),
+    ),
+  }
+}
+
+/** True when a session ran exactly these levels, in whatever order: only then its orders can be completed by new ones. */
+export function hasLevels(session: Session, levelIds: readonly string[]): boolean {
+  const ran = new Set(session.dealt.letters.map((letter) => letter.levelId))
+  return ran.size === levelIds.length && levelIds.every((id) => ran.has(id))
+}
