@@ -1,6 +1,13 @@
 import { ticks } from 'd3-array'
-import type { Level } from '@/core/trial/level.ts'
 import { tickLabel } from './tick-label.ts'
+
+/** What the axis needs to know of a level; a level of a plan fits. */
+export interface AxisLevel {
+  id: string
+  value: number | null
+  label: string
+  control: boolean
+}
 
 /** Where something stands on the axis of the factor: 0 at its left end, 1 at its right end. */
 export interface LevelPosition {
@@ -29,7 +36,7 @@ const marginShare = 0.16
  * right, with round ticks. Options of a choice stand evenly spaced, in plan order and without ticks. Levels that have
  * no number in an ordered factor cannot be: a mix of both is drawn as a choice. No levels give an empty axis.
  */
-export function levelAxis(levels: readonly Level[]): LevelAxis {
+export function levelAxis(levels: readonly AxisLevel[]): LevelAxis {
   const values = levels.map((level) => level.value)
   const numbers = values.filter((value) => value !== null)
   if (numbers.length === 0 || numbers.length < levels.length) return choiceAxis(levels)
@@ -51,7 +58,7 @@ export function levelAxis(levels: readonly Level[]): LevelAxis {
   }
 }
 
-function choiceAxis(levels: readonly Level[]): LevelAxis {
+function choiceAxis(levels: readonly AxisLevel[]): LevelAxis {
   const positions = levels.map((level, index) => ({
     ...named(level),
     at: (index + 0.5) / levels.length,
@@ -59,6 +66,6 @@ function choiceAxis(levels: readonly Level[]): LevelAxis {
   return { ordered: false, low: 0, high: 1, positions, ticks: [] }
 }
 
-function named(level: Level) {
+function named(level: AxisLevel) {
   return { levelId: level.id, label: level.label, value: level.value, control: level.control }
 }

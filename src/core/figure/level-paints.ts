@@ -1,4 +1,4 @@
-import type { Level } from '@/core/trial/level.ts'
+import type { AxisLevel } from './level-axis.ts'
 import { type Appearance, choicePaint, type LevelPaint, rampPaint } from './level-ramp.ts'
 
 /**
@@ -6,7 +6,7 @@ import { type Appearance, choicePaint, type LevelPaint, rampPaint } from './leve
  * in plan order where they are options of a choice.
  */
 export function levelPaints(
-  levels: readonly Level[],
+  levels: readonly AxisLevel[],
   appearance: Appearance,
 ): Map<string, LevelPaint> {
   const ordered = levels.every((level) => level.value !== null)

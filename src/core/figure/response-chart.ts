@@ -1,11 +1,10 @@
-import type { Level } from '@/core/trial/level.ts'
 import type { Response } from '@/core/trial/response.ts'
 import { jitter } from './jitter.ts'
-import { type LevelAxis, levelAxis } from './level-axis.ts'
+import { type AxisLevel, type LevelAxis, levelAxis } from './level-axis.ts'
 import { type ValueAxis, valueAxis } from './value-axis.ts'
 
 export interface ChartInput {
-  levels: readonly Level[]
+  levels: readonly AxisLevel[]
   response: Pick<Response, 'scale' | 'margin'>
   /** Every recorded value, in the order of the log. */
   rows: readonly { levelId: string; tasterId: string | null; sessionId: string; value: number }[]

@@ -1,5 +1,4 @@
-import type { Level } from '@/core/trial/level.ts'
-import { levelAxis } from './level-axis.ts'
+import { type AxisLevel, levelAxis } from './level-axis.ts'
 
 export interface TasterCurve {
   tasterId: string
@@ -11,7 +10,7 @@ export interface TasterCurve {
 
 /** Each taster's own means over the levels, so that a panel that disagrees is seen and not averaged away. */
 export function tasterCurves(
-  levels: readonly Level[],
+  levels: readonly AxisLevel[],
   rows: readonly { levelId: string; tasterId: string | null; value: number }[],
   better: 'higher' | 'lower' | 'target' | 'neither',
   target: number | null = null,

@@ -1,0 +1,87 @@
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { Rung } from '@/core/findings/rung-shape.ts'
+import type { ScoreLevel, ScoreTable } from '@/core/findings/score-table.ts'
+import type { AxisLevel } from './level-axis.ts'
+import {
+  type BestSpan,
+  type ChartInput,
+  type ResponseChart,
+  responseChart,
+} from './response-chart.ts'
+
+export interface FittedPoint {
+  at: number
+  fit: number
+  low: number
+  high: number
+}
+
+/** The levels of a score table as the axis takes them; a level is known by its name. */
+export function axisLevels(levels: readonly ScoreLevel[]): AxisLevel[] {
+  return levels.map(({ name, value, label, control }) => ({
+    id: String(name),
+    value,
+    label,
+    control,
+  }))
+}
+
+/**
+ * The chart of one response at one rung of the evidence: its rows, the rung's marginal means with their intervals, its
+ * curve, and the best as far as the rung bounds it. Without a rung only the points are drawn.
+ */
+export function chartOfResponse(
+  scores: ScoreTable,
+  responseIndex: number,
+  found: ResponseFindings,
+  rung: 'pieces' | 'doughs' | 'factor' | null,
+  curve: readonly FittedPoint[] | null,
+): ResponseChart {
+  const response = scores.responses[responseIndex]
+  if (!response) throw new Error(`no response ${responseIndex}`)
+  const answer = rung === null ? null : found[rung]
+  const present = answer !== null && isPresent(answer) ? answer : null
+  return responseChart({
+    levels: axisLevels(scores.levels),
+    response: { scale: scaleOf(response.scale), margin: response.margin },
+    rows: rowsOf(scores, responseIndex),
+    means: (present?.means ?? []).map(({ level, estimate, low, high }) => ({
+      levelId: String(level),
+      estimate,
+      low,
+      high,
+    })),
+    curve: curve === null ? null : curve.map(({ at, ...rest }) => ({ level: at, ...rest })),
+    best: present === null ? null : bestSpan(present),
+  })
+}
+
+/** Every recorded value of one response, by level and taster, in the order of the table. */
+export function rowsOf(scores: ScoreTable, responseIndex: number): ChartInput['rows'] {
+  return scores.rows.flatMap((row) => {
+    const value = row.values[responseIndex]
+    const level = scores.levels[row.level]
+    return value == null || !level
+      ? []
+      : [{ levelId: String(level.name), tasterId: row.taster, sessionId: row.session, value }]
+  })
+}
+
+function bestSpan(rung: Rung): BestSpan | null {
+  if (!isPresent(rung.best)) return null
+  const { answer, vertex, fieller, crossing } = rung.best
+  if (crossing !== undefined) {
+    if (!isPresent(crossing) || crossing.fieller.kind !== 'interval') return null
+    return { value: crossing.at, low: crossing.fieller.low, high: crossing.fieller.high }
+  }
+  if (answer !== 'inside' || !isPresent(vertex) || !isPresent(fieller)) return null
+  if (fieller.kind !== 'interval') return null
+  return { value: vertex, low: fieller.low, high: fieller.high }
+}
+
+function scaleOf(scale: 'nine-point' | 'just-about-right' | 'measured') {
+  if (scale === 'nine-point') return { kind: scale, anchors: [] }
+  if (scale === 'just-about-right') return { kind: scale, low: '', high: '' }
+  return { kind: scale, unitOfMeasure: '', measure: 'own' as const }
+}
