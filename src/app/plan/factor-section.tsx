@@ -1,0 +1,130 @@
+import { Choice } from '@/app/kit/choice.tsx'
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { Notice } from '@/app/kit/notice.tsx'
+import { SelectField } from '@/app/kit/select-field.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { Factor } from '@/core/trial/factor.ts'
+import { factorKinds, factsOfKind } from './factor-kinds.ts'
+import { FactorTargetFields } from './factor-target.tsx'
+import { withFactorKind } from './factor-for-kind.ts'
+import { visibleName } from './field-checks.ts'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+import { PlanText } from './plan-text.tsx'
+
+const kindOptions = factorKinds.map(({ kind, label }) => ({ value: kind, label }))
+const namesFactor = visibleName('a name for what changes')
+
+/** The one thing that changes: its kind, name and unit, what it moves, where it begins to act and what is held. */
+export function FactorSection() {
+  const factor = usePlanPage((page) => page.plan.factor)
+  const doughs = usePlanPage((page) => page.plan.doughs)
+  const change = usePlanPage((page) => page.change)
+  const { newId } = useServices()
+  const facts = factsOfKind(factor.acts.on)
+  const edit = (next: Partial<Factor>) =>
+    change((plan) => ({ ...plan, factor: { ...plan.factor, ...next } }))
+  return (
+    <PlanSection id="plan-factor">
+      <FieldRow>
+        <SelectField
+          label="Kind"
+          value={facts.kind}
+          options={kindOptions}
+          onValue={(kind) => change((plan) => withFactorKind(plan, kind, newId))}
+        />
+        <PlanText
+          field="factor/name"
+          path="/factor/name"
+          label="Name"
+          value={factor.name}
+          check={namesFactor}
+          onValue={(name) => edit({ name })}
+        />
+        {facts.kind === 'choice' ? null : (
+          <PlanText
+            field="factor/unit"
+            path="/factor/unitOfMeasure"
+            label="Unit"
+            value={factor.unitOfMeasure}
+            maxLength={40}
+            onValue={(unitOfMeasure) => edit({ unitOfMeasure })}
+          />
+        )}
+        <FactorTargetFields />
+      </FieldRow>
+      <SelectField
+        label="Where the lines split"
+        hint={splitWords(factor.splitsAt, doughs)}
+        value={factor.splitsAt}
+        options={splitOptions}
+        onValue={(splitsAt) =>
+          change((plan) => ({
+            ...plan,
+            factor: { ...plan.factor, splitsAt },
+            doughs: splitsAt === 'mix' ? 'apart' : plan.doughs,
+          }))
+        }
+      />
+      {factor.splitsAt === 'mix' ? null : (
+        <Choice
+          label="One dough or several?"
+          value={doughs}
+          options={[
+            {
+              value: 'one',
+              label: 'One dough, divided late',
+              hint: 'No difference between doughs can get into the answer.',
+            },
+            {
+              value: 'apart',
+              label: 'Each level mixed apart',
+              hint: 'Its own dough for every level; differences between doughs ride along.',
+            },
+          ]}
+          onValue={(next) => change((plan) => ({ ...plan, doughs: next }))}
+        />
+      )}
+      {facts.movesFormula ? <HeldChoice /> : null}
+      {facts.kind === 'choice' ? (
+        <Notice kind="know" title="Same formula, or each at its own water?">
+          Options that take up water differently, such as flours, feel wetter or drier at one hydration. Give an option
+          its own hydration under Levels, and say so in the question.
+        </Notice>
+      ) : null}
+    </PlanSection>
+  )
+}
+
+const splitOptions = [
+  { value: 'mix', label: 'At the mix: each level is its own dough' },
+  { value: 'divide', label: 'When the dough is divided' },
+  { value: 'proof', label: 'At the proof' },
+  { value: 'oven', label: 'In the oven' },
+] as const
+
+function splitWords(splitsAt: Factor['splitsAt'], doughs: 'one' | 'apart'): string {
+  if (splitsAt === 'mix') return 'The unit is the batch: a dough got its level, not a piece or a bite.'
+  return doughs === 'one'
+    ? 'The unit is the piece: each piece gets its level separately.'
+    : 'The levels act on pieces, but each is mixed apart: the unit is the batch.'
+}
+
+function HeldChoice() {
+  const held = usePlanPage((page) => page.plan.factor.held)
+  const change = usePlanPage((page) => page.change)
+  return (
+    <Choice
+      label="Held while the level changes"
+      hint="None is free: what is not held rides along, and the fairness check says how far."
+      value={held}
+      row
+      options={[
+        { value: 'flour', label: 'The flour of a batch' },
+        { value: 'dough', label: 'The dough of a batch' },
+        { value: 'piece', label: 'The mass of a piece' },
+      ]}
+      onValue={(next) => change((plan) => ({ ...plan, factor: { ...plan.factor, held: next } }))}
+    />
+  )
+}

@@ -1,0 +1,81 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { BatchSizeFields } from './batch-size.tsx'
+import { EarlierFormula } from './earlier-formula.tsx'
+import { usualIngredient, usualPreferment } from './factor-for-kind.ts'
+import { FlourSum } from './flour-sum.tsx'
+import styles from './formula-section.module.css'
+import { FormulaViewsTables } from './formula-views-tables.tsx'
+import { IngredientRow } from './ingredient-row.tsx'
+import { ingredientKindNames } from './ingredient-kind-names.ts'
+import { PasteFormula } from './paste-formula.tsx'
+import { inFormula } from './plan-edits.ts'
+import { useTroubleAt } from './plan-field.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+import { PrefermentRow } from './preferment-row.tsx'
+import { TroubleHere } from './trouble-here.tsx'
+
+/** The dough itself: ingredients in percent of flour, what ferments ahead, how much is made, and the three views of it. */
+export function FormulaSection() {
+  const ingredients = usePlanPage((page) => page.plan.formula.ingredients)
+  const preferments = usePlanPage((page) => page.plan.formula.preferments)
+  const change = usePlanPage((page) => page.change)
+  const trouble = useTroubleAt('/formula/ingredients') ?? undefined
+  const whole = useTroubleAt('/formula')
+  const [start, setStart] = useState<'paste' | 'earlier' | null>(null)
+  const { newId } = useServices()
+  const add = (kind: IngredientKind) =>
+    change((plan) =>
+      inFormula(plan, (formula) => ({
+        ...formula,
+        ingredients: [...formula.ingredients, usualIngredient(kind, newId())],
+      })),
+    )
+  const addPreferment = () =>
+    change((plan) =>
+      inFormula(plan, (formula) => ({
+        ...formula,
+        preferments: [...formula.preferments, usualPreferment(formula.ingredients, newId())],
+      })),
+    )
+  return (
+    <PlanSection id="plan-formula" aside="percent of all flour, preferments counted in">
+      <div className={styles.presses}>
+        <Button size="small" onPress={() => setStart('paste')}>
+          Paste a formula
+        </Button>
+        <Button size="small" onPress={() => setStart('earlier')}>
+          Start from an earlier trial
+        </Button>
+      </div>
+      {start === 'paste' ? <PasteFormula onClose={() => setStart(null)} /> : null}
+      {start === 'earlier' ? <EarlierFormula onClose={() => setStart(null)} /> : null}
+      <ol className={styles.rows} data-path="/formula/ingredients">
+        {ingredients.map((ingredient, index) => (
+          <IngredientRow key={ingredient.id} ingredient={ingredient} index={index} />
+        ))}
+      </ol>
+      <TroubleHere text={trouble ?? whole} />
+      <FlourSum />
+      <fieldset className={styles.presses}>
+        <legend className={styles.legend}>Add</legend>
+        {(Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => (
+          <Button key={kind} size="small" onPress={() => add(kind)}>
+            {ingredientKindNames[kind]}
+          </Button>
+        ))}
+        <Button size="small" onPress={addPreferment}>
+          preferment
+        </Button>
+      </fieldset>
+      {preferments.map((preferment, index) => (
+        <PrefermentRow key={preferment.id} preferment={preferment} index={index} />
+      ))}
+      <BatchSizeFields />
+      <FormulaViewsTables />
+    </PlanSection>
+  )
+}

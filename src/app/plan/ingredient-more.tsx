@@ -1,0 +1,92 @@
+import { SelectField } from '@/app/kit/select-field.tsx'
+import type { Ingredient } from '@/core/formula/formula-record.ts'
+import { celsiusCheck, shareCheck } from './field-checks.ts'
+import styles from './formula-section.module.css'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+
+interface Props {
+  ingredient: Ingredient
+  index: number
+  edit: (to: (one: Ingredient) => Ingredient) => void
+}
+
+const yeastForms = [
+  { value: 'instant', label: 'instant, dry' },
+  { value: 'active-dry', label: 'active dry' },
+  { value: 'fresh', label: 'fresh' },
+] as const
+
+/** What only some kinds ask: the form of yeast, water in a liquid or fat, the bag of a flour, a temperature of its own. */
+export function IngredientMore({ ingredient, index, edit }: Props) {
+  const { id, name, kind } = ingredient
+  const path = `/formula/ingredients/${index}`
+  if (kind === 'flour') return <FlourBag ingredient={ingredient} edit={edit} />
+  if (kind === 'yeast')
+    return (
+      <div className={styles.more}>
+        <SelectField
+          label="Form"
+          value={ingredient.yeastForm ?? 'instant'}
+          options={yeastForms}
+          onValue={(yeastForm) => edit((one) => ({ ...one, yeastForm }))}
+        />
+      </div>
+    )
+  if (kind !== 'liquid' && kind !== 'fat' && kind !== 'other') return null
+  return (
+    <div className={styles.more}>
+      <PlanNumber
+        field={`ingredient/${id}/waterPercent`}
+        path={`${path}/waterPercent`}
+        label={`Water in 100 g of ${name}`}
+        unit="g"
+        value={ingredient.waterPercent ?? null}
+        check={shareCheck}
+        onValue={(waterPercent) =>
+          edit(({ waterPercent: _, ...one }) =>
+            waterPercent === null ? one : { ...one, waterPercent },
+          )
+        }
+        may="be-empty"
+      />
+      <PlanNumber
+        field={`ingredient/${id}/celsius`}
+        path={`${path}/celsius`}
+        label={`Temperature of ${name}, if not the room's`}
+        unit="°C"
+        value={ingredient.celsius ?? null}
+        check={celsiusCheck}
+        onValue={(celsius) =>
+          edit(({ celsius: _, ...one }) => (celsius === null ? one : { ...one, celsius }))
+        }
+        may="be-empty"
+      />
+    </div>
+  )
+}
+
+function FlourBag({ ingredient, edit }: Omit<Props, 'index'>) {
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const change = usePlanPage((page) => page.change)
+  const bags = kitchen.filter((thing) => thing.kind === 'flour')
+  if (bags.length === 0) return null
+  return (
+    <div className={styles.more}>
+      <SelectField
+        label={`Bag of ${ingredient.name}`}
+        value={ingredient.flourLotId ?? ''}
+        options={[
+          { value: '', label: 'no bag named' },
+          ...bags.map(({ id, name, lot }) => ({ value: id, label: lot ? `${name}, ${lot}` : name })),
+        ]}
+        onValue={(lotId) => {
+          edit(({ flourLotId: _, ...one }) => (lotId === '' ? one : { ...one, flourLotId: lotId }))
+          if (lotId !== '') change((plan) => ({ ...plan, kitchenIds: withId(plan.kitchenIds, lotId) }))
+        }}
+      />
+    </div>
+  )
+}
+
+const withId = (ids: readonly string[], id: string) => (ids.includes(id) ? [...ids] : [...ids, id])

@@ -1,0 +1,66 @@
+import { memo } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import type { Level } from '@/core/trial/level.ts'
+import { plainNumber, shortUnit } from '@/core/wording/number-text.ts'
+import { levelCheck } from './field-checks.ts'
+import styles from './levels-section.module.css'
+import { inLevel, withControl } from './plan-edits.ts'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { takeOutLevel } from './take-out.ts'
+import { useTakeOut } from './use-take-out.ts'
+
+interface Props {
+  level: Level
+  index: number
+}
+
+/** One measured level: its value, whether it is the control, and out again. */
+export const LevelRow = memo(function LevelRow({ level, index }: Props) {
+  const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
+  const change = usePlanPage((page) => page.change)
+  const takeOut = useTakeOut()
+  return (
+    <li className={styles.level}>
+      <PlanNumber
+        field={`level/${level.id}/value`}
+        path={`/levels/${index}/value`}
+        label={`Level ${index + 1}`}
+        hideLabel
+        unit={shortUnit(unit)}
+        value={level.value}
+        check={levelCheck}
+        onValue={(value) =>
+          change((plan) =>
+            inLevel(plan, level.id, (each) => ({ ...each, value, label: plainNumber(value) })),
+          )
+        }
+      />
+      <ControlMark level={level} />
+      <span className={styles.end}>
+        <Button
+          kind="quiet"
+          label={`Remove level ${level.label}`}
+          onPress={() => takeOut((plan) => takeOutLevel(plan, level.id))}
+        >
+          Remove
+        </Button>
+      </span>
+    </li>
+  )
+})
+
+/** Marks a level as the baker's usual; at most one is. */
+export function ControlMark({ level }: { level: Level }) {
+  const change = usePlanPage((page) => page.change)
+  return (
+    <label className={styles.control}>
+      <input
+        type="checkbox"
+        checked={level.control}
+        onChange={() => change((plan) => withControl(plan, level.id))}
+      />
+      control
+    </label>
+  )
+}

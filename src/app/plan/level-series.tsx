@@ -1,0 +1,52 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { NumberField } from '@/app/kit/number-field.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { levelsBetween } from '@/core/trial/levels-between.ts'
+import { plainNumber, shortUnit } from '@/core/wording/number-text.ts'
+import { levelCheck, wholeBetween } from './field-checks.ts'
+import { withSeries } from './plan-edits.ts'
+import { usePlanPage, usePlanStore } from './plan-page-context.ts'
+import { seriesRefusal } from './series-refusal.ts'
+
+const countCheck = wholeBetween(2, 12)
+
+/** First, last and how many: fills the levels evenly. Levels that are there already keep their marks. */
+export function LevelSeries() {
+  const unit = usePlanPage((page) => shortUnit(page.plan.factor.unitOfMeasure))
+  const store = usePlanStore()
+  const { newId } = useServices()
+  const [first, setFirst] = useState<number | null>(null)
+  const [last, setLast] = useState<number | null>(null)
+  const [count, setCount] = useState<number | null>(5)
+  const series =
+    first === null || last === null || count === null ? null : levelsBetween(first, last, count)
+  const fill = () => {
+    if (!series?.ok) return
+    const before = store.getState().plan.levels
+    store.getState().takeOut({
+      id: 'level/',
+      what: 'the levels before',
+      plan: withSeries(store.getState().plan, series.values, newId),
+      restore: (plan) => ({ ...plan, levels: before }),
+    })
+  }
+  return (
+    <FieldRow>
+      <NumberField label="First" unit={unit} value={first} onValue={setFirst} check={levelCheck} />
+      <NumberField label="Last" unit={unit} value={last} onValue={setLast} check={levelCheck} />
+      <NumberField
+        label="How many"
+        value={count}
+        onValue={setCount}
+        check={countCheck}
+        problem={series && !series.ok ? seriesRefusal(series.reason) : undefined}
+        hint={series?.ok ? series.values.map(plainNumber).join(' · ') : undefined}
+      />
+      <Button onPress={fill} disabled={!series?.ok}>
+        Fill the levels
+      </Button>
+    </FieldRow>
+  )
+}

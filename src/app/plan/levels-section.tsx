@@ -1,0 +1,58 @@
+import { Button } from '@/app/kit/button.tsx'
+import { LevelRail } from '@/app/kit/level-rail.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { usualRangeHint } from './usual-range-hint.ts'
+import { LevelRow } from './level-row.tsx'
+import { LevelSeries } from './level-series.tsx'
+import styles from './levels-section.module.css'
+import { nextLevelValue } from './next-level.ts'
+import { OptionRow } from './option-row.tsx'
+import { measuredLevel } from './plan-edits.ts'
+import { useTroubleAt } from './plan-field.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+import { TroubleHere } from './trouble-here.tsx'
+
+/** The levels on their rail: typed one by one or as a series; one of them the control. */
+export function LevelsSection() {
+  const levels = usePlanPage((page) => page.plan.levels)
+  const factor = usePlanPage((page) => page.plan.factor)
+  const change = usePlanPage((page) => page.change)
+  const trouble = useTroubleAt('/levels')
+  const { newId } = useServices()
+  const choice = factor.acts.on === 'choice'
+  const hint = usualRangeHint(factor.acts.on)
+  const add = () =>
+    change((plan) => {
+      const level = choice
+        ? { id: newId(), value: null, label: `Option ${plan.levels.length + 1}`, control: false }
+        : measuredLevel(newId(), nextLevelValue(plan))
+      return { ...plan, levels: [...plan.levels, level] }
+    })
+  return (
+    <PlanSection id="plan-levels" aside={`${levels.length} of 2 to 12`}>
+      {levels.length > 0 ? (
+        <LevelRail levels={levels} factorName={factor.name} unitOfMeasure={factor.unitOfMeasure} />
+      ) : (
+        <p>{choice ? 'Name the options side by side.' : 'Type the first level, or make a series.'}</p>
+      )}
+      {hint ? <p className={styles.hint}>{hint}</p> : null}
+      {choice ? null : <LevelSeries />}
+      <ol className={styles.levels}>
+        {levels.map((level, index) =>
+          choice ? (
+            <OptionRow key={level.id} level={level} index={index} />
+          ) : (
+            <LevelRow key={level.id} level={level} index={index} />
+          ),
+        )}
+      </ol>
+      <TroubleHere text={trouble} />
+      <div>
+        <Button onPress={add} disabled={levels.length >= 12}>
+          {choice ? 'Add an option' : 'Add a level'}
+        </Button>
+      </div>
+    </PlanSection>
+  )
+}

@@ -1,0 +1,84 @@
+import { Button } from '@/app/kit/button.tsx'
+import { SelectField } from '@/app/kit/select-field.tsx'
+import type { Change, Level } from '@/core/trial/level.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import styles from './levels-section.module.css'
+import { OptionChange } from './option-change.tsx'
+import { inLevel } from './plan-edits.ts'
+import { usePlanPage, usePlanStore } from './plan-page-context.ts'
+
+interface Props {
+  level: Level
+  index: number
+}
+
+/** What an option swaps against the plan as written: ingredients, its own water, a tool, a step left out. */
+export function OptionChanges({ level, index }: Props) {
+  const store = usePlanStore()
+  const change = usePlanPage((page) => page.change)
+  const changes = level.changes ?? []
+  const set = (next: Change[]) =>
+    change((plan) => inLevel(plan, level.id, (each) => withChanges(each, next)))
+  const add = (what: string) => {
+    const started = startedChange(store.getState().plan, what)
+    if (started) set([...changes, started])
+  }
+  return (
+    <div className={styles.option}>
+      {changes.map((each, at) => (
+        <div key={`${each.what} ${at}`} className={styles.change}>
+          <OptionChange
+            field={`level/${level.id}/change/${at}`}
+            path={`/levels/${index}/changes/${at}`}
+            change={each}
+            onChange={(next) => set(changes.map((other, place) => (place === at ? next : other)))}
+          />
+          <Button
+            kind="quiet"
+            size="small"
+            label={`Remove this difference of ${level.label}`}
+            onPress={() => set(changes.filter((_, place) => place !== at))}
+          >
+            Remove
+          </Button>
+        </div>
+      ))}
+      <SelectField
+        label={`What ${level.label} does differently`}
+        hideLabel
+        value=""
+        options={addOptions}
+        onValue={add}
+      />
+    </div>
+  )
+}
+
+const addOptions = [
+  { value: '', label: changeLabel() },
+  { value: 'ingredient', label: 'another ingredient or flour' },
+  { value: 'hydration', label: 'its own hydration' },
+  { value: 'tool', label: 'another tool' },
+  { value: 'step', label: 'a step left out or done' },
+  { value: 'note', label: 'something else, in words' },
+]
+
+function changeLabel(): string {
+  return 'Does differently …'
+}
+
+function startedChange({ formula, steps }: Plan, what: string): Change | null {
+  const [ingredient] = formula.ingredients
+  const [step] = steps
+  if (what === 'hydration') return { what, percent: 65 }
+  if (what === 'tool') return { what, name: 'Another tool' }
+  if (what === 'note') return { what, text: '' }
+  if (what === 'ingredient' && ingredient)
+    return { what, ingredientId: ingredient.id, name: ingredient.name }
+  return what === 'step' && step ? { what, stepId: step.id, done: false } : null
+}
+
+function withChanges(level: Level, changes: Change[]): Level {
+  const { changes: _, ...bare } = level
+  return changes.length === 0 ? bare : { ...bare, changes }
+}

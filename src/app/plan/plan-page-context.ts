@@ -1,0 +1,17 @@
+import { createContext, useContext } from 'react'
+import { type StoreApi, useStore } from 'zustand'
+import type { PlanPage } from './plan-page-store.ts'
+
+export const PlanPageContext = createContext<StoreApi<PlanPage> | null>(null)
+
+/** The page's own store. Throws outside of the Plan page: a programmer's mistake. */
+export function usePlanStore(): StoreApi<PlanPage> {
+  const store = useContext(PlanPageContext)
+  if (!store) throw new Error('usePlanStore outside of the Plan page')
+  return store
+}
+
+/** One slice of the open plan page; a component re-renders only when its slice changes. */
+export function usePlanPage<Slice>(select: (page: PlanPage) => Slice): Slice {
+  return useStore(usePlanStore(), select)
+}

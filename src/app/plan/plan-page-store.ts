@@ -1,0 +1,169 @@
+import { createStore, type StoreApi } from 'zustand'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { KeptPlan } from '@/notebook/notebook.ts'
+
+/** Where the page keeps things: the notebook and the clock, narrowed to what a plan needs. */
+export interface PlanKeeping {
+  keepPlan: (plan: Plan) => Promise<KeptPlan>
+  keepDrafts: (drafts: Record<string, string>) => Promise<void>
+  now: () => number
+  /** What is wrong with the plan as it stands, in words, by the JSON Pointer of the place. */
+  judge: (plan: Plan, kitchen: readonly KitchenThing[]) => PlanTrouble[]
+}
+
+/** One thing to mend (stop) or to think about (ask), and where it stands in the plan. */
+export interface PlanTrouble {
+  path: string
+  severity: 'stop' | 'ask'
+  text: string
+}
+
+/** A change that can be taken back: what was removed, and how to put it back into the plan as it stands by then. */
+export interface TakenOut {
+  id: string
+  what: string
+  plan: Plan
+  restore: (plan: Plan) => Plan
+}
+
+export interface PlanPage {
+  plan: Plan
+  kitchen: readonly KitchenThing[]
+  troubles: PlanTrouble[]
+  /** Typed but unfinished text by field; a field that is not here shows the plan's value. */
+  drafts: Record<string, string>
+  /** Fields on the page that hold such a text, with their labels. */
+  unfinished: Record<string, string>
+  /** Set when a change went into the next revision because a session runs the one before. */
+  newRevision: number | null
+  /** The words of the last failed write; what was typed still stands on the page. */
+  notKept: string | null
+  undo: { what: string; restore: (plan: Plan) => Plan } | null
+  change: (recipe: (plan: Plan) => Plan) => void
+  takeOut: (taken: TakenOut) => void
+  takeBack: () => void
+  dropUndo: () => void
+  draft: (field: string, text: string | null) => void
+  /** A field came to hold unfinished text (its label), or no longer does (null). */
+  markUnfinished: (field: string, label: string | null) => void
+  meetKitchen: (kitchen: readonly KitchenThing[]) => void
+  /** Another tab or place changed the plan: taken over when it is newer and nothing here waits to be kept. */
+  meet: (plan: Plan) => void
+  /** Writes what waits, now: at leaving the page. */
+  flush: () => Promise<void>
+}
+
+const planWaitMilliseconds = 200
+const draftWaitMilliseconds = 150
+
+/**
+ * The state of one open Plan page. A valid change goes to the notebook shortly after the last key, an unfinished text
+ * goes to the drafts; both at once when the page is left. One write runs at a time, so that a plan in use makes one
+ * next revision and not two.
+ */
+export function createPlanPage(
+  plan: Plan,
+  drafts: Record<string, string>,
+  kitchen: readonly KitchenThing[],
+  keeping: PlanKeeping,
+): StoreApi<PlanPage> {
+  let planTimer: ReturnType<typeof setTimeout> | undefined
+  let draftTimer: ReturnType<typeof setTimeout> | undefined
+  let planWaits = false
+  let draftsWait = false
+  let writing: Promise<void> = Promise.resolve()
+
+  return createStore<PlanPage>((set, get) => {
+    const keepPlan = async () => {
+      clearTimeout(planTimer)
+      if (!planWaits) return
+      planWaits = false
+      try {
+        const kept = await keeping.keepPlan({ ...get().plan, at: keeping.now() })
+        const { id, revision, at } = kept.plan
+        set((page) => ({
+          plan: { ...page.plan, id, revision, at },
+          newRevision: kept.newRevision ? revision : page.newRevision,
+          notKept: null,
+        }))
+      } catch (error) {
+        planWaits = true
+        set({ notKept: error instanceof Error ? error.message : String(error) })
+      }
+    }
+    const keepDrafts = async () => {
+      clearTimeout(draftTimer)
+      if (!draftsWait) return
+      draftsWait = false
+      try {
+        await keeping.keepDrafts(get().drafts)
+      } catch (error) {
+        draftsWait = true
+        set({ notKept: error instanceof Error ? error.message : String(error) })
+      }
+    }
+    const write = (work: () => Promise<void>) => {
+      writing = writing.then(work)
+      return writing
+    }
+    const change = (recipe: (plan: Plan) => Plan) => {
+      const next = recipe(get().plan)
+      if (next === get().plan) return
+      set({ plan: next, troubles: keeping.judge(next, get().kitchen) })
+      planWaits = true
+      clearTimeout(planTimer)
+      planTimer = setTimeout(() => void write(keepPlan), planWaitMilliseconds)
+    }
+
+    const draft = (field: string, text: string | null) => {
+      if (text === (get().drafts[field] ?? null)) return
+      set((page) => ({ drafts: withDraft(page.drafts, field, text) }))
+      draftsWait = true
+      clearTimeout(draftTimer)
+      draftTimer = setTimeout(() => void write(keepDrafts), draftWaitMilliseconds)
+    }
+
+    return {
+      plan,
+      kitchen,
+      troubles: keeping.judge(plan, kitchen),
+      drafts,
+      unfinished: {},
+      newRevision: null,
+      notKept: null,
+      undo: null,
+      change,
+      takeOut: ({ id, what, plan: next, restore }) => {
+        for (const field of Object.keys(get().drafts)) if (field.includes(id)) draft(field, null)
+        change(() => next)
+        set({ undo: { what, restore } })
+      },
+      takeBack: () => {
+        const { undo } = get()
+        set({ undo: null })
+        if (undo) change(undo.restore)
+      },
+      dropUndo: () => set({ undo: null }),
+      draft,
+      markUnfinished: (field, label) =>
+        set((page) => ({ unfinished: withDraft(page.unfinished, field, label) })),
+      meetKitchen: (met) => set({ kitchen: met, troubles: keeping.judge(get().plan, met) }),
+      meet: (met) => {
+        if (planWaits || met.at <= get().plan.at) return
+        set({ plan: met, troubles: keeping.judge(met, get().kitchen) })
+      },
+      flush: async () => {
+        await write(keepPlan)
+        await write(keepDrafts)
+      },
+    }
+  })
+}
+
+function withDraft(drafts: Record<string, string>, field: string, text: string | null) {
+  const next = { ...drafts }
+  if (text === null) delete next[field]
+  else next[field] = text
+  return next
+}

@@ -1,0 +1,12 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { usePlanStore } from './plan-page-context.ts'
+import type { TakenOut } from './plan-page-store.ts'
+
+/** Removes a thing from the plan and offers to put it back; what may not go stays. */
+export function useTakeOut(): (take: (plan: Plan) => TakenOut | null) => void {
+  const store = usePlanStore()
+  return (take) => {
+    const taken = take(store.getState().plan)
+    if (taken) store.getState().takeOut(taken)
+  }
+}
