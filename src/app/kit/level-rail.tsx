@@ -1,10 +1,10 @@
 import { type CSSProperties, useMemo, useRef } from 'react'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import type { Level } from '@/core/trial/level.ts'
+import { levelShort } from '@/core/wording/level-text.ts'
 import { levelLooks } from './level-look.ts'
 import styles from './level-rail.module.css'
 import tabs from './level-tab.module.css'
-import { levelWords } from './level-words.ts'
 import { rovingKeys } from './roving-keys.ts'
 import { stackedTabs } from './stacked-tabs.ts'
 import { useWidth } from './use-width.ts'
@@ -43,7 +43,7 @@ export function LevelRail(props: LevelRailProps) {
   const axis = useMemo(() => levelAxis(levels), [levels])
   const looks = useMemo(() => levelLooks(levels), [levels])
   const placed = axis.positions.map((position) => {
-    const words = levelWords(position)
+    const words = levelShort(position)
     const letter = letters?.get(position.levelId)
     return { ...position, words, letter, widthPixels: tabPixels(words, letter, size) }
   })
@@ -150,7 +150,7 @@ export function LevelRail(props: LevelRailProps) {
           <span>
             {control ? (
               <>
-                <i className={styles.mark} /> control {levelWords(control)}
+                <i className={styles.mark} /> control {levelShort(control)}
               </>
             ) : (
               'no control'

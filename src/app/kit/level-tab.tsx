@@ -1,7 +1,7 @@
 import type { Level } from '@/core/trial/level.ts'
+import { levelShort } from '@/core/wording/level-text.ts'
 import { levelLooks } from './level-look.ts'
 import styles from './level-tab.module.css'
-import { levelWords } from './level-words.ts'
 
 interface LevelTabProps {
   /** All levels of the trial: a level's colour is its place among them. */
@@ -25,7 +25,7 @@ export function LevelTab({ levels, levelId, letter, size = 'plain', letterOnly }
     >
       <span className={styles.words}>
         {letter ? <b>{letter}</b> : null}
-        {letterOnly ? null : <span>{levelWords(level)}</span>}
+        {letterOnly ? null : <span>{levelShort(level)}</span>}
       </span>
     </span>
   )

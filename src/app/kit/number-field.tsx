@@ -2,7 +2,7 @@ import { useId, useState } from 'react'
 import control from './control.module.css'
 import { describedBy, Field, type FieldWords } from './field.tsx'
 import styles from './number-field.module.css'
-import { typedNumber } from './typed-number.ts'
+import { typedNumber, typedNumberText } from './typed-number.ts'
 
 interface NumberFieldProps extends FieldWords {
   unit?: string
@@ -29,13 +29,10 @@ function written(value: number | null, digits: number | undefined): string {
 /** What keeps this text from being a value, in words, or nothing. */
 function complaintOf(
   text: string,
-  { check, required, label }: Pick<NumberFieldProps, 'check' | 'required' | 'label'>,
+  { check, required, label, unit }: Pick<NumberFieldProps, 'check' | 'required' | 'label' | 'unit'>,
 ): string | undefined {
-  const read = typedNumber(text)
-  if (!read.ok)
-    return read.reason === 'not-a-number'
-      ? 'This is not a number. Write digits only, such as 66 or 66.5.'
-      : `“${text.trim()}” can be read two ways. Write ${text.replace(/\D/g, '')}, or use a point for decimals.`
+  const read = typedNumber(text, unit)
+  if (!read.ok) return typedNumberText(text, read)
   if (read.value === null) return required ? `Fill in a number: ${label.toLowerCase()}.` : undefined
   return check?.(read.value)
 }
@@ -52,7 +49,7 @@ export function NumberField(props: NumberFieldProps) {
   const [left, setLeft] = useState(text !== undefined)
 
   const kept = text ?? typed
-  const read = kept === null ? null : typedNumber(kept)
+  const read = kept === null ? null : typedNumber(kept, unit)
   const refused = kept === null ? undefined : complaintOf(kept, props)
   const keepsTyped = kept !== null && (focused || refused || (read?.ok && read.value === value))
   const shown = keepsTyped ? kept : written(value, digits)
@@ -62,7 +59,7 @@ export function NumberField(props: NumberFieldProps) {
   const take = (next: string) => {
     setTyped(next)
     onText?.(next)
-    const nextRead = typedNumber(next)
+    const nextRead = typedNumber(next, unit)
     if (nextRead.ok && complaintOf(next, { ...props, required: false }) === undefined)
       onValue(nextRead.value)
   }

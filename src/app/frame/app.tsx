@@ -1,0 +1,77 @@
+import { lazy, Suspense } from 'react'
+import { Route, Router, Switch, useLocation } from 'wouter'
+import { useHashLocation } from 'wouter/use-hash-location'
+import { HomePlace } from '@/app/home/home-place.tsx'
+import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { type Services, ServicesContext } from '@/app/services/services.ts'
+import styles from './frame.module.css'
+import { Header } from './header.tsx'
+import { LostPage } from './lost-page.tsx'
+import { PageTitle } from './page-title.tsx'
+import { useArrival } from './use-arrival.ts'
+
+const KitchenPlace = lazy(async () => ({
+  default: (await import('@/app/kitchen/kitchen-place.tsx')).KitchenPlace,
+}))
+const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
+const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
+
+/** The app around its notebook: every address and what stands at it. */
+export function App({ services }: { services: Services }) {
+  return (
+    <ServicesContext value={services}>
+      <Router hook={useHashLocation}>
+        <Shell />
+      </Router>
+    </ServicesContext>
+  )
+}
+
+function Shell() {
+  const [location] = useLocation()
+  useArrival(location)
+  return (
+    <div className={styles.shell}>
+      <Header />
+      <ErrorBoundary key={location.split('/').slice(0, 3).join('/')} what="this page">
+        <Suspense fallback={<Progress label="Opening the page" done={null} />}>
+          <Switch>
+            <Route path="/">
+              <Page title="Notebook">
+                <HomePlace />
+              </Page>
+            </Route>
+            <Route path="/kitchen">
+              <Page title="Kitchen">
+                <KitchenPlace />
+              </Page>
+            </Route>
+            <Route path="/about">
+              <Page title="About">
+                <AboutPage />
+              </Page>
+            </Route>
+            <Route path="/trial/:trialId/:place">
+              {({ trialId, place }) => <TrialPage trialId={trialId} placeName={place} />}
+            </Route>
+            <Route>
+              <Page title="Nothing here">
+                <LostPage />
+              </Page>
+            </Route>
+          </Switch>
+        </Suspense>
+      </ErrorBoundary>
+    </div>
+  )
+}
+
+function Page({ title, children }: { title: string; children: React.ReactNode }) {
+  return (
+    <main id="page" tabIndex={-1} className={styles.page}>
+      <PageTitle parts={[title]} />
+      {children}
+    </main>
+  )
+}

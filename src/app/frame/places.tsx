@@ -1,0 +1,10 @@
+import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
+
+export interface TrialPlace {
+  name: string
+  title: string
+  View: LazyExoticComponent<ComponentType<{ trialId: string }>>
+}
+
+/** The five places of a trial in the order of the work; each is loaded when first opened. */
+export const trialPlaces: readonly TrialPlace[] = []

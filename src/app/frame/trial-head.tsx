@@ -1,0 +1,54 @@
+import { Link } from 'wouter'
+import { CoveredRail } from '@/app/kit/covered-rail.tsx'
+import { useCurrentLevel } from '@/app/kit/current-level.ts'
+import { LevelRail } from '@/app/kit/level-rail.tsx'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import styles from './frame.module.css'
+import { trialPlaces } from './places.tsx'
+import type { TrialCover } from './trial-cover.ts'
+
+interface TrialHeadProps {
+  whole: WholeTrial
+  cover: TrialCover
+  placeName: string
+}
+
+/** The head of every place of a trial: what it asks, the way through its places, and the level rail. */
+export function TrialHead({ whole, cover, placeName }: TrialHeadProps) {
+  const { levelId, pick } = useCurrentLevel()
+  const plan = planInForce(whole)
+  const latest = whole.sessions.toSorted((a, b) => a.number - b.number).at(-1)
+  const letters = new Map(latest?.dealt.letters.map((each) => [each.levelId, each.letter]))
+  return (
+    <section className={styles.trialHead} aria-label="Trial">
+      <div className={styles.titleLine}>
+        <p className={styles.question}>{cover.title}</p>
+        <nav aria-label="Places of this trial" className={styles.places}>
+          {trialPlaces.map(({ name, title }) => (
+            <Link
+              key={name}
+              href={`/trial/${whole.trial.id}/${name}`}
+              className={styles.way ?? ''}
+              aria-current={name === placeName ? 'page' : undefined}
+            >
+              {title}
+            </Link>
+          ))}
+        </nav>
+      </div>
+      {cover.covered ? (
+        <CoveredRail codes={cover.codes} />
+      ) : plan.levels.length > 0 ? (
+        <LevelRail
+          levels={plan.levels}
+          factorName={plan.factor.name}
+          unitOfMeasure={plan.factor.unitOfMeasure}
+          letters={letters}
+          currentLevelId={levelId}
+          onPick={pick}
+        />
+      ) : null}
+    </section>
+  )
+}

@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { gzipSync } from 'node:zlib'
+import react from '@vitejs/plugin-react'
+import { defineConfig, type Plugin } from 'vite'
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+const { version } = JSON.parse(readFileSync(at('./package.json'), 'utf8'))
+
+/** What the built page may load: its own files and nothing from anywhere else. Styles set by charts need `unsafe-inline`. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "font-src 'self'",
+  "img-src 'self' blob: data:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "frame-src 'self' blob:",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ')
+
+const contentPolicy: Plugin = {
+  name: 'content-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
+      injectTo: 'head-prepend',
+    },
+  ],
+}
+
+/** The typefaces come as files, not as code, so their licences are carried beside the list of the dependencies'. */
+const fontLicences: Plugin = {
+  name: 'font-licences',
+  apply: 'build',
+  generateBundle() {
+    for (const font of ['atkinson-hyperlegible-next', 'fraunces'])
+      this.emitFile({
+        type: 'asset',
+        fileName: `licences/${font}.txt`,
+        source: readFileSync(at(`./node_modules/@fontsource-variable/${font}/LICENSE`)),
+      })
+  },
+}
+
+/** Most kilobytes (1000 bytes, packed) that the first page may take: the entry with all it imports at once. */
+const budget = { script: 140, style: 20, fonts: 75 }
+
+const firstLoadBudget: Plugin = {
+  name: 'first-load-budget',
+  apply: 'build',
+  writeBundle(_, bundle) {
+    const scripts = new Set<string>()
+    const styles = new Set<string>()
+    const visit = (fileName: string) => {
+      const chunk = bundle[fileName]
+      if (chunk?.type !== 'chunk' || scripts.has(fileName)) return
+      scripts.add(fileName)
+      for (const css of chunk.viteMetadata?.importedCss ?? []) styles.add(css)
+      for (const next of chunk.imports) visit(next)
+    }
+    for (const chunk of Object.values(bundle))
+      if (chunk.type === 'chunk' && chunk.isEntry) visit(chunk.fileName)
+
+    const packed = (fileName: string) => {
+      const file = bundle[fileName]
+      if (!file) throw new Error(`no ${fileName} in the bundle`)
+      return gzipSync(file.type === 'chunk' ? file.code : file.source).length / 1000
+    }
+    const sum = (names: Iterable<string>) =>
+      Array.from(names).reduce((total, name) => total + packed(name), 0)
+    const sizes = {
+      script: sum(scripts),
+      style: sum(styles),
+      fonts: sum(Object.keys(bundle).filter((name) => name.endsWith('.woff2'))),
+    }
+    const line = (part: keyof typeof budget) =>
+      `${part} ${sizes[part].toFixed(1)} of ${budget[part]} kB`
+    console.log(`first load, gz: ${line('script')}, ${line('style')}, ${line('fonts')}`)
+    const over = (['script', 'style', 'fonts'] as const).filter(
+      (part) => sizes[part] > budget[part],
+    )
+    if (over.length > 0)
+      this.error(`The first load is past its budget: ${over.map(line).join(', ')}.`)
+  },
+}
+
+export default defineConfig({
+  base: './',
+  plugins: [react(), contentPolicy, fontLicences, firstLoadBudget],
+  resolve: { alias: { '@': at('./src') } },
+  define: { __APP_VERSION__: JSON.stringify(version) },
+  build: {
+    license: { fileName: 'licences/dependencies.json' },
+    cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  preview: { host: '127.0.0.1' },
+})
