@@ -1,0 +1,71 @@
+import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
+import { levelPaints } from '@/core/figure/level-paints.ts'
+import { pairPicture } from '@/core/figure/pair-picture.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { Rung } from '@/core/findings/rung-shape.ts'
+import type { RungName } from '@/core/wording/answer-of-rung.ts'
+import { bestLabel } from '@/core/wording/best-label.ts'
+import { chartAlt, pairsAlt } from '@/core/wording/chart-alt.ts'
+import { levelNameText } from '@/core/wording/level-text.ts'
+import type { ChartBlock, PairsBlock } from './report-block.ts'
+import type { FoundScores } from './results-section.ts'
+
+/** The chart of one response with the rail above it. */
+export function chartBlock(
+  found: FoundScores,
+  response: ResponseFindings,
+  index: number,
+  rung: RungName | null,
+): ChartBlock {
+  const { scores, findings, curves, letters } = found
+  const { factor } = findings
+  const answer = rung === null ? null : response[rung]
+  const best = answer !== null && isPresent(answer) ? answer.best : null
+  return {
+    kind: 'chart',
+    chart: chartOfResponse(scores, index, response, rung, curves[index] ?? null),
+    paints: levelPaints(axisLevels(scores.levels), 'light'),
+    letters,
+    title: `${response.name} at each level: every value as a dot, means as crosses with their 95 % intervals`,
+    xTitle: factor.unitOfMeasure === '' ? factor.name : `${factor.name}, ${factor.unitOfMeasure}`,
+    yTitle: response.name,
+    bestText:
+      best !== null && isPresent(best)
+        ? bestLabel(
+            best,
+            scores.levels.map((level) => level.name),
+            factor.unitOfMeasure,
+          )
+        : null,
+    alt: chartAlt(response, rung, findings.factor.unitOfMeasure),
+  }
+}
+
+/** The pairs of a rung as a picture of intervals against the margin. */
+export function pairsBlock(
+  found: FoundScores,
+  response: ResponseFindings,
+  index: number,
+  answer: Rung,
+): PairsBlock {
+  const unit = found.findings.factor.unitOfMeasure
+  const name = (level: number | string) => {
+    const letter = found.letters.get(String(level))
+    return letter === undefined
+      ? levelNameText(level, unit)
+      : `${letter} ${levelNameText(level, unit)}`
+  }
+  const margin = found.scores.responses[index]?.margin ?? null
+  return {
+    kind: 'pairs',
+    picture: pairPicture(
+      answer.pairs.map((pair) => ({ ...pair, a: name(pair.a), b: name(pair.b) })),
+      margin,
+    ),
+    title:
+      'Differences of all pairs with simultaneous 95 % intervals; filled where zero is left out',
+    unit: `difference in ${response.name.toLocaleLowerCase('en')}`,
+    alt: pairsAlt(answer.pairs, unit),
+  }
+}

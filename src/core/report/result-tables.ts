@@ -1,0 +1,104 @@
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { AgainstControl, Rung } from '@/core/findings/rung-shape.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { differenceDecimals, differenceText, intervalText } from '@/core/wording/difference-text.ts'
+import { levelNameText } from '@/core/wording/level-text.ts'
+import { decimalText, plainNumber, probabilityText } from '@/core/wording/number-text.ts'
+import { reasonText } from '@/core/wording/reason-text.ts'
+import { rungTitle, verdictWord } from '@/core/wording/rung-text.ts'
+import type { TableBlock } from './report-block.ts'
+import type { FoundScores } from './results-section.ts'
+
+const none = '–'
+
+/** What happened at each level, over all its values: a description, not a comparison. */
+export function levelsTable(response: ResponseFindings, scores: ScoreTable): TableBlock {
+  const unit = scores.factor.unitOfMeasure
+  const value = (number: ResponseFindings['levels'][number]['mean'], decimals: number) =>
+    isPresent(number) ? decimalText(number, decimals) : none
+  return {
+    kind: 'table',
+    caption: 'What happened: all values of each level',
+    head: ['Level', 'n', 'Mean', 'SD', '95 % interval', 'Median', 'Failures'],
+    rows: response.levels.map((level) => {
+      const ease = scores.ease?.find((each) => each.level === level.level)
+      const decimals = isPresent(level.sd) ? differenceDecimals(level.sd) + 1 : 2
+      const interval =
+        isPresent(level.low) && isPresent(level.high) ? intervalText(level.low, level.high) : none
+      return [
+        levelNameText(level.level, unit),
+        String(level.n),
+        value(level.mean, decimals),
+        value(level.sd, decimals),
+        interval,
+        value(level.median, decimals - 1),
+        ease ? String(ease.failures) : none,
+      ]
+    }),
+    figures: [false, true, true, true, true, true, true],
+  }
+}
+
+/** The three rungs side by side: test and verdict, or why a rung cannot answer. */
+export function rungsTable(response: ResponseFindings, { findings }: FoundScores): TableBlock {
+  const rows = (['pieces', 'doughs', 'factor'] as const).map((rung) => {
+    const answer = response[rung]
+    const verdict = response.verdict[rung]
+    const title = rung === 'factor' ? `The factor (${findings.factor.name})` : rungTitle(rung)
+    if (!isPresent(answer)) return [title, none, none, none, none, reasonText(answer)]
+    return [
+      title,
+      decimalText(answer.f, 2),
+      `${plainNumber(answer.df1)}, ${plainNumber(answer.df2)}`,
+      probabilityText(answer.p),
+      decimalText(answer.residualSd, differenceDecimals(answer.residualSd) + 1),
+      isPresent(verdict) ? verdictWord(verdict.kind) : reasonText(verdict),
+    ]
+  })
+  return {
+    kind: 'table',
+    caption: 'How far the evidence carries',
+    head: ['Rung', 'F', 'df', 'p', 'Residual SD', 'Says'],
+    rows,
+    figures: [false, true, true, true, true, false],
+  }
+}
+
+/** Marginal means of a rung with plain 95 % intervals. */
+export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
+  return {
+    kind: 'table',
+    caption: 'Means, freed from who happened to taste',
+    head: ['Level', 'Mean', 'Standard error', '95 % interval'],
+    rows: answer.means.map(({ level, estimate, se, low, high }) => {
+      const decimals = differenceDecimals((high - low) / 2) + 1
+      return [
+        levelNameText(level, scores.factor.unitOfMeasure),
+        decimalText(estimate, decimals),
+        decimalText(se, decimals),
+        intervalText(low, high),
+      ]
+    }),
+    figures: [false, true, true, true],
+  }
+}
+
+/** Each level against the control. */
+export function againstControlTable(
+  against: readonly AgainstControl[],
+  scores: ScoreTable,
+): TableBlock {
+  return {
+    kind: 'table',
+    caption: `Against the control, simultaneous 95 % intervals${against.some(({ method }) => method === 'approximate') ? ' (approximate: unequal numbers)' : ''}`,
+    head: ['Level', 'Difference', '95 % interval', 'p'],
+    rows: against.map(({ level, difference, low, high, p }) => [
+      levelNameText(level, scores.factor.unitOfMeasure),
+      differenceText(difference),
+      intervalText(low, high),
+      probabilityText(p),
+    ]),
+    figures: [false, true, true, true],
+  }
+}

@@ -1,0 +1,91 @@
+import type { FittedPoint } from '@/core/figure/chart-of-response.ts'
+import type { FindingsDocument } from '@/core/findings/findings-document.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { agreementSentence } from '@/core/wording/agreement-sentence.ts'
+import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { besideSentence } from '@/core/wording/beside-sentence.ts'
+import { bestSentence } from '@/core/wording/best-sentence.ts'
+import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
+import { reasonText } from '@/core/wording/reason-text.ts'
+import { rungTitle } from '@/core/wording/rung-text.ts'
+import { tellApartSentence } from '@/core/wording/tell-apart-sentence.ts'
+import type { ReportBlock, ReportSection } from './report-block.ts'
+import { chartBlock, pairsBlock } from './result-pictures.ts'
+import { againstControlTable, levelsTable, meansTable, rungsTable } from './result-tables.ts'
+
+/** What the results of a report are made from; `curves` stand in the order of the responses, null where none is drawn. */
+export interface FoundScores {
+  scores: ScoreTable
+  findings: FindingsDocument
+  curves: readonly (readonly FittedPoint[] | null)[]
+  /** Letters of the levels by their name, where every session dealt the same; else empty. */
+  letters: ReadonlyMap<string, string>
+}
+
+/** One section a response: the picture, what happened, the rungs, which differ, where the best lies. */
+export function resultSections(found: FoundScores): ReportSection[] {
+  const sections = found.findings.responses.map((response, index) => ({
+    id: `result-${index + 1}`,
+    title: index === 0 ? `Result: ${response.name}` : `Also seen: ${response.name}`,
+    blocks: responseBlocks(found, response, index),
+  }))
+  const { discrimination } = found.findings
+  if (discrimination.length === 0) return sections
+  const items = discrimination.map((test) =>
+    tellApartSentence(test, found.scores.factor.unitOfMeasure),
+  )
+  return [
+    ...sections,
+    { id: 'tell-apart', title: 'Can people tell them apart?', blocks: [{ kind: 'list', items }] },
+  ]
+}
+
+function responseBlocks(
+  found: FoundScores,
+  response: ResponseFindings,
+  index: number,
+): ReportBlock[] {
+  const rung = shownRung(response)
+  const blocks: ReportBlock[] = [chartBlock(found, response, index, rung)]
+  blocks.push(levelsTable(response, found.scores))
+  blocks.push(rungsTable(response, found))
+  const answer = rung === null ? null : response[rung]
+  if (rung === null || answer === null || !isPresent(answer)) {
+    blocks.push({
+      kind: 'text',
+      text: reasonText(isPresent(response.factor) ? { reason: 'no-scores' } : response.factor),
+    })
+    return blocks
+  }
+  blocks.push({ kind: 'heading', text: `${rungTitle(rung)}: means and pairs` })
+  blocks.push(meansTable(answer, found.scores), pairsBlock(found, response, index, answer))
+  if (isPresent(answer.againstControl))
+    blocks.push(againstControlTable(answer.againstControl, found.scores))
+  return [...blocks, { kind: 'list', items: saidOf(found, response, index, answer) }]
+}
+
+function saidOf(
+  found: FoundScores,
+  response: ResponseFindings,
+  index: number,
+  answer: Exclude<ResponseFindings['factor'], { reason: string }>,
+): string[] {
+  const { scores, findings } = found
+  const naming = { factor: findings.factor, unit: findings.unit }
+  const levels = scores.levels.map((level) => level.name)
+  const said = [
+    isPresent(answer.best)
+      ? bestSentence(answer.best, naming, levels)
+      : `Best: ${reasonText(answer.best)}`,
+  ]
+  if (index === 0) said.push(easiestSentence(response.easiest, scores))
+  if (isPresent(response.rows))
+    said.push(
+      besideSentence(response.rows.freshness, 'freshness'),
+      besideSentence(response.rows.order, 'order'),
+    )
+  const agreed = agreementSentence(response, findings.factor.unitOfMeasure)
+  return agreed === '' ? said : [...said, agreed]
+}

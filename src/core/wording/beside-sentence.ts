@@ -1,0 +1,16 @@
+import { type Absent, isPresent } from '@/core/findings/reason.ts'
+import type { Beside } from '@/core/findings/rung-shape.ts'
+import { differenceText } from './difference-text.ts'
+import { decimalText, probabilityText } from './number-text.ts'
+import { reasonText } from './reason-text.ts'
+
+/** Was it freshness, or the order of tasting? One sentence, or why it cannot be said. */
+export function besideSentence(beside: Beside | Absent, what: 'freshness' | 'order'): string {
+  const name = what === 'freshness' ? 'Freshness' : 'The order of tasting'
+  if (!isPresent(beside)) return `${name}: ${reasonText(beside)}`
+  const each = what === 'freshness' ? 'minute from the oven' : 'place in the order'
+  const slope = `${differenceText(beside.slope)} for each ${each}`
+  if (!beside.separable)
+    return `${name} and level cannot be told apart here: allowing for it makes the intervals ${decimalText(beside.widening, 1)} times as wide.`
+  return `${name} took its part (${slope}); at equal ${what === 'freshness' ? 'minutes' : 'places'} the levels differ with p ${probabilityText(beside.p)}, and the intervals are ${decimalText(beside.widening, 2)} times as wide.`
+}

@@ -1,0 +1,48 @@
+import { type Absent, isPresent } from '@/core/findings/reason.ts'
+import type { Easiest } from '@/core/findings/response-findings-shape.ts'
+import type { LevelEase, ScoreTable } from '@/core/findings/score-table.ts'
+import { differenceDecimals } from './difference-text.ts'
+import { durationText } from './duration-text.ts'
+import { failedTimes } from './failure-text.ts'
+import { levelNameText } from './level-text.ts'
+import { listText } from './list-text.ts'
+import { decimalText } from './number-text.ts'
+import { reasonText } from './reason-text.ts'
+
+/**
+ * The default ending: the easiest level that is as good as the best liked within the margin, with what it spares.
+ * Where there is none, why, in one sentence.
+ */
+export function easiestSentence(
+  easiest: Easiest | Absent,
+  scores: Pick<ScoreTable, 'factor' | 'ease'>,
+): string {
+  if (!isPresent(easiest)) return reasonText(easiest)
+  const unit = scores.factor.unitOfMeasure
+  const level = levelNameText(easiest.level, unit)
+  const best = levelNameText(easiest.against, unit)
+  const ease = scores.ease?.find((each) => each.level === easiest.level)
+  const other = scores.ease?.find((each) => each.level === easiest.against)
+  if (easiest.level === easiest.against) {
+    const alone = easiest.passes.length === 1
+    const rest = alone
+      ? ', and no other level is shown to be as good'
+      : ', and the easiest among those as good'
+    return `${level} is the best liked${rest}${ease ? `; it ${failedTimes(ease.failures)}` : ''}.`
+  }
+  const short = decimalText(
+    Math.max(0, -easiest.lowerLimit),
+    differenceDecimals(easiest.lowerLimit),
+  )
+  const parts = [`is no more than ${short} below the best liked, ${best}`]
+  if (ease) parts.push(failedTimes(ease.failures))
+  const spared = sparedSeconds(ease, other)
+  if (spared !== null) parts.push(`took ${durationText(spared)} less of your hands`)
+  return `${level} ${listText(parts)}.`
+}
+
+function sparedSeconds(ease: LevelEase | undefined, other: LevelEase | undefined): number | null {
+  if (ease?.handsSeconds == null || other?.handsSeconds == null) return null
+  const spared = other.handsSeconds - ease.handsSeconds
+  return spared >= 30 ? spared : null
+}
