@@ -1,0 +1,47 @@
+import type { PlanProblem } from './plan-problem.ts'
+import type { Plan } from './plan-record.ts'
+import type { Step } from './step.ts'
+
+/** What is wrong with the method: no steps, none that mixes or bakes, a step without time, a mark nobody could see. */
+export function stepProblems({ steps }: Plan): PlanProblem[] {
+  const path = '/steps'
+  if (steps.length === 0) return [{ path, severity: 'stop', reason: 'no-steps' }]
+  const found = steps.flatMap(problemsOf)
+  if (!steps.some(({ kind }) => kind === 'mix'))
+    found.push({ path, severity: 'ask', reason: 'no-mix-step' })
+  if (!steps.some(({ kind }) => kind === 'bake'))
+    found.push({ path, severity: 'ask', reason: 'no-bake-step' })
+  return found
+}
+
+function problemsOf(step: Step, index: number): PlanProblem[] {
+  const path = `/steps/${index}`
+  const { name, handsSeconds, waitSeconds, toleranceSeconds, endsBy } = step
+  const odd = (['handsSeconds', 'waitSeconds', 'toleranceSeconds'] as const).find(
+    (field) => !Number.isFinite(step[field]),
+  )
+  if (odd) return [{ path: `${path}/${odd}`, severity: 'stop', reason: 'not-a-number' }]
+  const found: PlanProblem[] = []
+  if (handsSeconds === 0 && waitSeconds === 0) {
+    found.push({
+      path: `${path}/handsSeconds`,
+      severity: 'ask',
+      reason: 'step-takes-no-time',
+      name,
+    })
+  }
+  if (waitSeconds > 0 && toleranceSeconds > waitSeconds) {
+    const past = { reason: 'tolerance-past-wait' as const, name, toleranceSeconds, waitSeconds }
+    found.push({ path: `${path}/toleranceSeconds`, severity: 'ask', ...past })
+  }
+  if (endsBy.by === 'mark' && isUnsaid(endsBy)) {
+    found.push({ path: `${path}/endsBy`, severity: 'ask', reason: 'mark-without-words', name })
+  }
+  return found
+}
+
+/** A rise without its percentage, or a mark of the baker's own without words: the next session could not repeat it. */
+function isUnsaid(mark: Extract<Step['endsBy'], { by: 'mark' }>): boolean {
+  if (mark.mark === 'rise') return mark.risePercent === undefined
+  return mark.mark === 'own' && (mark.text ?? '').trim() === ''
+}
