@@ -34,8 +34,12 @@ export const arrows = [
   { folder: 'core/statistics', may: [], packages: outsideCore },
   { folder: 'core/formula', may: base, packages: outsideCore },
   { folder: 'core/kitchen', may: base, packages: outsideCore },
-  { folder: 'core/weighing', may: ground, packages: outsideCore },
-  { folder: 'core/dough-temperature', may: ground, packages: outsideCore },
+  { folder: 'core/weighing', may: [...ground, 'core/trial'], packages: outsideCore },
+  {
+    folder: 'core/dough-temperature',
+    may: [...ground, 'core/trial'],
+    packages: outsideCore,
+  },
   { folder: 'core/trial', may: ground, packages: outsideCore },
   { folder: 'core/design', may: [...ground, ...numbers, 'core/trial'], packages: outsideCore },
   {
