@@ -146,7 +146,7 @@ describe('dealSession', () => {
     expect(sets).toHaveLength(12)
     const patterns = new Map<string, number>()
     for (const set of sets) {
-      const odd = set.samples.filter((sample) => sample.code === set.answerCode)[0]?.levelId
+      const odd = set.samples.find((sample) => sample.code === set.answerCode)?.levelId
       expect(set.samples.filter((sample) => sample.levelId === odd)).toHaveLength(1)
       const pattern = set.samples
         .map((sample) => (sample.levelId === 'lv-low' ? 'L' : 'T'))

@@ -1,0 +1,70 @@
+import type { Event } from './event-record.ts'
+import { orderedEvents } from './ordered-events.ts'
+
+/** An event that still stands: everything but a void, which only takes others back. */
+export type Standing = Exclude<Event, { kind: 'void' }>
+
+/**
+ * The log as it stands: events taken back are gone, corrected ones give way to their correction, in log order. A void that is
+ * itself taken back lets its event stand again; of several corrections of one event the last counts. Citations that run in a
+ * ring, which no notebook writes, take nothing back.
+ */
+export function effectiveEvents(events: readonly Event[]): Standing[] {
+  const ordered = orderedEvents(events)
+  const gone = goneEvents(ordered)
+  return ordered.filter((event): event is Standing => event.kind !== 'void' && !gone.has(event.id))
+}
+
+/** Effective events of one session. */
+export function eventsOfSession(events: readonly Event[], sessionId: string): Standing[] {
+  return effectiveEvents(events.filter((event) => event.sessionId === sessionId))
+}
+
+/** Ids of the events (voids among them) that no longer stand. */
+export function goneEvents(ordered: readonly Event[]): Set<string> {
+  const byId = new Map(ordered.map((event) => [event.id, event]))
+  const voids = new Map<string, Event[]>()
+  const corrections = new Map<string, Event[]>()
+  for (const event of ordered) {
+    if (event.corrects === undefined || citesItself(event, byId)) continue
+    const citing = event.kind === 'void' ? voids : corrections
+    citing.set(event.corrects, [...(citing.get(event.corrects) ?? []), event])
+  }
+  const correcting = (id: string) => corrections.get(id) ?? []
+  const isTakenBack = remembered((event) =>
+    (voids.get(event.id) ?? []).some((one) => !isTakenBack(one)),
+  )
+  /** It speaks for what it corrects: by itself, or through a correction of its own. */
+  const speaks = remembered((event) => !isTakenBack(event) || correcting(event.id).some(speaks))
+  /** Another correction of the same event, or of one further back, came later. */
+  const isOutdone = remembered((event) => {
+    const cited = event.corrects === undefined ? undefined : byId.get(event.corrects)
+    if (!cited) return false
+    const rivals = correcting(cited.id)
+    const at = rivals.indexOf(event)
+    return at >= 0 && (rivals.slice(at + 1).some(speaks) || isOutdone(cited))
+  })
+  const stands = (event: Event) =>
+    !isTakenBack(event) && !isOutdone(event) && !correcting(event.id).some(speaks)
+  return new Set(ordered.filter((event) => !stands(event)).map((event) => event.id))
+}
+
+function remembered(answer: (event: Event) => boolean): (event: Event) => boolean {
+  const known = new Map<string, boolean>()
+  return (event) => {
+    const found = known.get(event.id) ?? answer(event)
+    known.set(event.id, found)
+    return found
+  }
+}
+
+function citesItself(event: Event, byId: ReadonlyMap<string, Event>): boolean {
+  const seen = new Set<string>()
+  let cited = event.corrects
+  while (cited !== undefined && !seen.has(cited)) {
+    if (cited === event.id) return true
+    seen.add(cited)
+    cited = byId.get(cited)?.corrects
+  }
+  return false
+}
