@@ -1,0 +1,42 @@
+import {
+  studentizedRangeTails,
+  studentizedRangeUpperQuantile,
+} from '@/core/statistics/distributions/studentized-range.ts'
+import { levelDifference } from './level-difference.ts'
+import type { LevelFit } from './level-fit.ts'
+
+export type PairOfLevels = {
+  a: number
+  b: number
+  difference: number
+  se: number
+  low: number
+  high: number
+  p: number
+}
+
+/**
+ * Every pair of levels, a before b, difference = mean(b) − mean(a), by Tukey–Kramer: p and simultaneous limits from the
+ * studentized range at √2·|difference|/se for all levels of the fit (Kramer 1956, Biometrics 12:307; from memory).
+ */
+export function allPairs(fit: LevelFit, confidence = 0.95): PairOfLevels[] {
+  const { levelCount, df2 } = fit
+  const factor = studentizedRangeUpperQuantile(1 - confidence, levelCount, df2) / Math.SQRT2
+  const pairs: PairOfLevels[] = []
+  for (let a = 0; a < levelCount; a += 1) {
+    for (let b = a + 1; b < levelCount; b += 1) {
+      const { difference, se } = levelDifference(fit, a, b)
+      const q = (Math.SQRT2 * Math.abs(difference)) / se
+      pairs.push({
+        a,
+        b,
+        difference,
+        se,
+        low: difference - factor * se,
+        high: difference + factor * se,
+        p: studentizedRangeTails(q, levelCount, df2).upper,
+      })
+    }
+  }
+  return pairs
+}

@@ -1,0 +1,25 @@
+import type { LevelFit } from './level-fit.ts'
+
+export type LevelDifference = { difference: number; se: number; unscaledVariance: number }
+
+/** Mean of level b less mean of level a in a fit, with its standard error (and its variance over the residual variance). */
+export function levelDifference(fit: LevelFit, a: number, b: number): LevelDifference {
+  const difference = effectOf(fit, b) - effectOf(fit, a)
+  const unscaledVariance =
+    unscaledCovariance(fit, b, b) -
+    2 * unscaledCovariance(fit, a, b) +
+    unscaledCovariance(fit, a, a)
+  return { difference, se: fit.residualSd * Math.sqrt(unscaledVariance), unscaledVariance }
+}
+
+/** Covariance, over the residual variance, of (level i − first level) and (level j − first level). */
+export function unscaledCovariance(fit: LevelFit, i: number, j: number): number {
+  if (i === 0 || j === 0) return 0
+  const q = fit.covariateMeans.length
+  return fit.fit.unscaled[q + i - 1]?.[q + j - 1] as number
+}
+
+function effectOf(fit: LevelFit, level: number): number {
+  if (level === 0) return 0
+  return fit.fit.coefficients[fit.covariateMeans.length + level - 1] as number
+}

@@ -1,0 +1,91 @@
+import { fTails } from '@/core/statistics/distributions/f.ts'
+import {
+  type BlockedFit,
+  blockedLeastSquares,
+} from '@/core/statistics/least-squares/blocked-least-squares.ts'
+import { type Residual, residualOf } from '@/core/statistics/least-squares/residual.ts'
+import { type Answer, refuse } from '@/core/statistics/reason.ts'
+import { type Cells, gatherCells } from './cells.ts'
+import type { LevelRows } from './rows.ts'
+
+/**
+ * A fit of y ~ block + covariates + factor(level): F of the level after everything else (type II), with what its means,
+ * pairs and comparisons need. In `fit` the covariates' columns stand first, then one indicator for each level but the first.
+ */
+export type LevelFit = {
+  f: number
+  df1: number
+  df2: number
+  p: number
+  residualSd: number
+  levelCount: number
+  blockCount: number
+  rowCount: number
+  residual: Residual
+  covariateMeans: number[]
+  fit: BlockedFit
+}
+
+/**
+ * Does the level matter, once the blocks are allowed for? Least squares of y ~ block + factor(level), unequal numbers and
+ * missing cells included; F is type II (level after blocks), its p the upper tail of F.
+ *
+ * Refuses: `no-rows`, `one-level`, `level-without-rows`, `levels-not-connected` (no chain of blocks compares all levels),
+ * and what `residualOf` refuses. One block is a one-way analysis of variance.
+ */
+export function fitLevels(rows: LevelRows): Answer<LevelFit> {
+  return fitLevelCells(gatherCells(rows))
+}
+
+/** The same from cells that are gathered already, so that several models of one response gather once. */
+export function fitLevelCells(cells: Cells): Answer<LevelFit> {
+  return fitLevelColumns(cells, [])
+}
+
+/** The same with covariates, one column each, in the rows' order; then the cells are the rows themselves. */
+export function fitLevelColumns(
+  cells: Cells,
+  covariates: readonly Float64Array[],
+): Answer<LevelFit> {
+  const { levelCount, level } = cells
+  if (cells.rowCount === 0) return refuse('no-rows')
+  if (levelCount < 2) return refuse('one-level')
+  const present = new Set(level)
+  if (present.size < levelCount) return refuse('level-without-rows')
+  const indicators = Array.from({ length: levelCount - 1 }, (_, j) =>
+    Float64Array.from(level, (code) => (code === j + 1 ? 1 : 0)),
+  )
+  const result = blockedLeastSquares(cells, [...covariates, ...indicators])
+  if (!result.ok) {
+    const alone = blockedLeastSquares(cells, indicators)
+    return refuse(alone.ok ? 'covariate-not-separable' : 'levels-not-connected')
+  }
+  const { fit } = result
+  const q = covariates.length
+  const df1 = levelCount - 1
+  const df2 = cells.rowCount - fit.blockCount - df1 - q
+  const left = fit.residualSumOfSquares + cells.insideSumOfSquares
+  const checked = residualOf(left, df2, cells.lowest, cells.highest)
+  if (!checked.ok) return checked
+  const explained = fit.sequential.slice(q).reduce((sum, value) => sum + value, 0)
+  const f = explained / df1 / (left / df2)
+  return {
+    ok: true,
+    f,
+    df1,
+    df2,
+    p: fTails(f, df1, df2).upper,
+    residualSd: checked.residual.sd,
+    levelCount,
+    blockCount: fit.blockCount,
+    rowCount: cells.rowCount,
+    residual: checked.residual,
+    covariateMeans: covariates.map((column) => weightedMean(column, cells.weight)),
+    fit,
+  }
+}
+
+function weightedMean(column: Float64Array, weight: Float64Array): number {
+  const total = weight.reduce((sum, value) => sum + value, 0)
+  return column.reduce((sum, value, i) => sum + value * (weight[i] as number), 0) / total
+}

@@ -1,0 +1,84 @@
+import { tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
+import { type Answer, refuse } from '@/core/statistics/reason.ts'
+import type { Cells } from './cells.ts'
+import { gatherCells } from './cells.ts'
+import { levelDifference } from './level-difference.ts'
+import { fitLevelCells, fitLevelColumns, type LevelFit } from './level-fit.ts'
+import { insistOnRows, type LevelRows } from './rows.ts'
+
+/**
+ * A comparison of levels at equal covariate. `slope`, `slopeSe`, `slopeP` are of the covariate; `levels` is the fit whose F,
+ * means (at the average covariate) and pairs allow for it; `widening` says what that allowance costs.
+ */
+export type WithCovariate = {
+  slope: number
+  slopeSe: number
+  slopeP: number
+  widening: number
+  levels: LevelFit
+}
+
+/**
+ * Was it freshness, or order? Least squares of y ~ block + covariate + factor(level), for instance the minutes since the
+ * oven: the covariate's slope, the levels compared at equal covariate (type II), and the widening: the largest over pairs of
+ * √(variance of the difference with the covariate / without it) at the same residual spread. A widening beyond 3 says that
+ * covariate and level cannot be told apart.
+ *
+ * Refuses `covariate-not-separable` when the covariate is constant within blocks or follows the levels exactly, and what
+ * `fitLevels` refuses.
+ */
+export function compareWithCovariate(
+  rows: LevelRows,
+  covariate: ArrayLike<number>,
+): Answer<WithCovariate> {
+  const singles = rowsAsCells(rows)
+  const column = Float64Array.from(covariate)
+  if (column.length !== rows.y.length || !column.every(Number.isFinite)) {
+    throw new RangeError('the covariate must have one finite value for each row')
+  }
+  if (rows.y.length === 0) return refuse('no-rows')
+  const centre = column.reduce((sum, value) => sum + value / column.length, 0)
+  const fitted = fitLevelColumns(singles, [column.map((value) => value - centre)])
+  if (!fitted.ok) return fitted
+  const plain = fitLevelCells(gatherCells(rows))
+  if (!plain.ok) return plain
+  const slope = fitted.fit.coefficients[0] as number
+  const slopeSe = fitted.residualSd * Math.sqrt(fitted.fit.unscaled[0]?.[0] as number)
+  let widening = 1
+  for (let a = 0; a < rows.levelCount; a += 1) {
+    for (let b = a + 1; b < rows.levelCount; b += 1) {
+      const wider = levelDifference(fitted, a, b).unscaledVariance
+      widening = Math.max(
+        widening,
+        Math.sqrt(wider / levelDifference(plain, a, b).unscaledVariance),
+      )
+    }
+  }
+  const { ok: _, ...levels } = fitted
+  return {
+    ok: true,
+    slope,
+    slopeSe,
+    slopeP: tTwoSidedP(slope / slopeSe, fitted.df2),
+    widening,
+    levels,
+  }
+}
+
+/** Every row a cell of its own. */
+export function rowsAsCells(rows: LevelRows): Cells {
+  insistOnRows(rows)
+  const y = Float64Array.from(rows.y)
+  return {
+    y,
+    block: Int32Array.from(rows.block),
+    level: Int32Array.from(rows.level),
+    weight: new Float64Array(y.length).fill(1),
+    blockCount: rows.blockCount,
+    levelCount: rows.levelCount,
+    rowCount: y.length,
+    insideSumOfSquares: 0,
+    lowest: y.reduce((least, value) => Math.min(least, value), Infinity),
+    highest: y.reduce((most, value) => Math.max(most, value), -Infinity),
+  }
+}

@@ -1,0 +1,66 @@
+import { findRoot } from '@/core/statistics/roots/find-root.ts'
+import { chebyshevPanels } from './chebyshev-panels.ts'
+import { averageOverScale } from './chi-mixture.ts'
+import { largestOfNormalsUpper } from './largest-of-normals.ts'
+import { tHalfWidth } from './students-t.ts'
+
+const farthest = 37
+const tables = new Map<string, (w: number) => number>()
+const quantiles = new Map<string, number>()
+
+/**
+ * Chance that the largest of several correlated t values, by size, reaches t: Dunnett's two-sided adjusted p.
+ *
+ * `loadings` are the λ of correlations λ_i·λ_j, one for each comparison (√½ each when all levels have equal rows);
+ * `df` the degrees of freedom of the shared residual spread. The normal case is tabulated once for each set of loadings and
+ * averaged over the estimated spread (see `largestOfNormalsUpper`, `averageOverScale`).
+ */
+export function dunnettUpper(t: number, loadings: readonly number[], df: number): number {
+  const q = Math.abs(t)
+  if (q === 0) return 1
+  const logUpper = tableOf(loadings)
+  const valueAt = (scale: number) => {
+    const w = q * scale
+    return w > farthest ? 0 : Math.exp(logUpper(w))
+  }
+  return Math.min(1, averageOverScale(df, valueAt, (q * q) / 2))
+}
+
+/** The t that is reached with chance `upper` by the largest of the comparisons: the factor of simultaneous limits. */
+export function dunnettUpperQuantile(
+  upper: number,
+  loadings: readonly number[],
+  df: number,
+): number {
+  const single = tHalfWidth(1 - upper, df)
+  if (loadings.length === 1) return single
+  const key = `${upper} ${df} ${keyOf(loadings)}`
+  const known = quantiles.get(key)
+  if (known !== undefined) return known
+  const high = tHalfWidth(1 - upper / loadings.length, df)
+  const missBy = (logT: number) => Math.log(upper / dunnettUpper(Math.exp(logT), loadings, df))
+  const found = Math.exp(
+    findRoot(missBy, Math.log(single * (1 - 1e-9)), Math.log(high * (1 + 1e-9)), 1e-12),
+  )
+  if (quantiles.size > 2000) quantiles.clear()
+  quantiles.set(key, found)
+  return found
+}
+
+function tableOf(loadings: readonly number[]): (w: number) => number {
+  const key = keyOf(loadings)
+  const known = tables.get(key)
+  if (known) return known
+  const table = chebyshevPanels((w) => Math.log(largestOfNormalsUpper(w, loadings)))
+  if (tables.size > 200) tables.clear()
+  tables.set(key, table)
+  return table
+}
+
+/** The order of comparisons and rounding in the last digits do not matter. */
+function keyOf(loadings: readonly number[]): string {
+  return loadings
+    .map((loading) => Math.abs(loading).toFixed(13))
+    .sort()
+    .join(' ')
+}

@@ -1,0 +1,80 @@
+import { findRoot } from '@/core/statistics/roots/find-root.ts'
+import { chebyshevPanels } from './chebyshev-panels.ts'
+import { averageOverScale } from './chi-mixture.ts'
+import { normalRangeLower, normalRangeUpper } from './normal-range.ts'
+import { tHalfWidth } from './students-t.ts'
+import type { Tails } from './tails.ts'
+
+type RangeOfNormals = { logUpper: (w: number) => number; logLowerShape: (w: number) => number }
+
+const farthest = 70
+const ranges = new Map<number, RangeOfNormals>()
+const quantiles = new Map<string, number>()
+
+/**
+ * Both tails of the studentized range: the range of k means over an independent estimate of their standard error with
+ * `df` degrees of freedom. What Tukey's comparison of all pairs rests on.
+ *
+ * The range of normals (see `normalRangeUpper`) is tabulated once for each k by Chebyshev panels of its logarithm and then
+ * averaged over the estimated spread (see `averageOverScale`). k from 2 up, df above 0, Infinity included.
+ */
+export function studentizedRangeTails(q: number, k: number, df: number): Tails {
+  if (!(q > 0)) return { lower: 0, upper: 1 }
+  const upper = upperTail(q, k, df)
+  return upper > 0.5 ? { lower: lowerTail(q, k, df), upper } : { lower: 1 - upper, upper }
+}
+
+/** The studentized range that is exceeded with chance `upper`; kept once computed, since every pair of a fit asks for the same. */
+export function studentizedRangeUpperQuantile(upper: number, k: number, df: number): number {
+  const key = `${upper} ${k} ${df}`
+  const known = quantiles.get(key)
+  if (known !== undefined) return known
+  const found = k === 2 ? Math.SQRT2 * tHalfWidth(1 - upper, df) : solve(upper, k, df)
+  if (quantiles.size > 2000) quantiles.clear()
+  quantiles.set(key, found)
+  return found
+}
+
+function solve(upper: number, k: number, df: number): number {
+  const missBy = (logQ: number) => {
+    const tails = studentizedRangeTails(Math.exp(logQ), k, df)
+    return upper <= 0.5 ? Math.log(upper / tails.upper) : Math.log(tails.lower / (1 - upper))
+  }
+  // Šidák's bound from above and the single pair from below hold the quantile between them.
+  const low = Math.SQRT2 * tHalfWidth(1 - upper, df)
+  const pairs = (k * (k - 1)) / 2
+  const high = Math.SQRT2 * tHalfWidth((1 - upper) ** (1 / pairs), df)
+  return Math.exp(findRoot(missBy, Math.log(low), Math.log(high * (1 + 1e-9)), 1e-12))
+}
+
+function upperTail(q: number, k: number, df: number): number {
+  const { logUpper } = rangeOf(k)
+  const valueAt = (scale: number) => {
+    const w = q * scale
+    return w > farthest ? 0 : Math.exp(logUpper(w))
+  }
+  return Math.min(1, averageOverScale(df, valueAt, (q * q) / 4))
+}
+
+function lowerTail(q: number, k: number, df: number): number {
+  const { logLowerShape } = rangeOf(k)
+  const valueAt = (scale: number) => {
+    const w = q * scale
+    return w > farthest ? 1 : Math.exp(logLowerShape(w) + (k - 1) * Math.log(w / (1 + w)))
+  }
+  return averageOverScale(df, valueAt)
+}
+
+function rangeOf(k: number): RangeOfNormals {
+  const known = ranges.get(k)
+  if (known) return known
+  const range = {
+    logUpper: chebyshevPanels((w) => Math.log(normalRangeUpper(w, k))),
+    // Near 0 the chance goes like w^(k−1): that factor is taken out, so that what is interpolated is smooth.
+    logLowerShape: chebyshevPanels(
+      (w) => Math.log(normalRangeLower(w, k)) - (k - 1) * Math.log(w / (1 + w)),
+    ),
+  }
+  ranges.set(k, range)
+  return range
+}

@@ -1,0 +1,24 @@
+import stdlibCdf from '@stdlib/stats-base-dists-t-cdf'
+import stdlibQuantile from '@stdlib/stats-base-dists-t-quantile'
+import type { Tails } from './tails.ts'
+
+/** Both tails of Student's t with any positive degrees of freedom. */
+export function tTails(t: number, df: number): Tails {
+  return { lower: stdlibCdf(t, df), upper: stdlibCdf(-t, df) }
+}
+
+/** Chance of a t at least this far from zero on either side. */
+export function tTwoSidedP(t: number, df: number): number {
+  return Math.min(1, 2 * stdlibCdf(-Math.abs(t), df))
+}
+
+/** The t with a share p below it. Upper quantiles are taken from the lower tail, where the package is exact. */
+export function tQuantile(p: number, df: number): number {
+  if (p === 0.5) return 0
+  return p < 0.5 ? stdlibQuantile(p, df) : -stdlibQuantile(1 - p, df)
+}
+
+/** Half-width factor of a two-sided interval: the t that leaves (1 − confidence)/2 above it. */
+export function tHalfWidth(confidence: number, df: number): number {
+  return -stdlibQuantile((1 - confidence) / 2, df)
+}
