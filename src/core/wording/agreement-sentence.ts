@@ -1,7 +1,7 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { levelNameText } from './level-text.ts'
-import { countText, listText } from './list-text.ts'
+import { asSentenceStart, countWord, listText } from './list-text.ts'
 import { decimalText } from './number-text.ts'
 
 /** Do the tasters agree? How many like which level best, and Kendall's W in words. Empty without tasters. */
@@ -14,18 +14,16 @@ export function agreementSentence(found: ResponseFindings, unit: string): string
     likes.set(name, (likes.get(name) ?? 0) + 1)
   }
   const sorted = [...likes].toSorted((a, b) => b[1] - a[1])
-  const each = sorted.map(([name, count], index) =>
-    index === 0
-      ? `${countText(count, count === 1 ? 'taster likes' : 'tasters like', count === 1 ? 'taster likes' : 'tasters like')} ${name} best`
-      : `${countText(count, '', '').trim()} ${name}`,
-  )
-  const said = each.length === 0 ? 'No taster has one best level.' : `${capital(listText(each))}.`
+  const each = sorted.map(([name, count], index) => {
+    const word = countWord(count)
+    return index === 0
+      ? `${word} ${count === 1 ? 'taster likes' : 'tasters like'} ${name} best`
+      : `${word} ${name}`
+  })
+  const said =
+    each.length === 0 ? 'No taster has one best level.' : `${asSentenceStart(listText(each))}.`
   if (!isPresent(found.ranks)) return said
   const w = found.ranks.kendallW
   const word = w < 0.3 ? 'hardly agree' : w < 0.6 ? 'agree in part' : 'agree well'
   return `${said} By rank they ${word} (W ${decimalText(w, 2)} of 1).`
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toLocaleUpperCase('en') + text.slice(1)
 }

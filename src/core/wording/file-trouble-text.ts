@@ -5,6 +5,7 @@ export type TroubleToSay =
   | { reason: 'newer-version'; found: number; known: number }
   | { reason: 'shape'; pointer: string; expected: string; found: string }
   | { reason: 'reference'; pointer: string; names: string }
+  | { reason: 'migration-failed'; fromVersion: number; toVersion: number }
 
 /** One trouble in one sentence with its place and the mend. The file named stays untouched; the caller says which file. */
 export function fileTroubleText(trouble: TroubleToSay): string {
@@ -19,6 +20,8 @@ export function fileTroubleText(trouble: TroubleToSay): string {
       return `At ${placeText(trouble.pointer)}: expected ${trouble.expected}, found ${trouble.found}.`
     case 'reference':
       return `At ${placeText(trouble.pointer)}: names ${trouble.names}, which the file does not hold.`
+    case 'migration-failed':
+      return `This file of version ${trouble.fromVersion} could not be brought to version ${trouble.toVersion}; it stays as it was. Please report it as a bug with the file.`
   }
 }
 

@@ -10,7 +10,12 @@ const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eig
 
 /** A count with its thing: "one session", "three sessions", "12 sessions", "no sessions". */
 export function countText(count: number, one: string, many: string = `${one}s`): string {
-  return `${small[count] ?? String(count)} ${count === 1 ? one : many}`
+  return `${countWord(count)} ${count === 1 ? one : many}`
+}
+
+/** A count in words up to ten, in figures beyond. */
+export function countWord(count: number): string {
+  return small[count] ?? String(count)
 }
 
 /** The first letter raised: a sentence that begins with a word from elsewhere. */

@@ -1,0 +1,50 @@
+import type { Conclusion } from '@/core/findings/conclusion.ts'
+import { alsoSeen } from '@/core/wording/also-seen.ts'
+import { expectationOutcomeText, nextStepText } from '@/core/wording/conclusion-text.ts'
+import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
+import { restsOn } from '@/core/wording/rests-on.ts'
+import { verdictSentence } from '@/core/wording/verdict-sentence.ts'
+import type { ReportSection } from './report-block.ts'
+import type { FoundScores } from './results-section.ts'
+
+/** The verdict in words, what it rests on, what was expected, and what to do next. */
+export function answerSection(
+  { scores, findings }: FoundScores,
+  conclusion: Conclusion,
+): ReportSection {
+  const [main, ...others] = findings.responses
+  const naming = { factor: findings.factor, unit: findings.unit }
+  if (!main)
+    return {
+      id: 'answer',
+      title: 'Answer',
+      blocks: [{ kind: 'text', text: 'No response was planned, so there is no answer.' }],
+    }
+  const sentence = verdictSentence(main, naming)
+  return {
+    id: 'answer',
+    title: 'Answer',
+    blocks: [
+      { kind: 'answer', ...sentence },
+      { kind: 'heading', text: 'The easiest that is as good' },
+      { kind: 'text', text: easiestSentence(main.easiest, scores) },
+      { kind: 'heading', text: 'What it rests on' },
+      { kind: 'list', items: restsOn(scores, main, 0) },
+      { kind: 'heading', text: 'What was expected, and what next' },
+      { kind: 'text', text: expectationOutcomeText(conclusion.expectation) },
+      {
+        kind: 'list',
+        items: conclusion.next.map((step) => {
+          const { title, text } = nextStepText(step)
+          return `${title}. ${text}`
+        }),
+      },
+      ...(others.length === 0
+        ? []
+        : [
+            { kind: 'heading' as const, text: 'Also seen' },
+            { kind: 'list' as const, items: others.map((found) => alsoSeen(found, naming)) },
+          ]),
+    ],
+  }
+}

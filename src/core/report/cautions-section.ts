@@ -1,0 +1,14 @@
+import { cautions, cautionsDefer } from '@/core/wording/cautions.ts'
+import type { ReportSection } from './report-block.ts'
+
+/** What anyone who repeats the trial should know before mixing, baking and tasting. */
+export function cautionsSection(): ReportSection {
+  return {
+    id: 'cautions',
+    title: 'Cautions',
+    blocks: [
+      { kind: 'facts', rows: cautions.map(({ title, text }) => ({ term: title, text })) },
+      { kind: 'text', text: cautionsDefer },
+    ],
+  }
+}

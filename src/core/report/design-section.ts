@@ -1,0 +1,74 @@
+import { unitOf } from '@/core/design/doughs.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { durationText } from '@/core/wording/duration-text.ts'
+import { countText, listText } from '@/core/wording/list-text.ts'
+import { plainNumber } from '@/core/wording/number-text.ts'
+import { endsByText, heldText, servingText } from '@/core/wording/plan-text.ts'
+import { unitSentence } from '@/core/wording/rests-on.ts'
+import { tasterName } from '@/core/wording/taster-name.ts'
+import type { ReportSection, TableBlock } from './report-block.ts'
+
+/** How the trial was laid out: unit, sessions, flights, serving, tasters and the method step by step. */
+export function designSection(whole: WholeTrial): ReportSection {
+  const plan = planInForce(whole)
+  const unit = unitOf(plan)
+  const knowing = plan.tasters.filter(({ knows }) => knows)
+  const names = (tasters: typeof plan.tasters) =>
+    listText(tasters.map(({ tasterId }) => tasterName(tasterId, whole.kitchen)))
+  return {
+    id: 'design',
+    title: 'Design',
+    blocks: [
+      { kind: 'text', text: unitSentence({ unit }) },
+      {
+        kind: 'facts',
+        rows: [
+          { term: 'Planned', text: countText(plan.plannedSessions, 'session') },
+          { term: 'Served', text: servingText(plan) },
+          ...(plan.servingRule === '' ? [] : [{ term: 'Each serving', text: plan.servingRule }]),
+          { term: 'Held', text: heldText(plan.factor.held) },
+          {
+            term: 'Tasters',
+            text: plan.tasters.length === 0 ? 'none' : names(plan.tasters),
+          },
+          {
+            term: 'Blind',
+            text:
+              knowing.length === 0
+                ? 'all tasters'
+                : `all but ${names(knowing)}, who knew which is which`,
+          },
+          {
+            term: 'Codes',
+            text: plan.keyKeptBy === 'helper' ? 'kept by a helper' : 'kept by the baker',
+          },
+          {
+            term: 'Talk',
+            text: plan.tastersTalk ? 'tasters could hear one another' : 'tasters kept silent',
+          },
+        ],
+      },
+      stepsTable(plan.steps),
+    ],
+  }
+}
+
+function stepsTable(steps: ReturnType<typeof planInForce>['steps']): TableBlock {
+  return {
+    kind: 'table',
+    caption: 'Method',
+    head: ['Step', 'Each', 'Times', 'Hands on', 'Wait', 'Tolerance', 'Ends', '°C'],
+    rows: steps.map((step) => [
+      step.name,
+      step.per,
+      String(step.repeats),
+      durationText(step.handsSeconds),
+      durationText(step.waitSeconds),
+      `± ${durationText(step.toleranceSeconds)}`,
+      endsByText(step.endsBy),
+      step.celsius === undefined ? '' : plainNumber(step.celsius),
+    ]),
+    figures: [false, false, true, true, true, true, false, true],
+  }
+}

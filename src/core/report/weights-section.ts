@@ -1,0 +1,84 @@
+import { batchGrams } from '@/core/formula/batch-grams.ts'
+import { formulaViews } from '@/core/formula/formula-views.ts'
+import { hydrationPercent } from '@/core/formula/hydration.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { plannedBatches } from '@/core/trial/planned-batches.ts'
+import { levelText } from '@/core/wording/level-text.ts'
+import { decimalText, plainNumber } from '@/core/wording/number-text.ts'
+import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
+
+/** The formula in baker's percentages and the grams of every batch, preferments apart. */
+export function weightsSection(plan: Plan): ReportSection {
+  return {
+    id: 'weights',
+    title: 'Formula and weights',
+    blocks: [formulaTable(plan), ...prefermentBlocks(plan), batchesTable(plan)],
+  }
+}
+
+function formulaTable({ formula }: Plan): TableBlock {
+  const views = formulaViews(formula)
+  return {
+    kind: 'table',
+    caption:
+      'Formula of the whole dough, in baker’s percentages; the factor moves its own ingredient',
+    head: ['Ingredient', '% of flour', 'g'],
+    rows: views.overall.map((row) => [
+      row.name,
+      row.percent === null ? '–' : percentOf(row.percent),
+      gramsOf(row.grams),
+    ]),
+    figures: [false, true, true],
+  }
+}
+
+function prefermentBlocks({ formula }: Plan): ReportBlock[] {
+  return formulaViews(formula).preferments.map((preferment) => ({
+    kind: 'table' as const,
+    caption: `${preferment.name}, part of the above`,
+    head: ['Ingredient', '% of its flour', 'g'],
+    rows: preferment.rows.map((row) => [
+      row.name,
+      row.percent === null ? '–' : percentOf(row.percent),
+      gramsOf(row.grams),
+    ]),
+    figures: [false, true, true],
+  }))
+}
+
+function batchesTable(plan: Plan): TableBlock {
+  const batches = plannedBatches(plan).filter((batch) => batch.ok)
+  const views = batches.map(({ formula }) => formulaViews(formula))
+  const first = views[0]?.overall ?? []
+  const rows = first.map((row) => [
+    row.name,
+    ...views.map((view) => {
+      const own = view.overall.find(({ ingredientId }) => ingredientId === row.ingredientId)
+      return own ? gramsOf(own.grams) : '–'
+    }),
+  ])
+  const dough = batches.map(({ formula }) => gramsOf(batchGrams(formula).doughGrams))
+  const water = batches.map(({ formula }) => {
+    const hydration = hydrationPercent(formula)
+    return hydration === null ? '–' : `${decimalText(hydration, 1)} %`
+  })
+  const names = batches.map(({ level }) =>
+    level === null ? 'all levels' : levelText(level, plan.factor.unitOfMeasure),
+  )
+  return {
+    kind: 'table',
+    caption: 'Planned weights of each batch, g',
+    head: ['Ingredient', ...names],
+    rows: [...rows, ['Dough', ...dough], ['Hydration', ...water]],
+    figures: [false, ...batches.map(() => true)],
+  }
+}
+
+/** Grams as a scale would be read: a tenth above 10 g, a hundredth below. */
+function gramsOf(grams: number): string {
+  return decimalText(grams, Math.abs(grams) < 10 ? 2 : 1)
+}
+
+function percentOf(percent: number): string {
+  return plainNumber(Math.round(percent * 100) / 100)
+}
