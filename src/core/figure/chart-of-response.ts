@@ -1,7 +1,7 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import type { Rung } from '@/core/findings/rung-shape.ts'
 import type { ScoreLevel, ScoreTable } from '@/core/findings/score-table.ts'
+import { bestSpan } from './best-span.ts'
 import type { AxisLevel } from './level-axis.ts'
 import {
   type BestSpan,
@@ -53,7 +53,7 @@ export function chartOfResponse(
       high,
     })),
     curve: curve === null ? null : curve.map(({ at, ...rest }) => ({ level: at, ...rest })),
-    best: present === null ? null : bestSpan(present),
+    best: present !== null && isPresent(present.best) ? bestSpan(present.best) : null,
   })
 }
 
@@ -66,18 +66,6 @@ export function rowsOf(scores: ScoreTable, responseIndex: number): ChartInput['r
       ? []
       : [{ levelId: String(level.name), tasterId: row.taster, sessionId: row.session, value }]
   })
-}
-
-function bestSpan(rung: Rung): BestSpan | null {
-  if (!isPresent(rung.best)) return null
-  const { answer, vertex, fieller, crossing } = rung.best
-  if (crossing !== undefined) {
-    if (!isPresent(crossing) || crossing.fieller.kind !== 'interval') return null
-    return { value: crossing.at, low: crossing.fieller.low, high: crossing.fieller.high }
-  }
-  if (answer !== 'inside' || !isPresent(vertex) || !isPresent(fieller)) return null
-  if (fieller.kind !== 'interval') return null
-  return { value: vertex, low: fieller.low, high: fieller.high }
 }
 
 function scaleOf(scale: 'nine-point' | 'just-about-right' | 'measured') {

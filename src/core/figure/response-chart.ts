@@ -1,4 +1,5 @@
 import type { Response } from '@/core/trial/response.ts'
+import type { BestSpan } from './best-span.ts'
 import { jitter } from './jitter.ts'
 import { type AxisLevel, type LevelAxis, levelAxis } from './level-axis.ts'
 import { type ValueAxis, valueAxis } from './value-axis.ts'
@@ -12,13 +13,6 @@ export interface ChartInput {
   /** The fitted line or parabola over the factor, with its band where it has one. */
   curve: readonly { level: number; fit: number; low: number | null; high: number | null }[] | null
   best: BestSpan | null
-}
-
-/** The best value of the factor; an end that is null is open: the data do not bound it on that side. */
-export interface BestSpan {
-  value: number
-  low: number | null
-  high: number | null
 }
 
 export interface ChartPoint {

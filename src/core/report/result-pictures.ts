@@ -1,3 +1,4 @@
+import { bestSpan } from '@/core/figure/best-span.ts'
 import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
 import { levelPaints } from '@/core/figure/level-paints.ts'
 import { pairPicture } from '@/core/figure/pair-picture.ts'
@@ -22,6 +23,7 @@ export function chartBlock(
   const { factor } = findings
   const answer = rung === null ? null : response[rung]
   const best = answer !== null && isPresent(answer) ? answer.best : null
+  const span = best !== null && isPresent(best) ? bestSpan(best) : null
   return {
     kind: 'chart',
     chart: chartOfResponse(scores, index, response, rung, curves[index] ?? null),
@@ -31,13 +33,13 @@ export function chartBlock(
     xTitle: factor.unitOfMeasure === '' ? factor.name : `${factor.name}, ${factor.unitOfMeasure}`,
     yTitle: response.name,
     bestText:
-      best !== null && isPresent(best)
-        ? bestLabel(
-            best,
+      span === null
+        ? null
+        : bestLabel(
+            span,
             scores.levels.map((level) => level.name),
             factor.unitOfMeasure,
-          )
-        : null,
+          ),
     alt: chartAlt(response, rung, findings.factor.unitOfMeasure),
   }
 }

@@ -1,17 +1,15 @@
 import { isPresent } from '@/core/findings/reason.ts'
-import type { Best, FiellerSet, LevelName } from '@/core/findings/rung-shape.ts'
+import type { Best, Crossing, FiellerSet, LevelName } from '@/core/findings/rung-shape.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { placeText } from './level-text.ts'
+import { listText } from './list-text.ts'
 import { plainNumber, withUnit } from './number-text.ts'
 
 /** Where the best lies, in one sentence that claims no more than the data bound. `levels` are those that were tried. */
 export function bestSentence(best: Best, naming: Naming, levels: readonly LevelName[]): string {
   const unit = naming.factor.unitOfMeasure
   const { crossing } = best
-  if (crossing !== undefined && isPresent(crossing)) {
-    const place = withUnit(placeText(crossing.at, levels), unit)
-    return `The target is met near ${place}${boundText(crossing.fieller, levels, unit)}.`
-  }
+  if (crossing !== undefined && isPresent(crossing)) return crossingSentence(crossing, levels, unit)
   const numbers = levels.filter((level) => typeof level === 'number')
   const low = withUnit(plainNumber(Math.min(...numbers)), unit)
   const high = withUnit(plainNumber(Math.max(...numbers)), unit)
@@ -29,6 +27,18 @@ export function bestSentence(best: Best, naming: Naming, levels: readonly LevelN
     case 'flat':
       return 'Neither a line nor a curve shows over these levels, so no best is claimed.'
   }
+}
+
+function crossingSentence(crossing: Crossing, levels: readonly LevelName[], unit: string): string {
+  const target = plainNumber(crossing.target)
+  if (crossing.at.length === 0) return `The target of ${target} is not reached at any level.`
+  const places = crossing.at.map((at) => withUnit(placeText(at, levels), unit))
+  const [stretch, other] = crossing.stretches
+  const bound =
+    stretch && !other && places.length === 1
+      ? boundText({ kind: 'interval', ...stretch }, levels, unit)
+      : ', but the data do not bound it to one stretch'
+  return `The target of ${target} is met near ${listText(places)}${bound}.`
 }
 
 /** The best's interval as an ending of a sentence: ", somewhere between 71.6 and 75.8 %", or that it is not bounded. */
