@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react'
 import styles from './button.module.css'
+import { useThrown } from './use-thrown.ts'
 
 export type ButtonKind = 'primary' | 'plain' | 'quiet'
 export type ButtonSize = 'plain' | 'small' | 'bench'
@@ -33,15 +34,14 @@ interface ButtonProps {
 export function Button(props: ButtonProps) {
   const { onPress, kind, size, disabled } = props
   const [busy, setBusy] = useState(false)
-  const [failure, setFailure] = useState<{ cause: unknown } | null>(null)
-  if (failure) throw failure.cause
+  const watch = useThrown()
 
   const press = () => {
     if (busy) return
     const outcome = onPress?.()
     if (!(outcome instanceof Promise)) return
     setBusy(true)
-    outcome.catch((cause: unknown) => setFailure({ cause })).finally(() => setBusy(false))
+    watch(outcome.finally(() => setBusy(false)))
   }
 
   return (

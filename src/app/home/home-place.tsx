@@ -1,0 +1,120 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { useState } from 'react'
+import { useLocation } from 'wouter'
+import { Button } from '@/app/kit/button.tsx'
+import { Choice } from '@/app/kit/choice.tsx'
+import { EmptyState } from '@/app/kit/empty-state.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { TextField } from '@/app/kit/text-field.tsx'
+import { Toast } from '@/app/kit/toast.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { startingPlan } from '@/core/trial/starting-plan.ts'
+import type { Summary } from '@/notebook/summary-record.ts'
+import { EraseDialog } from './erase-dialog.tsx'
+import { FileDesk } from './file-desk.tsx'
+import styles from './home.module.css'
+import { SampleShelf } from './sample-shelf.tsx'
+import { type Shelf, shelfOf, trialsOnShelf } from './shelves.ts'
+import { TrialLine } from './trial-line.tsx'
+import { useDropFiles } from './use-drop-files.ts'
+import { useReadIn } from './use-read-in.ts'
+
+const shelves: { value: Shelf; label: string }[] = [
+  { value: 'book', label: 'In the book' },
+  { value: 'archive', label: 'Archive' },
+  { value: 'bin', label: 'Bin' },
+]
+
+/** The notebook: all trials, what each asks and where it stands. */
+export function HomePlace() {
+  const { notebook, newId, now, zone } = useServices()
+  const [, go] = useLocation()
+  const all = useLiveQuery(() => notebook.summaries({ archived: true, binned: true }), [notebook])
+  const [search, setSearch] = useState('')
+  const [shelf, setShelf] = useState<Shelf>('book')
+  const [done, setDone] = useState<{ message: string; undo: () => Promise<void> } | null>(null)
+  const [erasing, setErasing] = useState<Summary | null>(null)
+  const reading = useReadIn()
+  const dropping = useDropFiles(reading.readIn)
+
+  const begin = async () => {
+    const trialId = await notebook.createTrial(startingPlan({ newId, at: now(), zone }))
+    go(`/trial/${trialId}/plan`)
+  }
+  const shown = trialsOnShelf(all ?? [], shelf, search)
+  const putAway = all?.some((summary) => shelfOf(summary) !== 'book') ?? false
+
+  return (
+    <div className={dropping ? styles.dropping : ''}>
+      <div className={styles.titleLine}>
+        <PageHeading>Notebook</PageHeading>
+        {all && all.length > 0 ? (
+          <Button kind="primary" onPress={begin}>
+            New trial
+          </Button>
+        ) : null}
+      </div>
+      {all === undefined ? <Progress label="Opening the notebook" done={null} /> : null}
+      {all?.length === 0 ? (
+        <EmptyState
+          title="One question, one thing that changes, and a fair tasting."
+          action={
+            <Button kind="primary" onPress={begin}>
+              New trial
+            </Button>
+          }
+        >
+          Start with something you would like to know about your dough, such as how wet it should
+          be, or open a sample below to see where a trial leads.
+        </EmptyState>
+      ) : null}
+      {all && all.length > 0 ? (
+        <>
+          <div className={styles.finding}>
+            <TextField label="Search" type="search" value={search} onValue={setSearch} />
+            {putAway ? (
+              <Choice
+                label="Where to look"
+                hideLabel
+                row
+                value={shelf}
+                options={shelves}
+                onValue={setShelf}
+              />
+            ) : null}
+          </div>
+          <ul className={styles.book} aria-label="Trials">
+            {shown.map((summary) => (
+              <TrialLine
+                key={summary.trialId}
+                summary={summary}
+                onDone={(message, undo) => setDone({ message, undo })}
+                onErase={setErasing}
+              />
+            ))}
+          </ul>
+          {shown.length === 0 ? (
+            <p className={styles.soft} role="status">
+              {search ? 'No trial here has all of these words.' : 'Nothing lies here.'}
+            </p>
+          ) : null}
+        </>
+      ) : null}
+      <FileDesk reading={reading} />
+      <SampleShelf />
+      <EraseDialog summary={erasing} onClose={() => setErasing(null)} />
+      {done ? (
+        <Toast
+          key={done.message}
+          message={done.message}
+          onClose={() => setDone(null)}
+          onUndo={async () => {
+            await done.undo()
+            setDone(null)
+          }}
+        />
+      ) : null}
+    </div>
+  )
+}

@@ -1,0 +1,27 @@
+import { ErrorNote } from '@/app/kit/error-note.tsx'
+import { fileTroubleText } from '@/core/wording/file-trouble-text.ts'
+import type { FileTrouble } from '@/trial-file/trouble.ts'
+import styles from './home.module.css'
+
+const most = 8
+
+/** Why a file was refused, trouble by trouble, each with its place in the file. */
+export function ImportTroubles({
+  fileName,
+  troubles,
+}: {
+  fileName: string
+  troubles: readonly FileTrouble[]
+}) {
+  const left = troubles.length - most
+  return (
+    <ErrorNote title={`${fileName} was not read in. The notebook is as it was.`}>
+      <ul className={styles.troubles}>
+        {troubles.slice(0, most).map((trouble) => (
+          <li key={JSON.stringify(trouble)}>{fileTroubleText(trouble)}</li>
+        ))}
+      </ul>
+      {left > 0 ? <p>And {left} more of the kind.</p> : null}
+    </ErrorNote>
+  )
+}

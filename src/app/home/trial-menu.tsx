@@ -1,0 +1,53 @@
+import { Button } from '@/app/kit/button.tsx'
+import { saveFile } from '@/app/kit/save-file.ts'
+import { useServices } from '@/app/services/services.ts'
+import type { Summary } from '@/notebook/summary-record.ts'
+import styles from './home.module.css'
+
+export interface TrialMenuProps {
+  summary: Summary
+  /** Told what was done, and how to take it back. */
+  onDone: (message: string, undo: () => Promise<void>) => void
+  onErase: (summary: Summary) => void
+}
+
+/** What can be done with a trial as a whole. Putting away can be undone at once; erasing asks first. */
+export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
+  const { notebook } = useServices()
+  const { trialId, question, archived, binned } = summary
+  const archive = async (to: boolean) => {
+    await notebook.archive(trialId, to)
+    onDone(to ? 'Put into the archive' : 'Back from the archive', () =>
+      notebook.archive(trialId, !to),
+    )
+  }
+  const bin = async (to: boolean) => {
+    await notebook.bin(trialId, to)
+    onDone(to ? 'Put into the bin' : 'Back from the bin', () => notebook.bin(trialId, !to))
+  }
+  const save = async () => {
+    const { name, text } = await notebook.exportTrial(trialId)
+    saveFile(name, text, 'application/json')
+  }
+  const press = (words: string, onPress: () => unknown) => (
+    <Button kind="quiet" size="small" label={`${words}: ${question}`} onPress={onPress}>
+      {words}
+    </Button>
+  )
+  return (
+    <div className={styles.menu}>
+      {binned ? (
+        <>
+          {press('Take out of the bin', () => bin(false))}
+          {press('Erase for good', () => onErase(summary))}
+        </>
+      ) : (
+        <>
+          {press('Export', save)}
+          {press(archived ? 'Take out of the archive' : 'Archive', () => archive(!archived))}
+          {press('Bin', () => bin(true))}
+        </>
+      )}
+    </div>
+  )
+}
