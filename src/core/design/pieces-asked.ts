@@ -1,6 +1,5 @@
-import type { Level } from '@/core/trial/level.ts'
+import { piecesAskedOfBatch } from '@/core/trial/pieces-in-batch.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { mixedApart } from './doughs.ts'
 
 /** How many pieces a session needs. `perBatch` is the most any one dough must give. */
 export interface PiecesAsked {
@@ -18,11 +17,14 @@ export interface PiecesAsked {
 export function piecesAsked(
   plan: Pick<Plan, 'levels' | 'flights' | 'sparePieces' | 'warmUpPiece' | 'doughs' | 'factor'>,
 ): PiecesAsked {
-  const levels: Level[] = plan.levels
-  const counted = levels.length * plan.flights
-  const spare = levels.length * plan.sparePieces
+  const counted = plan.levels.length * plan.flights
+  const spare = plan.levels.length * plan.sparePieces
   const warmUp = plan.warmUpPiece ? 1 : 0
-  const total = counted + spare + warmUp
-  const perBatch = mixedApart(plan) ? plan.flights + plan.sparePieces + warmUp : total
-  return { counted, spare, warmUp, total, perBatch }
+  return {
+    counted,
+    spare,
+    warmUp,
+    total: counted + spare + warmUp,
+    perBatch: piecesAskedOfBatch(plan),
+  }
 }

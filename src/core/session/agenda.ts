@@ -1,0 +1,119 @@
+import { staggerSeconds } from '@/core/design/bake-order.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Step } from '@/core/trial/step.ts'
+import type { Standing } from './effective-events.ts'
+import { notServed } from './failures.ts'
+import { batchOf, letterOfLevel, type Unit } from './line.ts'
+import type { Session } from './session-record.ts'
+import { type StepRun, stepRuns } from './step-runs.ts'
+
+/** The next thing to do for one dough or piece. Moments in UTC ms; lateness in seconds, below zero while there is time. */
+export interface AgendaItem {
+  unit: Unit
+  batchId: string
+  letter: string
+  levelId: string | null
+  do: 'start' | 'end'
+  step: Step
+  repeat: number
+  /** When it is due by the plan; null where nothing has begun that it could be reckoned from. */
+  dueAt: number | null
+  /** Due moment less and plus the step's tolerance. */
+  earliestAt: number | null
+  latestAt: number | null
+  lateSeconds: number | null
+  /** `expected`: the step ends by a mark or a reading, the moment is a guess. */
+  due: 'clock' | 'expected'
+}
+
+/**
+ * What to do next for every dough and piece, soonest first: end the step that runs, or start the next one. A running step is
+ * due to end after its hands and its wait; the next starts when the one before ended; the first step of a dough is due one
+ * stagger after the dough before it in dough order. Pieces go into the oven in the order of their loads. A step that was passed
+ * over stays passed over. Lines that are through, and pieces that will not be served, are not listed.
+ */
+export function agenda(
+  session: Session,
+  plan: Plan,
+  effective: readonly Standing[],
+  now: number,
+): AgendaItem[] {
+  const lost = notServed(session, effective)
+  const runs = stepRuns(session, plan, effective)
+  const stagger = staggerSeconds(plan) * 1000
+  let doughBefore: number | null = null
+  const found = new Map<string, Next>()
+  for (const batchId of session.dealt.doughOrder) {
+    const own = runs.filter((run) => run.batchId === batchId)
+    const firstDue = doughBefore === null ? null : doughBefore + stagger
+    const ids = new Set(own.flatMap(({ unit }) => (unit.kind === 'piece' ? [unit.id] : [])))
+    for (const id of ids.size > 0 ? ids : [batchId]) {
+      if (lost.has(id)) continue
+      const next = nextOf(
+        own.filter(({ unit }) => unit.kind === 'batch' || unit.id === id),
+        firstDue,
+      )
+      if (next) found.set(`${next.run.unit.id} ${next.run.step.id} ${next.run.repeat}`, next)
+    }
+    doughBefore = own[0]?.startedAt ?? null
+  }
+  return inTurn(session, [...found.values()]).map((next) => asItem(session, next, now))
+}
+
+interface Next {
+  run: StepRun
+  do: 'start' | 'end'
+  dueAt: number | null
+}
+
+function nextOf(line: readonly StepRun[], firstDue: number | null): Next | null {
+  const at = line.findLastIndex((run) => run.startedAt !== null || run.stoppedAt !== null)
+  const last = line[at]
+  if (last && last.stoppedAt === null && last.startedAt !== null) {
+    const seconds = last.step.handsSeconds + last.step.waitSeconds
+    return { run: last, do: 'end', dueAt: last.startedAt + seconds * 1000 }
+  }
+  const run = line[at + 1]
+  return run ? { run, do: 'start', dueAt: last ? last.stoppedAt : firstDue } : null
+}
+
+/** By due moment, what cannot be reckoned last; into the oven by load, however the dues lie; else in dough order. */
+function inTurn(session: Session, found: Next[]): Next[] {
+  const loaded = session.dealt.loads
+    .toSorted((one, other) => one.number - other.number)
+    .flatMap((load) => load.pieceIds)
+  const keys = new Map(found.map((next) => [next, next.dueAt ?? Number.POSITIVE_INFINITY]))
+  const toOven = found
+    .filter((next) => next.do === 'start' && next.run.step.kind === 'bake')
+    .toSorted((one, other) => loaded.indexOf(one.run.unit.id) - loaded.indexOf(other.run.unit.id))
+  let latest = 0
+  for (const next of toOven) {
+    latest = Math.max(latest, keys.get(next) ?? 0)
+    keys.set(next, latest)
+  }
+  const turn = new Map(toOven.map((next, index) => [next, index]))
+  return found.toSorted((one, other) => {
+    const [first, second] = [keys.get(one) ?? 0, keys.get(other) ?? 0]
+    if (first !== second) return first - second
+    return (turn.get(one) ?? -1) - (turn.get(other) ?? -1)
+  })
+}
+
+function asItem(session: Session, { run, do: what, dueAt }: Next, now: number): AgendaItem {
+  const tolerance = run.step.toleranceSeconds * 1000
+  const line = run.levelId === null ? null : letterOfLevel(session, run.levelId)
+  return {
+    unit: run.unit,
+    batchId: run.batchId,
+    letter: line ?? batchOf(session, run.batchId).letter,
+    levelId: run.levelId,
+    do: what,
+    step: run.step,
+    repeat: run.repeat,
+    dueAt,
+    earliestAt: dueAt === null ? null : dueAt - tolerance,
+    latestAt: dueAt === null ? null : dueAt + tolerance,
+    lateSeconds: dueAt === null ? null : (now - dueAt) / 1000,
+    due: what === 'end' && run.step.endsBy.by !== 'clock' ? 'expected' : 'clock',
+  }
+}

@@ -1,0 +1,153 @@
+import { eventsOfSession, type Standing } from '@/core/session/effective-events.ts'
+import { notServed } from '@/core/session/failures.ts'
+import type { Serving, Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Ballot } from './ballot-record.ts'
+import { isAnswered } from './check-ballot.ts'
+import { effectiveBallots } from './effective-ballots.ts'
+import { tasterOrder } from './taster-order.ts'
+import { tasterQuestions } from './taster-questions.ts'
+import { type SessionTaster, tastersOfSession } from './tasters-of-session.ts'
+import { planIn, sessionIn, type TastingRecords } from './tasting-records.ts'
+
+/** A ballot to be filled in: the code (of a set, its codes) and what it is about. */
+export interface Awaited {
+  tasterId: string
+  codes: string[]
+  about: Ballot['about']
+  /** Position among the taster's servings, from 1; null for a tell-apart set. */
+  position: number | null
+}
+
+export interface TasterState extends SessionTaster {
+  /** Everything offered to this taster that counts, in their order; tell-apart sets last. */
+  asked: Awaited[]
+  /** Ballots expected of this taster, and how many of them are in. */
+  expected: number
+  answered: number
+  missing: Awaited[]
+  next: Awaited | null
+  complete: boolean
+}
+
+export interface TastingState {
+  sessionId: string
+  /** `not-begun` before the first serving or ballot, then `sealed` until closed early or unsealed. */
+  seal: 'not-begun' | 'sealed' | 'closed' | 'unsealed'
+  closedBecause: string | null
+  begun: boolean
+  /** Every ballot expected is in, of at least one taster. */
+  complete: boolean
+  tasters: TasterState[]
+  missing: Awaited[]
+  /** Pieces whose servings nobody is expected to score. */
+  notServed: string[]
+  mayUnseal: { ok: true } | { ok: false; reason: 'not-begun' | 'ballots-missing'; missing: number }
+}
+
+/**
+ * Where a session's tasting stands: expected are the ballots of the tasters present for every counted serving that did not
+ * fail, and for their tell-apart set. Who left is expected nothing more. Codes may be unsealed when every ballot is in or the
+ * tasting was closed with a reason.
+ */
+export function tastingState(records: TastingRecords, sessionId: string): TastingState {
+  const session = sessionIn(records, sessionId)
+  const plan = planIn(records, session)
+  const effective = eventsOfSession(records.events, sessionId)
+  const ballots = effectiveBallots(records.ballots, sessionId)
+  const people = tastersOfSession(session, plan, effective, ballots)
+  const late = people.filter((taster) => taster.late).map((taster) => taster.tasterId)
+  const lost = notServed(session, effective)
+  const tasters = people.map((taster) =>
+    stateOf(taster, {
+      asked: askedOf(session, taster.tasterId, tasterOrder(session, taster.tasterId, late), lost),
+      done: doneBy(taster.tasterId, ballots, plan),
+    }),
+  )
+  const missing = tasters
+    .filter((taster) => taster.presence === 'present')
+    .flatMap((taster) => taster.missing)
+  const begun = ballots.length > 0 || effective.some((event) => event.kind === 'served')
+  const complete = missing.length === 0 && tasters.some((taster) => taster.answered > 0)
+  const closed = effective.findLast((event) => event.kind === 'tasting-closed')
+  return {
+    sessionId,
+    seal: sealOf(begun, effective),
+    closedBecause: closed?.reason ?? null,
+    begun,
+    complete,
+    tasters,
+    missing,
+    notServed: [...lost],
+    mayUnseal: mayUnseal(begun, complete || closed !== undefined, missing.length),
+  }
+}
+
+function askedOf(
+  session: Session,
+  tasterId: string,
+  order: readonly Serving[],
+  lost: ReadonlySet<string>,
+): Awaited[] {
+  const servings = order.flatMap((serving, index): Awaited[] =>
+    serving.flightId === null || lost.has(serving.pieceId)
+      ? []
+      : [
+          {
+            tasterId,
+            codes: [serving.code],
+            about: { kind: 'serving', id: serving.id },
+            position: index + 1,
+          },
+        ],
+  )
+  const sets = session.dealt.sets
+    .filter((set) => set.tasterId === tasterId)
+    .map((set): Awaited => {
+      const codes = set.samples.map((sample) => sample.code)
+      return { tasterId, codes, about: { kind: 'set', id: set.id }, position: null }
+    })
+  return [...servings, ...sets]
+}
+
+function doneBy(tasterId: string, ballots: readonly Ballot[], plan: Plan): Set<string> {
+  const questions = tasterQuestions(plan)
+  return new Set(
+    ballots
+      .filter((ballot) => ballot.tasterId === tasterId)
+      .filter(({ about, answers, pickedCode }) =>
+        about.kind === 'set' ? pickedCode !== undefined : isAnswered(answers, questions),
+      )
+      .map((ballot) => ballot.about.id),
+  )
+}
+
+function stateOf(
+  taster: SessionTaster,
+  { asked, done }: { asked: Awaited[]; done: Set<string> },
+): TasterState {
+  const answered = asked.filter(({ about }) => done.has(about.id))
+  const open = asked.filter(({ about }) => !done.has(about.id))
+  const stays = taster.presence === 'present' || taster.presence === 'awaited'
+  const missing = stays ? open : []
+  return {
+    ...taster,
+    asked,
+    expected: stays ? asked.length : answered.length,
+    answered: answered.length,
+    missing,
+    next: missing[0] ?? null,
+    complete: missing.length === 0,
+  }
+}
+
+function sealOf(begun: boolean, effective: readonly Standing[]): TastingState['seal'] {
+  if (effective.some((event) => event.kind === 'unsealed')) return 'unsealed'
+  if (effective.some((event) => event.kind === 'tasting-closed')) return 'closed'
+  return begun ? 'sealed' : 'not-begun'
+}
+
+function mayUnseal(begun: boolean, done: boolean, missing: number): TastingState['mayUnseal'] {
+  if (done) return { ok: true }
+  return { ok: false, reason: begun ? 'ballots-missing' : 'not-begun', missing }
+}
