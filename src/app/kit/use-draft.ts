@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
+import { useThrown } from './use-thrown.ts'
 
 interface DraftKeeping {
   load: () => Promise<Record<string, string> | undefined>
@@ -9,6 +10,8 @@ interface DraftKeeping {
 export interface Draft {
   values: Record<string, string>
   set: (field: string, text: string) => void
+  /** Puts a whole form in place of what was there. */
+  setAll: (values: Record<string, string>) => void
   /** Forgets one field's text, or all of it. */
   clear: (field?: string) => void
   /** True once what was kept has been read. */
@@ -26,28 +29,26 @@ export function useDraft(keeping: DraftKeeping): Draft {
   const [kept] = useState(keeping)
   const [values, setValues] = useState<Record<string, string>>({})
   const [ready, setReady] = useState(false)
-  const [failure, setFailure] = useState<{ cause: unknown } | null>(null)
   const latest = useRef<Record<string, string>>({})
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
 
-  const fail = useCallback((cause: unknown) => setFailure({ cause }), [])
+  const watch = useThrown()
   const flush = useCallback(() => {
     if (timer.current === undefined) return
     clearTimeout(timer.current)
     timer.current = undefined
     const empty = Object.keys(latest.current).length === 0
-    ;(empty ? kept.drop() : kept.save(latest.current)).catch(fail)
-  }, [kept, fail])
+    watch(empty ? kept.drop() : kept.save(latest.current))
+  }, [kept, watch])
 
   useEffect(() => {
-    kept
-      .load()
-      .then((found) => {
-        latest.current = { ...found, ...latest.current }
-        setValues(latest.current)
-        setReady(true)
-      })
-      .catch(fail)
+    const load = async () => {
+      const found = await kept.load()
+      latest.current = { ...found, ...latest.current }
+      setValues(latest.current)
+      setReady(true)
+    }
+    watch(load())
     const leave = () => flush()
     document.addEventListener('visibilitychange', leave)
     window.addEventListener('pagehide', leave)
@@ -56,7 +57,7 @@ export function useDraft(keeping: DraftKeeping): Draft {
       window.removeEventListener('pagehide', leave)
       flush()
     }
-  }, [kept, flush, fail])
+  }, [kept, flush, watch])
 
   const change = useCallback(
     (next: Record<string, string>) => {
@@ -68,11 +69,11 @@ export function useDraft(keeping: DraftKeeping): Draft {
     [flush],
   )
 
-  if (failure) throw failure.cause
   return {
     values,
     ready,
     set: (field, text) => change({ ...latest.current, [field]: text }),
+    setAll: change,
     clear: (field) => {
       const { [field ?? '']: _, ...rest } = latest.current
       change(field === undefined ? {} : rest)

@@ -1,0 +1,88 @@
+import { typedNumber, typedNumberText } from '@/app/kit/typed-number.ts'
+import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
+import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
+
+export type Typed = Readonly<Record<string, string>>
+
+export type KitchenEntry =
+  | { ok: true; thing: KitchenThing }
+  | { ok: false; problems: Record<string, string> }
+
+/** What is wrong with one field's text, and the mend; nothing when it can stand. */
+export function fieldProblem(field: KitchenField, text: string): string | undefined {
+  const empty = text.trim() === ''
+  if (empty) return field.required ? `Fill in: ${field.label.toLowerCase()}.` : undefined
+  if (field.type === 'text') return undefined
+  const read = typedNumber(text, field.unit)
+  if (!read.ok) return typedNumberText(text, read)
+  const { value } = read
+  if (value === null) return undefined
+  if (field.least !== undefined && value < field.least)
+    return `Not below ${field.least}${field.unit ? ` ${field.unit}` : ''}.`
+  if (field.most !== undefined && value > field.most)
+    return `Not above ${field.most}${field.unit ? ` ${field.unit}` : ''}.`
+  if (field.whole && !Number.isInteger(value)) return 'A whole number, such as 4.'
+  return undefined
+}
+
+/** The kitchen record that the typed fields make, or what keeps them from making one, field by field. */
+export function kitchenEntry(
+  chapter: KitchenChapter,
+  id: string,
+  typed: Typed,
+  others: readonly KitchenThing[],
+): KitchenEntry {
+  const problems: Record<string, string> = {}
+  const record: Record<string, string | number> = { id, kind: chapter.kind }
+  for (const field of chapter.fields) {
+    const text = (typed[field.key] ?? '').trim()
+    const problem = fieldProblem(field, text)
+    if (problem) problems[field.key] = problem
+    else if (field.type === 'text') record[field.key] = text
+    else {
+      const read = typedNumber(text, field.unit)
+      if (read.ok && read.value !== null) record[field.key] = read.value
+    }
+  }
+  const note = (typed.note ?? '').trim()
+  if (note) record.note = note
+  for (const [key, problem] of Object.entries(crossProblems(record, others)))
+    problems[key] ??= problem
+  if (Object.keys(problems).length > 0) return { ok: false, problems }
+  return { ok: true, thing: kitchenThingShape.parse(record) }
+}
+
+/** What only shows between two fields, or between this entry and another. */
+function crossProblems(
+  record: Record<string, string | number>,
+  others: readonly KitchenThing[],
+): Record<string, string> {
+  const problems: Record<string, string> = {}
+  const above = (low: string, high: string, words: string) => {
+    const [least, most] = [record[low], record[high]]
+    if (typeof least === 'number' && typeof most === 'number' && most <= least)
+      problems[high] = words
+  }
+  above('resolutionGrams', 'capacityGrams', 'It must weigh more than its smallest step.')
+  above('leastDoughGrams', 'mostDoughGrams', 'The most must be more than the least.')
+  above('coldestCelsius', 'warmestCelsius', 'The warmest must be above the coldest.')
+  const { initials } = record
+  const taken = others.some(
+    (other) =>
+      other.kind === 'taster' &&
+      other.id !== record.id &&
+      other.initials.toLowerCase() === String(initials).toLowerCase(),
+  )
+  if (record.kind === 'taster' && taken)
+    problems.initials = 'These initials are taken. Add a letter or a number.'
+  return problems
+}
+
+/** An entry's fields as they would be typed, to change it. */
+export function typedFrom(thing: KitchenThing): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(thing)
+      .filter(([key]) => key !== 'id' && key !== 'kind')
+      .map(([key, value]) => [key, String(value)]),
+  )
+}

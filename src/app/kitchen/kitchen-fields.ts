@@ -1,0 +1,135 @@
+import type { KitchenKind } from '@/core/kitchen/kitchen-record.ts'
+
+export interface KitchenField {
+  key: string
+  label: string
+  type: 'text' | 'number'
+  unit?: string
+  hint?: string
+  required: boolean
+  least?: number
+  most?: number
+  whole?: boolean
+}
+
+export interface KitchenChapter {
+  kind: KitchenKind
+  title: string
+  /** One of them, with its article, for buttons: "a scale". */
+  one: string
+  /** What the notebook does with it, in one sentence. */
+  why: string
+  fields: KitchenField[]
+}
+
+const name = (hint: string): KitchenField => ({
+  ...{ key: 'name', label: 'Name', type: 'text', required: true, hint },
+})
+const number = (
+  key: string,
+  label: string,
+  unit: string,
+  bounds: { least: number; most: number; whole?: boolean },
+): KitchenField => ({ key, label, unit, type: 'number', required: true, ...bounds })
+const optional = (field: KitchenField, hint?: string): KitchenField => ({
+  ...field,
+  required: false,
+  ...(hint ? { hint } : {}),
+})
+const grams = { least: 0, most: 1_000_000 }
+const celsius = { least: -80, most: 700 }
+const share = { least: 0, most: 100 }
+const count = { least: 1, most: 1000, whole: true }
+
+/** Everything a kitchen may hold, and what is asked of each; bounds as in the records' shapes. */
+export const kitchenChapters: readonly KitchenChapter[] = [
+  {
+    ...{ kind: 'scale', title: 'Scales', one: 'a scale' },
+    why: 'Weights are rounded to what a scale can show, and levels it cannot keep apart are called out.',
+    fields: [
+      name('Such as “big scale” or “pocket scale”.'),
+      number('resolutionGrams', 'Smallest step it shows', 'g', { least: 0.0001, most: 1000 }),
+      number('capacityGrams', 'Most it can weigh', 'g', { least: 0.001, most: 1_000_000 }),
+    ],
+  },
+  {
+    ...{ kind: 'taster', title: 'Tasters', one: 'a taster' },
+    why: 'Kept by initials or a code, in this one place, so that a taster can be erased.',
+    fields: [
+      {
+        ...{ key: 'initials', label: 'Initials or code', type: 'text', required: true },
+        hint: 'Up to 12 characters; better not a full name.',
+      },
+    ],
+  },
+  {
+    ...{ kind: 'thermometer', title: 'Thermometers', one: 'a thermometer' },
+    why: 'Its spread goes into how surely a dough’s temperature is known.',
+    fields: [
+      name('Such as “probe”.'),
+      number('spreadCelsius', 'May be off by, either way', '°C', { least: 0, most: 20 }),
+    ],
+  },
+  {
+    ...{ kind: 'oven', title: 'Ovens', one: 'an oven' },
+    why: 'How many pieces stand in it together decides the loads and the waiting.',
+    fields: [
+      name('Such as “home oven with steel”.'),
+      number('places', 'Pieces at once', '', count),
+      optional(number('maxCelsius', 'Hottest', '°C', celsius)),
+    ],
+  },
+  {
+    ...{ kind: 'mixer', title: 'Mixers', one: 'a mixer' },
+    why: 'Its least and most dough bound the batch; its work and bowl go into the water’s temperature.',
+    fields: [
+      name('Hands are a mixer too.'),
+      number('leastDoughGrams', 'Least dough it mixes well', 'g', grams),
+      number('mostDoughGrams', 'Most dough it mixes well', 'g', grams),
+      optional(
+        number('workKilojoulesPerKilogram', 'Mixing work', 'kJ per kg', { least: 0, most: 100 }),
+        'Leave empty if you do not know it; it can be learned from dough temperatures.',
+      ),
+      optional(number('bowlGrams', 'Bowl', 'g', grams)),
+      optional(
+        number('bowlHeat', 'Specific heat of the bowl', 'kJ per kg and °C', {
+          least: 0.01,
+          most: 5,
+        }),
+        'About 0.5 for steel, 0.8 for glass.',
+      ),
+    ],
+  },
+  {
+    ...{ kind: 'fridge', title: 'Fridges', one: 'a fridge' },
+    why: 'For cold proofs, cold water and ice.',
+    fields: [
+      name('Such as “cellar fridge”.'),
+      number('celsius', 'Temperature', '°C', celsius),
+      optional(number('places', 'Tubs it holds', '', count)),
+      optional(number('freezerCelsius', 'Its freezer', '°C', celsius)),
+    ],
+  },
+  {
+    ...{ kind: 'tap', title: 'Taps', one: 'a tap' },
+    why: 'The coldest and warmest water there is without ice or a kettle.',
+    fields: [
+      name('Such as “kitchen tap”.'),
+      number('coldestCelsius', 'Coldest', '°C', celsius),
+      number('warmestCelsius', 'Warmest', '°C', celsius),
+    ],
+  },
+  {
+    ...{ kind: 'flour', title: 'Flours', one: 'a flour' },
+    why: 'One entry for each bag: the same name from another bag or lot is another flour.',
+    fields: [
+      name('As on the bag.'),
+      { key: 'lot', label: 'Bag or lot', type: 'text', required: false },
+      optional(
+        number('moisturePercent', 'Moisture', '%', share),
+        'About 14 where nothing is known.',
+      ),
+      optional(number('proteinPercent', 'Protein', '%', share)),
+    ],
+  },
+]

@@ -1,0 +1,88 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { NumberField } from '@/app/kit/number-field.tsx'
+import { TextField } from '@/app/kit/text-field.tsx'
+import type { Draft } from '@/app/kit/use-draft.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import styles from './kitchen.module.css'
+import { fieldProblem, kitchenEntry } from './kitchen-entry.ts'
+import type { KitchenChapter } from './kitchen-fields.ts'
+
+interface KitchenFormProps {
+  chapter: KitchenChapter
+  /** The id of what is changed, or the new one. */
+  id: string
+  draft: Draft
+  others: readonly KitchenThing[]
+  onKeep: (thing: KitchenThing) => Promise<void>
+  onCancel: () => void
+}
+
+/** The fields of one kitchen entry. What is typed stays as a draft until it is kept or left. */
+export function KitchenForm({ chapter, id, draft, others, onKeep, onCancel }: KitchenFormProps) {
+  const [problems, setProblems] = useState<Record<string, string>>({})
+  const keep = async () => {
+    const entry = kitchenEntry(chapter, id, draft.values, others)
+    if (!entry.ok) {
+      setProblems(entry.problems)
+      return
+    }
+    await onKeep(entry.thing)
+  }
+  const textOf = (key: string) => draft.values[key] ?? ''
+  const type = (key: string, text: string) => {
+    const { [key]: _, ...left } = problems
+    setProblems(left)
+    draft.set(key, text)
+  }
+  return (
+    <form
+      className={styles.form}
+      aria-label={`Entry: ${chapter.one}`}
+      onSubmit={(submit) => submit.preventDefault()}
+      noValidate
+    >
+      <FieldRow>
+        {chapter.fields.map((field) =>
+          field.type === 'number' ? (
+            <NumberField
+              key={field.key}
+              label={field.required ? field.label : `${field.label} (if known)`}
+              {...(field.unit ? { unit: field.unit } : {})}
+              {...(field.hint ? { hint: field.hint } : {})}
+              value={null}
+              onValue={() => undefined}
+              check={(value) => fieldProblem(field, String(value))}
+              text={textOf(field.key)}
+              onText={(text) => type(field.key, text)}
+              problem={problems[field.key]}
+            />
+          ) : (
+            <TextField
+              key={field.key}
+              label={field.label}
+              {...(field.hint ? { hint: field.hint } : {})}
+              value={textOf(field.key)}
+              onValue={(text) => type(field.key, text)}
+              maxLength={field.key === 'initials' ? 12 : 200}
+              problem={problems[field.key]}
+            />
+          ),
+        )}
+        <TextField
+          label="Note (if any)"
+          value={textOf('note')}
+          onValue={(text) => type('note', text)}
+          maxLength={5000}
+        />
+      </FieldRow>
+      <div className={styles.formButtons}>
+        <Button kind="primary" type="submit" onPress={keep}>
+          Keep
+        </Button>
+        <Button onPress={onCancel}>Leave it</Button>
+      </div>
+    </form>
+  )
+}

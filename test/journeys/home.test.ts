@@ -1,0 +1,114 @@
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { accessibilityFaults, openBrowser, overhangPixels, visit } from './visit.ts'
+
+const baseUrl = inject('baseUrl')
+let browser: Browser
+
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser.close())
+
+const looks = [360, 1280].flatMap((width) =>
+  (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
+)
+
+for (const { width, colorScheme } of looks)
+  for (const [address, heading] of [
+    ['#/', 'Notebook'],
+    ['#/kitchen', 'Kitchen'],
+    ['#/about', 'About Evenhand'],
+    ['#/no/such/page', 'Nothing at this address'],
+  ] as const)
+    test(`${address} at ${width} px, ${colorScheme}: fits, has no fault axe knows, and calls nobody`, async () => {
+      const { page, troubles } = await visit(browser, baseUrl, {
+        viewport: { width, height: 800 },
+        colorScheme,
+      })
+      await page.goto(`${baseUrl}${address}`)
+      await page.getByRole('heading', { level: 1, name: heading }).waitFor()
+      expect(await accessibilityFaults(page)).toEqual([])
+      expect(await overhangPixels(page)).toBe(0)
+      expect(troubles).toEqual([])
+      await page.context().close()
+    })
+
+test('a new trial is kept: it opens at its plan and stands in the book after a reload', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  await page.goto(baseUrl)
+  await page.getByRole('button', { name: 'New trial' }).click()
+  await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
+  await page.getByRole('link', { name: 'Notebook' }).click()
+  await page.reload()
+  const book = page.getByRole('list', { name: 'Trials' })
+  expect(await book.getByRole('link').first().textContent()).toBe(
+    'How wet should our pan bread be?',
+  )
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
+test('a trial goes into the bin and comes back by one press', async () => {
+  const { page } = await visit(browser, baseUrl)
+  await page.goto(baseUrl)
+  await page.getByRole('button', { name: 'New trial' }).click()
+  await page.waitForURL(/plan$/)
+  await page.goto(baseUrl)
+  await page.getByRole('button', { name: /^Bin: / }).click()
+  const lines = page.getByRole('list', { name: 'Trials' }).getByRole('listitem')
+  await page.getByText('Put into the bin').waitFor()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await page.getByRole('button', { name: /^Bin: / }).waitFor()
+  expect(await lines.count()).toBeGreaterThan(0)
+  await page.context().close()
+})
+
+test('a file that is no trial is refused with its place, and the notebook stays empty', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  await page.goto(baseUrl)
+  await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
+  await page
+    .locator('input[type=file][accept*=json]')
+    .setInputFiles({
+      name: 'torn.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{\n "a": '),
+    })
+  const note = page.getByRole('alert')
+  await note.waitFor()
+  expect(await note.textContent()).toContain('torn.json was not read in')
+  expect(await note.textContent()).toContain('Line 2')
+  expect(await page.getByRole('list', { name: 'Trials' }).count()).toBe(0)
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
+test('what is half typed in the kitchen survives a reload', async () => {
+  const { page } = await visit(browser, baseUrl)
+  await page.goto(`${baseUrl}#/kitchen`)
+  await page.getByRole('button', { name: 'Add a scale' }).click()
+  await page.getByLabel('Name').fill('Pocket scale')
+  await page.getByLabel('Smallest step it shows').fill('0,0')
+  await page.waitForTimeout(400)
+  await page.reload()
+  expect(await page.getByLabel('Name').inputValue()).toBe('Pocket scale')
+  expect(await page.getByLabel('Smallest step it shows').inputValue()).toBe('0,0')
+  await page.getByLabel('Smallest step it shows').fill('0,01')
+  await page.getByLabel('Most it can weigh').fill('200')
+  await page.getByRole('button', { name: 'Keep' }).click()
+  await page.getByText('steps of 0.01 g, up to 200 g').waitFor()
+  await page.context().close()
+})
+
+test('navigation moves focus to the new heading and names the window after it', async () => {
+  const { page } = await visit(browser, baseUrl)
+  await page.goto(baseUrl)
+  await page.getByRole('link', { name: 'Kitchen' }).click()
+  await page.getByRole('heading', { level: 1, name: 'Kitchen' }).waitFor()
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Kitchen')
+  expect(await page.title()).toBe('Kitchen · Evenhand')
+  await page.goBack()
+  await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
+  await page.context().close()
+})
