@@ -34,7 +34,12 @@ export function BatchSizeFields() {
             set(
               by === 'flour'
                 ? { by, flourGrams: Math.round(grams.flourGrams) || 500 }
-                : { by, pieces: 2, pieceGrams: Math.round(grams.doughGrams / 2) || 250, lossPercent: 0 },
+                : {
+                    by,
+                    pieces: 2,
+                    pieceGrams: Math.round(grams.doughGrams / 2) || 250,
+                    lossPercent: 0,
+                  },
             )
           }}
         />

@@ -76,8 +76,7 @@ function withTarget(plan: Plan, kind: FactorKind, newId: () => string): Plan {
   if (target.names === 'ingredient') return withIngredient(plan, target.kinds, newId)
   if (target.names === 'step') return withStep(plan, target.kinds, newId)
   if (target.names === 'preferment') return withPreferment(plan, newId)
-  if (target.names === 'two-flours')
-    return withFlours(withFlours(plan, 1, newId), 2, newId)
+  if (target.names === 'two-flours') return withFlours(withFlours(plan, 1, newId), 2, newId)
   return plan
 }
 
@@ -91,7 +90,10 @@ function withFlours(plan: Plan, count: number, newId: () => string): Plan {
   const flours = plan.formula.ingredients.filter((each) => each.kind === 'flour')
   if (flours.length >= count) return plan
   const flour = usualIngredient('flour', newId())
-  return added(plan, flours.length === 0 ? { ...flour, percent: 100 } : { ...flour, name: 'Other flour' })
+  return added(
+    plan,
+    flours.length === 0 ? { ...flour, percent: 100 } : { ...flour, name: 'Other flour' },
+  )
 }
 
 function withPreferment(plan: Plan, newId: () => string): Plan {

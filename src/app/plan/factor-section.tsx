@@ -4,9 +4,9 @@ import { Notice } from '@/app/kit/notice.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Factor } from '@/core/trial/factor.ts'
+import { withFactorKind } from './factor-for-kind.ts'
 import { factorKinds, factsOfKind } from './factor-kinds.ts'
 import { FactorTargetFields } from './factor-target.tsx'
-import { withFactorKind } from './factor-for-kind.ts'
 import { visibleName } from './field-checks.ts'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
@@ -88,8 +88,8 @@ export function FactorSection() {
       {facts.movesFormula ? <HeldChoice /> : null}
       {facts.kind === 'choice' ? (
         <Notice kind="know" title="Same formula, or each at its own water?">
-          Options that take up water differently, such as flours, feel wetter or drier at one hydration. Give an option
-          its own hydration under Levels, and say so in the question.
+          Options that take up water differently, such as flours, feel wetter or drier at one
+          hydration. Give an option its own hydration under Levels, and say so in the question.
         </Notice>
       ) : null}
     </PlanSection>
@@ -104,7 +104,8 @@ const splitOptions = [
 ] as const
 
 function splitWords(splitsAt: Factor['splitsAt'], doughs: 'one' | 'apart'): string {
-  if (splitsAt === 'mix') return 'The unit is the batch: a dough got its level, not a piece or a bite.'
+  if (splitsAt === 'mix')
+    return 'The unit is the batch: a dough got its level, not a piece or a bite.'
   return doughs === 'one'
     ? 'The unit is the piece: each piece gets its level separately.'
     : 'The levels act on pieces, but each is mixed apart: the unit is the batch.'

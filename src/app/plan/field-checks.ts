@@ -11,8 +11,7 @@ export function between(least: number, most: number, unit = ''): Check {
 /** A whole number between two ends. */
 export function wholeBetween(least: number, most: number): Check {
   const words = `Write a whole number from ${plainNumber(least)} to ${plainNumber(most)}.`
-  return (value) =>
-    Number.isInteger(value) && value >= least && value <= most ? undefined : words
+  return (value) => (Number.isInteger(value) && value >= least && value <= most ? undefined : words)
 }
 
 /** More than nothing, up to an end. */

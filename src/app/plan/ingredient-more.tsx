@@ -78,11 +78,15 @@ function FlourBag({ ingredient, edit }: Omit<Props, 'index'>) {
         value={ingredient.flourLotId ?? ''}
         options={[
           { value: '', label: 'no bag named' },
-          ...bags.map(({ id, name, lot }) => ({ value: id, label: lot ? `${name}, ${lot}` : name })),
+          ...bags.map(({ id, name, lot }) => ({
+            value: id,
+            label: lot ? `${name}, ${lot}` : name,
+          })),
         ]}
         onValue={(lotId) => {
           edit(({ flourLotId: _, ...one }) => (lotId === '' ? one : { ...one, flourLotId: lotId }))
-          if (lotId !== '') change((plan) => ({ ...plan, kitchenIds: withId(plan.kitchenIds, lotId) }))
+          if (lotId !== '')
+            change((plan) => ({ ...plan, kitchenIds: withId(plan.kitchenIds, lotId) }))
         }}
       />
     </div>

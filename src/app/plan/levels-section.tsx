@@ -1,7 +1,6 @@
 import { Button } from '@/app/kit/button.tsx'
 import { LevelRail } from '@/app/kit/level-rail.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { usualRangeHint } from './usual-range-hint.ts'
 import { LevelRow } from './level-row.tsx'
 import { LevelSeries } from './level-series.tsx'
 import styles from './levels-section.module.css'
@@ -12,6 +11,7 @@ import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
+import { usualRangeHint } from './usual-range-hint.ts'
 
 /** The levels on their rail: typed one by one or as a series; one of them the control. */
 export function LevelsSection() {
@@ -34,7 +34,9 @@ export function LevelsSection() {
       {levels.length > 0 ? (
         <LevelRail levels={levels} factorName={factor.name} unitOfMeasure={factor.unitOfMeasure} />
       ) : (
-        <p>{choice ? 'Name the options side by side.' : 'Type the first level, or make a series.'}</p>
+        <p>
+          {choice ? 'Name the options side by side.' : 'Type the first level, or make a series.'}
+        </p>
       )}
       {hint ? <p className={styles.hint}>{hint}</p> : null}
       {choice ? null : <LevelSeries />}

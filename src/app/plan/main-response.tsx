@@ -21,7 +21,9 @@ export function MainResponse({ locked }: { locked: boolean }) {
   const { newId } = useServices()
   const main = responses.find((each) => each.id === mainId)
   const index = responses.findIndex((each) => each.id === mainId)
-  const presets = responsePresets.filter(({ name }) => responses.every((each) => each.name !== name))
+  const presets = responsePresets.filter(({ name }) =>
+    responses.every((each) => each.name !== name),
+  )
   return (
     <div data-path="/mainResponseId">
       <FieldRow>

@@ -19,13 +19,19 @@ export function OptionChanges({ level, index }: Props) {
   const changes = level.changes ?? []
   const set = (next: Change[]) =>
     change((plan) => inLevel(plan, level.id, (each) => withChanges(each, next)))
+  const remove = (at: number) => {
+    const { drafts, draft } = store.getState()
+    for (const field of Object.keys(drafts))
+      if (field.startsWith(`level/${level.id}/change/`)) draft(field, null)
+    set(changes.filter((_, place) => place !== at))
+  }
   const add = (what: string) => {
     const started = startedChange(store.getState().plan, what)
     if (started) set([...changes, started])
   }
   return (
     <div className={styles.option}>
-      {changes.map((each, at) => (
+      {[...changes.entries()].map(([at, each]) => (
         <div key={`${each.what} ${at}`} className={styles.change}>
           <OptionChange
             field={`level/${level.id}/change/${at}`}
@@ -37,7 +43,7 @@ export function OptionChanges({ level, index }: Props) {
             kind="quiet"
             size="small"
             label={`Remove this difference of ${level.label}`}
-            onPress={() => set(changes.filter((_, place) => place !== at))}
+            onPress={() => remove(at)}
           >
             Remove
           </Button>

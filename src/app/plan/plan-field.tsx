@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect } from 'react'
-import { usePlanPage } from './plan-page-context.ts'
 import styles from './plan-field.module.css'
+import { usePlanPage } from './plan-page-context.ts'
 
 /** What every field of the plan carries besides its kit control. */
 export interface PlanFieldPlace {

@@ -42,7 +42,12 @@ export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
     return read.value === null ? !required : check?.(read.value) === undefined
   }
   return (
-    <PlanField field={field} {...(path ? { path } : {})} label={label} unfinished={text !== undefined}>
+    <PlanField
+      field={field}
+      {...(path ? { path } : {})}
+      label={label}
+      unfinished={text !== undefined}
+    >
       <NumberField
         label={label}
         value={value}

@@ -40,6 +40,8 @@ export interface PlanPage {
   /** The words of the last failed write; what was typed still stands on the page. */
   notKept: string | null
   undo: { what: string; restore: (plan: Plan) => Plan } | null
+  /** Where the page was last asked to go: a field's name or a path of the plan; a new object for each ask. */
+  jump: { to: string } | null
   change: (recipe: (plan: Plan) => Plan) => void
   takeOut: (taken: TakenOut) => void
   takeBack: () => void
@@ -47,6 +49,7 @@ export interface PlanPage {
   draft: (field: string, text: string | null) => void
   /** A field came to hold unfinished text (its label), or no longer does (null). */
   markUnfinished: (field: string, label: string | null) => void
+  jumpTo: (to: string) => void
   meetKitchen: (kitchen: readonly KitchenThing[]) => void
   /** Another tab or place changed the plan: taken over when it is newer and nothing here waits to be kept. */
   meet: (plan: Plan) => void
@@ -133,6 +136,7 @@ export function createPlanPage(
       newRevision: null,
       notKept: null,
       undo: null,
+      jump: null,
       change,
       takeOut: ({ id, what, plan: next, restore }) => {
         for (const field of Object.keys(get().drafts)) if (field.includes(id)) draft(field, null)
@@ -148,6 +152,7 @@ export function createPlanPage(
       draft,
       markUnfinished: (field, label) =>
         set((page) => ({ unfinished: withDraft(page.unfinished, field, label) })),
+      jumpTo: (to) => set({ jump: { to } }),
       meetKitchen: (met) => set({ kitchen: met, troubles: keeping.judge(get().plan, met) }),
       meet: (met) => {
         if (planWaits || met.at <= get().plan.at) return

@@ -38,7 +38,8 @@ export function QuestionSection() {
       <MainResponse locked={since !== null} />
       {since === null ? null : (
         <Notice kind="know" title="Locked">
-          Expectation and main response are locked since the first mix, {format(since, 'd MMM yyyy, HH:mm')}.
+          Expectation and main response are locked since the first mix,{' '}
+          {format(since, 'd MMM yyyy, HH:mm')}.
         </Notice>
       )}
     </PlanSection>

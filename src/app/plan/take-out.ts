@@ -50,10 +50,7 @@ export function takeOutIngredient(plan: Plan, id: string): TakenOut | null {
           ],
         })),
       },
-      sharedDoses: [
-        ...now.sharedDoses,
-        ...sharedDoses.filter((dose) => dose.ingredientId === id),
-      ],
+      sharedDoses: [...now.sharedDoses, ...sharedDoses.filter((dose) => dose.ingredientId === id)],
       levels: now.levels.map((level) => withChanges(level, changes.get(level.id) ?? level.changes)),
     }),
   }
@@ -69,11 +66,37 @@ export function takeOutPreferment(plan: Plan, id: string): TakenOut | null {
   }))(plan)
 }
 
-/** Takes a step out of the method. The one the factor moves stays: null. */
+/** Takes a step out of the method and of the options that name it. The one the factor moves stays: null. */
 export function takeOutStep(plan: Plan, id: string): TakenOut | null {
   const { acts } = plan.factor
   if ('stepId' in acts && acts.stepId === id) return null
-  return takeOutOf(plan.steps, id, (steps) => (now) => ({ ...now, steps: steps(now.steps) }))(plan)
+  const changes = new Map(plan.levels.map((level) => [level.id, level.changes]))
+  const taken = takeOutOf(plan.steps, id, (steps) => (now) => ({
+    ...now,
+    steps: steps(now.steps),
+  }))(plan)
+  if (!taken) return null
+  return {
+    ...taken,
+    plan: {
+      ...taken.plan,
+      levels: plan.levels.map((level) =>
+        withChanges(
+          level,
+          level.changes?.filter((each) => each.what !== 'step' || each.stepId !== id),
+        ),
+      ),
+    },
+    restore: (now) => {
+      const restored = taken.restore(now)
+      return {
+        ...restored,
+        levels: restored.levels.map((level) =>
+          withChanges(level, changes.get(level.id) ?? level.changes),
+        ),
+      }
+    },
+  }
 }
 
 /** Takes a level out; when it was the control, none is marked until the baker marks another. */

@@ -1,0 +1,84 @@
+import { useState } from 'react'
+import { navigate } from 'wouter/use-hash-location'
+import { Button } from '@/app/kit/button.tsx'
+import { Dialog } from '@/app/kit/dialog.tsx'
+import { ErrorNote } from '@/app/kit/error-note.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { dealSession } from '@/core/session/deal-session.ts'
+import { countText } from '@/core/wording/list-text.ts'
+import { dealRefusal } from './deal-refusal.ts'
+import { usePlanPage, usePlanStore } from './plan-page-context.ts'
+import { TroubleList } from './trouble-list.tsx'
+import { useWhole } from './whole-context.ts'
+
+/** Whether the plan can be worked: what is still to mend, else the press that deals the next session. */
+export function BeginSession() {
+  const whole = useWhole()
+  const store = usePlanStore()
+  const { notebook, now, zone, newId } = useServices()
+  const stops = usePlanPage(
+    (page) => page.troubles.filter((each) => each.severity === 'stop').length,
+  )
+  const unfinished = usePlanPage((page) => Object.keys(page.unfinished).length)
+  const planned = usePlanPage((page) => page.plan.plannedSessions)
+  const [asking, setAsking] = useState(false)
+  const [refused, setRefused] = useState<string>()
+  const number = whole.sessions.length + 1
+  const fixed = whole.sessions.find((session) => session.number === 1)?.plannedSessions ?? planned
+  const toMend = stops + unfinished
+  const begin = async () => {
+    setAsking(false)
+    await store.getState().flush()
+    const { plan, notKept } = store.getState()
+    if (notKept !== null) return
+    const dealt = dealSession({
+      plan,
+      trialSeed: whole.trial.seed,
+      number,
+      earlier: whole.sessions,
+      at: now(),
+      zone,
+      newId,
+    })
+    if (!dealt.ok) return setRefused(dealRefusal(dealt))
+    await notebook.beginSession(dealt.session)
+    navigate(`/trial/${plan.trialId}/bench`)
+  }
+  return (
+    <Section title={toMend > 0 ? 'Still to mend' : 'Ready'} id="plan-ready">
+      <TroubleList />
+      {toMend > 0 ? (
+        <p>
+          {countText(toMend, 'thing')} to mend before session {number} can begin.
+        </p>
+      ) : (
+        <div>
+          <Button kind="primary" onPress={number > fixed ? () => setAsking(true) : begin}>
+            Begin session {number}
+          </Button>
+        </div>
+      )}
+      {refused ? <ErrorNote title="The session could not be dealt.">{refused}</ErrorNote> : null}
+      <Dialog
+        title={`A session past the ${countText(fixed, 'planned one')}?`}
+        open={asking}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button onPress={() => setAsking(false)}>Not now</Button>
+            <Button kind="primary" onPress={begin}>
+              Begin session {number}
+            </Button>
+          </>
+        }
+      >
+        <p>
+          {countText(fixed, 'session')} {fixed === 1 ? 'was' : 'were'} planned before the first mix.
+          One more can be made; the report will say that it was added, since a session added after a
+          look at the answer can lead it.
+        </p>
+      </Dialog>
+    </Section>
+  )
+}

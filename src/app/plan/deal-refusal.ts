@@ -1,0 +1,8 @@
+import type { DealtSession } from '@/core/session/deal-session.ts'
+
+/** Why a session could not be dealt, with the mend. */
+export function dealRefusal(refused: Extract<DealtSession, { ok: false }>): string {
+  return refused.reason === 'needs-two-levels'
+    ? 'A session compares two levels at least; add another.'
+    : `It needs ${refused.asked} serving codes and only ${refused.left} three-digit codes are left. Plan fewer flights.`
+}

@@ -1,0 +1,83 @@
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { plainNumber } from '@/core/wording/number-text.ts'
+import styles from './levels-section.module.css'
+import { useTroubleAt } from './plan-field.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+import { TroubleHere } from './trouble-here.tsx'
+
+const kinds: { kind: KitchenKind; title: string }[] = [
+  { kind: 'scale', title: 'Scales' },
+  { kind: 'thermometer', title: 'Thermometers' },
+  { kind: 'oven', title: 'Ovens' },
+  { kind: 'mixer', title: 'Mixers' },
+  { kind: 'fridge', title: 'Fridges' },
+  { kind: 'tap', title: 'Taps' },
+  { kind: 'flour', title: 'Flours' },
+]
+
+/** Which of the kitchen's things this plan uses; the weigh sheet rounds to the scales ticked here. */
+export function KitchenSection() {
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const used = usePlanPage((page) => page.plan.kitchenIds)
+  const change = usePlanPage((page) => page.change)
+  const trouble = useTroubleAt('/kitchenIds')
+  const things = kitchen.filter((thing) => thing.kind !== 'taster')
+  const turn = (id: string) =>
+    change((plan) => ({
+      ...plan,
+      kitchenIds: plan.kitchenIds.includes(id)
+        ? plan.kitchenIds.filter((each) => each !== id)
+        : [...plan.kitchenIds, id],
+    }))
+  return (
+    <PlanSection id="plan-kitchen" aside="what this plan uses">
+      {things.length === 0 ? (
+        <p>Tell the kitchen which scales you have, and the weights round to what they can show.</p>
+      ) : null}
+      {kinds.map(({ kind, title }) => {
+        const ofKind = things.filter((thing) => thing.kind === kind)
+        if (ofKind.length === 0) return null
+        return (
+          <fieldset key={kind}>
+            <legend>{title}</legend>
+            {ofKind.map((thing) => (
+              <label key={thing.id} className={styles.control}>
+                <input
+                  type="checkbox"
+                  checked={used.includes(thing.id)}
+                  onChange={() => turn(thing.id)}
+                />
+                {thingWords(thing)}
+              </label>
+            ))}
+          </fieldset>
+        )
+      })}
+      <TroubleHere text={trouble} />
+      <div>
+        <LinkButton href="#/kitchen" size="small">
+          Open the kitchen
+        </LinkButton>
+      </div>
+    </PlanSection>
+  )
+}
+
+function thingWords(thing: KitchenThing): string {
+  switch (thing.kind) {
+    case 'scale':
+      return `${thing.name}, shows ${plainNumber(thing.resolutionGrams)} g up to ${plainNumber(thing.capacityGrams)} g`
+    case 'thermometer':
+      return `${thing.name}, ± ${plainNumber(thing.spreadCelsius)} °C`
+    case 'oven':
+      return `${thing.name}, ${plainNumber(thing.places)} at once`
+    case 'flour':
+      return thing.lot ? `${thing.name}, ${thing.lot}` : thing.name
+    case 'taster':
+      return thing.initials
+    default:
+      return thing.name
+  }
+}

@@ -1,0 +1,60 @@
+import { memo } from 'react'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { BeginSession } from './begin-session.tsx'
+import { DayCostPanel } from './day-cost-panel.tsx'
+import { DetectPanel } from './detect-panel.tsx'
+import { FactorSection } from './factor-section.tsx'
+import { FairnessSlot } from './fairness-slot.tsx'
+import { FormulaSection } from './formula-section.tsx'
+import { JumpWatch } from './jump-watch.tsx'
+import { KitchenSection } from './kitchen-section.tsx'
+import { LevelsSection } from './levels-section.tsx'
+import { MethodSection } from './method-section.tsx'
+import { PiecesSection } from './pieces-section.tsx'
+import styles from './plan-page-body.module.css'
+import { PlanState } from './plan-state.tsx'
+import { PrintSheets } from './print-sheets.tsx'
+import { QuestionSection } from './question-section.tsx'
+import { ResponsesSection } from './responses-section.tsx'
+import { SectionWay } from './section-way.tsx'
+import { SessionsSection } from './sessions-section.tsx'
+import { TastersSection } from './tasters-section.tsx'
+import { TemperaturesSection } from './temperatures-section.tsx'
+import { WaterPanel } from './water-panel.tsx'
+import { WeighSheetPanel } from './weigh-sheet-panel.tsx'
+
+/** The whole page: what the person fills on one side, what follows from it on the other (below, on a phone). */
+export const PlanPageBody = memo(function PlanPageBody() {
+  return (
+    <div className={styles.plan}>
+      <PageHeading>Plan</PageHeading>
+      <PlanState />
+      <SectionWay />
+      <div className={styles.page}>
+        <div className={styles.form}>
+          <QuestionSection />
+          <FactorSection />
+          <LevelsSection />
+          <FormulaSection />
+          <PiecesSection />
+          <MethodSection />
+          <ResponsesSection />
+          <TastersSection />
+          <SessionsSection />
+          <KitchenSection />
+          <TemperaturesSection />
+        </div>
+        <aside className={styles.side} aria-label="What follows from the plan">
+          <BeginSession />
+          <WeighSheetPanel />
+          <WaterPanel />
+          <FairnessSlot />
+          <DetectPanel />
+          <DayCostPanel />
+          <PrintSheets />
+        </aside>
+      </div>
+      <JumpWatch />
+    </div>
+  )
+})

@@ -1,0 +1,60 @@
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { SelectField } from '@/app/kit/select-field.tsx'
+import type { Preferment } from '@/core/formula/formula-record.ts'
+import { percentCheck } from './field-checks.ts'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+
+interface Props {
+  preferment: Preferment
+  path: string
+  edit: (to: (one: Preferment) => Preferment) => void
+}
+
+/** The parts of a preferment in percent of its own flour; an emptied part leaves it. */
+export function PrefermentParts({ preferment, path, edit }: Props) {
+  const ingredients = usePlanPage((page) => page.plan.formula.ingredients)
+  const free = ingredients.filter(({ id }) =>
+    preferment.parts.every((part) => part.ingredientId !== id),
+  )
+  return (
+    <FieldRow>
+      {preferment.parts.map(({ ingredientId, percent }, at) => (
+        <PlanNumber
+          key={ingredientId}
+          field={`preferment/${preferment.id}/part/${ingredientId}`}
+          path={`${path}/parts/${at}/percent`}
+          label={ingredients.find(({ id }) => id === ingredientId)?.name ?? 'Part'}
+          unit="% of its flour"
+          value={percent}
+          digits={4}
+          check={percentCheck}
+          onValue={(next) => edit((one) => withPart(one, ingredientId, next))}
+          may="be-empty"
+        />
+      ))}
+      {free.length > 0 ? (
+        <SelectField
+          label="Add a part"
+          value=""
+          options={[
+            { value: '', label: 'Choose an ingredient' },
+            ...free.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+          onValue={(ingredientId) => {
+            if (ingredientId !== '')
+              edit((one) => ({ ...one, parts: [...one.parts, { ingredientId, percent: 1 }] }))
+          }}
+        />
+      ) : null}
+    </FieldRow>
+  )
+}
+
+function withPart(one: Preferment, ingredientId: string, percent: number | null): Preferment {
+  const parts =
+    percent === null
+      ? one.parts.filter((part) => part.ingredientId !== ingredientId)
+      : one.parts.map((part) => (part.ingredientId === ingredientId ? { ...part, percent } : part))
+  return { ...one, parts }
+}

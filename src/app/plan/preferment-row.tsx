@@ -1,0 +1,101 @@
+import { memo } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { SelectField } from '@/app/kit/select-field.tsx'
+import type { Preferment } from '@/core/formula/formula-record.ts'
+import { celsiusCheck, shareCheck, visibleName } from './field-checks.ts'
+import styles from './formula-section.module.css'
+import { inPreferment } from './plan-edits.ts'
+import { useTroubleAt } from './plan-field.tsx'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanText } from './plan-text.tsx'
+import { PrefermentParts } from './preferment-parts.tsx'
+import { takeOutPreferment } from './take-out.ts'
+import { TroubleHere } from './trouble-here.tsx'
+import { useTakeOut } from './use-take-out.ts'
+
+interface Props {
+  preferment: Preferment
+  index: number
+}
+
+const namesPreferment = visibleName("the preferment's name")
+const kinds = [
+  { value: 'poolish', label: 'poolish' },
+  { value: 'biga', label: 'biga' },
+  { value: 'sponge', label: 'sponge' },
+  { value: 'starter', label: 'starter' },
+  { value: 'soaker', label: 'soaker' },
+  { value: 'other', label: 'other' },
+] as const
+
+/** What ferments or soaks ahead: how much of the flour it takes, and its parts in percent of its own flour. */
+export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: Props) {
+  const { id, name, kind, flourSharePercent, celsius } = preferment
+  const change = usePlanPage((page) => page.change)
+  const acts = usePlanPage((page) => page.plan.factor.acts)
+  const takeOut = useTakeOut()
+  const path = `/formula/preferments/${index}`
+  const trouble = useTroubleAt(path)
+  const moves = 'prefermentId' in acts && acts.prefermentId === id
+  const edit = (to: (one: Preferment) => Preferment) => change((plan) => inPreferment(plan, id, to))
+  return (
+    <div className={styles.preferment} data-path={path}>
+      <FieldRow>
+        <PlanText
+          field={`preferment/${id}/name`}
+          path={`${path}/name`}
+          label="Preferment"
+          value={name}
+          check={namesPreferment}
+          onValue={(next) => edit((one) => ({ ...one, name: next }))}
+        />
+        <SelectField
+          label="Kind"
+          value={kind}
+          options={kinds}
+          onValue={(next) => edit((one) => ({ ...one, kind: next }))}
+        />
+        {moves ? (
+          <span className={styles.moves}>its share of the flour is set by the levels</span>
+        ) : (
+          <PlanNumber
+            field={`preferment/${id}/share`}
+            path={`${path}/flourSharePercent`}
+            label="Share of all flour"
+            unit="%"
+            value={flourSharePercent}
+            check={shareCheck}
+            onValue={(next) => edit((one) => ({ ...one, flourSharePercent: next }))}
+          />
+        )}
+        <PlanNumber
+          field={`preferment/${id}/celsius`}
+          path={`${path}/celsius`}
+          label="Temperature at the mix"
+          unit="°C"
+          value={celsius ?? null}
+          check={celsiusCheck}
+          onValue={(next) =>
+            edit(({ celsius: _, ...one }) => (next === null ? one : { ...one, celsius: next }))
+          }
+          may="be-empty"
+        />
+      </FieldRow>
+      <PrefermentParts preferment={preferment} path={path} edit={edit} />
+      <TroubleHere text={trouble} />
+      <div>
+        <Button
+          kind="quiet"
+          size="small"
+          disabled={moves}
+          label={`Remove ${name}`}
+          onPress={() => takeOut((plan) => takeOutPreferment(plan, id))}
+        >
+          Remove {name}
+        </Button>
+      </div>
+    </div>
+  )
+})

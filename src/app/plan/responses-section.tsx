@@ -1,0 +1,46 @@
+import { Button } from '@/app/kit/button.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { Response } from '@/core/trial/response.ts'
+import formula from './formula-section.module.css'
+import { lockedSince } from './locked-since.ts'
+import styles from './method-section.module.css'
+import { useTroubleAt } from './plan-field.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+import { ownResponse, responsePresets } from './response-presets.ts'
+import { ResponseRow } from './response-row.tsx'
+import { TroubleHere } from './trouble-here.tsx'
+import { useWhole } from './whole-context.ts'
+
+/** What is recorded: by the baker or the tasters, on which scale, what is better, and the margin. */
+export function ResponsesSection() {
+  const responses = usePlanPage((page) => page.plan.responses)
+  const change = usePlanPage((page) => page.change)
+  const trouble = useTroubleAt('/responses')
+  const locked = lockedSince(useWhole().events) !== null
+  const { newId } = useServices()
+  const add = (response: Response) =>
+    change((plan) => ({ ...plan, responses: [...plan.responses, response] }))
+  const free = responsePresets.filter(({ name }) => responses.every((each) => each.name !== name))
+  return (
+    <PlanSection id="plan-responses" aside="what the factor may change">
+      <ol className={styles.steps}>
+        {responses.map((response, index) => (
+          <ResponseRow key={response.id} response={response} index={index} locked={locked} />
+        ))}
+      </ol>
+      <TroubleHere text={trouble} />
+      <fieldset className={formula.presses}>
+        <legend className={formula.legend}>Add</legend>
+        {free.map((preset) => (
+          <Button key={preset.name} size="small" onPress={() => add({ ...preset, id: newId() })}>
+            {preset.name}
+          </Button>
+        ))}
+        <Button size="small" onPress={() => add(ownResponse(newId()))}>
+          one of my own
+        </Button>
+      </fieldset>
+    </PlanSection>
+  )
+}

@@ -1,0 +1,36 @@
+import { WarningMark } from '@/app/kit/warning-mark.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { planSections } from './section-names.ts'
+import styles from './section-way.module.css'
+
+/** The parts of the page in one line: where something is to be mended, and a press to go there. */
+export function SectionWay() {
+  const troubles = usePlanPage((page) => page.troubles)
+  return (
+    <nav className={styles.way} aria-label="Parts of the plan">
+      {planSections.map(({ id, title, path }) => {
+        const stops = troubles.some(
+          (each) =>
+            each.severity === 'stop' && (each.path === path || each.path.startsWith(`${path}/`)),
+        )
+        return (
+          <button
+            key={id}
+            type="button"
+            className={styles.part}
+            onClick={() => document.getElementById(id)?.scrollIntoView({ block: 'start' })}
+          >
+            {title}
+            {stops ? (
+              <>
+                {' '}
+                <WarningMark />
+                <span className={styles.said}> to mend</span>
+              </>
+            ) : null}
+          </button>
+        )
+      })}
+    </nav>
+  )
+}

@@ -1,0 +1,40 @@
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { wholeBetween } from './field-checks.ts'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+import { SessionList } from './session-list.tsx'
+
+const sessionsCheck = wholeBetween(1, 50)
+const handsCheck = wholeBetween(1, 20)
+
+/** How often the whole is made again: what lets the factor be told from one day's luck; fixed before the first mix. */
+export function SessionsSection() {
+  const planned = usePlanPage((page) => page.plan.plannedSessions)
+  const hands = usePlanPage((page) => page.plan.pairsOfHands)
+  const change = usePlanPage((page) => page.change)
+  return (
+    <PlanSection id="plan-sessions">
+      <FieldRow>
+        <PlanNumber
+          field="sessions"
+          path="/plannedSessions"
+          label="Sessions planned"
+          hint="One session tells about these doughs; two or more begin to tell about the factor."
+          value={planned}
+          check={sessionsCheck}
+          onValue={(next) => change((plan) => ({ ...plan, plannedSessions: next }))}
+        />
+        <PlanNumber
+          field="hands"
+          path="/pairsOfHands"
+          label="Pairs of hands"
+          value={hands}
+          check={handsCheck}
+          onValue={(next) => change((plan) => ({ ...plan, pairsOfHands: next }))}
+        />
+      </FieldRow>
+      <SessionList />
+    </PlanSection>
+  )
+}

@@ -1,0 +1,124 @@
+import { Choice } from '@/app/kit/choice.tsx'
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { SelectField } from '@/app/kit/select-field.tsx'
+import { type Step, stepKinds } from '@/core/trial/step.ts'
+import { EndsByFields } from './ends-by-fields.tsx'
+import { between, minutesCheck, visibleName, wholeBetween } from './field-checks.ts'
+import styles from './method-section.module.css'
+import { inStep } from './plan-edits.ts'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanText } from './plan-text.tsx'
+import { stepKindNames } from './step-presets.ts'
+
+const namesStep = visibleName("the step's name")
+const repeatsCheck = wholeBetween(1, 100)
+const stepCelsius = between(-30, 600, '°C')
+const kindOptions = stepKinds.map((kind) => ({ value: kind, label: stepKindNames[kind] }))
+const resources = ['hands', 'mixer', 'oven'] as const
+
+/** The fields of one step: minutes on screen, seconds in the plan. */
+export function StepFields({ step, index }: { step: Step; index: number }) {
+  const change = usePlanPage((page) => page.change)
+  const { id } = step
+  const path = `/steps/${index}`
+  const edit = (next: Partial<Step>) =>
+    change((plan) => inStep(plan, id, (each) => ({ ...each, ...next })))
+  const minutes = (
+    key: 'handsSeconds' | 'waitSeconds' | 'toleranceSeconds',
+    label: string,
+    hint?: string,
+  ) => (
+    <PlanNumber
+      field={`step/${id}/${key}`}
+      path={`${path}/${key}`}
+      label={label}
+      unit="min"
+      digits={3}
+      value={step[key] / 60}
+      check={minutesCheck}
+      onValue={(value) => edit({ [key]: value * 60 })}
+      {...(hint ? { hint } : {})}
+    />
+  )
+  return (
+    <div className={styles.fields}>
+      <FieldRow>
+        <PlanText
+          field={`step/${id}/name`}
+          path={`${path}/name`}
+          label="Name"
+          value={step.name}
+          check={namesStep}
+          onValue={(name) => edit({ name })}
+        />
+        <SelectField
+          label="Kind"
+          value={step.kind}
+          options={kindOptions}
+          onValue={(kind) => edit({ kind })}
+        />
+        <SelectField
+          label="Done to"
+          value={step.per}
+          options={[
+            { value: 'batch', label: 'each batch' },
+            { value: 'piece', label: 'each piece' },
+          ]}
+          onValue={(per) => edit({ per })}
+        />
+        <PlanNumber
+          field={`step/${id}/repeats`}
+          path={`${path}/repeats`}
+          label="How many times"
+          value={step.repeats}
+          check={repeatsCheck}
+          onValue={(repeats) => edit({ repeats })}
+        />
+      </FieldRow>
+      <FieldRow>
+        {minutes('handsSeconds', 'Hands on')}
+        {minutes('waitSeconds', 'Wait')}
+        {minutes('toleranceSeconds', 'Good to, plus or minus')}
+        <PlanNumber
+          field={`step/${id}/celsius`}
+          path={`${path}/celsius`}
+          label="At"
+          unit="°C"
+          value={step.celsius ?? null}
+          check={stepCelsius}
+          onValue={(celsius) =>
+            change((plan) =>
+              inStep(plan, id, ({ celsius: _, ...each }) =>
+                celsius === null ? each : { ...each, celsius },
+              ),
+            )
+          }
+          may="be-empty"
+        />
+      </FieldRow>
+      <EndsByFields step={step} path={path} onEnds={(endsBy) => edit({ endsBy })} />
+      <Choice
+        label="Occupies while at work"
+        row
+        value={usesKey(step.uses)}
+        options={[
+          { value: 'none', label: 'nothing' },
+          { value: 'hands', label: 'hands' },
+          { value: 'hands+mixer', label: 'hands and mixer' },
+          { value: 'mixer', label: 'mixer' },
+          { value: 'hands+oven', label: 'hands and oven' },
+          { value: 'oven', label: 'oven' },
+        ]}
+        onValue={(key) => edit({ uses: resources.filter((each) => key.includes(each)) })}
+      />
+    </div>
+  )
+}
+
+type UsesKey = 'none' | 'hands' | 'hands+mixer' | 'mixer' | 'hands+oven' | 'oven'
+
+function usesKey(uses: Step['uses']): UsesKey | null {
+  const key = resources.filter((each) => uses.includes(each)).join('+') || 'none'
+  return key === 'mixer+oven' || key === 'hands+mixer+oven' ? null : (key as UsesKey)
+}

@@ -1,0 +1,95 @@
+import { memo } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import type { Step } from '@/core/trial/step.ts'
+import { durationText } from '@/core/wording/duration-text.ts'
+import { endsWords } from './ends-words.ts'
+import styles from './method-section.module.css'
+import { usePlanPage } from './plan-page-context.ts'
+import { StepFields } from './step-fields.tsx'
+import { takeOutStep } from './take-out.ts'
+import { useOpened } from './use-opened.ts'
+import { useTakeOut } from './use-take-out.ts'
+
+interface Props {
+  step: Step
+  index: number
+  count: number
+  onMove: (id: string, by: -1 | 1) => void
+}
+
+/** One step in a line; open, its fields. It moves by the two arrow buttons, or by Alt with an arrow key anywhere in it. */
+export const StepRow = memo(function StepRow({ step, index, count, onMove }: Props) {
+  const [open, setOpen] = useOpened(`/steps/${index}`)
+  const takeOut = useTakeOut()
+  const acts = usePlanPage((page) => page.plan.factor.acts)
+  const moves = 'stepId' in acts && acts.stepId === step.id
+  return (
+    <li
+      className={styles.step}
+      data-path={`/steps/${index}`}
+      onKeyDown={(key) => {
+        if (!key.altKey || (key.key !== 'ArrowUp' && key.key !== 'ArrowDown')) return
+        key.preventDefault()
+        onMove(step.id, key.key === 'ArrowUp' ? -1 : 1)
+      }}
+    >
+      <div className={styles.head}>
+        <span className={styles.number}>{index + 1}</span>
+        <span className={styles.name}>
+          <b>{step.name}</b> <span className={styles.times}>{timesWords(step)}</span>
+          {moves ? ' · set by the levels' : null}
+        </span>
+        <span className={styles.presses}>
+          <Button
+            kind="quiet"
+            size="small"
+            label={`Move ${step.name} up`}
+            disabled={index === 0}
+            onPress={() => onMove(step.id, -1)}
+          >
+            ↑
+          </Button>
+          <Button
+            kind="quiet"
+            size="small"
+            label={`Move ${step.name} down`}
+            disabled={index === count - 1}
+            onPress={() => onMove(step.id, 1)}
+          >
+            ↓
+          </Button>
+          <Button
+            size="small"
+            expanded={open}
+            label={`Change ${step.name}`}
+            onPress={() => setOpen(!open)}
+          >
+            {open ? 'Close' : 'Change'}
+          </Button>
+          <Button
+            kind="quiet"
+            size="small"
+            label={`Remove ${step.name}`}
+            disabled={moves}
+            onPress={() => takeOut((plan) => takeOutStep(plan, step.id))}
+          >
+            Remove
+          </Button>
+        </span>
+      </div>
+      {open ? <StepFields step={step} index={index} /> : null}
+    </li>
+  )
+})
+
+function timesWords(step: Step): string {
+  const times = [
+    step.handsSeconds > 0 ? `${durationText(step.handsSeconds)} by hand` : '',
+    step.waitSeconds > 0 ? `wait ${durationText(step.waitSeconds)}` : '',
+  ].filter(Boolean)
+  const each = times.join(', ')
+  const repeated = step.repeats > 1 ? `${step.repeats} × ${each}` : each
+  return [repeated, step.per === 'piece' ? 'each piece' : '', endsWords(step.endsBy)]
+    .filter(Boolean)
+    .join(' · ')
+}

@@ -1,0 +1,87 @@
+import { FieldRow } from '@/app/kit/field-row.tsx'
+import { Switch } from '@/app/kit/switch.tsx'
+import type { TemperaturePlan } from '@/core/trial/plan-record.ts'
+import { between, celsiusCheck } from './field-checks.ts'
+import { PlanNumber } from './plan-number.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { PlanSection } from './plan-section.tsx'
+
+const workCheck = between(0, 100, 'kJ/kg')
+const usual: TemperaturePlan = {
+  wantedDoughCelsius: 24,
+  flourCelsius: 21,
+  roomCelsius: 21,
+  matched: true,
+}
+
+/** Temperatures known before the mix, from which each batch's water follows. */
+export function TemperaturesSection() {
+  const temperature = usePlanPage((page) => page.plan.temperature)
+  const change = usePlanPage((page) => page.change)
+  const set = (next: Partial<TemperaturePlan>) =>
+    change((plan) => ({ ...plan, temperature: { ...(plan.temperature ?? usual), ...next } }))
+  return (
+    <PlanSection id="plan-temperatures">
+      <Switch
+        label="Plan the dough temperature"
+        hint="Wetter doughs leave the mixer cooler when all get the same water."
+        on={temperature !== null}
+        onSwitch={(on) =>
+          change((plan) => ({ ...plan, temperature: on ? (plan.temperature ?? usual) : null }))
+        }
+      />
+      {temperature ? (
+        <>
+          <FieldRow>
+            {(
+              [
+                ['wantedDoughCelsius', 'Wanted dough'],
+                ['flourCelsius', 'Flour'],
+                ['roomCelsius', 'Room'],
+              ] as const
+            ).map(([key, label]) => (
+              <PlanNumber
+                key={key}
+                field={`temperature/${key}`}
+                path={`/temperature/${key}`}
+                label={label}
+                unit="°C"
+                value={temperature[key]}
+                check={celsiusCheck}
+                onValue={(value) => set({ [key]: value })}
+              />
+            ))}
+            <PlanNumber
+              field="temperature/work"
+              path="/temperature/mixingKilojoulesPerKilogram"
+              label="Mixing work, if known"
+              unit="kJ a kg flour"
+              value={temperature.mixingKilojoulesPerKilogram ?? null}
+              check={workCheck}
+              onValue={(value) =>
+                change((plan) => ({
+                  ...plan,
+                  temperature: withWork(plan.temperature ?? usual, value),
+                }))
+              }
+              may="be-empty"
+            />
+          </FieldRow>
+          <Switch
+            label="Match the water to each batch"
+            hint="Each batch gets water of its own temperature, so that all doughs leave the mixer equally warm."
+            on={temperature.matched}
+            onSwitch={(matched) => set({ matched })}
+          />
+        </>
+      ) : null}
+    </PlanSection>
+  )
+}
+
+function withWork(
+  { mixingKilojoulesPerKilogram: _, ...plan }: TemperaturePlan,
+  work: number | null,
+): TemperaturePlan {
+  return work === null ? plan : { ...plan, mixingKilojoulesPerKilogram: work }
+}
