@@ -28,12 +28,19 @@ export type ImportOutcome =
   | { ok: false; reason: 'same-id-different-content'; trialId: string }
   | { ok: false; reason: 'trouble'; troubles: FileTrouble[] }
 
+/** What came of reading a backup: each trial for itself, or nothing at all when it is no backup this app can read. */
+export type RestoreOutcome =
+  | { ok: true; trials: ImportOutcome[] }
+  | { ok: false; reason: 'not-a-backup' }
+  | { ok: false; reason: 'newer-version'; found: number; known: number }
+
 /**
  * Everything the app keeps. Reads may be used inside a live query; each write is one transaction that stores a whole
- * checked record or nothing, and bumps the trial's revision. A record that does not fit its shape throws before storing.
+ * checked record or nothing, and bumps the trial's revision. What cannot be done throws a `NotebookFailure` with its reason.
+ * The rules stand in SPEC.md beside this file.
  */
 export interface Notebook {
-  /** All trials for the home list, newest work first; binned ones left out unless asked for. */
+  /** All trials for the home list, newest work first; binned and archived ones left out unless asked for. */
   summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
   wholeTrial(trialId: string): Promise<WholeTrial | undefined>
   /** A new trial around its first plan; returns the trial's id. The plan's ids must be new ones. */
@@ -76,5 +83,10 @@ export interface Notebook {
   openSample(text: string): Promise<ImportOutcome>
   /** All trials, kitchen, settings and photos as one zip, and back. */
   backUp(): Promise<Blob>
-  restore(zip: Blob): Promise<{ trials: ImportOutcome[] }>
+  restore(zip: Blob): Promise<RestoreOutcome>
+}
+
+/** A notebook that is open, until it is closed. */
+export interface OpenNotebook extends Notebook {
+  close(): void
 }

@@ -1,0 +1,49 @@
+import { trialShape } from '@/core/trial/trial-record.ts'
+import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { checked } from './checked.ts'
+import { NotebookFailure } from './notebook-failure.ts'
+import type { Store } from './store.ts'
+import { namedKitchen, storedTrial } from './stored-trial.ts'
+import { summaryOf } from './summary-of.ts'
+import { summaryShape } from './summary-record.ts'
+
+/** What a change made of a trial: the parts that are different now, and what the caller is told. */
+export interface Changed<Told> {
+  now: Partial<WholeTrial>
+  told: Told
+}
+
+/** Refuses a trial in which a record names something that is not there. */
+export function refuseDangling(whole: WholeTrial): void {
+  const troubles = referenceTroubles(whole).map((each) => ({
+    reason: 'reference' as const,
+    ...each,
+  }))
+  if (troubles.length > 0)
+    throw new NotebookFailure('refused-record', JSON.stringify(troubles.slice(0, 3)), troubles)
+}
+
+/**
+ * Changes a trial in one transaction: `change` gets the whole trial as it stands, stores its own records and answers what
+ * is different. The result must hold together; then the revision goes up by one and the summary follows. Anything thrown
+ * on the way leaves the notebook as it was.
+ */
+export async function changeTrial<Told>(
+  store: Store,
+  trialId: string,
+  change: (whole: WholeTrial) => Promise<Changed<Told>>,
+): Promise<Told> {
+  return await store.transaction('rw', store.tables, async () => {
+    const before = await storedTrial(store, trialId)
+    if (!before) throw new NotebookFailure('no-such-trial', trialId)
+    const { now, told } = await change(before)
+    const changed = { ...before, ...now }
+    const revision = before.trial.revision + 1
+    const after = { ...changed, trial: checked(trialShape, { ...changed.trial, revision }) }
+    refuseDangling({ ...after, kitchen: await namedKitchen(store, after) })
+    await store.trials.put(after.trial)
+    await store.summaries.put(checked(summaryShape, summaryOf(after)))
+    return told
+  })
+}

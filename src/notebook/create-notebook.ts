@@ -1,0 +1,106 @@
+import { presentChain } from '@/trial-file/present-chain.ts'
+import { addPhoto } from './add-photo.ts'
+import { asFailure } from './as-failure.ts'
+import { beginSession } from './begin-session.ts'
+import { changeSettings } from './change-settings.ts'
+import { createTrial } from './create-trial.ts'
+import { keepDraft } from './keep-draft.ts'
+import { eraseTaster, keepKitchenThing, removeKitchenThing } from './keep-kitchen.ts'
+import { keepPlan } from './keep-plan.ts'
+import { logEvents } from './log-events.ts'
+import { makeReady } from './make-ready.ts'
+import { storedSettings } from './next-counts.ts'
+import type { Notebook, OpenNotebook } from './notebook.ts'
+import { NotebookFailure } from './notebook-failure.ts'
+import { eraseTrial, putAway } from './put-away.ts'
+import { sealBallot } from './seal-ballot.ts'
+import type { NotebookServices } from './services.ts'
+import { Store } from './store.ts'
+import { storedSummaries } from './stored-summaries.ts'
+import { storedTrial } from './stored-trial.ts'
+
+/** The same function, what the database throws told as a failure with its reason. */
+const telling =
+  (store: Store) =>
+  <Given extends unknown[], Told>(method: (...given: Given) => Promise<Told>) =>
+  async (...given: Given): Promise<Told> => {
+    try {
+      return await method(...given)
+    } catch (error) {
+      throw asFailure(error, store)
+    }
+  }
+
+/**
+ * A notebook kept under a name in this browser. It opens by itself at the first use; opened twice (two tabs), both see and
+ * keep the same. Reading and writing files is loaded when first asked for.
+ */
+export function createNotebook(
+  name: string,
+  services: NotebookServices,
+  chain = presentChain,
+): OpenNotebook {
+  const { now } = services
+  const store = new Store(name, chain)
+  store.on('ready', () => makeReady(store, services.newId))
+  const tell = telling(store)
+  const whole = (trialId: string) =>
+    store.transaction('r', store.tables, () => storedTrial(store, trialId))
+
+  const notebook: Notebook = {
+    summaries: tell((options) => storedSummaries(store, options)),
+    wholeTrial: tell(whole),
+    createTrial: tell((plan, options) => createTrial(store, services, plan, options)),
+    keepPlan: tell((plan) => keepPlan(store, services, plan)),
+    beginSession: tell((session) => beginSession(store, session)),
+    log: tell(async (event) => {
+      const [logged] = await logEvents(store, services, [event])
+      if (!logged) throw new Error('one event was logged')
+      return logged
+    }),
+    logAll: tell((events) => logEvents(store, services, events)),
+    sealBallot: tell((ballot) => sealBallot(store, services, ballot)),
+    archive: tell((id, away) => putAway(store, id, 'archivedAt', away ? now() : undefined)),
+    bin: tell((id, away) => putAway(store, id, 'binnedAt', away ? now() : undefined)),
+    erase: tell((trialId) => eraseTrial(store, trialId)),
+
+    kitchen: tell(async () => await store.kitchen.toArray()),
+    keepKitchenThing: tell((thing) => keepKitchenThing(store, thing)),
+    removeKitchenThing: tell((id) => removeKitchenThing(store, id)),
+    eraseTaster: tell((tasterId) => eraseTaster(store, tasterId, now())),
+
+    draft: tell(async (key) => (await store.drafts.get(key))?.values),
+    keepDraft: tell((key, values) => keepDraft(store, key, values)),
+    dropDraft: tell(async (key) => await store.drafts.delete(key)),
+
+    settings: tell(() => storedSettings(store)),
+    keepSettings: tell((change) => changeSettings(store, change)),
+
+    addPhoto: tell((photo, picture) => addPhoto(store, photo, picture)),
+    picture: tell(async (photoId) => (await store.pictures.get(photoId))?.blob),
+
+    exportTrial: tell(async (trialId) => {
+      const { exportTrial } = await import('./export-trial.ts')
+      const found = await whole(trialId)
+      if (!found) throw new NotebookFailure('no-such-trial', trialId)
+      return exportTrial(found)
+    }),
+    importTrial: tell(async (text, { keepBoth = false } = {}) => {
+      const { importTrial } = await import('./import-trial.ts')
+      return await importTrial(store, services, text, keepBoth)
+    }),
+    openSample: tell(async (text) => {
+      const { openSample } = await import('./import-trial.ts')
+      return await openSample(store, services, text)
+    }),
+    backUp: tell(async () => {
+      const { backUp } = await import('./back-up.ts')
+      return await backUp(store, now())
+    }),
+    restore: tell(async (zip) => {
+      const { restore } = await import('./restore.ts')
+      return await restore(store, services, zip)
+    }),
+  }
+  return { ...notebook, close: () => store.close() }
+}

@@ -1,0 +1,36 @@
+import { changeTrial } from './change-trial.ts'
+import type { Store } from './store.ts'
+
+/** Puts a trial away or gets it back: `archivedAt` and `binnedAt` say since when; a trial already there keeps its moment. */
+export async function putAway(
+  store: Store,
+  trialId: string,
+  where: 'archivedAt' | 'binnedAt',
+  at: number | undefined,
+): Promise<void> {
+  await changeTrial(store, trialId, async ({ trial }) => {
+    const { [where]: since, ...rest } = trial
+    return {
+      now: { trial: at === undefined ? rest : { ...rest, [where]: since ?? at } },
+      told: undefined,
+    }
+  })
+}
+
+/** Deletes a trial with everything that belongs to it, drafts and pictures too, for good. The kitchen stays. */
+export async function eraseTrial(store: Store, trialId: string): Promise<void> {
+  await store.transaction('rw', store.tables, async () => {
+    const belonging = [
+      store.plans,
+      store.sessions,
+      store.events,
+      store.ballots,
+      store.photos,
+      store.pictures,
+    ]
+    for (const table of belonging) await table.where({ trialId }).delete()
+    await store.drafts.filter((draft) => draft.key.split('/').includes(trialId)).delete()
+    await store.summaries.delete(trialId)
+    await store.trials.delete(trialId)
+  })
+}

@@ -1,0 +1,94 @@
+import { Dexie, type Table, type Transaction } from 'dexie'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import type { Event } from '@/core/session/event-record.ts'
+import type { Photo } from '@/core/session/photo-record.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import type { Ballot } from '@/core/tasting/ballot-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Trial } from '@/core/trial/trial-record.ts'
+import type { Chain, Migration } from '@/trial-file/migration.ts'
+import { type FailureReason, NotebookFailure } from './notebook-failure.ts'
+import type { Settings } from './settings-record.ts'
+import type { Summary } from './summary-record.ts'
+import { upgradeStored } from './upgrade-stored.ts'
+
+/** This device's running number: the last one given out. */
+export interface LastCount {
+  key: 'count'
+  count: number
+}
+
+/** A picture, apart from its record, so that reading the records never loads it. */
+export interface Picture {
+  id: string
+  trialId: string
+  blob: Blob
+}
+
+export interface Draft {
+  key: string
+  values: Record<string, string>
+}
+
+/** The tables of the first version, by key and index. A later version appends its own; this one is never edited. */
+const firstTables = {
+  trials: 'id',
+  plans: 'id, trialId',
+  sessions: 'id, trialId',
+  events: 'id, trialId',
+  ballots: 'id, trialId',
+  photos: 'id, trialId',
+  pictures: 'id, trialId',
+  kitchen: 'id',
+  drafts: 'key',
+  settings: 'key',
+  summaries: 'trialId',
+}
+
+/** Opens databases, but never one that is newer than the version asked for. */
+const neverNewer = {
+  open(name: string, version?: number): IDBOpenDBRequest {
+    if (version === undefined) throw new NotebookFailure('newer-database')
+    return indexedDB.open(name, version)
+  },
+  deleteDatabase: (name: string) => indexedDB.deleteDatabase(name),
+  databases: () => indexedDB.databases(),
+  cmp: (a: unknown, b: unknown) => indexedDB.cmp(a, b),
+}
+
+/** The database of one notebook. */
+export class Store extends Dexie {
+  declare trials: Table<Trial, string>
+  declare plans: Table<Plan, string>
+  declare sessions: Table<Session, string>
+  declare events: Table<Event, string>
+  declare ballots: Table<Ballot, string>
+  declare photos: Table<Photo, string>
+  declare pictures: Table<Picture, string>
+  declare kitchen: Table<KitchenThing, string>
+  declare drafts: Table<Draft, string>
+  declare settings: Table<Settings | LastCount, string>
+  declare summaries: Table<Summary, string>
+  /** Why it was closed, once it was. */
+  closedBecause: FailureReason = 'closed'
+
+  constructor(name: string, chain: Chain) {
+    super(name, { indexedDB: neverNewer })
+    this.version(1).stores(firstTables)
+    for (const step of chain.migrations) this.add(step)
+    this.on('versionchange', (change) =>
+      this.letGo(change.newVersion ? 'closed-by-newer' : 'closed'),
+    )
+    this.on('blocked', () => this.letGo('blocked'))
+  }
+
+  private add(step: Migration): void {
+    this.version(step.to).upgrade((transaction: Transaction) => upgradeStored(transaction, step))
+  }
+
+  private letGo(reason: FailureReason): false {
+    this.closedBecause = reason
+    this.close()
+    return false
+  }
+}
