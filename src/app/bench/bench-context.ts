@@ -1,0 +1,35 @@
+import { createContext, useContext } from 'react'
+import type { Draft } from '@/app/kit/use-draft.ts'
+import type { Standing } from '@/core/session/effective-events.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { NewEvent } from '@/notebook/notebook.ts'
+
+/** What a bench entry says; trial and session are filled in. */
+export type BenchEntry = NewEvent extends infer Each
+  ? Each extends NewEvent
+    ? Omit<Each, 'trialId' | 'sessionId'>
+    : never
+  : never
+
+export interface Bench {
+  whole: WholeTrial
+  plan: Plan
+  session: Session
+  /** The session's log as it stands: corrections applied, what was undone left out. */
+  events: Standing[]
+  /** Stores at once; several entries of one press are kept all or none. */
+  log: (...entries: BenchEntry[]) => Promise<void>
+  /** Typed but unfinished input of this session. */
+  drafts: Draft
+}
+
+export const BenchContext = createContext<Bench | null>(null)
+
+/** The session that is being worked. Throws outside the Bench: a programmer's mistake. */
+export function useBench(): Bench {
+  const bench = useContext(BenchContext)
+  if (!bench) throw new Error('useBench outside of the bench')
+  return bench
+}

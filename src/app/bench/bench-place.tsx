@@ -1,0 +1,45 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { useState } from 'react'
+import { EmptyState } from '@/app/kit/empty-state.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { useServices } from '@/app/services/services.ts'
+import styles from './bench.module.css'
+import { BenchSession } from './bench-session.tsx'
+import { SessionChoice } from './session-choice.tsx'
+
+/** The working day: what to do next for which dough, and everything that happens logged at a press. */
+export function BenchPlace({ trialId }: { trialId: string }) {
+  const { notebook } = useServices()
+  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const settings = useLiveQuery(() => notebook.settings(), [notebook])
+  const [pickedId, setPickedId] = useState<string | null>(null)
+  if (!whole || !settings) return <Progress label="Opening the bench" done={null} />
+
+  const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
+  const session = sessions.find((each) => each.id === pickedId) ?? sessions.at(-1)
+  return (
+    <div className={styles.bench}>
+      <PageHeading>Bench</PageHeading>
+      {session ? (
+        <>
+          <SessionChoice sessions={sessions} session={session} onPick={setPickedId} />
+          <BenchSession key={session.id} whole={whole} session={session} device={settings.device} />
+        </>
+      ) : (
+        <EmptyState
+          title="No session has begun"
+          action={
+            <LinkButton href={`#/trial/${trialId}/plan`} kind="primary">
+              Go to the plan
+            </LinkButton>
+          }
+        >
+          The bench shows the working day once the doughs are dealt: begin the session at the foot
+          of the plan.
+        </EmptyState>
+      )}
+    </div>
+  )
+}

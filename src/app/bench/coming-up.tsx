@@ -1,0 +1,61 @@
+import { Button } from '@/app/kit/button.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import { durationText } from '@/core/wording/duration-text.ts'
+import { stepText } from '@/core/wording/event-text.ts'
+import styles from './bench.module.css'
+import { useBench } from './bench-context.ts'
+import { clockTime } from './clock-time.ts'
+import { LineMark } from './line-mark.tsx'
+
+/** More than this late is said beside the line; less is the kitchen's usual. */
+const lateFromSeconds = 60
+
+interface ComingUpProps {
+  items: readonly AgendaItem[]
+  now: number
+  onPick: (item: AgendaItem) => void
+}
+
+/** What every other line is doing or waiting for, soonest first; a press brings it to the front. */
+export function ComingUp({ items, now, onPick }: ComingUpProps) {
+  const { plan, session } = useBench()
+  if (items.length === 0) return null
+  return (
+    <Section title="Coming up">
+      <ol className={styles.lines}>
+        {items.map((item) => (
+          <li key={`${item.unit.id}/${item.step.id}/${item.repeat}/${item.do}`}>
+            <button type="button" className={styles.line} onClick={() => onPick(item)}>
+              <span className={styles.lineTime}>
+                {item.dueAt === null ? '' : clockTime(item.dueAt, session.zone)}
+              </span>
+              <span className={styles.lineMark}>
+                <LineMark unit={item.unit} size="small" />
+              </span>
+              <span className={isLate(item, now) ? styles.late : ''}>
+                {item.do === 'end' ? 'End of ' : ''}
+                {stepText(plan, item.step.id, item.repeat)}
+                {isLate(item, now) ? `, ${lateness(item, now)} late` : ''}
+              </span>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </Section>
+  )
+}
+
+const isLate = (item: AgendaItem, now: number) =>
+  item.dueAt !== null && now - item.dueAt > lateFromSeconds * 1000
+
+const lateness = (item: AgendaItem, now: number) => durationText((now - (item.dueAt ?? now)) / 1000)
+
+/** The way back to letting the soonest line stand in front. */
+export function FollowTheClock({ onPress }: { onPress: () => void }) {
+  return (
+    <Button kind="quiet" onPress={onPress}>
+      Follow the clock again
+    </Button>
+  )
+}

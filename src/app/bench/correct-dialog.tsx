@@ -1,0 +1,75 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { Dialog } from '@/app/kit/dialog.tsx'
+import { NumberField } from '@/app/kit/number-field.tsx'
+import { TextField } from '@/app/kit/text-field.tsx'
+import type { Event } from '@/core/session/event-record.ts'
+import { eventText } from '@/core/wording/event-text.ts'
+import { type BenchEntry, useBench } from './bench-context.ts'
+import { clockTime } from './clock-time.ts'
+import { correctable, corrected } from './correction.ts'
+
+/**
+ * Mends one line of the log: its number, its words, or how many minutes earlier it really happened. The correction cites
+ * the line; taking it back voids it. Both leave the old line in the log.
+ */
+export function CorrectDialog({ event, onClose }: { event: Event; onClose: () => void }) {
+  const { log, plan, session } = useBench()
+  const part = correctable(event)
+  const [value, setValue] = useState<number | null>(part.number?.value ?? null)
+  const [text, setText] = useState(part.text ?? '')
+  const [minutesEarlier, setMinutesEarlier] = useState<number | null>(0)
+
+  const keep = async () => {
+    await log(corrected(event, { value, text, minutesEarlier: minutesEarlier ?? 0 }))
+    onClose()
+  }
+  const takeBack = async () => {
+    const entry: BenchEntry = { kind: 'void', about: event.about, corrects: event.id }
+    await log(entry)
+    onClose()
+  }
+  const complete = part.number === undefined || value !== null
+  return (
+    <Dialog
+      title={`${eventText(event, plan)}, ${clockTime(event.at, session.zone)}`}
+      open
+      onClose={onClose}
+      actions={
+        <>
+          <Button kind="primary" onPress={keep} disabled={!complete}>
+            Keep the correction
+          </Button>
+          <Button onPress={takeBack}>Take this entry back</Button>
+          <Button kind="quiet" onPress={onClose}>
+            Leave it
+          </Button>
+        </>
+      }
+    >
+      {part.number ? (
+        <NumberField
+          label={part.number.label}
+          unit={part.number.unit}
+          value={value}
+          onValue={setValue}
+          check={part.number.check}
+          size="bench"
+          required
+        />
+      ) : null}
+      {part.text !== undefined ? (
+        <TextField label="Words" value={text} onValue={setText} maxLength={500} />
+      ) : null}
+      <NumberField
+        label="It happened earlier by"
+        unit="min"
+        value={minutesEarlier}
+        onValue={setMinutesEarlier}
+        check={(minutes) =>
+          minutes < 0 || minutes > 2880 ? 'Give 0 to 2880 minutes before the entry.' : undefined
+        }
+      />
+    </Dialog>
+  )
+}

@@ -1,0 +1,41 @@
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import type { Session } from '@/core/session/session-record.ts'
+
+export interface FrontLine {
+  item: AgendaItem | null
+  /** The dough or piece that entries are about. */
+  unit: { kind: 'batch' | 'piece'; id: string } | null
+}
+
+/**
+ * What stands in front at the bench: the level picked on the rail, with its soonest step; without a pick, whatever is due
+ * soonest. A level whose line is through still takes entries, about its dough.
+ */
+export function frontLine(
+  session: Session,
+  items: readonly AgendaItem[],
+  pickedLevelId: string | null,
+): FrontLine {
+  const picked = pickedLevelId !== null && lineOfLevel(session, pickedLevelId)
+  if (!picked) {
+    const item = items[0] ?? null
+    return { item, unit: item?.unit ?? firstBatch(session) }
+  }
+  const item =
+    items.find((each) => each.levelId === pickedLevelId) ??
+    items.find((each) => each.levelId === null) ??
+    null
+  return { item, unit: item?.unit ?? picked }
+}
+
+function lineOfLevel(session: Session, levelId: string): FrontLine['unit'] {
+  const batch = session.batches.find((each) => each.levelId === levelId)
+  if (batch) return { kind: 'batch', id: batch.id }
+  const piece = session.pieces.find((each) => each.levelId === levelId)
+  return piece ? { kind: 'piece', id: piece.id } : null
+}
+
+function firstBatch(session: Session): FrontLine['unit'] {
+  const id = session.dealt.doughOrder[0]
+  return id === undefined ? null : { kind: 'batch', id }
+}

@@ -1,0 +1,58 @@
+import type { Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { levelShort } from '@/core/wording/level-text.ts'
+
+/** How a batch or piece is called at the bench: its letter, its level, and for a piece its number in the batch. */
+export interface LineName {
+  letter: string
+  levelId: string | null
+  text: string
+}
+
+/** The name of a batch: letter and level; a dough that serves all levels has its letter alone. */
+export function batchName(session: Session, plan: Plan, batchId: string): LineName {
+  const batch = session.batches.find((each) => each.id === batchId)
+  if (!batch) throw new Error(`session ${session.id} has no batch ${batchId}`)
+  const level = plan.levels.find((each) => each.id === batch.levelId)
+  return {
+    letter: batch.letter,
+    levelId: batch.levelId,
+    text: level ? `${batch.letter} ${levelShort(level)}` : batch.letter,
+  }
+}
+
+/** The name of a piece: its line's letter and level, and which piece of that line it is. */
+export function pieceName(session: Session, plan: Plan, pieceId: string): LineName {
+  const piece = session.pieces.find((each) => each.id === pieceId)
+  if (!piece) throw new Error(`session ${session.id} has no piece ${pieceId}`)
+  const letter = session.dealt.letters.find((each) => each.levelId === piece.levelId)?.letter ?? '?'
+  const level = plan.levels.find((each) => each.id === piece.levelId)
+  const flight = session.dealt.flights.find((each) => each.id === piece.flightId)
+  const which = pieceRole(piece.role, flight?.number, session.dealt.flights.length)
+  return {
+    letter,
+    levelId: piece.levelId,
+    text: [letter, level ? levelShort(level) : '', which].filter(Boolean).join(' '),
+  }
+}
+
+function pieceRole(
+  role: Session['pieces'][number]['role'],
+  flightNumber: number | undefined,
+  flights: number,
+): string {
+  if (role === 'warm-up') return '(warm-up)'
+  if (role === 'spare') return '(spare)'
+  return flights > 1 && flightNumber ? `(flight ${flightNumber})` : ''
+}
+
+/** The name of whatever an agenda line or log entry is about, batch or piece. */
+export function unitName(
+  session: Session,
+  plan: Plan,
+  unit: { kind: 'batch' | 'piece'; id: string },
+): LineName {
+  return unit.kind === 'batch'
+    ? batchName(session, plan, unit.id)
+    : pieceName(session, plan, unit.id)
+}

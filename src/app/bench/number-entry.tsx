@@ -1,0 +1,57 @@
+import type { ReactNode } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { NumberField } from '@/app/kit/number-field.tsx'
+import { typedNumber } from '@/app/kit/typed-number.ts'
+import styles from './bench.module.css'
+import { useBench } from './bench-context.ts'
+
+interface NumberEntryProps {
+  label: string
+  unit: string
+  check: (value: number) => string | undefined
+  /** Names the unfinished text among the session's drafts, so that a reload brings it back. */
+  draftName: string
+  onKeep: (value: number) => Promise<void>
+  hint?: string
+  children?: ReactNode
+}
+
+/** One number and one big button. What was typed and not yet kept survives a reload. */
+export function NumberEntry(props: NumberEntryProps) {
+  const { label, unit, check, draftName, onKeep, hint, children } = props
+  const { drafts } = useBench()
+  const text = drafts.values[draftName] ?? ''
+  const read = typedNumber(text, unit)
+  const value =
+    read.ok && read.value !== null && check(read.value) === undefined ? read.value : null
+  const keep = async () => {
+    if (value === null) return
+    await onKeep(value)
+    drafts.clear(draftName)
+  }
+  return (
+    <form
+      className={styles.entry}
+      onSubmit={(submit) => {
+        submit.preventDefault()
+        void keep()
+      }}
+    >
+      <NumberField
+        label={label}
+        unit={unit}
+        value={value}
+        onValue={() => undefined}
+        text={text}
+        onText={(next) => drafts.set(draftName, next)}
+        check={check}
+        size="bench"
+        {...(hint ? { hint } : {})}
+      />
+      {children}
+      <Button kind="primary" size="bench" disabled={value === null} onPress={keep}>
+        Keep
+      </Button>
+    </form>
+  )
+}

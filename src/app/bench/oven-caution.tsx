@@ -1,0 +1,31 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { Button } from '@/app/kit/button.tsx'
+import { Notice } from '@/app/kit/notice.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { cautions, cautionsDefer } from '@/core/wording/cautions.ts'
+import styles from './bench.module.css'
+
+const shown = new Set(['raw-dough', 'hot-oven', 'carbon-monoxide', 'chilled-food'])
+
+/** The oven and dough cautions, before a first bake; once read they stay in the guide and in every report. */
+export function OvenCaution() {
+  const { notebook } = useServices()
+  const settings = useLiveQuery(() => notebook.settings(), [notebook])
+  if (!settings || settings.cautionsSeen.includes('oven')) return null
+  const seen = () => notebook.keepSettings({ cautionsSeen: [...settings.cautionsSeen, 'oven'] })
+  return (
+    <Notice kind="caution" title="Before the first bake">
+      <div className={styles.cautions}>
+        {cautions
+          .filter((caution) => shown.has(caution.topic))
+          .map((caution) => (
+            <p key={caution.topic}>
+              <b>{caution.title}.</b> {caution.text}
+            </p>
+          ))}
+        <p>{cautionsDefer}</p>
+        <Button onPress={seen}>Read, and kept in mind</Button>
+      </div>
+    </Notice>
+  )
+}

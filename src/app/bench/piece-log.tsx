@@ -1,0 +1,85 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { Choice } from '@/app/kit/choice.tsx'
+import { bakes } from '@/core/session/bakes.ts'
+import type { EventOf } from '@/core/session/event-record.ts'
+import { amountCheck } from './amount-checks.ts'
+import { AnswersEntry } from './answers-entry.tsx'
+import styles from './bench.module.css'
+import { useBench } from './bench-context.ts'
+import { FailureEntry } from './failure-entry.tsx'
+import { pieceName } from './line-name.ts'
+import { NumberEntry } from './number-entry.tsx'
+
+type Weighing = EventOf<'mass'>['when']
+type Sizing = EventOf<'size'>['what']
+
+const figures = [
+  { value: 'in', label: 'Mass in', unit: 'g' },
+  { value: 'out', label: 'Mass out', unit: 'g' },
+  { value: 'cooled', label: 'Cooled mass', unit: 'g' },
+  { value: 'height-in', label: 'Height in', unit: 'mm' },
+  { value: 'height-out', label: 'Height out', unit: 'mm' },
+  { value: 'volume', label: 'Volume', unit: 'mL' },
+] as const satisfies { value: Weighing | Sizing; label: string; unit: string }[]
+
+type Figure = (typeof figures)[number]['value']
+const isMass = (figure: Figure): figure is Weighing =>
+  figure === 'in' || figure === 'out' || figure === 'cooled'
+
+/** Everything about one piece: into and out of the oven to the second, its masses and sizes, answers and failures. */
+export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => void }) {
+  const { session, plan, events, log } = useBench()
+  const [figure, setFigure] = useState<Figure>('in')
+  const about = { kind: 'piece' as const, id: pieceId }
+  const bake = bakes(session, events).find((each) => each.pieceId === pieceId)
+  const chosen = figures.find((each) => each.value === figure) ?? figures[0]
+  const keepFigure = (value: number) =>
+    isMass(figure)
+      ? log({ kind: 'mass', about, when: figure, grams: value })
+      : log({ kind: 'size', about, what: figure, value })
+  return (
+    <div className={styles.entry}>
+      <div className={styles.panelHead}>
+        <h3>{pieceName(session, plan, pieceId).text}</h3>
+        <Button onPress={onBack}>All pieces</Button>
+      </div>
+      <div className={styles.pair}>
+        <Button
+          size="bench"
+          kind="primary"
+          disabled={bake !== undefined && bake.inAt !== null}
+          onPress={() => log({ kind: 'bake-in', about })}
+        >
+          Into the oven
+        </Button>
+        <Button
+          size="bench"
+          kind="primary"
+          disabled={!bake || bake.inAt === null || bake.outAt !== null}
+          onPress={() => log({ kind: 'bake-out', about })}
+        >
+          Out of the oven
+        </Button>
+      </div>
+      <NumberEntry
+        label={chosen.label}
+        unit={chosen.unit}
+        check={isMass(figure) ? amountCheck.grams : amountCheck.size}
+        draftName={`figure/${pieceId}/${figure}`}
+        onKeep={keepFigure}
+      >
+        <Choice
+          label="Figure"
+          value={figure}
+          options={figures}
+          onValue={setFigure}
+          size="bench"
+          row
+        />
+      </NumberEntry>
+      <AnswersEntry unit={about} onKept={onBack} />
+      <FailureEntry unit={about} onKept={onBack} />
+    </div>
+  )
+}

@@ -1,0 +1,25 @@
+import { SelectField } from '@/app/kit/select-field.tsx'
+import type { Session } from '@/core/session/session-record.ts'
+import { dateText } from '@/core/wording/date-text.ts'
+
+interface SessionChoiceProps {
+  sessions: readonly Session[]
+  session: Session
+  onPick: (sessionId: string) => void
+}
+
+/** Which session is on the bench; with only one there is nothing to choose. */
+export function SessionChoice({ sessions, session, onPick }: SessionChoiceProps) {
+  if (sessions.length < 2) return null
+  return (
+    <SelectField
+      label="Session"
+      value={session.id}
+      options={sessions.map((each) => ({
+        value: each.id,
+        label: `${each.number}, begun ${dateText(each.createdAt, each.zone)}`,
+      }))}
+      onValue={onPick}
+    />
+  )
+}

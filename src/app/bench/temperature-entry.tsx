@@ -1,0 +1,43 @@
+import { useState } from 'react'
+import { Choice } from '@/app/kit/choice.tsx'
+import type { EventOf } from '@/core/session/event-record.ts'
+import { temperatureName } from '@/core/wording/event-text.ts'
+import { amountCheck } from './amount-checks.ts'
+import { useBench } from './bench-context.ts'
+import type { EntryProps } from './entry-panel.tsx'
+import { NumberEntry } from './number-entry.tsx'
+
+type TemperatureOf = EventOf<'temperature'>['of']
+
+const ofBatch: TemperatureOf[] = ['dough', 'water', 'flour', 'preferment', 'room', 'fridge']
+const ofPiece: TemperatureOf[] = ['oven-floor', 'core', 'piece', 'room']
+
+/** A reading of the thermometer, and what it was of. Room and fridge are logged about the session, the rest about the dough. */
+export function TemperatureEntry({ unit, onKept }: EntryProps) {
+  const { log, session } = useBench()
+  const choices = unit.kind === 'batch' ? ofBatch : ofPiece
+  const [of, setOf] = useState<TemperatureOf>(choices[0] ?? 'dough')
+  const aboutSession = of === 'room' || of === 'fridge'
+  return (
+    <NumberEntry
+      label={`${temperatureName(of)} temperature`}
+      unit="°C"
+      check={amountCheck.celsius}
+      draftName={`temperature/${unit.id}`}
+      onKeep={async (celsius) => {
+        const about = aboutSession ? { kind: 'session' as const, id: session.id } : unit
+        await log({ kind: 'temperature', about, of, celsius })
+        onKept()
+      }}
+    >
+      <Choice
+        label="What was measured"
+        value={of}
+        options={choices.map((each) => ({ value: each, label: temperatureName(each) }))}
+        onValue={setOf}
+        size="bench"
+        row
+      />
+    </NumberEntry>
+  )
+}

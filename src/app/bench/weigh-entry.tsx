@@ -1,0 +1,80 @@
+import { useMemo, useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { amountCheck } from './amount-checks.ts'
+import styles from './bench.module.css'
+import { useBench } from './bench-context.ts'
+import type { EntryProps } from './entry-panel.tsx'
+import { NumberEntry } from './number-entry.tsx'
+import { type ToWeigh, toWeigh } from './to-weigh.ts'
+import { WeighedList } from './weighed-list.tsx'
+
+/** The weights of the dough in front, one ingredient at a time: one press when the scale shows the plan, else its reading. */
+export function WeighEntry({ unit, onKept }: EntryProps) {
+  const { whole, session, plan, events } = useBench()
+  const [againKey, setAgainKey] = useState<string | null>(null)
+  const sheet = useMemo(() => weighSheet(plan, whole.kitchen), [plan, whole.kitchen])
+  const batchId =
+    unit.kind === 'batch' ? unit.id : session.pieces.find(({ id }) => id === unit.id)?.batchId
+  if (batchId === undefined) throw new Error(`piece ${unit.id} belongs to no batch`)
+  const batch = session.batches.find(({ id }) => id === batchId)
+  const lines = toWeigh(sheet, batch?.levelId ?? null, batchId, events)
+  const open = lines.find((line) =>
+    againKey === null ? line.canLog && line.logged === null : line.key === againKey,
+  )
+  return (
+    <div className={styles.entry}>
+      {open ? (
+        <OneWeight key={open.key} line={open} batchId={batchId} onKept={() => setAgainKey(null)} />
+      ) : (
+        <>
+          <p className={styles.nowTitle}>All weighed</p>
+          <Button size="bench" kind="primary" onPress={onKept}>
+            Back to the bench
+          </Button>
+        </>
+      )}
+      <WeighedList lines={lines} openKey={open?.key ?? null} onAgain={setAgainKey} />
+    </div>
+  )
+}
+
+interface OneWeightProps {
+  line: ToWeigh
+  batchId: string
+  onKept: () => void
+}
+
+function OneWeight({ line, batchId, onKept }: OneWeightProps) {
+  const { log } = useBench()
+  const keep = async (grams: number) => {
+    if (line.ingredientId === null) return
+    await log({
+      kind: 'weighed',
+      about: { kind: 'batch', id: batchId },
+      ingredientId: line.ingredientId,
+      grams,
+      ...(line.prefermentId === null ? {} : { prefermentId: line.prefermentId }),
+      ...(line.logged === null ? {} : { corrects: line.logged.eventId }),
+    })
+    onKept()
+  }
+  return (
+    <>
+      <p className={styles.due}>
+        {line.name}
+        {line.prefermentName ? `, into the ${line.prefermentName}` : ''}
+      </p>
+      <Button size="bench" kind="primary" onPress={() => keep(line.grams)}>
+        The scale shows {line.text}
+      </Button>
+      <NumberEntry
+        label="It shows something else"
+        unit="g"
+        check={amountCheck.grams}
+        draftName={`weigh/${batchId}/${line.key}`}
+        onKeep={keep}
+      />
+    </>
+  )
+}

@@ -1,0 +1,37 @@
+import { plainNumber } from '@/core/wording/number-text.ts'
+import styles from './bench.module.css'
+import type { ToWeigh } from './to-weigh.ts'
+
+interface WeighedListProps {
+  lines: readonly ToWeigh[]
+  openKey: string | null
+  onAgain: (key: string) => void
+}
+
+/** The dough's whole weigh sheet with what was logged beside it; a press weighs that line again. */
+export function WeighedList({ lines, openKey, onAgain }: WeighedListProps) {
+  return (
+    <ul className={styles.lines}>
+      {lines.map((line) => (
+        <li key={line.key}>
+          <button
+            type="button"
+            className={styles.weighLine}
+            disabled={!line.canLog}
+            aria-current={line.key === openKey}
+            onClick={() => onAgain(line.key)}
+          >
+            <span>
+              {line.name}
+              {line.prefermentName ? ` (${line.prefermentName})` : ''}
+            </span>
+            <span>{line.text}</span>
+            <span className={styles.quiet}>
+              {line.logged ? `✓ ${plainNumber(line.logged.grams)} g` : ''}
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  )
+}
