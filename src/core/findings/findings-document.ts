@@ -4,7 +4,7 @@ import { orAbsent } from './reason.ts'
 import { responseFindingsShape } from './response-findings-shape.ts'
 import { levelNameShape } from './rung-shape.ts'
 
-/** One tell-apart test of two levels: exact binomial, one answer per person and set counts as independent. */
+/** One tell-apart test of two levels: exact binomial, one answer per person and set counts as independent. A d' without bound is `never-reached`. */
 export const discriminationShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
   between: z.tuple([levelNameShape, levelNameShape]),
@@ -13,9 +13,11 @@ export const discriminationShape = z.strictObject({
   p: z.number(),
   /** Estimated share of people who tell them apart, with its 95 % interval. */
   discriminators: z.strictObject({ share: z.number(), low: z.number(), high: z.number() }),
-  dPrime: orAbsent(
-    z.strictObject({ estimate: z.number(), low: z.number(), high: orAbsent(z.number()) }),
-  ),
+  dPrime: z.strictObject({
+    estimate: orAbsent(z.number()),
+    low: orAbsent(z.number()),
+    high: orAbsent(z.number()),
+  }),
 })
 
 /** Weighted desirability of each level (Derringer and Suich), every part shown. */

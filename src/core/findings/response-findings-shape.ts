@@ -17,8 +17,8 @@ export const levelSummaryShape = z.strictObject({
 export const pageShape = z.strictObject({
   l: z.number(),
   p: z.number(),
-  method: z.enum(['exact', 'tie-conditional-exact', 'tie-conditional-normal']),
-  direction: z.enum(['rises', 'falls', 'two-sided']),
+  method: z.enum(['exact', 'exact-given-ties', 'normal', 'normal-given-ties']),
+  direction: z.enum(['rising', 'falling', 'two-sided']),
 })
 
 /** Friedman's test with ties on taster by level means; tasters with an empty cell are left out and counted. */

@@ -24,7 +24,7 @@ export const pairShape = z.strictObject({
   p: z.number(),
 })
 
-/** A level's mean minus the control's, with Dunnett's simultaneous 95 % interval; `approximate` when the correlations had to be rounded to the nearest product form. */
+/** A level's mean minus the control's, with Dunnett's simultaneous 95 % interval; approximate when the correlations had to be brought to the nearest product form. */
 export const againstControlShape = z.strictObject({
   level: levelNameShape,
   difference: z.number(),
@@ -46,7 +46,7 @@ export const trendShape = z.strictObject({
 
 const intervalShape = z.strictObject({ low: z.number(), high: z.number() })
 
-/** Fieller's 95 % set: inside an interval; everything outside one (`low` and `high` are the gap's ends); or everything. */
+/** Fieller's 95 % set: inside an interval; everything outside one (`low` and `high` are the ends of the gap, null where that arm is missing); or everything. */
 export const fiellerShape = z.strictObject({
   kind: z.enum(['interval', 'outside', 'everything']),
   low: z.nullable(z.number()),
@@ -70,12 +70,15 @@ export const lackOfFitShape = z.strictObject({
   p: z.number(),
 })
 
-/** Where a response with a target meets it: on the curve where there is one, else on the line. */
+/**
+ * Where a response with a target meets it (`at`, none when the curve stays clear of it), and the stretches of levels at which
+ * the fitted height cannot be told from the target (Fieller, 95 %); a stretch without an end has null there.
+ */
 export const crossingShape = z.strictObject({
   target: z.number(),
-  at: z.number(),
   of: z.enum(['curve', 'line']),
-  fieller: fiellerShape,
+  at: z.array(z.number()),
+  stretches: z.array(z.strictObject({ low: z.nullable(z.number()), high: z.nullable(z.number()) })),
 })
 
 /**

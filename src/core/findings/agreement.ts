@@ -1,0 +1,64 @@
+import { correlation } from '@/core/statistics/description/correlation.ts'
+import { describe } from '@/core/statistics/description/describe.ts'
+import type { Better } from '@/core/trial/response.ts'
+import type { Cells } from './cells.ts'
+import { goodness } from './goodness.ts'
+import { type Absent, absent } from './reason.ts'
+import type { Agreement } from './response-findings-shape.ts'
+import type { LevelName } from './rung-shape.ts'
+import type { TasterMeans } from './taster-means.ts'
+
+/**
+ * Does each taster agree with the rest? Pearson correlation of a taster's level means with the mean of the others' (over
+ * the levels both have, three at least), the level they like best (none when two stand equal to 10 decimals), and the
+ * standard deviation (n - 1) of their scores, which shows how much of the scale they use.
+ */
+export function agreementOf(
+  cells: Cells,
+  means: TasterMeans,
+  names: readonly LevelName[],
+  better: Better,
+): Agreement[] {
+  const scoresBy: number[][] = cells.tasters.map(() => [])
+  for (const [row, y] of cells.y.entries()) scoresBy[cells.taster[row] as number]?.push(y)
+  return cells.tasters.map((taster, at) => ({
+    taster,
+    correlation: correlationWithRest(means, at),
+    best: bestLevel(means[at] as (number | null)[], names, better),
+    sd: describe(scoresBy[at] as number[]).sd ?? absent('too-few-values'),
+  }))
+}
+
+function correlationWithRest(means: TasterMeans, at: number): number | Absent {
+  const own = means[at] as (number | null)[]
+  const pairs = own.flatMap((mean, level) => {
+    const others = means.flatMap((each, other) => {
+      const value = each[level]
+      return other === at || value === null || value === undefined ? [] : [value]
+    })
+    if (mean === null || others.length === 0) return []
+    return [[mean, others.reduce((sum, value) => sum + value, 0) / others.length] as const]
+  })
+  const found = correlation(
+    pairs.map(([mean]) => mean),
+    pairs.map(([, rest]) => rest),
+  )
+  return found.ok ? found.r : absent(found.reason)
+}
+
+function bestLevel(
+  means: readonly (number | null)[],
+  names: readonly LevelName[],
+  better: Better,
+): LevelName | Absent {
+  const good = means.map((mean) => (mean === null ? null : goodness(mean, better)))
+  const top = good.reduce<number | null>(
+    (best, value) => (value !== null && (best === null || value > best) ? value : best),
+    null,
+  )
+  if (top === null) return absent('no-scores')
+  const first = good.flatMap((value, level) =>
+    value !== null && top - value < 5e-11 ? [names[level] as LevelName] : [],
+  )
+  return first.length === 1 ? (first[0] as LevelName) : absent('tied')
+}

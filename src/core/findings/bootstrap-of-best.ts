@@ -1,0 +1,90 @@
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
+import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
+import {
+  bootstrapLimits,
+  drawMore,
+  startBootstrap,
+} from '@/core/statistics/resampling/bootstrap-best.ts'
+import { curveClusters } from '@/core/statistics/resampling/clusters.ts'
+import { type Cells, cellsOf } from './cells.ts'
+import { levelsPresent } from './levels-present.ts'
+import { marginalMeans } from './marginal-means.ts'
+import { type Absent, absent } from './reason.ts'
+import type { Bootstrap } from './response-findings-shape.ts'
+import { levelRows } from './rung-of.ts'
+import type { ScoreTable } from './score-table.ts'
+import { tasterMeans } from './taster-means.ts'
+import { levelValues } from './trend-of.ts'
+
+export interface BootstrapOptions {
+  seed: number
+  resamples: number
+  /** Called after each slice of draws with the share done; answering false stops the run. */
+  onProgress?: (share: number) => boolean
+}
+
+const slice = 1000
+const fewestTasters = 8
+
+/**
+ * Percentile interval (95 %) of where the curve of the response at `index` turns, resampling whole tasters when there are
+ * eight or more (their level means), else whole sessions (their unit means, within blocks), else not at all
+ * (`too-few-clusters`). The seed is kept with the answer; the same seed gives the same interval. A stopped run is `not-asked`.
+ */
+export function bootstrapOfBest(
+  scores: ScoreTable,
+  index: number,
+  options: BootstrapOptions,
+): Bootstrap | Absent {
+  if (!scores.factor.ordered) return absent('choice-factor')
+  const cells = cellsOf(scores, index)
+  if (cells.y.length === 0) return absent('no-scores')
+  const over = cells.tasters.length >= fewestTasters ? 'tasters' : 'sessions'
+  const drawn = over === 'tasters' ? byTaster(scores, cells) : bySession(scores, cells)
+  const clusters = curveClusters(drawn.rows, drawn.values, drawn.clusterOfBlock)
+  if (!clusters.ok) return absent(clusters.reason)
+  const bootstrap = startBootstrap(clusters)
+  const random = xoroshiro128plus(options.seed | 0)
+  while (bootstrap.drawn < options.resamples) {
+    drawMore(bootstrap, Math.min(slice, options.resamples - bootstrap.drawn), random)
+    if (options.onProgress?.(bootstrap.drawn / options.resamples) === false) {
+      return absent('not-asked')
+    }
+  }
+  const limits = bootstrapLimits(bootstrap)
+  if (!limits.ok) return absent(limits.reason)
+  const { low, high, resamples } = limits
+  return { low, high, resamples, seed: options.seed, over }
+}
+
+interface Drawn {
+  rows: LevelRows
+  values: number[]
+  clusterOfBlock: number[]
+}
+
+function byTaster(scores: ScoreTable, cells: Cells): Drawn {
+  const filled = tasterMeans(cells, scores.levels.length).flatMap((row, taster) =>
+    row.flatMap((mean, level) => (mean === null ? [] : [{ mean, taster, level }])),
+  )
+  const present = levelsPresent(
+    scores,
+    filled.map(({ level }) => level),
+  )
+  const data = { y: filled.map(({ mean }) => mean), block: filled.map(({ taster }) => taster) }
+  const clusterOfBlock = cells.tasters.map((_, taster) => taster)
+  return { rows: levelRows(data, present), values: levelValues(present), clusterOfBlock }
+}
+
+function bySession(scores: ScoreTable, cells: Cells): Drawn {
+  const unit = scores.unit
+  const means = marginalMeans(cells, cells[unit], unit === 'batch' ? cells.batches : cells.pieces)
+  const block = unit === 'batch' ? means.session : means.flight
+  const present = levelsPresent(scores, means.level)
+  const rows = levelRows({ y: means.y, block }, present)
+  const clusterOfBlock: number[] = []
+  for (const [u, session] of means.session.entries()) {
+    clusterOfBlock[rows.block[u] as number] = session
+  }
+  return { rows, values: levelValues(present), clusterOfBlock }
+}

@@ -1,0 +1,42 @@
+import { type CurvePoint, curveAt } from '@/core/statistics/curve/curve-at.ts'
+import { fitPolynomial } from '@/core/statistics/curve/polynomial-fit.ts'
+import { cellsOf } from './cells.ts'
+import type { RungName } from './decisive-rung.ts'
+import { doughsRung, factorRung, piecesRung } from './higher-rungs.ts'
+import { type Absent, absent, isPresent } from './reason.ts'
+import { rowsRung } from './rows-rung.ts'
+import type { ScoreTable } from './score-table.ts'
+import { tasterMeans } from './taster-means.ts'
+import { levelValues } from './trend-of.ts'
+
+/**
+ * The fitted curve of a rung with its band, evenly spaced from the lowest to the highest level: y ~ block + L + L^2 from
+ * three levels up, the line for two; height for the average block with plain 95 % t limits, point by point.
+ */
+export function curveBand(
+  scores: ScoreTable,
+  index: number,
+  rung: 'rows' | RungName,
+  points = 41,
+): CurvePoint[] | Absent {
+  if (!scores.factor.ordered) return absent('choice-factor')
+  const better = scores.responses[index]?.better
+  if (!better) throw new RangeError(`the table has no response ${index}`)
+  const cells = cellsOf(scores, index)
+  if (cells.y.length === 0) return absent('no-scores')
+  const rungs = {
+    rows: () => rowsRung(scores, cells, better),
+    pieces: () => piecesRung(scores, cells, tasterMeans(cells, scores.levels.length), better),
+    doughs: () => doughsRung(scores, cells, better),
+    factor: () => factorRung(scores, cells, better),
+  }
+  const fitted = rungs[rung]()
+  if (!isPresent(fitted)) return fitted
+  const values = levelValues(fitted.present)
+  const curve = fitPolynomial(fitted.cells, values, values.length < 3 ? 1 : 2)
+  if (!curve.ok) return absent(curve.reason)
+  const low = Math.min(...values)
+  const span = Math.max(...values) - low
+  const at = Array.from({ length: points }, (_, step) => low + (span * step) / (points - 1))
+  return curveAt(curve, at)
+}

@@ -1,0 +1,41 @@
+import { tellApart } from '@/core/statistics/discrimination/tell-apart.ts'
+import type { Discrimination } from './findings-document.ts'
+import { absent } from './reason.ts'
+import type { TellApartCount } from './score-table.ts'
+
+/**
+ * Can people tell the levels apart? Exact binomial for each test, one-sided for triangle and duo-trio, two-sided for a paired
+ * comparison; share of discriminators and d' with exact 95 % limits. Tests nobody answered are left out.
+ */
+export function discriminationsOf(counts: readonly TellApartCount[]): Discrimination[] {
+  return counts.flatMap(({ test, between, n, correct }) => {
+    const paired = test === 'paired'
+    const name = test === 'paired' ? 'paired-comparison' : test
+    const found = tellApart(name, correct, n, paired ? 'two-sided' : 'one-sided')
+    if (!found.ok) return []
+    const { discriminators, dPrime } = found
+    return [
+      {
+        test,
+        between,
+        n,
+        correct,
+        p: found.p,
+        discriminators: {
+          share: discriminators.estimate,
+          low: discriminators.low,
+          high: discriminators.high,
+        },
+        dPrime: {
+          estimate: bounded(dPrime.estimate),
+          low: bounded(dPrime.low),
+          high: bounded(dPrime.high),
+        },
+      },
+    ]
+  })
+}
+
+function bounded(value: number) {
+  return Number.isFinite(value) ? value : absent('never-reached')
+}

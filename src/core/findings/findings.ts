@@ -1,0 +1,33 @@
+import { discriminationsOf } from './discriminations-of.ts'
+import type { FindingsDocument } from './findings-document.ts'
+import { responseFindings } from './response-findings.ts'
+import type { ScoreTable } from './score-table.ts'
+import { tradeOffOf, type Weight } from './trade-off.ts'
+
+export interface FindingsOptions {
+  /** Where the bootstrap's draws start from; kept in the answer. */
+  seed: number
+  /** How many resamples; null or 0 leaves the bootstrap out. */
+  resamples: number | null
+  /** Weights of the trade-off by response name; 1 each unless given. */
+  weights?: readonly Weight[]
+}
+
+/** How many resamples the bootstrap of the best draws unless asked otherwise. */
+export const usualResamples = 10_000
+
+/** All findings of a table of scores, the main response first, as the machine-readable document. */
+export function findings(scores: ScoreTable, options: FindingsOptions): FindingsDocument {
+  const { seed, resamples } = options
+  const bootstrap = resamples ? { seed, resamples } : null
+  const responses = scores.responses.map((_, index) => responseFindings(scores, index, bootstrap))
+  return {
+    format: 'evenhand-findings',
+    version: 1,
+    factor: scores.factor,
+    unit: scores.unit,
+    responses,
+    discrimination: discriminationsOf(scores.tellApart),
+    tradeOff: tradeOffOf(scores, responses, options.weights),
+  }
+}

@@ -1,0 +1,48 @@
+import { compareWithCovariate } from '@/core/statistics/block-model/with-covariate.ts'
+import type { Better } from '@/core/trial/response.ts'
+import type { Cells } from './cells.ts'
+import { levelsPresent } from './levels-present.ts'
+import { type Absent, absent } from './reason.ts'
+import { type FittedRung, levelRows, meansOf, rungOf } from './rung-of.ts'
+import type { Beside, LevelName } from './rung-shape.ts'
+import type { ScoreTable } from './score-table.ts'
+
+/**
+ * The flat model over all rows, score ~ taster + factor(level), as other programs compute it: it overstates, because the
+ * pieces of one dough are not new doughs. One taster or none: score ~ factor(level). With it freshness and order:
+ * the same with minutes since the oven, and with the position, beside the level.
+ */
+export function rowsRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
+  const { y, level, handled } = cells
+  return rungOf(scores, { y, block: tasterBlocks(cells), level, handled }, better)
+}
+
+/** Freshness (`minutes`) or order (`position`) beside the level, over the rows where it was recorded. */
+export function besideOf(
+  scores: ScoreTable,
+  cells: Cells,
+  what: 'minutes' | 'position',
+): Beside | Absent {
+  const rows = cells[what].flatMap((value, row) => (value === null ? [] : [row]))
+  if (rows.length === 0) return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
+  const pick = <Value>(column: readonly Value[]) => rows.map((row) => column[row] as Value)
+  const present = levelsPresent(scores, pick(cells.level))
+  const data = { y: pick(cells.y), block: pick(tasterBlocks(cells)) }
+  const answer = compareWithCovariate(levelRows(data, present), pick(cells[what]) as number[])
+  if (!answer.ok) return absent(answer.reason)
+  const { f, df1, df2, p } = answer.levels
+  return {
+    slope: answer.slope,
+    f,
+    df1,
+    df2,
+    p,
+    widening: answer.widening,
+    separable: answer.widening <= 3,
+    means: meansOf(answer.levels, (at) => present.levels[at]?.name as LevelName),
+  }
+}
+
+function tasterBlocks(cells: Cells): number[] {
+  return cells.tasters.length > 1 ? cells.taster : cells.y.map(() => 0)
+}

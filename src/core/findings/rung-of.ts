@@ -1,0 +1,89 @@
+import { type Cells, gatherCells } from '@/core/statistics/block-model/cells.ts'
+import { fitLevelCells, type LevelFit } from '@/core/statistics/block-model/level-fit.ts'
+import { levelMeans } from '@/core/statistics/block-model/level-means.ts'
+import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
+import type { Better } from '@/core/trial/response.ts'
+import { bestOf } from './best-of.ts'
+import { comparisonsOfFit } from './comparisons-of-fit.ts'
+import { type LevelsPresent, levelsPresent } from './levels-present.ts'
+import { type Absent, absent } from './reason.ts'
+import type { LevelName, Mean, Rung } from './rung-shape.ts'
+import type { ScoreTable } from './score-table.ts'
+import { trendOf } from './trend-of.ts'
+import type { Comparison } from './verdict.ts'
+
+/** What a rung compares: values with the block each stands in and its level, an index into the table's levels. */
+export interface RungRows {
+  y: readonly number[]
+  block: readonly number[]
+  level: readonly number[]
+  /** The level as handled of each value; null where it was not logged. */
+  handled: readonly (number | null)[]
+}
+
+/** A rung with the fit behind it, for what is computed from it further on. */
+export interface FittedRung {
+  rung: Rung
+  fit: LevelFit
+  present: LevelsPresent
+  cells: Cells
+  decisive: Comparison[]
+}
+
+/**
+ * One rung: y ~ block + factor(level) with F (type II), marginal means, all pairs, comparisons against the control, the
+ * trend over L, and the best from L and L^2. Levels without a value are left out. Gives the reason when the model cannot be fitted.
+ */
+export function rungOf(scores: ScoreTable, data: RungRows, better: Better): FittedRung | Absent {
+  const present = levelsPresent(scores, data.level)
+  const rows = levelRows(data, present)
+  const cells = gatherCells(rows)
+  const fit = fitLevelCells(cells)
+  if (!fit.ok) return absent(fit.reason)
+  const compared = comparisonsOfFit(fit, present.control)
+  const name = (level: number) => present.levels[level]?.name as LevelName
+  const ordered = scores.factor.ordered
+  const trend = ordered ? trendOf(cells, present) : absent('choice-factor')
+  const rung: Rung = {
+    f: fit.f,
+    df1: fit.df1,
+    df2: fit.df2,
+    p: fit.p,
+    residualSd: fit.residualSd,
+    means: meansOf(fit, name),
+    pairs: compared.pairs.map((pair) => ({ ...pair, a: name(pair.a), b: name(pair.b) })),
+    againstControl:
+      compared.control?.map((each) => ({
+        ...each,
+        level: name(each.level),
+        method: each.method === 'dunnett' ? ('exact' as const) : ('approximate' as const),
+      })) ?? absent('no-control'),
+    trend,
+    best: ordered
+      ? bestOf({ rows, cells, fit, present, handled: data.handled, trend, better })
+      : absent('choice-factor'),
+  }
+  return { rung, fit, present, cells, decisive: compared.decisive }
+}
+
+/** Marginal means of a fit under the levels' names. */
+export function meansOf(fit: LevelFit, name: (level: number) => LevelName): Mean[] {
+  return levelMeans(fit).map((mean) => ({ ...mean, level: name(mean.level) }))
+}
+
+/** Rows for the block model, blocks renumbered without gaps. */
+export function levelRows(data: Pick<RungRows, 'y' | 'block'>, present: LevelsPresent): LevelRows {
+  const codes = new Map<number, number>()
+  const block = data.block.map((key) => {
+    const known = codes.get(key) ?? codes.size
+    codes.set(key, known)
+    return known
+  })
+  return {
+    y: data.y,
+    block,
+    level: present.level,
+    blockCount: Math.max(1, codes.size),
+    levelCount: present.levels.length,
+  }
+}

@@ -1,0 +1,61 @@
+import type { Verdict } from './response-findings-shape.ts'
+import type { LevelName } from './rung-shape.ts'
+
+/** Two levels compared at a rung: mean of b minus mean of a, with simultaneous 95 % limits, 90 % limits and adjusted p. */
+export interface Comparison {
+  a: number
+  b: number
+  difference: number
+  low: number
+  high: number
+  low90: number
+  high90: number
+  p: number
+}
+
+/**
+ * What a rung may say of the main question, from its simultaneous intervals (against the control where there is one,
+ * else all pairs) and the margin M: *matters* when some 95 % interval lies wholly beyond M either way; *differs* when one
+ * excludes 0; *too small* when every 90 % interval lies inside M; *leans* when some 80 % interval excludes 0 and
+ * the rung stands on enough to lean (`mayLean`); else *not settled*. Without a margin neither *matters* nor *too small*.
+ * Told with the pair of the largest difference. An interval excludes 0 at 95 % (80 %) when its p is below 0.05 (0.2).
+ */
+export function verdictOf(
+  comparisons: readonly Comparison[],
+  names: readonly LevelName[],
+  margin: number | null,
+  mayLean: boolean,
+): Verdict {
+  const [first, ...rest] = comparisons
+  if (!first) throw new Error('a verdict needs at least one comparison')
+  const largest = rest.reduce(
+    (best, next) => (Math.abs(next.difference) > Math.abs(best.difference) ? next : best),
+    first,
+  )
+  return {
+    kind: kindOf(comparisons, margin, mayLean),
+    difference: largest.difference,
+    low: largest.low,
+    high: largest.high,
+    margin,
+    between: [names[largest.a] as LevelName, names[largest.b] as LevelName],
+  }
+}
+
+function kindOf(
+  comparisons: readonly Comparison[],
+  margin: number | null,
+  mayLean: boolean,
+): Verdict['kind'] {
+  if (margin !== null && comparisons.some(({ low, high }) => low > margin || high < -margin)) {
+    return 'matters'
+  }
+  if (comparisons.some(({ p }) => p < 0.05)) return 'differs'
+  if (
+    margin !== null &&
+    comparisons.every(({ low90, high90 }) => low90 > -margin && high90 < margin)
+  ) {
+    return 'too-small'
+  }
+  return mayLean && comparisons.some(({ p }) => p < 0.2) ? 'leans' : 'not-settled'
+}
