@@ -1,0 +1,159 @@
+import type { Formula } from '@/core/formula/formula-record.ts'
+import type { Scale } from '@/core/kitchen/kitchen-record.ts'
+import type { ActsOn } from '@/core/trial/factor.ts'
+import { type LevelShare, levelShare } from '@/core/trial/level-ratio.ts'
+import {
+  type Achieved,
+  achieved,
+  achievedLevel,
+  type LevelTerm,
+  type SharedError,
+} from './achieved-level.ts'
+import { carrierKind, carrierLine, doseKey } from './dose-asked.ts'
+import type { DoughLine } from './dough-lines.ts'
+import type { SharedDoseRecipe } from './shared-dose.ts'
+import { type Weighing, weigh } from './weigh.ts'
+
+/** A line of the weigh sheet: what to weigh, on which scale, and what it does to the level. */
+export interface WeighLine extends Omit<DoughLine, 'targetGrams' | 'what'>, Weighing {
+  what: DoughLine['what'] | 'dose'
+  /** What a gram of it adds above and below the line of the level; null when the factor is no percentage. */
+  share: LevelShare | null
+}
+
+export interface BatchWeights {
+  levelId: string | null
+  label: string
+  /** The level as planned, in the factor's unit; null for a choice, or one dough for all. */
+  planned: number | null
+  formula: Formula
+  lines: WeighLine[]
+  doughGrams: number
+  /** The level that the rounded weights make; null where the factor is not read from weights. */
+  achieved: Achieved | null
+  sharedErrors: SharedError[]
+}
+
+/** The weigh lines of one batch with doses in place of what they replace, and the carrier's own line lessened by its share. */
+export function weighLines(
+  batchKey: string,
+  lines: readonly DoughLine[],
+  formula: Formula,
+  acts: ActsOn,
+  doses: readonly SharedDoseRecipe[],
+  scales: readonly Scale[],
+): WeighLine[] {
+  const taken = new Map<string, number>()
+  const dosed = new Map<string, { weighing: Weighing; recipe: SharedDoseRecipe }>()
+  for (const recipe of doses) {
+    for (const line of lines) {
+      const dose = recipe.doses.find(({ key }) => key === doseKey(batchKey, line))
+      const carrier = dose ? carrierLine(lines, line, carrierKind(recipe.by)) : null
+      if (!dose || !carrier) continue
+      dosed.set(line.key, { weighing: dose, recipe })
+      taken.set(carrier.key, (taken.get(carrier.key) ?? 0) + dose.carrierGrams)
+    }
+  }
+  return lines.map((line): WeighLine => {
+    const plain = levelShare(formula, acts, line)
+    const dose = dosed.get(line.key)
+    if (dose) {
+      const { targetGrams, grams, scaleId, resolutionGrams } = dose.weighing
+      const { uncertaintyGrams, relativeUncertainty, trouble } = dose.weighing
+      const weighing = {
+        targetGrams,
+        grams,
+        scaleId,
+        resolutionGrams,
+        uncertaintyGrams,
+        relativeUncertainty,
+        trouble,
+      }
+      return {
+        ...line,
+        ...weighing,
+        what: 'dose',
+        share: doseShare(plain, formula, acts, line, dose.recipe),
+      }
+    }
+    if (line.what === 'all-of-preferment')
+      return { ...line, ...unweighed(line.targetGrams), share: null }
+    return {
+      ...line,
+      ...weigh(line.targetGrams - (taken.get(line.key) ?? 0), scales),
+      share: plain,
+    }
+  })
+}
+
+/** What a shared dose's strength does to the level, an error all batches have in common. */
+export function sharedErrorsOf(
+  lines: readonly WeighLine[],
+  formula: Formula,
+  acts: ActsOn,
+  doses: readonly SharedDoseRecipe[],
+): SharedError[] {
+  return doses.flatMap((recipe) => {
+    let moves: LevelShare = { above: 0, below: 0 }
+    for (const line of lines) {
+      if (line.what !== 'dose' || line.ingredientId !== recipe.ingredientId) continue
+      const [own, carrier] = sharesOf(formula, acts, line, recipe)
+      if (!own || !carrier) return []
+      moves = {
+        above: moves.above + line.grams * (own.above - carrier.above),
+        below: moves.below + line.grams * (own.below - carrier.below),
+      }
+    }
+    return [{ ...moves, uncertainty: recipe.strengthUncertainty }]
+  })
+}
+
+/** The level of a batch from its weighed lines; null for a factor that is not read from weights. */
+export function achievedOf(
+  lines: readonly WeighLine[],
+  errors: readonly SharedError[],
+): Achieved | null {
+  const terms = lines.flatMap((line): LevelTerm[] =>
+    line.share
+      ? [{ ...line.share, grams: line.grams, uncertaintyGrams: line.uncertaintyGrams }]
+      : [],
+  )
+  return terms.length > 0 ? achievedLevel(terms, errors) : null
+}
+
+/** A piece's mass as the scale can portion it. */
+export function achievedPiece(pieceGrams: number, scales: readonly Scale[]): Achieved | null {
+  const { grams, uncertaintyGrams, scaleId } = weigh(pieceGrams, scales)
+  return scaleId === null ? null : achieved(grams, uncertaintyGrams)
+}
+
+function doseShare(
+  plain: LevelShare | null,
+  formula: Formula,
+  acts: ActsOn,
+  line: DoughLine,
+  recipe: SharedDoseRecipe,
+): LevelShare | null {
+  const [, carrier] = sharesOf(formula, acts, line, recipe)
+  if (!plain || !carrier) return null
+  const { strength } = recipe
+  return {
+    above: plain.above * strength + carrier.above * (1 - strength),
+    below: plain.below * strength + carrier.below * (1 - strength),
+  }
+}
+
+function sharesOf(
+  formula: Formula,
+  acts: ActsOn,
+  line: Pick<DoughLine, 'ingredientId' | 'prefermentId'>,
+  recipe: SharedDoseRecipe,
+) {
+  const carrier = { ingredientId: recipe.carrierId, prefermentId: line.prefermentId }
+  return [levelShare(formula, acts, line), levelShare(formula, acts, carrier)] as const
+}
+
+function unweighed(grams: number): Weighing {
+  const none = { scaleId: null, resolutionGrams: null, uncertaintyGrams: 0 }
+  return { targetGrams: grams, grams, ...none, relativeUncertainty: null, trouble: null }
+}

@@ -1,0 +1,55 @@
+import type { Ingredient } from '@/core/formula/formula-record.ts'
+import type { Scale } from '@/core/kitchen/kitchen-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { BatchWeights } from './batch-weights.ts'
+import { dosesAsked } from './dose-asked.ts'
+import type { DoughLine } from './dough-lines.ts'
+import { type SharedDoseAnswer, sharedDose } from './shared-dose.ts'
+import { coarsePastShare } from './weigh.ts'
+
+export interface DoseAdvice {
+  ingredientId: string
+  name: string
+  /** Relative standard uncertainty of the worst batch, weighed singly. */
+  relativeUncertainty: number
+  smallestGrams: number
+  dryMix: SharedDoseAnswer
+  stock: SharedDoseAnswer
+  /** Instant yeast, salt and other dry things mix dry; the rest goes into water. */
+  better: 'dry-mix' | 'stock'
+}
+
+/**
+ * Ingredients whose single weights are more than 5 % uncertain in some batch and that the plan does not share yet, each
+ * with a dry mix and a stock in amounts that the given scales weigh. Flour and water are never advised on.
+ */
+export function doseAdvice(
+  plan: Plan,
+  doughs: readonly { key: string; lines: readonly DoughLine[] }[],
+  batches: readonly BatchWeights[],
+  scales: readonly Scale[],
+): DoseAdvice[] {
+  const shared = new Set(plan.sharedDoses.map(({ ingredientId }) => ingredientId))
+  return plan.formula.ingredients.flatMap((ingredient): DoseAdvice[] => {
+    const { id: ingredientId, name, kind } = ingredient
+    if (shared.has(ingredientId) || kind === 'flour' || kind === 'water') return []
+    const lines = batches
+      .flatMap((batch) => batch.lines)
+      .filter((line) => line.ingredientId === ingredientId && line.targetGrams > 0)
+    const relativeUncertainty = Math.max(0, ...lines.map((line) => line.relativeUncertainty ?? 0))
+    if (relativeUncertainty <= coarsePastShare) return []
+    const answer = (by: 'dry-mix' | 'stock') => {
+      const { carrierId, asked } = dosesAsked(doughs, ingredientId, by)
+      return sharedDose({ ingredientId, by }, carrierId, asked, scales)
+    }
+    const smallestGrams = Math.min(...lines.map(({ targetGrams }) => targetGrams))
+    const [dryMix, stock] = [answer('dry-mix'), answer('stock')]
+    const better = mixesDry(ingredient) && dryMix.ok ? 'dry-mix' : 'stock'
+    return [{ ingredientId, name, relativeUncertainty, smallestGrams, dryMix, stock, better }]
+  })
+}
+
+function mixesDry({ kind, yeastForm, waterPercent }: Ingredient): boolean {
+  if (kind === 'yeast') return yeastForm === 'instant'
+  return kind === 'salt' || (kind === 'other' && (waterPercent ?? 0) === 0)
+}

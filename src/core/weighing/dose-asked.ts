@@ -1,0 +1,50 @@
+import type { DoughLine } from './dough-lines.ts'
+import type { DoseAsked } from './shared-dose.ts'
+
+/** A line of one batch, named across batches. */
+export function doseKey(batchKey: string, line: Pick<DoughLine, 'key'>): string {
+  return `${batchKey} ${line.key}`
+}
+
+/** The kind of ingredient a stock or a dry mix is made with. */
+export function carrierKind(by: 'stock' | 'dry-mix'): 'water' | 'flour' {
+  return by === 'stock' ? 'water' : 'flour'
+}
+
+/** The line that gives way to a dose in the same place: the most plentiful water or flour there. */
+export function carrierLine(
+  lines: readonly DoughLine[],
+  place: DoughLine,
+  kind: 'water' | 'flour',
+): DoughLine | null {
+  const prefermentId = place.into === 'preferment' ? place.prefermentId : null
+  const [most] = lines
+    .filter(
+      (line) =>
+        line.kind === kind && line.into === place.into && line.ingredientId !== place.ingredientId,
+    )
+    .filter((line) => (line.into === 'preferment' ? line.prefermentId : null) === prefermentId)
+    .toSorted((a, b) => b.targetGrams - a.targetGrams)
+  return most ?? null
+}
+
+/** What every batch asks of a shared dose, and the carrier it is to be made with; null where nothing carries it. */
+export function dosesAsked(
+  batches: readonly { key: string; lines: readonly DoughLine[] }[],
+  ingredientId: string,
+  by: 'stock' | 'dry-mix',
+): { carrierId: string | null; asked: DoseAsked[] } {
+  let carrierId: string | null = null
+  const asked: DoseAsked[] = []
+  for (const { key, lines } of batches) {
+    for (const line of lines) {
+      if (line.ingredientId !== ingredientId || line.what !== 'ingredient') continue
+      const carrier = carrierLine(lines, line, carrierKind(by))
+      carrierId ??= carrier?.ingredientId ?? null
+      if (!carrier) continue
+      const carrierGrams = carrier.targetGrams
+      asked.push({ key: doseKey(key, line), ingredientGrams: line.targetGrams, carrierGrams })
+    }
+  }
+  return { carrierId, asked }
+}

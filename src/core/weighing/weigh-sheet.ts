@@ -1,0 +1,146 @@
+import { batchGrams } from '@/core/formula/batch-grams.ts'
+import type { Formula } from '@/core/formula/formula-record.ts'
+import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
+import type { Level } from '@/core/trial/level.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { plannedBatches } from '@/core/trial/planned-batches.ts'
+import {
+  achievedOf,
+  achievedPiece,
+  type BatchWeights,
+  sharedErrorsOf,
+  type WeighLine,
+  weighLines,
+} from './batch-weights.ts'
+import { type DoseAdvice, doseAdvice } from './dose-advice.ts'
+import { dosesAsked } from './dose-asked.ts'
+import { type DoughLine, doughLines } from './dough-lines.ts'
+import { type KeptApart, keptApart } from './kept-apart.ts'
+import { scalesOfPlan } from './scales-of-plan.ts'
+import { type SharedDoseAnswer, type SharedDoseRecipe, sharedDose } from './shared-dose.ts'
+
+export interface SheetRow {
+  key: string
+  name: string
+  into: WeighLine['into']
+  what: WeighLine['what']
+  prefermentId: string | null
+  ingredientId: string | null
+  /** One cell a batch, in the order of `batches`; null where the batch takes none. */
+  cells: (WeighLine | null)[]
+}
+
+export interface Neighbours extends KeptApart {
+  lowerLevelId: string
+  upperLevelId: string
+}
+
+export interface WeighSheet {
+  scales: Scale[]
+  batches: BatchWeights[]
+  rows: SheetRow[]
+  /** The stocks and dry mixes the plan shares, with their amounts or why they cannot be made. */
+  doses: SharedDoseAnswer[]
+  /** Ingredients the scales weigh too coarsely, with a dry mix and a stock that would mend it. */
+  advice: DoseAdvice[]
+  /** Neighbouring levels by value: does the scale keep them apart? Empty where levels are not read from weights. */
+  neighbours: Neighbours[]
+  /** Levels whose batch cannot be made; `planProblems` says why. */
+  unmadeLevelIds: string[]
+}
+
+type Dough = { key: string; level: Level | null; formula: Formula; lines: DoughLine[] }
+
+/**
+ * The weigh sheet of one session: every batch's weights on the plan's scales (all the kitchen's when it names none),
+ * preferment parts before the final dough, stocks and dry mixes taken in, and the level that the rounded weights make
+ * with its uncertainty. Without a scale the weights are the targets, unrounded, each marked `no-scale`.
+ */
+export function weighSheet(plan: Plan, kitchen: readonly KitchenThing[]): WeighSheet {
+  const scales = scalesOfPlan(plan, kitchen)
+  const planned = plannedBatches(plan)
+  const doughs = planned.flatMap((one): Dough[] =>
+    one.ok
+      ? [
+          {
+            key: one.level?.id ?? 'all',
+            level: one.level,
+            formula: one.formula,
+            lines: doughLines(one.formula),
+          },
+        ]
+      : [],
+  )
+  const doses = plan.sharedDoses.map((dose) => {
+    const { carrierId, asked } = dosesAsked(doughs, dose.ingredientId, dose.by)
+    return sharedDose(dose, carrierId, asked, scales)
+  })
+  const made = doses.filter((dose): dose is SharedDoseRecipe => dose.ok)
+  const batches = doughs.map((dough) => batchWeights(plan, dough, made, scales))
+  return {
+    scales,
+    batches,
+    rows: rowsOf(batches),
+    doses,
+    advice: doseAdvice(plan, doughs, batches, scales),
+    neighbours: neighboursOf(batches),
+    unmadeLevelIds: planned.flatMap((one) => (one.ok ? [] : [one.level.id])),
+  }
+}
+
+function batchWeights(
+  plan: Plan,
+  { key, level, formula, lines: plain }: Dough,
+  doses: readonly SharedDoseRecipe[],
+  scales: readonly Scale[],
+): BatchWeights {
+  const { acts } = plan.factor
+  const lines = weighLines(key, plain, formula, acts, doses, scales)
+  const sharedErrors = sharedErrorsOf(lines, formula, acts, doses)
+  const { pieceGrams } = batchGrams(formula)
+  const byPiece = acts.on === 'piece-mass' && level !== null && pieceGrams !== null
+  return {
+    levelId: level?.id ?? null,
+    label: level?.label ?? '',
+    planned: level?.value ?? null,
+    formula,
+    lines,
+    doughGrams: doughGramsOf(lines),
+    achieved: byPiece ? achievedPiece(pieceGrams, scales) : achievedOf(lines, sharedErrors),
+    sharedErrors,
+  }
+}
+
+function doughGramsOf(lines: readonly WeighLine[]): number {
+  return lines.reduce((sum, { what, grams }) => sum + (what === 'all-of-preferment' ? 0 : grams), 0)
+}
+
+/** Rows in the order of work: first appearance over the batches, so a line that one batch lacks still has its place. */
+function rowsOf(batches: readonly BatchWeights[]): SheetRow[] {
+  const first = new Map<string, WeighLine>()
+  for (const line of batches.flatMap(({ lines }) => lines)) {
+    if (!first.has(line.key)) first.set(line.key, line)
+  }
+  const byPlace = [...first.values()].toSorted((a, b) => placeOf(a) - placeOf(b))
+  return byPlace.map(({ key, name, into, what, prefermentId, ingredientId }) => {
+    const cells = batches.map(({ lines }) => lines.find((line) => line.key === key) ?? null)
+    return { key, name, into, what, prefermentId, ingredientId, cells }
+  })
+}
+
+function placeOf({ into }: WeighLine): number {
+  return into === 'preferment' ? 0 : 1
+}
+
+function neighboursOf(batches: readonly BatchWeights[]): Neighbours[] {
+  const read = batches.flatMap(({ levelId, planned, achieved }) =>
+    levelId !== null && planned !== null && achieved ? [{ levelId, planned, achieved }] : [],
+  )
+  const inOrder = read.toSorted((a, b) => a.planned - b.planned)
+  return inOrder.flatMap((upper, index) => {
+    const lower = inOrder[index - 1]
+    if (!lower) return []
+    const ends = { lowerLevelId: lower.levelId, upperLevelId: upper.levelId }
+    return [{ ...ends, ...keptApart(lower.achieved, upper.achieved) }]
+  })
+}
