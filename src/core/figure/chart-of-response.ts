@@ -3,12 +3,7 @@ import type { ResponseFindings } from '@/core/findings/response-findings-shape.t
 import type { ScoreLevel, ScoreTable } from '@/core/findings/score-table.ts'
 import { bestSpan } from './best-span.ts'
 import type { AxisLevel } from './level-axis.ts'
-import {
-  type BestSpan,
-  type ChartInput,
-  type ResponseChart,
-  responseChart,
-} from './response-chart.ts'
+import { type ChartInput, type ResponseChart, responseChart } from './response-chart.ts'
 
 export interface FittedPoint {
   at: number

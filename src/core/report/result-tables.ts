@@ -91,7 +91,7 @@ export function againstControlTable(
 ): TableBlock {
   return {
     kind: 'table',
-    caption: `Against the control, simultaneous 95 % intervals${against.some(({ method }) => method === 'dunnett-approximate') ? ' (approximate: unequal numbers)' : ''}`,
+    caption: `Against the control, simultaneous 95 % intervals${against.some(({ method }) => method === 'approximate') ? ' (approximate: unequal numbers)' : ''}`,
     head: ['Level', 'Difference', '95 % interval', 'p'],
     rows: against.map(({ level, difference, low, high, p }) => [
       levelNameText(level, scores.factor.unitOfMeasure),

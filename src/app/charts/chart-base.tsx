@@ -1,0 +1,59 @@
+import type { ReactNode } from 'react'
+import { CartesianGrid, ComposedChart, ResponsiveContainer, XAxis, YAxis } from 'recharts'
+import type { ValueAxis } from '@/core/figure/value-axis.ts'
+import styles from './charts.module.css'
+
+interface ChartBaseProps {
+  y: ValueAxis
+  heightPixels: number
+  /** Room below the plot for the best's interval. */
+  footPixels?: number
+  /** Rows that hold `at` for the curve; layers bring their own. */
+  rows?: readonly { at: number }[]
+  label: string
+  children: ReactNode
+  fewTicks?: boolean
+}
+
+/**
+ * The plot that all charts over the factor share: from edge to edge of its container, so that places 0 to 1 are those of
+ * the level rail above it; figures of the upright axis stand inside, on their rules.
+ */
+export function ChartBase(props: ChartBaseProps) {
+  const { y, heightPixels, footPixels = 0, rows = [], label, children, fewTicks } = props
+  const ends = [y.ticks[0], y.ticks.at(-1)]
+  const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
+  const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
+  return (
+    <section className={styles.plot} aria-label={label}>
+      <ResponsiveContainer
+        width="100%"
+        height={heightPixels}
+        initialDimension={{ width: 640, height: heightPixels }}
+      >
+        <ComposedChart
+          data={[...rows]}
+          margin={{ top: 10, right: 0, bottom: footPixels, left: 0 }}
+          accessibilityLayer={false}
+        >
+          <CartesianGrid vertical={false} stroke="var(--rule)" syncWithTicks />
+          <XAxis dataKey="at" type="number" domain={[0, 1]} ticks={[0, 1]} hide allowDataOverflow />
+          <YAxis
+            type="number"
+            domain={[y.low, y.high]}
+            ticks={ticks.map((tick) => tick.value)}
+            tickFormatter={(value: number) => words.get(value) ?? ''}
+            mirror
+            interval={0}
+            axisLine={false}
+            tickLine={false}
+            tick={{ dy: -8, dx: -6 }}
+            width={1}
+            allowDataOverflow
+          />
+          {children}
+        </ComposedChart>
+      </ResponsiveContainer>
+    </section>
+  )
+}

@@ -1,0 +1,132 @@
+import { useState } from 'react'
+import {
+  CartesianGrid,
+  ReferenceArea,
+  ReferenceLine,
+  ResponsiveContainer,
+  ScatterChart,
+  useXAxisScale,
+  useYAxisScale,
+  XAxis,
+  YAxis,
+} from 'recharts'
+import type { PairPicture, PairRow } from '@/core/figure/pair-picture.ts'
+import { differenceText, intervalText } from '@/core/wording/difference-text.ts'
+import styles from './charts.module.css'
+
+interface PairsChartProps {
+  picture: PairPicture
+  label: string
+}
+
+const rowPixels = 30
+
+/** Pairs as a picture of intervals against the margin: the wash is the margin, a filled dot leaves zero out. */
+export function PairsChart({ picture, label }: PairsChartProps) {
+  const { axis, rows, margin } = picture
+  const [reached, setReached] = useState<PairRow | null>(null)
+  const words = new Map(axis.ticks.map((tick) => [tick.value, tick.label]))
+  const heightPixels = rows.length * rowPixels + 40
+  return (
+    <section className={styles.plot} aria-label={label}>
+      <ResponsiveContainer
+        width="100%"
+        height={heightPixels}
+        initialDimension={{ width: 360, height: heightPixels }}
+      >
+        <ScatterChart margin={{ top: 4, right: 14, bottom: 0, left: 0 }} accessibilityLayer={false}>
+          <CartesianGrid horizontal={false} vertical={false} />
+          <XAxis
+            type="number"
+            domain={[axis.low, axis.high]}
+            ticks={axis.ticks.map((tick) => tick.value)}
+            tickFormatter={(value: number) => words.get(value) ?? ''}
+            interval={0}
+            axisLine={{ stroke: 'var(--rule-strong)' }}
+            tickLine={{ stroke: 'var(--rule-strong)' }}
+            height={30}
+          />
+          <YAxis
+            type="number"
+            domain={[rows.length - 0.5, -0.5]}
+            ticks={rows.map((_, index) => index)}
+            tickFormatter={(index: number) => nameOf(rows[index])}
+            interval={0}
+            axisLine={false}
+            tickLine={false}
+            width={118}
+          />
+          {margin === null ? null : (
+            <ReferenceArea
+              x1={-margin}
+              x2={margin}
+              fill="var(--ink)"
+              fillOpacity={0.07}
+              ifOverflow="hidden"
+            />
+          )}
+          <ReferenceLine x={0} stroke="var(--ink)" />
+          <PairsLayer rows={rows} onReach={setReached} />
+        </ScatterChart>
+      </ResponsiveContainer>
+      <p className={styles.readout} aria-hidden="true">
+        {reached ? sayPair(reached) : margin === null ? '' : 'The wash is your margin.'}
+      </p>
+    </section>
+  )
+}
+
+function nameOf(row: PairRow | undefined): string {
+  return row ? `${row.a} → ${row.b}` : ''
+}
+
+function sayPair(row: PairRow): string {
+  return `${row.a} to ${row.b}: ${differenceText(row.difference)}, between ${intervalText(row.low, row.high)}`
+}
+
+interface PairsLayerProps {
+  rows: readonly PairRow[]
+  onReach: (row: PairRow | null) => void
+}
+
+function PairsLayer({ rows, onReach }: PairsLayerProps) {
+  const xScale = useXAxisScale()
+  const yScale = useYAxisScale()
+  if (!xScale || !yScale) return null
+  return rows.map((row, index) => {
+    const y = Number(yScale(index))
+    const [low, high, middle] = [row.low, row.high, row.difference].map((value) =>
+      Number(xScale(value)),
+    )
+    return (
+      // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a mark of a picture that is read by keyboard, and does nothing
+      <g
+        key={nameOf(row)}
+        className={styles.mark}
+        role="img"
+        aria-label={sayPair(row)}
+        tabIndex={0}
+        onFocus={() => onReach(row)}
+        onBlur={() => onReach(null)}
+        onPointerEnter={() => onReach(row)}
+        onPointerLeave={() => onReach(null)}
+      >
+        <rect
+          className={styles.reach}
+          x={(low ?? 0) - 6}
+          y={y - rowPixels / 2 + 2}
+          width={(high ?? 0) - (low ?? 0) + 12}
+          height={rowPixels - 4}
+          rx={3}
+        />
+        <line className={styles.interval} x1={low} x2={high} y1={y} y2={y} />
+        <circle
+          className={row.shows === 'open' ? styles.hollow : styles.filled}
+          cx={middle}
+          cy={y}
+          r={5}
+        />
+      </g>
+    )
+  })
+}

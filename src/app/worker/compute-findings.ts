@@ -1,0 +1,34 @@
+import { conclusionOf } from '@/core/findings/conclusion.ts'
+import { findings } from '@/core/findings/findings.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { curvesOf } from '@/core/report/curves-of.ts'
+import type { FindingsAnswer } from './findings-answer.ts'
+
+export interface FindingsQuestion {
+  scores: ScoreTable
+  seed: number
+  /** Weights of the responses for the trade-off, by name. */
+  weights?: readonly { response: string; weight: number }[]
+  /** How many fairness items are to be mended first. */
+  toMend: number
+}
+
+/** Everything but the re-drawing, in one go: fast enough to follow every change. */
+export function computeFindings({
+  scores,
+  seed,
+  weights,
+  toMend,
+}: FindingsQuestion): FindingsAnswer {
+  const found = findings(scores, {
+    seed,
+    resamples: null,
+    ...(weights === undefined ? {} : { weights }),
+  })
+  return {
+    scores,
+    findings: found,
+    conclusion: conclusionOf(found, scores, { toMend }),
+    curves: curvesOf(scores, found),
+  }
+}

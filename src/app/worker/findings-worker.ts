@@ -1,0 +1,33 @@
+import * as Comlink from 'comlink'
+import { bootstrapOfBest } from '@/core/findings/bootstrap-of-best.ts'
+import type { Absent } from '@/core/findings/reason.ts'
+import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { computeFindings, type FindingsQuestion } from './compute-findings.ts'
+import type { FindingsAnswer } from './findings-answer.ts'
+
+const service = {
+  /** All findings of a trial without the re-drawing. */
+  findings(question: FindingsQuestion): FindingsAnswer {
+    return computeFindings(question)
+  },
+  /** The re-drawn best of one response; progress from 0 to 1. Stopped by ending the worker. */
+  bootstrap(
+    scores: ScoreTable,
+    responseIndex: number,
+    options: { seed: number; resamples: number },
+    onProgress: (share: number) => void,
+  ): Bootstrap | Absent {
+    return bootstrapOfBest(scores, responseIndex, {
+      ...options,
+      onProgress: (share) => {
+        onProgress(share)
+        return true
+      },
+    })
+  },
+}
+
+export type FindingsService = typeof service
+
+Comlink.expose(service)

@@ -1,0 +1,52 @@
+import { effectiveEvents } from '@/core/session/effective-events.ts'
+import { workedLevels } from '@/core/session/worked-levels.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { dateText } from '@/core/wording/date-text.ts'
+import { levelNameText } from '@/core/wording/level-text.ts'
+import { countText } from '@/core/wording/list-text.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+import type { ReportBlock, ReportSection } from './report-block.ts'
+
+/** What happened: each session with its day, and the levels as planned, as weighed and as handled. */
+export function happenedSection(whole: WholeTrial): ReportSection {
+  const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
+  const items = sessions.map((session) => {
+    const planned = session.number <= session.plannedSessions
+    return `Session ${session.number}, ${dateText(session.createdAt, session.zone)}: ${countText(session.batches.length, 'batch', 'batches')}, ${countText(session.dealt.flights.length, 'flight')}${planned ? '' : ', added after the planned ones'}.`
+  })
+  const blocks: ReportBlock[] = [
+    items.length === 0
+      ? { kind: 'text', text: 'Nothing has been made yet.' }
+      : { kind: 'list', items },
+  ]
+  const table = sessions.flatMap((session) => levelRows(whole, session))
+  if (table.length > 0)
+    blocks.push({
+      kind: 'table',
+      caption: 'The factor as planned, as weighed and as handled',
+      head: ['Session', 'Batch', 'Planned', 'Weighed', 'Handled'],
+      rows: table,
+      figures: [true, false, true, true, true],
+    })
+  return { id: 'happened', title: 'What happened', blocks }
+}
+
+function levelRows(whole: WholeTrial, session: WholeTrial['sessions'][number]): string[][] {
+  const plan = planOfSession(whole, session)
+  const events = effectiveEvents(whole.events)
+  const letter = new Map(session.batches.map((batch) => [batch.id, batch.letter]))
+  return workedLevels({ plan, session, events, kitchen: whole.kitchen })
+    .filter(({ weighed, handled }) => weighed !== null || handled !== null)
+    .map(({ batchId, planned, weighed, handled }) => [
+      String(session.number),
+      letter.get(batchId) ?? '',
+      planned === null ? '–' : levelNameText(planned, plan.factor.unitOfMeasure),
+      numberOf(weighed),
+      numberOf(handled),
+    ])
+}
+
+function numberOf(value: number | null): string {
+  return value === null ? '–' : decimalText(value, 2)
+}

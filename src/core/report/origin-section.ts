@@ -1,0 +1,55 @@
+import type { FindingsDocument } from '@/core/findings/findings-document.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { momentText } from '@/core/wording/date-text.ts'
+import { countText, listText } from '@/core/wording/list-text.ts'
+import { methodNotes } from '@/core/wording/method-notes.ts'
+import type { ReportSection } from './report-block.ts'
+
+/** Everything someone else needs to check the answer: looks before the end, seeds, revisions, methods with sources. */
+export function originSection(whole: WholeTrial, findings: FindingsDocument): ReportSection {
+  const plan = planInForce(whole)
+  const seeds = findings.responses.flatMap(({ bootstrap }) =>
+    isPresent(bootstrap) ? [String(bootstrap.seed)] : [],
+  )
+  const looks = earlyLooks(whole)
+  const added = addedSessions(whole)
+  const peeked = peeks(whole)
+  return {
+    id: 'origin',
+    title: 'How to check it',
+    blocks: [
+      {
+        kind: 'list',
+        items: [
+          looks.length === 0
+            ? 'Nobody opened the findings before the last planned session.'
+            : `The findings were opened before the last planned session: ${listText(looks.map(({ at }) => momentText(at, plan.zone)))}. Looking early makes chance finds likelier.`,
+          ...(added.length > 0
+            ? [
+                `${countText(added.length, 'session was', 'sessions were')} added after the planned ones.`,
+              ]
+            : []),
+          ...(peeked.length > 0
+            ? [
+                `Somebody looked at what a code stood for before the unsealing, ${countText(peeked.length, 'time')}.`,
+              ]
+            : []),
+          `Draws start from seed ${whole.trial.seed}; each session keeps its own: ${listText(whole.sessions.map(({ dealt }) => String(dealt.seed))) || 'none yet'}.`,
+          ...(seeds.length > 0 ? [`Re-drawing used seed ${listText([...new Set(seeds)])}.`] : []),
+          `The plan stands at revision ${plan.revision}.`,
+        ],
+      },
+      { kind: 'heading', text: 'Methods' },
+      {
+        kind: 'facts',
+        rows: Object.values(methodNotes).map(({ title, text, source }) => ({
+          term: title,
+          text: `${text} ${source}`,
+        })),
+      },
+    ],
+  }
+}
