@@ -1,6 +1,9 @@
 import { insistOnRows, type LevelRows } from './rows.ts'
 
-/** Rows gathered by block and level: each cell's mean and number of rows, and the sum of squares left inside the cells. */
+/**
+ * Rows gathered by block and level: each cell's mean and number of rows, and the sum of squares left inside the cells.
+ * `y` is counted from `origin` (the first value), so that large values with small differences lose nothing.
+ */
 export type Cells = {
   y: Float64Array
   block: Int32Array
@@ -9,6 +12,7 @@ export type Cells = {
   blockCount: number
   levelCount: number
   rowCount: number
+  origin: number
   insideSumOfSquares: number
   lowest: number
   highest: number
@@ -20,7 +24,9 @@ export type Cells = {
  */
 export function gatherCells(rows: LevelRows): Cells {
   insistOnRows(rows)
-  const { y, levelCount } = rows
+  const { levelCount } = rows
+  const origin = rows.y[0] ?? 0
+  const y = Float64Array.from(rows.y, (value) => value - origin)
   const size = rows.blockCount * levelCount
   const index = Int32Array.from(
     { length: y.length },
@@ -58,8 +64,9 @@ export function gatherCells(rows: LevelRows): Cells {
     blockCount: rows.blockCount,
     levelCount,
     rowCount: y.length,
+    origin,
     insideSumOfSquares,
-    lowest,
-    highest,
+    lowest: lowest + origin,
+    highest: highest + origin,
   }
 }

@@ -10,7 +10,7 @@ import type { LevelRows } from './rows.ts'
 
 /**
  * A fit of y ~ block + covariates + factor(level): F of the level after everything else (type II), with what its means,
- * pairs and comparisons need. In `fit` the covariates' columns stand first, then one indicator for each level but the first.
+ * pairs and comparisons need. In `fit` values count from `origin`, the covariates' columns stand first, then one indicator for each level but the first.
  */
 export type LevelFit = {
   f: number
@@ -23,6 +23,7 @@ export type LevelFit = {
   rowCount: number
   residual: Residual
   covariateMeans: number[]
+  origin: number
   fit: BlockedFit
 }
 
@@ -81,6 +82,7 @@ export function fitLevelColumns(
     rowCount: cells.rowCount,
     residual: checked.residual,
     covariateMeans: covariates.map((column) => weightedMean(column, cells.weight)),
+    origin: cells.origin,
     fit,
   }
 }

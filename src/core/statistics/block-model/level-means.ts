@@ -12,8 +12,9 @@ export function levelMeans(fit: LevelFit, confidence = 0.95): LevelMean[] {
   const factor = tHalfWidth(confidence, fit.df2)
   return Array.from({ length: fit.levelCount }, (_, level) => {
     const columns = [...fit.covariateMeans, ...levelColumns(fit.levelCount, level)]
-    const { estimate, unscaledVariance } = averageBlockValue(fit.fit, columns)
-    const se = fit.residualSd * Math.sqrt(unscaledVariance)
+    const average = averageBlockValue(fit.fit, columns)
+    const estimate = fit.origin + average.estimate
+    const se = fit.residualSd * Math.sqrt(average.unscaledVariance)
     return { level, estimate, se, low: estimate - factor * se, high: estimate + factor * se }
   })
 }

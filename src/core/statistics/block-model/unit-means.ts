@@ -51,7 +51,8 @@ export function unitMeans(rows: UnitRows): UnitMeans {
     means: Array.from(unitGroup, (group, unit) =>
       group < 0
         ? null
-        : (sums[unit] as number) / (weights[unit] as number) +
+        : cells.origin +
+          (sums[unit] as number) / (weights[unit] as number) +
           (groupSum[group] as number) / (groupSize[group] as number),
     ),
     groups: Array.from(unitGroup, (group) => (group < 0 ? null : group)),

@@ -68,7 +68,8 @@ export function compareWithCovariate(
 /** Every row a cell of its own. */
 export function rowsAsCells(rows: LevelRows): Cells {
   insistOnRows(rows)
-  const y = Float64Array.from(rows.y)
+  const origin = rows.y[0] ?? 0
+  const y = Float64Array.from(rows.y, (value) => value - origin)
   return {
     y,
     block: Int32Array.from(rows.block),
@@ -77,8 +78,9 @@ export function rowsAsCells(rows: LevelRows): Cells {
     blockCount: rows.blockCount,
     levelCount: rows.levelCount,
     rowCount: y.length,
+    origin,
     insideSumOfSquares: 0,
-    lowest: y.reduce((least, value) => Math.min(least, value), Infinity),
-    highest: y.reduce((most, value) => Math.max(most, value), -Infinity),
+    lowest: origin + y.reduce((least, value) => Math.min(least, value), Infinity),
+    highest: origin + y.reduce((most, value) => Math.max(most, value), -Infinity),
   }
 }

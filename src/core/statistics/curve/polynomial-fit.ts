@@ -69,7 +69,7 @@ export function fitPolynomial(
     [average.unscaledVariance, ...cross],
     ...fit.unscaled.map((row, i) => [cross[i] as number, ...row]),
   ]
-  const coefficients = [average.estimate, ...fit.coefficients]
+  const coefficients = [cells.origin + average.estimate, ...fit.coefficients]
   const covariance = unscaled.map((row) => row.map((value) => value * variance))
   return {
     ok: true,

@@ -1,0 +1,64 @@
+import betaincinv from '@stdlib/math-base-special-betaincinv'
+import { binomialAtLeast } from '@/core/statistics/distributions/binomial.ts'
+import { type Answer, refuse } from '@/core/statistics/reason.ts'
+import { dPrimeOf, guessChance, type TellApartTest } from './tell-apart-tests.ts'
+
+export type Sides = 'one-sided' | 'two-sided'
+
+type Interval = { estimate: number; low: number; high: number }
+
+export type TellApart = {
+  correct: number
+  n: number
+  p: number
+  share: Interval
+  discriminators: Interval
+  dPrime: Interval
+}
+
+/**
+ * Can people tell two samples apart? Exact binomial p of at least so many right answers among n independent ones (two-sided,
+ * for a paired comparison without an expected direction: twice the smaller tail, at most 1, and `correct` counts either
+ * sample); share of right answers with its exact Clopper–Pearson interval; from it the share of discriminators
+ * (share − guess)/(1 − guess) and d′, both not below 0. d′ is Infinity where all answers may be right.
+ *
+ * Refuses `no-rows` when nobody answered.
+ */
+export function tellApart(
+  test: TellApartTest,
+  correct: number,
+  n: number,
+  sides: Sides = 'one-sided',
+  confidence = 0.95,
+): Answer<TellApart> {
+  if (n === 0) return refuse('no-rows')
+  if (!Number.isInteger(correct) || !Number.isInteger(n) || correct < 0 || correct > n) {
+    throw new RangeError(`${correct} of ${n} is no count`)
+  }
+  const guess = guessChance(test)
+  const more = binomialAtLeast(correct, n, guess)
+  const fewer = binomialAtLeast(n - correct, n, 1 - guess)
+  const share = { estimate: correct / n, ...exactInterval(correct, n, confidence) }
+  return {
+    ok: true,
+    correct,
+    n,
+    p: sides === 'one-sided' ? more : Math.min(1, 2 * Math.min(more, fewer)),
+    share,
+    discriminators: mapInterval(share, (chance) => Math.max(0, (chance - guess) / (1 - guess))),
+    dPrime: mapInterval(share, (chance) => dPrimeOf(test, chance)),
+  }
+}
+
+/** Clopper–Pearson limits of a share: quantiles of the beta distribution. */
+export function exactInterval(count: number, n: number, confidence: number) {
+  const tail = (1 - confidence) / 2
+  return {
+    low: count === 0 ? 0 : betaincinv(tail, count, n - count + 1),
+    high: count === n ? 1 : betaincinv(tail, count + 1, n - count, true),
+  }
+}
+
+function mapInterval({ estimate, low, high }: Interval, map: (chance: number) => number): Interval {
+  return { estimate: map(estimate), low: map(low), high: map(high) }
+}

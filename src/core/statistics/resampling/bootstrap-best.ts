@@ -1,0 +1,91 @@
+import { quantileSorted } from 'd3-array'
+import { uniformInt } from 'pure-rand/distribution/uniformInt'
+import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
+import { type Answer, refuse } from '@/core/statistics/reason.ts'
+import type { CurveClusters } from './clusters.ts'
+
+/** A bootstrap under way: the turning points found so far. Hand it back to `drawMore` until enough are drawn. */
+export type BootstrapOfBest = {
+  clusters: CurveClusters
+  vertices: number[]
+  drawn: number
+  tops: number
+}
+
+export type BootstrapLimits = {
+  low: number
+  high: number
+  median: number
+  resamples: number
+  shareWithTop: number
+  shareWithoutCurve: number
+}
+
+/** A bootstrap of where the curve turns, with nothing drawn yet. */
+export function startBootstrap(clusters: CurveClusters): BootstrapOfBest {
+  return { clusters, vertices: [], drawn: 0, tops: 0 }
+}
+
+/**
+ * Draws so many more resamples: as many clusters as there are, with replacement, the curve refitted from their summed
+ * products (a system of two unknowns), and where it turns noted. Changes the bootstrap and the generator in place, so that a
+ * long run can be cut into slices for progress and stopping; the same seed gives the same draws however it is cut.
+ * A resample whose curvature is numerically zero has no turning point and is counted as such.
+ */
+export function drawMore(
+  bootstrap: BootstrapOfBest,
+  resamples: number,
+  random: RandomGenerator,
+): void {
+  const { count, sums, centre, scale } = bootstrap.clusters
+  const last = count - 1
+  for (let round = 0; round < resamples; round += 1) {
+    let [xx, xs, ss, xy, sy] = [0, 0, 0, 0, 0]
+    for (let draw = 0; draw < count; draw += 1) {
+      const at = 5 * uniformInt(random, 0, last)
+      xx += sums[at] as number
+      xs += sums[at + 1] as number
+      ss += sums[at + 2] as number
+      xy += sums[at + 3] as number
+      sy += sums[at + 4] as number
+    }
+    const determinant = xx * ss - xs * xs
+    const b = xy * ss - sy * xs
+    const c = sy * xx - xy * xs
+    const curved =
+      determinant > 1e-12 * xx * ss && Math.abs(c) > 1e-12 * (Math.abs(b) + Math.abs(sy * xx))
+    if (!curved) continue
+    bootstrap.vertices.push(centre - (scale * b) / (2 * c))
+    if (c < 0) bootstrap.tops += 1
+  }
+  bootstrap.drawn += resamples
+}
+
+/**
+ * Percentile limits (quantile type 7) of where the curve turns over all resamples that have a turning point, with the share
+ * of resamples in which it is a top and the share without any. Turning points that are no tops count too: they lie far out and
+ * widen the limits, as they should where the data leave the curvature open.
+ *
+ * Refuses `no-resample-had-a-best` when none turned.
+ */
+export function bootstrapLimits(
+  bootstrap: BootstrapOfBest,
+  confidence = 0.95,
+): Answer<BootstrapLimits> {
+  const { vertices, drawn, tops } = bootstrap
+  const sorted = Array.from(Float64Array.from(vertices).sort())
+  const at = (share: number) => quantileSorted(sorted, share)
+  const [low, middle, high] = [at((1 - confidence) / 2), at(0.5), at((1 + confidence) / 2)]
+  if (low === undefined || middle === undefined || high === undefined) {
+    return refuse('no-resample-had-a-best')
+  }
+  return {
+    ok: true,
+    low,
+    high,
+    median: middle,
+    resamples: drawn,
+    shareWithTop: tops / drawn,
+    shareWithoutCurve: (drawn - vertices.length) / drawn,
+  }
+}
