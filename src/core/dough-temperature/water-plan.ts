@@ -1,0 +1,184 @@
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
+import type { Level } from '@/core/trial/level.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { plannedBatches } from '@/core/trial/planned-batches.ts'
+import { referenceLevel } from '@/core/trial/reference-level.ts'
+import { doughCelsius, waterCelsius } from './heat-balance.ts'
+import { type MixBodies, mixBodies } from './heat-part.ts'
+import { type IceShare, iceShare } from './ice-share.ts'
+import type { LearnedWork } from './learn-mixing-work.ts'
+import { type MixingWork, mixerOfPlan, mixingWork } from './mixing-work.ts'
+import { proofMinutes, warmSeconds } from './proof-minutes.ts'
+import { frictionFromMeasured, simpleRuleWater } from './simple-rule.ts'
+import { leavenOf, pastLimits, type WaterLimits, waterLimits } from './water-limits.ts'
+
+export interface BatchWater {
+  levelId: string | null
+  label: string
+  /** Water that brings this batch to the wanted dough temperature. */
+  waterCelsius: number
+  waterGrams: number
+  limits: WaterLimits
+  /** Degrees outside the limits: below zero colder, above zero hotter than advisable, 0 inside. */
+  pastLimitsCelsius: number
+  /** Degrees hotter than the tap gives; 0 when it does not have to be heated. Null without a tap. */
+  hotterThanTapCelsius: number | null
+  /** Ice in place of as much tap water; null when the tap's own range will do, or no tap is known. */
+  ice: (IceShare & { grams: number }) | null
+  work: MixingWork
+  /** Dough with the reference batch's water for all: the rider. */
+  oneWaterDoughCelsius: number
+  /** Minutes by which that dough is behind (below zero: ahead) after the planned warm time; null below 10 °C. */
+  oneWaterProofMinutes: number | null
+  /** What the simple rule says, fitted at the reference batch, and how far the dough would come out off by it. */
+  simpleRuleCelsius: number
+  simpleRuleDoughErrorCelsius: number
+}
+
+export interface WaterPlan {
+  ok: true
+  wantedDoughCelsius: number
+  batches: BatchWater[]
+  /** One water for all: the reference batch's. */
+  oneWaterCelsius: number
+  /** Largest less smallest dough temperature with one water, and the same in minutes of the planned warm time. */
+  spreadCelsius: number
+  spreadMinutes: number | null
+  warmSeconds: number
+  /** The water goes in at an autolyse: the balance is taken at that first wetting. */
+  firstWetting: 'autolyse' | 'mix'
+}
+
+export type WaterPlanTrouble = {
+  ok: false
+  reason: 'no-temperatures' | 'no-batch' | 'no-water-at-mix'
+}
+
+type Mix = {
+  level: Level | null
+  bodies: MixBodies
+  water: number
+  limits: WaterLimits
+  work: MixingWork
+}
+
+/**
+ * Water temperature for every batch so that all doughs leave the mixer equally warm, from the heat balance; beside it what
+ * one water for all would do, in degrees and in minutes of proof, and the trade's simple rule with its error. The bowl
+ * counts when the mixer has one, at room temperature. Flour in preferments is wet already and gives no wetting heat.
+ */
+export function waterPlan(
+  plan: Plan,
+  kitchen: readonly KitchenThing[],
+  learned: LearnedWork | null = null,
+): WaterPlan | WaterPlanTrouble {
+  const { temperature } = plan
+  if (!temperature) return { ok: false, reason: 'no-temperatures' }
+  const wanted = temperature.wantedDoughCelsius
+  const mixes = mixesOf(plan, kitchen, learned, wanted)
+  if (mixes === null) return { ok: false, reason: 'no-water-at-mix' }
+  const referenceId = referenceLevel(plan.levels)?.id
+  const reference = mixes.find(({ level }) => level?.id === referenceId) ?? mixes[0]
+  if (!reference) return { ok: false, reason: 'no-batch' }
+  const others = knownTemperatures(plan)
+  const friction = frictionFromMeasured(wanted, [...others, reference.water])
+  const rule = simpleRuleWater(wanted, others, friction)
+  const seconds = warmSeconds(plan.steps)
+  const batches = mixes.map((mix): BatchWater => {
+    const oneWater = doughOf(mix, reference.water)
+    return {
+      levelId: mix.level?.id ?? null,
+      label: mix.level?.label ?? '',
+      waterCelsius: mix.water,
+      waterGrams: mix.bodies.waterGrams,
+      limits: mix.limits,
+      pastLimitsCelsius: pastLimits(mix.water, mix.limits),
+      ...fromTap(plan, kitchen, mix),
+      work: mix.work,
+      oneWaterDoughCelsius: oneWater,
+      oneWaterProofMinutes: proofMinutes(seconds, wanted, oneWater),
+      simpleRuleCelsius: rule,
+      simpleRuleDoughErrorCelsius: doughOf(mix, rule) - wanted,
+    }
+  })
+  const minutes = batches.map((batch) => batch.oneWaterProofMinutes)
+  return {
+    ok: true,
+    wantedDoughCelsius: wanted,
+    batches,
+    oneWaterCelsius: reference.water,
+    spreadCelsius: spread(batches.map((batch) => batch.oneWaterDoughCelsius)),
+    spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
+    warmSeconds: seconds,
+    firstWetting: hasAutolyse(plan) ? 'autolyse' : 'mix',
+  }
+}
+
+function mixesOf(
+  plan: Plan,
+  kitchen: readonly KitchenThing[],
+  learned: LearnedWork | null,
+  wanted: number,
+): Mix[] | null {
+  const { temperature } = plan
+  const mixer = mixerOfPlan(plan, kitchen)
+  if (!temperature) return null
+  const { flourCelsius, roomCelsius } = temperature
+  const bowl =
+    mixer?.bowlGrams && mixer.bowlHeat
+      ? { bowl: { grams: mixer.bowlGrams, heat: mixer.bowlHeat, celsius: roomCelsius } }
+      : {}
+  const mixes: Mix[] = []
+  for (const batch of plannedBatches(plan)) {
+    if (!batch.ok) continue
+    const work = mixingWork(plan, mixer, learned, batch.level?.value ?? null)
+    const bodies = mixBodies(batch.formula, { flourCelsius, roomCelsius, ...bowl })
+    const water = waterCelsius(bodies, wanted, work.kilojoulesPerKilogram)
+    if (water === null) return null
+    const limits = waterLimits(leavenOf(batch.formula))
+    mixes.push({ level: batch.level, bodies, water, limits, work })
+  }
+  return mixes
+}
+
+function doughOf({ bodies, work }: Mix, water: number): number {
+  return doughCelsius(bodies, water, work.kilojoulesPerKilogram) ?? water
+}
+
+/** The temperatures that the simple rule counts beside the water: flour, room, and each preferment. */
+function knownTemperatures({ temperature, formula }: Plan): number[] {
+  if (!temperature) return []
+  const { flourCelsius, roomCelsius } = temperature
+  return [
+    flourCelsius,
+    roomCelsius,
+    ...formula.preferments.map(({ celsius }) => celsius ?? roomCelsius),
+  ]
+}
+
+function fromTap(
+  plan: Plan,
+  kitchen: readonly KitchenThing[],
+  { water, bodies }: Mix,
+): Pick<BatchWater, 'ice' | 'hotterThanTapCelsius'> {
+  const [tap] = thingsOfKind(kitchen, 'tap', plan.kitchenIds)
+  if (!tap) return { ice: null, hotterThanTapCelsius: null }
+  const hotterThanTapCelsius = Math.max(0, water - tap.warmestCelsius)
+  if (water >= tap.coldestCelsius) return { ice: null, hotterThanTapCelsius }
+  const [fridge] = thingsOfKind(kitchen, 'fridge', plan.kitchenIds)
+  const ice = iceShare(tap.coldestCelsius, water, fridge?.freezerCelsius ?? 0)
+  return {
+    ice: { ...ice, grams: ice.ok ? ice.share * bodies.waterGrams : 0 },
+    hotterThanTapCelsius,
+  }
+}
+
+function hasAutolyse({ steps }: Plan): boolean {
+  const mix = steps.findIndex(({ kind }) => kind === 'mix')
+  return steps.slice(0, mix < 0 ? steps.length : mix).some(({ kind }) => kind === 'autolyse')
+}
+
+function spread(values: readonly number[]): number {
+  return values.length > 0 ? Math.max(...values) - Math.min(...values) : 0
+}
