@@ -1,0 +1,94 @@
+import { eventsOfSession } from '@/core/session/effective-events.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
+import { bakerObservations } from './baker-observations.ts'
+import { sealed } from './sealed.ts'
+import { tasterObservations } from './taster-observations.ts'
+
+/** Where a value belongs. Null where it belongs to no flight, piece, taster or position. */
+export interface Cell {
+  sessionId: string
+  flightId: string | null
+  batchId: string
+  letter: string
+  pieceId: string | null
+  levelId: string
+  tasterId: string | null
+  /** Among all servings of the taster, from 1. */
+  position: number | null
+  /** Among those of the same flight, from 1. */
+  positionInFlight: number | null
+  /** From the piece's bake-out to the start of the ballot. */
+  minutesSinceOven: number | null
+  responseId: string
+}
+
+export interface Observation extends Cell {
+  value: number
+}
+
+/** A cell that should have had a value: why it has none. */
+export interface Gap extends Cell {
+  because:
+    | 'stuck'
+    | 'torn'
+    | 'burnt'
+    | 'rescued'
+    | 'not-served'
+    | 'other'
+    | 'declined'
+    | 'left'
+    | 'no-answer'
+  why: string | null
+}
+
+export type Observations =
+  | { ok: true; rows: Observation[]; gaps: Gap[] }
+  | { ok: false; reason: 'still-sealed' }
+
+export interface Observed {
+  rows: Observation[]
+  gaps: Gap[]
+}
+
+/**
+ * Every answer of the trial, one row a value: what tasters scored, what the baker measured or scored, and what the notebook
+ * worked out from the bench; beside them the cells that stayed empty, with why. Bake losses of topped pieces are left out
+ * where any plain piece was weighed. Refused while a session is sealed, unless the one who asks says that the look is known.
+ */
+export function observations(
+  whole: TastingRecords,
+  { unsealed }: { unsealed: boolean },
+): Observations {
+  if (!unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
+  const sessions = whole.sessions.toSorted((one, other) => one.number - other.number)
+  const observed = sessions.map((session) => ofSession(whole, session))
+  const topped = new Set(observed.flatMap((one) => one.topped))
+  const measured = observed.flatMap((one) => one.baker.rows)
+  const rows = [
+    ...observed.flatMap((one) => one.taster.rows),
+    ...measured.filter((row) => !topped.has(row) || !hasPlain(row, measured, topped)),
+  ]
+  const gaps = observed.flatMap((one) => [...one.taster.gaps, ...one.baker.gaps])
+  return { ok: true, rows, gaps }
+}
+
+function ofSession(whole: TastingRecords, session: Session) {
+  const plan = whole.plans.find((one) => one.id === session.planId)
+  if (!plan) throw new Error(`session ${session.id} runs no plan of this trial`)
+  const effective = eventsOfSession(whole.events, session.id)
+  const ballots = effectiveBallots(whole.ballots, session.id)
+  const baker = bakerObservations(session, plan, effective)
+  return {
+    taster: tasterObservations(session, plan, effective, ballots),
+    baker,
+    topped: baker.topped,
+  }
+}
+
+const hasPlain = (
+  row: Observation,
+  all: readonly Observation[],
+  topped: ReadonlySet<Observation>,
+) => all.some((other) => other.responseId === row.responseId && !topped.has(other))

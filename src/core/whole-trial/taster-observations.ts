@@ -1,0 +1,79 @@
+import type { Standing } from '@/core/session/effective-events.ts'
+import { notServed } from '@/core/session/failures.ts'
+import { letterOfLevel } from '@/core/session/line.ts'
+import { minutesSinceOven } from '@/core/session/serving-age.ts'
+import type { Serving, Session } from '@/core/session/session-record.ts'
+import type { Ballot } from '@/core/tasting/ballot-record.ts'
+import { tasterOrder } from '@/core/tasting/taster-order.ts'
+import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
+import { type SessionTaster, tastersOfSession } from '@/core/tasting/tasters-of-session.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Cell, Gap, Observed } from './observations.ts'
+import { failureOfPiece } from './piece-failure.ts'
+
+/**
+ * What the tasters of one session answered, one row a value, by their own order; and a gap for every answer that should be
+ * there and is not: the piece failed, the taster declined or left, or no answer was given (with their why).
+ */
+export function tasterObservations(
+  session: Session,
+  plan: Plan,
+  effective: readonly Standing[],
+  ballots: readonly Ballot[],
+): Observed {
+  const observed: Observed = { rows: [], gaps: [] }
+  const people = tastersOfSession(session, plan, effective, ballots)
+  const late = people.filter((taster) => taster.late).map((taster) => taster.tasterId)
+  const failed = failureOfPiece(session, effective)
+  const lost = notServed(session, effective)
+  const questions = tasterQuestions(plan)
+  for (const taster of people) {
+    const order = tasterOrder(session, taster.tasterId, late)
+    for (const [index, serving] of order.entries()) {
+      const ballot = ballots.find(
+        ({ tasterId, about }) =>
+          tasterId === taster.tasterId && about.kind === 'serving' && about.id === serving.id,
+      )
+      const piece = session.pieces.find((one) => one.id === serving.pieceId)
+      const letter = piece ? letterOfLevel(session, piece.levelId) : null
+      if (!piece || letter === null || piece.role !== 'counted') continue
+      const where: Omit<Cell, 'responseId'> = {
+        sessionId: session.id,
+        flightId: serving.flightId,
+        batchId: piece.batchId,
+        letter,
+        pieceId: piece.id,
+        levelId: piece.levelId,
+        tasterId: taster.tasterId,
+        position: index + 1,
+        positionInFlight: placeInFlight(order, index),
+        minutesSinceOven: ballot
+          ? minutesSinceOven(session, effective, piece.id, ballot.startedAt)
+          : null,
+      }
+      const failure = failed.get(piece.id)
+      for (const { id: responseId } of questions) {
+        const answer = ballot?.answers.find((one) => one.responseId === responseId)
+        if (answer && answer.value !== null)
+          observed.rows.push({ ...where, responseId, value: answer.value })
+        else if (lost.has(piece.id) && failure && taster.presence !== 'awaited')
+          observed.gaps.push({ ...where, responseId, because: failure.what, why: failure.note })
+        else
+          observed.gaps.push(
+            ...gapOf({ ...where, responseId }, taster.presence, answer?.why ?? null),
+          )
+      }
+    }
+  }
+  return observed
+}
+
+function gapOf(cell: Cell, presence: SessionTaster['presence'], why: string | null): Gap[] {
+  if (presence === 'awaited') return []
+  return [{ ...cell, because: presence === 'present' ? 'no-answer' : presence, why }]
+}
+
+function placeInFlight(order: readonly Serving[], index: number): number {
+  const flightId = order[index]?.flightId ?? null
+  return order.slice(0, index + 1).filter((serving) => serving.flightId === flightId).length
+}
