@@ -1,12 +1,11 @@
-import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
+import { ScalePad } from '@/app/kit/scale-pad.tsx'
 import type { Response } from '@/core/trial/response.ts'
 import { amountCheck } from './amount-checks.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import type { EntryProps } from './entry-panel.tsx'
 import { NumberEntry } from './number-entry.tsx'
-import { ScalePad } from './scale-pad.tsx'
 
 /**
  * The baker's own answers about a dough or piece: handling scores on their anchored scale, one press each, and measures
@@ -46,7 +45,6 @@ const isTyped = ({ scale }: Response) => scale.kind !== 'measured' || scale.meas
 
 function OneAnswer({ response, unit }: { response: Response; unit: EntryProps['unit'] }) {
   const { log, events } = useBench()
-  const [changing, setChanging] = useState(false)
   const latest = events.findLast(
     (event) =>
       event.kind === 'measured' &&
@@ -55,16 +53,14 @@ function OneAnswer({ response, unit }: { response: Response; unit: EntryProps['u
       event.about.id === unit.id,
   )
   const given = latest?.kind === 'measured' ? latest : null
-  const keep = async (value: number) => {
-    await log({
+  const keep = (value: number) =>
+    log({
       kind: 'measured',
       about: unit,
       responseId: response.id,
       value,
       ...(given ? { corrects: given.id } : {}),
     })
-    setChanging(false)
-  }
   if (response.scale.kind === 'measured') {
     return (
       <NumberEntry
@@ -78,8 +74,9 @@ function OneAnswer({ response, unit }: { response: Response; unit: EntryProps['u
   }
   return (
     <ScalePad
-      response={response}
-      value={given && !changing ? given.value : (given?.value ?? null)}
+      name={response.name}
+      scale={response.scale}
+      value={given?.value ?? null}
       onPick={keep}
     />
   )

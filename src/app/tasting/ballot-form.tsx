@@ -1,0 +1,86 @@
+import { useEffect, useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { useDraft } from '@/app/kit/use-draft.ts'
+import { useServices } from '@/app/services/services.ts'
+import { servingByCode } from '@/core/tasting/blind-view.ts'
+import { checkAnswers } from '@/core/tasting/check-ballot.ts'
+import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { draftAnswers, type Question } from './ballot-draft.ts'
+import { QuestionEntry } from './question-entry.tsx'
+import styles from './tasting.module.css'
+import { useTable } from './tasting-context.ts'
+
+interface BallotFormProps {
+  tasterId: string
+  code: string
+  /** "2 of 5". */
+  ordinal: string
+  questions: readonly Question[]
+  onSealed: () => void
+}
+
+/** The ballot of one code. Unfinished answers survive a reload; sealing stores it whole, for good. */
+export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: BallotFormProps) {
+  const { notebook, now } = useServices()
+  const { whole, session } = useTable()
+  const [tried, setTried] = useState(false)
+  const key = `ballot/${session.id}/${tasterId}/${code}`
+  const draft = useDraft({
+    load: () => notebook.draft(key),
+    save: (values) => notebook.keepDraft(key, values),
+    drop: () => notebook.dropDraft(key),
+  })
+  const { ready, values, set } = draft
+  const opened = values.startedAt
+  useEffect(() => {
+    if (ready && opened === undefined) set('startedAt', String(now()))
+  }, [ready, opened, set, now])
+  if (!ready) return null
+  const answers = draftAnswers(questions, values)
+  const checked = checkAnswers(answers, tasterQuestions(planOfSession(whole, session)))
+  const seal = async () => {
+    setTried(true)
+    const serving = servingByCode(session, code)
+    if (!checked.ok || !serving) return
+    const about = { kind: 'serving' as const, id: serving.id }
+    const before = effectiveBallots(whole.ballots, session.id).find(
+      (ballot) => ballot.tasterId === tasterId && ballot.about.id === serving.id,
+    )
+    await notebook.sealBallot({
+      trialId: whole.trial.id,
+      sessionId: session.id,
+      tasterId,
+      startedAt: Number(opened ?? now()),
+      about,
+      answers,
+      ...(before ? { replaces: before.id } : {}),
+    })
+    draft.clear()
+    onSealed()
+  }
+  const troubles = tried && !checked.ok ? checked.troubles : []
+  return (
+    <div className={styles.ballot}>
+      <p className={styles.code}>
+        <span className={styles.quiet}>Code</span> {code}{' '}
+        <span className={styles.quiet}>{ordinal}</span>
+      </p>
+      {questions.map((question) => (
+        <QuestionEntry
+          key={question.responseId}
+          question={question}
+          draft={draft}
+          trouble={troubles.find((each) => each.responseId === question.responseId)}
+        />
+      ))}
+      <p role="status" className={styles.quiet}>
+        {troubles.length > 0 ? 'Some questions are still open, see above.' : ''}
+      </p>
+      <Button kind="primary" size="bench" onPress={seal}>
+        Seal {code}
+      </Button>
+    </div>
+  )
+}

@@ -1,0 +1,75 @@
+import { Button } from '@/app/kit/button.tsx'
+import { NumberField } from '@/app/kit/number-field.tsx'
+import { ScalePad } from '@/app/kit/scale-pad.tsx'
+import { TextField } from '@/app/kit/text-field.tsx'
+import type { Draft } from '@/app/kit/use-draft.ts'
+import type { AnswerTrouble } from '@/core/tasting/check-ballot.ts'
+import { type Question, skippedField, valueField, whyField } from './ballot-draft.ts'
+import styles from './tasting.module.css'
+
+interface QuestionEntryProps {
+  question: Question
+  draft: Draft
+  trouble: AnswerTrouble | undefined
+}
+
+const mend: Record<AnswerTrouble['reason'], string> = {
+  missing: 'Give an answer, or say why there is none.',
+  'needs-why': 'Say in a word why there is no answer.',
+  'out-of-range': 'Give a number on the scale.',
+  'not-whole': 'Give a whole number.',
+  'unknown-response': 'This question is no longer asked.',
+  twice: 'Give one answer.',
+}
+
+/** One question: its scale as keys (or a number), or the reason why there is no answer. */
+export function QuestionEntry({ question, draft, trouble }: QuestionEntryProps) {
+  const { name, scale } = question
+  const text = draft.values[valueField(question)] ?? ''
+  const skipped = draft.values[skippedField(question)] === 'yes'
+  const number = text === '' ? null : Number(text.replace(',', '.'))
+  const message = trouble ? mend[trouble.reason] : undefined
+  const take = (value: number | null) =>
+    value === null
+      ? draft.clear(valueField(question))
+      : draft.set(valueField(question), String(value))
+  return (
+    <div className={styles.question}>
+      {skipped ? (
+        <TextField
+          label={`Why no answer for ${name.toLowerCase()}`}
+          value={draft.values[whyField(question)] ?? ''}
+          onValue={(why) => draft.set(whyField(question), why)}
+          maxLength={200}
+          {...(message ? { problem: message } : {})}
+        />
+      ) : scale.kind === 'measured' ? (
+        <NumberField
+          label={name}
+          unit={scale.unitOfMeasure}
+          value={number}
+          onValue={take}
+          size="bench"
+          {...(message ? { problem: message } : {})}
+        />
+      ) : (
+        <ScalePad name={name} scale={scale} value={number} onPick={take} />
+      )}
+      {message && !skipped && scale.kind !== 'measured' ? (
+        <p className={styles.trouble} role="alert">
+          {message}
+        </p>
+      ) : null}
+      <Button
+        kind="quiet"
+        size="small"
+        pressed={skipped}
+        onPress={() =>
+          skipped ? draft.clear(skippedField(question)) : draft.set(skippedField(question), 'yes')
+        }
+      >
+        {skipped ? 'Give an answer after all' : `No answer for ${name.toLowerCase()}`}
+      </Button>
+    </div>
+  )
+}

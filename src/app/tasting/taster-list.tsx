@@ -1,0 +1,52 @@
+import { Button } from '@/app/kit/button.tsx'
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import type { TasterState } from '@/core/tasting/tasting-state.ts'
+import { initialsOf } from './initials.ts'
+import { useTable } from './tasting-context.ts'
+import { useTableLog } from './use-table-log.ts'
+
+const presenceText: Record<TasterState['presence'], string> = {
+  awaited: 'awaited',
+  present: 'at the table',
+  declined: 'does not taste',
+  left: 'has left',
+}
+
+/** Everybody who may taste, with how many of their ballots are in; who did not come or had to go is marked, not forgotten. */
+export function TasterList() {
+  const { whole, state } = useTable()
+  return (
+    <LedgerTable
+      caption="Ballots by taster"
+      hideCaption
+      rowHead="Taster"
+      columns={[
+        { key: 'presence', head: '', align: 'text' },
+        { key: 'sealed', head: 'Sealed', align: 'figure' },
+        { key: 'change', head: '', align: 'text' },
+      ]}
+      rows={state.tasters.map((taster) => ({
+        key: taster.tasterId,
+        head: initialsOf(whole, taster.tasterId),
+        cells: [
+          `${presenceText[taster.presence]}${taster.knows ? ', knows which is which' : ''}`,
+          `${taster.answered} / ${taster.expected}`,
+          <PresenceButton key="presence" taster={taster} />,
+        ],
+      }))}
+    />
+  )
+}
+
+function PresenceButton({ taster }: { taster: TasterState }) {
+  const log = useTableLog()
+  const about = { kind: 'taster' as const, id: taster.tasterId }
+  const here = taster.presence === 'present'
+  if (taster.presence === 'declined' || taster.presence === 'left')
+    return <Button onPress={() => log({ kind: 'present', about })}>Is here</Button>
+  return (
+    <Button onPress={() => log({ kind: here ? 'left' : 'declined', about })}>
+      {here ? 'Has left' : 'Does not taste'}
+    </Button>
+  )
+}

@@ -1,0 +1,31 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { Button } from '@/app/kit/button.tsx'
+import { Notice } from '@/app/kit/notice.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { cautions, cautionsDefer } from '@/core/wording/cautions.ts'
+import styles from './tasting.module.css'
+
+const shown = new Set(['allergens', 'raw-dough', 'chilled-food'])
+
+/** Allergen and raw-dough cautions, before a first tasting; afterwards they stay in every report. */
+export function TastingCautions() {
+  const { notebook } = useServices()
+  const settings = useLiveQuery(() => notebook.settings(), [notebook])
+  if (!settings || settings.cautionsSeen.includes('tasting')) return null
+  const seen = () => notebook.keepSettings({ cautionsSeen: [...settings.cautionsSeen, 'tasting'] })
+  return (
+    <Notice kind="caution" title="Before the first tasting">
+      <div className={styles.stack}>
+        {cautions
+          .filter((caution) => shown.has(caution.topic))
+          .map((caution) => (
+            <p key={caution.topic}>
+              <b>{caution.title}.</b> {caution.text}
+            </p>
+          ))}
+        <p>{cautionsDefer}</p>
+        <Button onPress={seen}>Everyone was asked</Button>
+      </div>
+    </Notice>
+  )
+}

@@ -1,0 +1,65 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { useState } from 'react'
+import { EmptyState } from '@/app/kit/empty-state.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { tastingState } from '@/core/tasting/tasting-state.ts'
+import { AtTheTable } from './at-the-table.tsx'
+import { BakersDesk } from './bakers-desk.tsx'
+import styles from './tasting.module.css'
+import { TastingCautions } from './tasting-cautions.tsx'
+import { type Table, TableContext } from './tasting-context.ts'
+import { Welcome } from './welcome.tsx'
+
+/**
+ * Blind scoring on one device that is handed round. Whoever is at the table sees codes and questions; nothing on this page
+ * knows a level, letter or weight before unsealing, and no step of it makes an address of its own.
+ */
+export function TastingPlace({ trialId }: { trialId: string }) {
+  const { notebook } = useServices()
+  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const [tasterId, setTasterId] = useState<string | null>(null)
+  const [sessionId, setSessionId] = useState<string | null>(null)
+  if (!whole) return <Progress label="Opening the tasting" done={null} />
+  const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
+  const session = sessions.find((each) => each.id === sessionId) ?? sessions.at(-1)
+  if (!session) return <NothingToTaste trialId={trialId} />
+  const table: Table = { whole, session, state: tastingState(whole, session.id) }
+  return (
+    <TableContext value={table}>
+      <div className={styles.tasting}>
+        {tasterId === null ? (
+          <>
+            <PageHeading>Tasting</PageHeading>
+            <TastingCautions />
+            <Welcome onSit={setTasterId} sessions={sessions} onSession={setSessionId} />
+            <BakersDesk />
+          </>
+        ) : (
+          <AtTheTable key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />
+        )}
+      </div>
+    </TableContext>
+  )
+}
+
+function NothingToTaste({ trialId }: { trialId: string }) {
+  return (
+    <div className={styles.tasting}>
+      <PageHeading>Tasting</PageHeading>
+      <EmptyState
+        title="Nothing to taste yet"
+        action={
+          <LinkButton href={`#/trial/${trialId}/plan`} kind="primary">
+            Go to the plan
+          </LinkButton>
+        }
+      >
+        Serving codes are dealt when a session begins. Begin one at the foot of the plan, bake, then
+        come back here.
+      </EmptyState>
+    </div>
+  )
+}

@@ -1,0 +1,62 @@
+import { Button } from '@/app/kit/button.tsx'
+import { SelectField } from '@/app/kit/select-field.tsx'
+import type { Session } from '@/core/session/session-record.ts'
+import type { TasterState } from '@/core/tasting/tasting-state.ts'
+import { initialsOf } from './initials.ts'
+import styles from './tasting.module.css'
+import { useTable } from './tasting-context.ts'
+
+interface WelcomeProps {
+  sessions: readonly Session[]
+  onSession: (sessionId: string) => void
+  onSit: (tasterId: string) => void
+}
+
+/** The device between two tasters: pick your initials, then the codes come in your own order. */
+export function Welcome({ sessions, onSession, onSit }: WelcomeProps) {
+  const { whole, session, state } = useTable()
+  const seats = state.tasters.filter(({ presence }) => presence !== 'declined')
+  return (
+    <section className={styles.stack}>
+      {sessions.length > 1 ? (
+        <SelectField
+          label="Session"
+          value={session.id}
+          options={sessions.map(({ id, number }) => ({ value: id, label: `Session ${number}` }))}
+          onValue={onSession}
+        />
+      ) : null}
+      {state.seal === 'unsealed' ? (
+        <p className={styles.lead}>This tasting is unsealed; its ballots stand as they are.</p>
+      ) : seats.length === 0 ? (
+        <p className={styles.lead}>Nobody is at the table. Add tasters on the Plan page first.</p>
+      ) : (
+        <>
+          <p className={styles.lead}>Who is tasting now?</p>
+          <div className={styles.seats}>
+            {seats.map((taster) => (
+              <Button
+                key={taster.tasterId}
+                size="bench"
+                kind={taster.complete && taster.expected > 0 ? 'quiet' : 'plain'}
+                disabled={taster.presence === 'left'}
+                onPress={() => onSit(taster.tasterId)}
+              >
+                <span className={styles.seat}>
+                  <b>{initialsOf(whole, taster.tasterId)}</b>
+                  <span className={styles.quiet}>{progressText(taster)}</span>
+                </span>
+              </Button>
+            ))}
+          </div>
+        </>
+      )}
+    </section>
+  )
+}
+
+function progressText(taster: TasterState): string {
+  if (taster.presence === 'left') return 'has left'
+  if (taster.answered === 0) return 'not begun'
+  return taster.complete ? 'all sealed' : `${taster.answered} of ${taster.expected} sealed`
+}
