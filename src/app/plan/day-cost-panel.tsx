@@ -1,0 +1,56 @@
+import { memo, useMemo } from 'react'
+import { Section } from '@/app/kit/section.tsx'
+import { dayCost } from '@/core/design/day-cost.ts'
+import { durationText } from '@/core/wording/duration-text.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+import styles from './panel.module.css'
+import { usePlanPage } from './plan-page-context.ts'
+
+/** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
+export const DayCostPanel = memo(function DayCostPanel() {
+  const plan = usePlanPage((page) => page.plan)
+  const cost = useMemo(() => dayCost(plan), [plan])
+  if (!cost.ok)
+    return (
+      <Section title="What the day costs">
+        <p className={styles.soft}>
+          As soon as the batches can be made, dough, hours and bites stand here.
+        </p>
+      </Section>
+    )
+  const facts = [
+    ['Dough', `${decimalText(cost.doughGrams / 1000, 2)} kg`],
+    ['Batches', String(cost.batches)],
+    ['Pieces', String(cost.pieces)],
+    ['Tubs', String(cost.tubs)],
+    ...(cost.fridgePlaces > 0 ? [['Places in the fridge', String(cost.fridgePlaces)]] : []),
+    ['Hands on', durationText(cost.handsSeconds)],
+    [
+      'Oven',
+      `${durationText(cost.ovenSeconds)}, ${cost.loads} ${cost.loads === 1 ? 'load' : 'loads'}`,
+    ],
+    ['Bites a mouth', String(cost.bitesPerMouth)],
+    ...(cost.gramsPerMouth === null
+      ? []
+      : [['To eat, each', `${decimalText(cost.gramsPerMouth, 0)} g`]]),
+    ['First mix to last bite, about', durationText(cost.spanSeconds)],
+  ]
+  return (
+    <Section title="What the day costs" aside="one session">
+      <dl className={styles.facts}>
+        {facts.map(([what, howMuch]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{howMuch}</dd>
+          </div>
+        ))}
+      </dl>
+      {cost.tooManySamples ? (
+        <p className={styles.warn}>
+          {cost.samplesPerSitting} samples a sitting tire a palate: six are common practice. Serve
+          fewer flights or take a break between them.
+        </p>
+      ) : null}
+    </Section>
+  )
+})

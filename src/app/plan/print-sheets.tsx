@@ -1,0 +1,69 @@
+import { useEffect, useState } from 'react'
+import { createPortal } from 'react-dom'
+import { Button } from '@/app/kit/button.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import { Switch } from '@/app/kit/switch.tsx'
+import panel from './panel.module.css'
+import styles from './print-sheets.module.css'
+import { PrintedShopping } from './printed-shopping.tsx'
+import { PrintedWeighSheet } from './printed-weigh-sheet.tsx'
+import { TubLabels } from './tub-labels.tsx'
+import { useLetters } from './use-letters.ts'
+
+type Sheet = 'weigh' | 'shopping' | 'labels'
+
+/** Papers for the working day. The picked one alone goes to the printer; it is drawn first, then the print dialog opens. */
+export function PrintSheets() {
+  const [sheet, setSheet] = useState<Sheet | null>(null)
+  const [open, setOpen] = useState(false)
+  const dealt = useLetters().size > 0
+  useEffect(() => {
+    if (sheet === null) return
+    document.body.dataset.printsSheet = 'true'
+    const done = () => setSheet(null)
+    window.addEventListener('afterprint', done)
+    const frame = requestAnimationFrame(() => window.print())
+    return () => {
+      cancelAnimationFrame(frame)
+      window.removeEventListener('afterprint', done)
+      delete document.body.dataset.printsSheet
+    }
+  }, [sheet])
+  return (
+    <Section title="On paper">
+      <div className={styles.presses}>
+        <Button size="small" onPress={() => setSheet('weigh')}>
+          Print the weigh sheet
+        </Button>
+        <Button size="small" onPress={() => setSheet('shopping')}>
+          Print the shopping list
+        </Button>
+        <Button size="small" onPress={() => setSheet('labels')} disabled={!dealt}>
+          Print tub labels
+        </Button>
+      </div>
+      {dealt ? (
+        <Switch
+          label="Labels show the level"
+          hint="Leave this off where a taster may see the tubs: a blind label carries its letter alone."
+          on={open}
+          onSwitch={setOpen}
+        />
+      ) : (
+        <p className={panel.soft}>
+          Tub labels carry letters, which are dealt when a session begins.
+        </p>
+      )}
+      {sheet === null
+        ? null
+        : createPortal(
+            <div className={styles.sheet}>
+              {sheet === 'weigh' ? <PrintedWeighSheet /> : null}
+              {sheet === 'shopping' ? <PrintedShopping /> : null}
+              {sheet === 'labels' ? <TubLabels showsLevel={open} /> : null}
+            </div>,
+            document.body,
+          )}
+    </Section>
+  )
+}

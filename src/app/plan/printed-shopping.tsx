@@ -1,0 +1,31 @@
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { shoppingTotals } from '@/core/weighing/shopping-totals.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+import { usePlanPage } from './plan-page-context.ts'
+
+/** What to buy: each ingredient over all batches of a session and over all planned sessions. */
+export function PrintedShopping() {
+  const plan = usePlanPage((page) => page.plan)
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const rows = shoppingTotals(plan, kitchen).map((row) => ({
+    key: `${row.ingredientId} ${row.name}`,
+    head: row.name,
+    cells: [gramsWords(row.sessionGrams), gramsWords(row.totalGrams)],
+  }))
+  return (
+    <>
+      <h1>To buy</h1>
+      <p>{plan.question} Dusting flour, oil for tubs and toppings come on top.</p>
+      <LedgerTable
+        caption="Grams"
+        columns={[
+          { key: 'session', head: 'One session' },
+          { key: 'all', head: `All ${plan.plannedSessions} planned` },
+        ]}
+        rows={rows}
+      />
+    </>
+  )
+}
+
+const gramsWords = (grams: number) => decimalText(grams, grams < 10 ? 2 : 0)

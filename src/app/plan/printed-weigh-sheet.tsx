@@ -1,0 +1,48 @@
+import { useMemo } from 'react'
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
+import { BatchHead } from './batch-head.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { achievedRows, weighSheetRows } from './weigh-sheet-rows.ts'
+
+/** The weigh sheet as a page of its own. */
+export function PrintedWeighSheet() {
+  const plan = usePlanPage((page) => page.plan)
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
+  const water = useMemo(() => waterPlan(plan, kitchen), [plan, kitchen])
+  const columns = sheet.batches.map(({ levelId }) => ({
+    key: levelId ?? 'all',
+    head: <BatchHead levels={plan.levels} levelId={levelId} />,
+  }))
+  const waterRow = water.ok
+    ? [
+        {
+          key: 'water-celsius',
+          head: 'Water at, °C',
+          cells: water.batches.map((each) =>
+            decimalText(plan.temperature?.matched ? each.waterCelsius : water.oneWaterCelsius, 1),
+          ),
+        },
+      ]
+    : []
+  return (
+    <>
+      <h1>Weigh sheet</h1>
+      <p>
+        {plan.question} {plan.factor.name}, plan revision {plan.revision}
+      </p>
+      <LedgerTable
+        caption="Grams for one session"
+        columns={columns}
+        rows={[
+          ...weighSheetRows(sheet, plan.formula),
+          ...waterRow,
+          ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
+        ]}
+      />
+    </>
+  )
+}

@@ -1,0 +1,13 @@
+import { usePlanPage } from './plan-page-context.ts'
+import { useWhole } from './whole-context.ts'
+
+/** The letters of the latest session that runs this plan, by level; none before one is dealt. */
+export function useLetters(): ReadonlyMap<string, string> {
+  const { sessions } = useWhole()
+  const planId = usePlanPage((page) => page.plan.id)
+  const latest = sessions
+    .filter((session) => session.planId === planId)
+    .toSorted((a, b) => a.number - b.number)
+    .at(-1)
+  return new Map(latest?.dealt.letters.map(({ levelId, letter }) => [levelId, letter]))
+}

@@ -1,0 +1,109 @@
+import { memo, useMemo } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import { SideNote } from '@/app/kit/side-note.tsx'
+import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+import { BatchHead } from './batch-head.tsx'
+import styles from './panel.module.css'
+import { usePlanPage } from './plan-page-context.ts'
+import { usePlanParts } from './use-plan-parts.ts'
+import { spreadWords, waterWarnings, whyNoWater } from './water-words.ts'
+
+/** Each batch's water temperature, what one water for all would do, and what cannot be had from the tap. */
+export const WaterPanel = memo(function WaterPanel() {
+  const plan = usePlanParts([
+    'formula',
+    'factor',
+    'levels',
+    'doughs',
+    'steps',
+    'temperature',
+    'kitchenIds',
+  ])
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const change = usePlanPage((page) => page.change)
+  const water = useMemo(() => waterPlan(plan, kitchen), [plan, kitchen])
+  const { temperature } = plan
+  if (!temperature || !water.ok || water.batches.length === 0)
+    return (
+      <Section title="Water">
+        <p className={styles.soft}>{whyNoWater(water.ok ? 'no-batch' : water.reason)}</p>
+      </Section>
+    )
+  const { matched } = temperature
+  const tenths = (value: number) => decimalText(value, 1)
+  const columns = water.batches.map(({ levelId }) => ({
+    key: levelId ?? 'all',
+    head: <BatchHead levels={plan.levels} levelId={levelId} />,
+  }))
+  const rows = matched
+    ? [
+        {
+          key: 'water',
+          head: 'Water',
+          cells: water.batches.map((each) => tenths(each.waterCelsius)),
+        },
+        ...(water.batches.some((each) => each.ice?.ok)
+          ? [
+              {
+                key: 'ice',
+                head: 'Ice in place of water, g',
+                cells: water.batches.map((each) =>
+                  each.ice?.ok ? decimalText(each.ice.grams, 0) : '',
+                ),
+              },
+            ]
+          : []),
+      ]
+    : [
+        {
+          key: 'water',
+          head: 'Water',
+          cells: water.batches.map(() => tenths(water.oneWaterCelsius)),
+        },
+        {
+          key: 'dough',
+          head: 'Dough then',
+          cells: water.batches.map((each) => tenths(each.oneWaterDoughCelsius)),
+          quiet: true,
+        },
+      ]
+  return (
+    <Section title="Water" aside={`for dough of ${tenths(water.wantedDoughCelsius)} °C`}>
+      <LedgerTable caption="Water temperature, °C" hideCaption columns={columns} rows={rows} />
+      <p className={styles.words}>{spreadWords(water, matched)}</p>
+      {matched ? null : (
+        <div>
+          <Button
+            size="small"
+            onPress={() =>
+              change((now) => ({
+                ...now,
+                temperature: now.temperature && { ...now.temperature, matched: true },
+              }))
+            }
+          >
+            Match the water
+          </Button>
+        </div>
+      )}
+      {waterWarnings(water).map((warning) => (
+        <p key={warning} className={styles.warn}>
+          {warning}
+        </p>
+      ))}
+      <SideNote label="How this was computed">
+        <p>
+          A heat balance over flour, water and whatever else goes into the bowl, with the wetting
+          heat of the flour that is still dry and the mixing work. A kitchen thermometer is good to
+          0.5 to 1 °C, so smaller differences are not worth chasing. The simple rule (temperatures
+          added up, friction taken off) would say{' '}
+          {tenths(water.batches[0]?.simpleRuleCelsius ?? water.oneWaterCelsius)} °C for all and miss
+          by {water.batches.map((each) => tenths(each.simpleRuleDoughErrorCelsius)).join(', ')} °C.
+        </p>
+      </SideNote>
+    </Section>
+  )
+})

@@ -1,0 +1,47 @@
+import { memo, useMemo } from 'react'
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import { levelRiders } from '@/core/trial/level-riders.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { shortUnit } from '@/core/wording/number-text.ts'
+import { BatchHead } from './batch-head.tsx'
+import { DoseAdviceList } from './dose-advice-list.tsx'
+import { NeighbourWords } from './neighbour-words.tsx'
+import { usePlanPage } from './plan-page-context.ts'
+import { usePlanParts } from './use-plan-parts.ts'
+import { achievedRows, riderRows, weighSheetRows } from './weigh-sheet-rows.ts'
+import { weighedParts } from './weighed-parts.ts'
+
+/** The weigh sheet of one session, live: every batch's weights on the plan's scales, and what they come to. */
+export const WeighSheetPanel = memo(function WeighSheetPanel() {
+  const plan = usePlanParts(weighedParts)
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
+  const riders = useMemo(() => levelRiders(plan), [plan])
+  const columns = useMemo(
+    () =>
+      sheet.batches.map(({ levelId }) => ({
+        key: levelId ?? 'all',
+        head: <BatchHead levels={plan.levels} levelId={levelId} />,
+      })),
+    [sheet, plan.levels],
+  )
+  if (sheet.batches.length === 0)
+    return (
+      <Section title="Weigh sheet">
+        <p>The weights of every batch stand here as soon as there is a level and a flour.</p>
+      </Section>
+    )
+  const rows = [
+    ...weighSheetRows(sheet, plan.formula),
+    ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
+    ...(riders.length === sheet.batches.length ? riderRows(riders) : []),
+  ]
+  return (
+    <Section title="Weigh sheet" aside="grams, for one session">
+      <LedgerTable caption="Weigh sheet" hideCaption columns={columns} rows={rows} />
+      <NeighbourWords sheet={sheet} levels={plan.levels} />
+      <DoseAdviceList sheet={sheet} />
+    </Section>
+  )
+})

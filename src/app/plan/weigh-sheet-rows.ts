@@ -1,0 +1,93 @@
+import type { LevelRiders } from '@/core/trial/level-riders.ts'
+import { stepDecimals } from '@/core/units/round-to-step.ts'
+import type { WeighLine } from '@/core/weighing/batch-weights.ts'
+import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+
+/** A line of the weigh sheet as it is written: one text a batch, empty where a batch takes none. */
+export interface WrittenRow {
+  key: string
+  head: string
+  cells: string[]
+  quiet: boolean
+}
+
+/** Weights written with the decimals that their scale shows; without a scale with one, under 10 g with two. */
+export function weighSheetRows(
+  sheet: WeighSheet,
+  plan: { preferments: readonly { id: string; name: string }[] },
+): WrittenRow[] {
+  return sheet.rows.map((row) => ({
+    key: row.key,
+    head: rowHead(row, plan.preferments),
+    cells: row.cells.map((cell) => (cell ? gramsText(cell) : '')),
+    quiet: row.what === 'all-of-preferment',
+  }))
+}
+
+function rowHead(row: SheetRow, preferments: readonly { id: string; name: string }[]): string {
+  if (row.what === 'all-of-preferment') return `${row.name}, all of it`
+  if (row.what === 'starter') return `${row.name}, ripe`
+  const into = preferments.find(({ id }) => id === row.prefermentId)
+  if (row.into === 'preferment' && into) return `${row.name}, for the ${into.name}`
+  return row.what === 'dose' ? `${row.name}, from the shared mix` : row.name
+}
+
+export function gramsText({
+  grams,
+  resolutionGrams,
+}: Pick<WeighLine, 'grams' | 'resolutionGrams'>): string {
+  const decimals =
+    resolutionGrams === null ? (Math.abs(grams) < 10 ? 2 : 1) : stepDecimals(resolutionGrams)
+  return decimalText(grams, decimals)
+}
+
+/** What the weights come to: dough of each batch, and the level that the rounded weights make with its uncertainty. */
+export function achievedRows(sheet: WeighSheet, unit: string): WrittenRow[] {
+  const rows = [
+    {
+      key: 'dough',
+      head: 'Dough',
+      cells: sheet.batches.map(({ doughGrams }) => decimalText(doughGrams, 0)),
+      quiet: true,
+    },
+  ]
+  if (sheet.batches.every(({ achieved }) => achieved === null) || sheet.scales.length === 0)
+    return rows
+  const cells = sheet.batches.map(({ achieved }) => {
+    if (!achieved) return ''
+    const decimals = uncertaintyDecimals(achieved.expandedUncertainty)
+    return `${decimalText(achieved.value, decimals)} ± ${decimalText(achieved.expandedUncertainty, decimals)}`
+  })
+  return [...rows, { key: 'achieved', head: `Achieved, ${unit}`, cells, quiet: true }]
+}
+
+/** Decimals that show an uncertainty with one leading figure: 0.2, 0.04. Between none and four. */
+function uncertaintyDecimals(uncertainty: number): number {
+  if (!(uncertainty > 0)) return 1
+  return Math.min(4, Math.max(0, Math.ceil(-Math.log10(uncertainty))))
+}
+
+/** What rides along with the level on the formula's side, where it does: piece mass, flour in a piece, salt and yeast of the water. */
+export function riderRows(riders: readonly LevelRiders[]): WrittenRow[] {
+  return [
+    riderRow('piece', 'Mass of a piece, g', riders, (each) => each.pieceGrams, 0),
+    riderRow('flour-piece', 'Flour in a piece, g', riders, (each) => each.flourPerPieceGrams, 1),
+    riderRow('salt', 'Salt in the water, %', riders, (each) => each.saltPercentOfWater, 2),
+    riderRow('yeast', 'Yeast in the water, %', riders, (each) => each.yeastPercentOfWater, 2),
+  ].filter((row) => new Set(row.cells).size > 1)
+}
+
+function riderRow(
+  key: string,
+  head: string,
+  riders: readonly LevelRiders[],
+  of: (riders: LevelRiders) => number | null,
+  decimals: number,
+): WrittenRow {
+  const cells = riders.map((each) => {
+    const value = of(each)
+    return value === null ? '' : decimalText(value, decimals)
+  })
+  return { key, head, cells, quiet: true }
+}
