@@ -1,0 +1,68 @@
+import type { Conclusion } from '@/core/findings/conclusion.ts'
+import type { FindingsDocument } from '@/core/findings/findings-document.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { sealed } from '@/core/whole-trial/sealed.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { answerSection } from './answer-section.ts'
+import { cautionsSection } from './cautions-section.ts'
+import { curvesOf } from './curves-of.ts'
+import { designSection } from './design-section.ts'
+import { failuresSection } from './failures-section.ts'
+import { happenedSection } from './happened-section.ts'
+import { lettersByName } from './letters-of.ts'
+import { originSection } from './origin-section.ts'
+import { questionSection } from './question-section.ts'
+import type { ReportDocument } from './report-block.ts'
+import { resultSections } from './results-section.ts'
+import { weightsSection } from './weights-section.ts'
+
+export interface ReportInput {
+  whole: WholeTrial
+  scores: ScoreTable
+  findings: FindingsDocument
+  conclusion: Conclusion
+  /** The version of the program that makes the report. */
+  version: string
+  /** True when the one who asks knows that a sealed trial is looked at. */
+  unsealed: boolean
+}
+
+export type MadeReport =
+  | { ok: true; document: ReportDocument }
+  | { ok: false; reason: 'still-sealed' }
+
+/**
+ * The report of a trial: one document that someone else can check, from the question to the cautions. Its numbers are
+ * those of the findings document it is given. A sealed trial gives none.
+ */
+export function reportDocument(input: ReportInput): MadeReport {
+  const { whole, scores, findings, conclusion, version } = input
+  if (!input.unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
+  const plan = planInForce(whole)
+  const found = {
+    scores,
+    findings,
+    curves: curvesOf(scores, findings),
+    letters: lettersByName(whole),
+  }
+  return {
+    ok: true,
+    document: {
+      title: plan.question,
+      note: whole.trial.note,
+      sections: [
+        answerSection(found, conclusion),
+        questionSection(plan),
+        designSection(whole),
+        weightsSection(plan),
+        happenedSection(whole),
+        ...resultSections(found),
+        failuresSection(whole),
+        originSection(whole, findings),
+        cautionsSection(),
+      ],
+      madeBy: `Made by Evenhand ${version}.`,
+    },
+  }
+}

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest'
+import { conclusionOf } from '@/core/findings/conclusion.ts'
+import { findings } from '@/core/findings/findings.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import { reportDocument } from '@/core/report/report-document.ts'
+import { reportHtml } from '@/core/report/report-html.ts'
+import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import { wholeTrialOf } from '../../whole-trial-of.ts'
+import { bakeClubScores } from './bake-club-scores.ts'
+
+const scores = bakeClubScores()
+const found = findings(scores, { seed: 7, resamples: null })
+const nasty = '<script>alert("x")</script> & [a](b) | # end'
+
+function made(question = 'How wet should our focaccia be?') {
+  const whole = wholeTrialOf()
+  const plan = whole.plans[0]
+  if (!plan) throw new Error('the trial has a plan')
+  plan.question = question
+  const report = reportDocument({
+    whole,
+    scores,
+    findings: found,
+    conclusion: conclusionOf(found, scores, { toMend: 0 }),
+    version: '0.1.0',
+    unsealed: false,
+  })
+  if (!report.ok) throw new Error('the trial is unsealed')
+  return report.document
+}
+
+/** Tags as a stack: every opened element is closed in its order, attributes are quoted. */
+function wellFormed(html: string): boolean {
+  const voids = new Set(['meta', '!doctype', 'br'])
+  const stack: string[] = []
+  for (const [, slash, name = '', rest = ''] of html
+    .replace(/<style>[\s\S]*?<\/style>/, '')
+    .matchAll(/<(\/?)([!a-zA-Z][a-zA-Z0-9]*)((?:\s+[^\s=>/]+(?:="[^"]*")?)*\s*\/?)>/g)) {
+    if (voids.has(name.toLowerCase()) || rest.endsWith('/')) continue
+    if (slash === '') stack.push(name)
+    else if (stack.pop() !== name) return false
+  }
+  return stack.length === 0
+}
+
+describe('the report as one HTML file', () => {
+  test('is well formed and needs nothing from outside: no link, script, picture or style address', () => {
+    const html = reportHtml(made())
+    expect(wellFormed(html)).toBe(true)
+    expect(html).not.toMatch(/https?:|\/\/|<script|<link|<img|@import|url\((?!#)|\bsrc=|\bhref=/i)
+  })
+
+  test('escapes what a person typed, in texts, titles and pictures', () => {
+    const html = reportHtml(made(nasty))
+    expect(html).not.toContain('<script')
+    expect(html).toContain('&lt;script&gt;alert(&quot;x&quot;)&lt;/script&gt; &amp; [a](b) | # end')
+    expect(wellFormed(html)).toBe(true)
+  })
+
+  test('says the note that travels with the trial', () => {
+    expect(reportHtml(made())).toContain('all data invented')
+  })
+
+  test('shows every mean of the factor rung as the findings have it', () => {
+    const html = reportHtml(made())
+    const factor = found.responses[0]?.factor
+    if (!factor || !isPresent(factor)) throw new Error('three sessions answer the factor rung')
+    for (const mean of factor.means) {
+      const row = new RegExp(`>${mean.level} %</th><td class="fig">([0-9.]+)</td>`, 'g')
+      const shown = [...html.matchAll(row)].map(([, text]) => Number(text))
+      expect(
+        shown.some((value) => Math.abs(value - mean.estimate) < 0.006),
+        `${mean.level}`,
+      ).toBe(true)
+    }
+    expect(html).toContain(`<td class="fig">${factor.f.toFixed(2)}</td>`)
+  })
+
+  test('draws every recorded value of a response as one point', () => {
+    const html = reportHtml(made())
+    // 5 levels × 8 tasters × 3 sessions, two responses
+    expect(html.match(/class="point"/g)).toHaveLength(240)
+  })
+})
+
+describe('the report as Markdown', () => {
+  test('has one heading a section and tables whose rows have the cells of their head', () => {
+    const text = reportMarkdown(made())
+    expect(text.match(/^## /gm)?.length).toBe(made().sections.length)
+    for (const table of text.matchAll(/(?:^\|.*\|$\n?)+/gm)) {
+      const counts = table[0]
+        .trim()
+        .split('\n')
+        .map((row) => row.replace(/\\\|/g, '').split('|').length)
+      expect(new Set(counts).size).toBe(1)
+    }
+  })
+
+  test('escapes what a person typed', () => {
+    const text = reportMarkdown(made(nasty))
+    expect(text).not.toContain('<script')
+    expect(text).toContain('\\[a\\](b) \\| # end')
+  })
+})
+
+test('a sealed trial gives no report', () => {
+  const whole = wholeTrialOf()
+  whole.events = whole.events.filter(
+    (event) => event.kind !== 'unsealed' && event.kind !== 'tasting-closed',
+  )
+  const conclusion = conclusionOf(found, scores, { toMend: 0 })
+  expect(
+    reportDocument({ whole, scores, findings: found, conclusion, version: '1', unsealed: false }),
+  ).toEqual({ ok: false, reason: 'still-sealed' })
+})
