@@ -8,7 +8,7 @@ import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 
 /** The ballots of the same taster about the same thing that no later one has replaced. */
-const standing = (ballots: readonly Ballot[], ballot: NewBallot) => {
+const standing = (ballots: readonly Ballot[], ballot: Ballot) => {
   const replaced = new Set(ballots.map((each) => each.replaces))
   return ballots.filter(
     (each) =>
@@ -27,12 +27,12 @@ export async function sealBallot(
   ballot: NewBallot,
 ): Promise<Ballot> {
   return await changeTrial(store, ballot.trialId, async (whole) => {
-    const before = standing(whole.ballots, ballot)
-    const asReplaced = before.some((each) => each.id === ballot.replaces)
-    if (before.length > 0 ? !asReplaced : ballot.replaces !== undefined)
-      throw new NotebookFailure('refused-record', 'a ballot replaces the standing one, by its id')
     const { device, first: count } = await nextCounts(store, 1)
     const sealed = checked(ballotShape, { ...ballot, id: newId(), device, count, at: now() })
+    const before = standing(whole.ballots, sealed)
+    const asReplaced = before.some((each) => each.id === sealed.replaces)
+    if (before.length > 0 ? !asReplaced : sealed.replaces !== undefined)
+      throw new NotebookFailure('refused-record', 'a ballot replaces the standing one, by its id')
     await store.ballots.add(sealed)
     return { now: { ballots: [...whole.ballots, sealed] }, told: sealed }
   })

@@ -1,0 +1,97 @@
+import 'fake-indexeddb/auto'
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
+import { describe, expect, test } from 'vitest'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { planOf, wholeTrialOf } from '../whole-trial-of.ts'
+import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+
+const bytesOf = async (blob: Blob | undefined) =>
+  blob ? [...new Uint8Array(await blob.arrayBuffer())] : undefined
+
+async function fullNotebook() {
+  const notebook = await notebookWithTrial()
+  await notebook.createTrial({ ...planOf(), id: 'plan-2', trialId: 'trial-2' })
+  await notebook.bin('trial-2', true)
+  await notebook.keepSettings({ appearance: 'dark', cautionsSeen: ['oven'] })
+  const photo = { id: 'photo-2', trialId: 'trial-1', at: testNow, mediaType: 'image/png' as const }
+  const picture = new Blob([new Uint8Array([137, 80, 78, 71, 0, 255])], { type: 'image/png' })
+  await notebook.addPhoto({ ...photo, widthPixels: 2, heightPixels: 2 }, picture)
+  return notebook
+}
+
+/** The backup with some of its files changed; undefined takes one out. */
+async function tampered(backup: Blob, files: Record<string, string | undefined>) {
+  const all = unzipSync(new Uint8Array(await backup.arrayBuffer()))
+  for (const [name, text] of Object.entries(files)) {
+    if (text === undefined) delete all[name]
+    else all[name] = strToU8(text)
+  }
+  return new Blob([new Uint8Array(zipSync(all))])
+}
+
+describe('backup and restore', () => {
+  test('N31: an empty notebook gets everything back but the other device’s name', async () => {
+    const first = await fullNotebook()
+    const second = notebookOf()
+    const { device } = await second.settings()
+    const restored = await second.restore(await first.backUp())
+    expect(restored).toMatchObject({ ok: true, trials: [{ ok: true }, { ok: true }] })
+    const there = await contentOf(first)
+    expect(await contentOf(second)).toEqual({ ...there, settings: { ...there.settings, device } })
+    expect(await bytesOf(await second.picture('photo-2'))).toEqual([137, 80, 78, 71, 0, 255])
+    expect((await second.picture('photo-2'))?.type).toBe('image/png')
+  })
+
+  test('N31: a backup is a plain zip of trial files and JSON', async () => {
+    const notebook = await fullNotebook()
+    const files = unzipSync(new Uint8Array(await (await notebook.backUp()).arrayBuffer()))
+    expect(Object.keys(files).sort()).toEqual([
+      ...['backup.json', 'kitchen.json', 'pictures/photo-2.png', 'settings.json'],
+      ...['trials/trial-1.json', 'trials/trial-2.json'],
+    ])
+    const { text } = await notebook.exportTrial('trial-1')
+    expect(strFromU8(files['trials/trial-1.json'] ?? new Uint8Array())).toBe(text)
+    expect(JSON.parse(strFromU8(files['backup.json'] ?? new Uint8Array()))).toEqual({
+      ...{ format: 'evenhand-backup', version: 1 },
+    })
+  })
+
+  test('N32: what is here stays; each trial comes in by the rules of import', async () => {
+    const backup = await (await fullNotebook()).backUp()
+    const other = notebookOf()
+    const whole = wholeTrialOf()
+    whole.trial.note = 'gone on by itself'
+    await other.importTrial(writeTrialFile(whole))
+    await other.keepKitchenThing({ id: 'taster-1', kind: 'taster', initials: 'XX' })
+    const broken = await tampered(backup, { 'trials/trial-3.json': '{' })
+    const restored = await other.restore(broken)
+    expect(restored.ok && [...restored.trials].map((each) => each.ok || each.reason)).toEqual([
+      ...['same-id-different-content', true, 'trouble'],
+    ])
+    expect((await other.wholeTrial('trial-1'))?.trial.note).toBe('gone on by itself')
+    expect(await other.wholeTrial('trial-2')).toBeDefined()
+    expect(await other.kitchen()).toContainEqual({ id: 'taster-1', kind: 'taster', initials: 'XX' })
+  })
+
+  test('N33: what is no sound backup is refused and nothing is touched', async () => {
+    const backup = await (await fullNotebook()).backUp()
+    const notebook = await notebookWithTrial()
+    const before = await contentOf(notebook)
+    const unsound = { ok: false, reason: 'not-a-backup' }
+    const kitchen = '[{"id":"x","kind":"spoon"}]'
+    const headed = (version: number) => `{"format":"evenhand-backup","version":${version}}`
+    for (const zip of [
+      new Blob(['no zip at all']),
+      backup.slice(0, backup.size / 2),
+      await tampered(backup, { 'backup.json': undefined }),
+      await tampered(backup, { 'kitchen.json': kitchen }),
+      await tampered(backup, { 'settings.json': '{"appearance":"dark"}' }),
+      await tampered(backup, { 'backup.json': headed(0) }),
+    ])
+      expect(await notebook.restore(zip)).toEqual(unsound)
+    expect(await notebook.restore(await tampered(backup, { 'backup.json': headed(2) }))).toEqual({
+      ...{ ok: false, reason: 'newer-version', found: 2, known: 1 },
+    })
+    expect(await contentOf(notebook)).toEqual(before)
+  })
+})

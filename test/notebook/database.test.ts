@@ -1,0 +1,175 @@
+import 'fake-indexeddb/auto'
+import { Dexie } from 'dexie'
+import { afterEach, describe, expect, test, vi } from 'vitest'
+import * as z from 'zod/mini'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+import { Store } from '@/notebook/store.ts'
+import { type Chain, type Content, type Migration, provedChain } from '@/trial-file/migration.ts'
+import { presentChain } from '@/trial-file/present-chain.ts'
+import { wholeTrialOf } from '../whole-trial-of.ts'
+import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+
+const services = { now: () => testNow, zone: 'Europe/Rome', newId: () => 'made', newSeed: () => 1 }
+const list = z.array(z.looseObject({}))
+
+/** Made-up past: version 1 called the trial's note remark, and a taster's initials sign. */
+const step: Migration = {
+  to: 2,
+  oldFile: z.strictObject({
+    ...{ format: z.literal('evenhand-trial'), version: z.literal(1), kitchen: list },
+    trial: z.looseObject({ remark: z.string() }),
+    ...{ plans: list, sessions: list, events: list, ballots: list, photos: list },
+  }),
+  content: (old) => {
+    const { remark, ...trial } = old.trial as Content
+    return { ...old, trial: { ...trial, note: remark } }
+  },
+  kitchenThing: (old) => {
+    const { sign, ...thing } = old
+    return sign === undefined ? old : { ...thing, initials: sign }
+  },
+  settings: (old) => old,
+}
+const chainOf = (migration: Migration): Chain =>
+  provedChain({ version: 2, migrations: [migration] })
+
+/** A notebook of the made-up version 1 under this name; what its tables hold is answered. */
+async function oldNotebook(name: string) {
+  const notebook = await notebookWithTrial(name)
+  notebook.close()
+  const store = new Store(name, presentChain)
+  const raw = (table: string) => store.table<Content, string>(table)
+  const { note, ...trial } = wholeTrialOf().trial
+  await raw('trials').put({ ...trial, remark: note })
+  await raw('kitchen').put({ id: 'taster-1', kind: 'taster', sign: 'RV' })
+  store.close()
+}
+
+/** All rows of a database as they lie, and its version, read without the notebook. */
+async function rowsOf(name: string) {
+  const raw = new Dexie(name)
+  await raw.open()
+  const tables = await Promise.all(
+    raw.tables.map(async (table) => [table.name, await table.toArray()] as const),
+  )
+  const { verno } = raw
+  raw.close()
+  return { verno, tables: Object.fromEntries(tables) }
+}
+
+afterEach(() => {
+  vi.restoreAllMocks()
+})
+
+describe('the database', () => {
+  test('N34: what was kept is there after closing and opening again', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const before = await contentOf(notebook)
+    notebook.close()
+    await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'closed' })
+    expect(await contentOf(notebookOf(name))).toEqual(before)
+  })
+
+  test('N35: a notebook of a newer version is refused and left untouched', async () => {
+    const name = freshName()
+    const newer = new Dexie(name)
+    newer.version(2).stores({ trials: 'id', baskets: 'id' })
+    await newer.table('baskets').add({ id: 'one' })
+    newer.close()
+    const before = await rowsOf(name)
+    expect(before.verno).toBe(2)
+    const notebook = notebookOf(name)
+    await expect(notebook.summaries()).rejects.toMatchObject({
+      ...{ name: 'NotebookFailure', reason: 'newer-database' },
+    })
+    await expect(notebook.kitchen()).rejects.toMatchObject({ reason: 'newer-database' })
+    expect(await rowsOf(name)).toEqual(before)
+  })
+
+  test('N36: an older notebook is brought up by the same step as a file', async () => {
+    const name = freshName()
+    await oldNotebook(name)
+    const notebook = createNotebook(name, services, chainOf(step))
+    expect(await notebook.wholeTrial('trial-1')).toEqual(wholeTrialOf())
+    expect(await notebook.summaries()).toHaveLength(1)
+    notebook.close()
+    expect((await rowsOf(name)).verno).toBe(2)
+  })
+
+  test.each([
+    ['a step that throws', { ...step, content: () => Dexie.Promise.reject(new Error('no')) as never }],
+    ['a row that does not fit its time', { ...step, oldFile: z.strictObject({ wine: z.string() }) }],
+  ])('N36: %s leaves the older notebook as it was', async (_, failing) => {
+    const name = freshName()
+    await oldNotebook(name)
+    const before = await rowsOf(name)
+    const notebook = createNotebook(name, services, chainOf(failing))
+    await expect(notebook.summaries()).rejects.toThrow()
+    notebook.close()
+    expect(await rowsOf(name)).toEqual(before)
+  })
+
+  test('N37: a notebook lets go when a newer version opens it, and says so', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const newer = new Dexie(name)
+    newer.version(9).stores({ trials: 'id' })
+    await newer.open()
+    await expect(notebook.wholeTrial('trial-1')).rejects.toMatchObject({ reason: 'closed-by-newer' })
+    newer.close()
+  })
+
+  test('N37: a notebook that another tab keeps from opening says that it is blocked', async () => {
+    const name = freshName()
+    await oldNotebook(name)
+    const stubborn = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open(name)
+      request.onsuccess = () => resolve(request.result)
+      request.onerror = () => reject(request.error)
+    })
+    const notebook = createNotebook(name, services, chainOf(step))
+    await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'blocked' })
+    stubborn.close()
+  })
+
+  test.each([['put'], ['add']] as const)(
+    'N38: when the device is full at %s, nothing of the change is stored',
+    async (method) => {
+      const notebook = await notebookWithTrial()
+      const before = await contentOf(notebook)
+      const store = Object.getPrototypeOf(await someStore())
+      vi.spyOn(store, method).mockImplementation(() => {
+        throw new DOMException('full', 'QuotaExceededError')
+      })
+      await expect(
+        notebook.log({
+          ...{ trialId: 'trial-1', sessionId: 'session-1', kind: 'note', text: 'long' },
+          about: { kind: 'batch', id: 'batch-1' },
+        }),
+      ).rejects.toMatchObject({ name: 'NotebookFailure', reason: 'out-of-room' })
+      vi.restoreAllMocks()
+      expect(await contentOf(notebook)).toEqual(before)
+    },
+  )
+
+  test('N39: a stored record that does not fit its shape is told as damaged', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const store = new Store(name, presentChain)
+    await store.table('events').update('event-003', { kind: 'sneeze' })
+    await expect(notebook.wholeTrial('trial-1')).rejects.toMatchObject({
+      ...{ reason: 'damaged', troubles: [{ reason: 'shape', pointer: '/events/2/kind' }] },
+    })
+    store.close()
+  })
+})
+
+/** Any object store of the database in use, to reach the methods all of them share. */
+async function someStore(): Promise<IDBObjectStore> {
+  const name = freshName()
+  const store = new Store(name, presentChain)
+  await store.open()
+  const found = store.backendDB().transaction('trials').objectStore('trials')
+  return found
+}
