@@ -35,14 +35,14 @@ export function checkEvent(
   references.known(`${at}/corrects`, event.corrects, eventIds)
   if (event.corrects === event.id)
     references.troubles.push({ pointer: `${at}/corrects`, names: event.id })
-  const all = <Item extends { id: string }>(pick: (plan: Plan) => Item[]) =>
-    idsOf(here.plans.flatMap(pick))
+  const all = (pick: (plan: Plan) => { id: string }[]) => idsOf(here.plans.flatMap(pick))
   switch (event.kind) {
     case 'weighed':
+      // A ripe starter is weighed whole, under its preferment's id.
       references.known(
         `${at}/ingredientId`,
         event.ingredientId,
-        all((plan) => plan.formula.ingredients),
+        all((plan) => [...plan.formula.ingredients, ...plan.formula.preferments]),
       )
       references.known(
         `${at}/prefermentId`,

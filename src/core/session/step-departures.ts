@@ -1,0 +1,62 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Departure } from './departures.ts'
+import type { Standing } from './effective-events.ts'
+import type { StepRun } from './step-runs.ts'
+
+/**
+ * Steps that ran outside their tolerance (those that end by the clock: a mark or reading sets its own time), steps passed over
+ * (a later one of the same dough or piece was begun), and repeats beyond the planned.
+ */
+export function stepDepartures(
+  runs: readonly StepRun[],
+  plan: Plan,
+  effective: readonly Standing[],
+): Departure[] {
+  return [...waits(runs), ...missing(runs), ...extra(runs, plan, effective)]
+}
+
+function waits(runs: readonly StepRun[]): Departure[] {
+  return runs.flatMap((run): Departure[] => {
+    const { unit, batchId, levelId, step, repeat, startedAt, stoppedAt } = run
+    if (startedAt === null || stoppedAt === null || step.endsBy.by !== 'clock') return []
+    const plannedSeconds = (step.kind === 'bake' ? 0 : step.handsSeconds) + step.waitSeconds
+    const doneSeconds = (stoppedAt - startedAt) / 1000
+    const { toleranceSeconds } = step
+    if (Math.abs(doneSeconds - plannedSeconds) <= toleranceSeconds) return []
+    const where = { unit, batchId, levelId, stepId: step.id, repeat }
+    return [{ what: 'wait', ...where, plannedSeconds, doneSeconds, toleranceSeconds }]
+  })
+}
+
+function missing(runs: readonly StepRun[]): Departure[] {
+  return runs.flatMap((run, index): Departure[] => {
+    const { unit, batchId, levelId, step, repeat } = run
+    if (run.startedAt !== null || run.stoppedAt !== null) return []
+    const later = runs
+      .slice(index + 1)
+      .some((one) => one.startedAt !== null && isSameLine(run, one))
+    return later ? [{ what: 'step-missing', unit, batchId, levelId, stepId: step.id, repeat }] : []
+  })
+}
+
+/** A later run of the same piece or dough, or of any piece of the dough. */
+const isSameLine = (run: StepRun, later: StepRun) =>
+  later.batchId === run.batchId && (run.unit.kind === 'batch' || later.unit.id === run.unit.id)
+
+function extra(runs: readonly StepRun[], plan: Plan, effective: readonly Standing[]): Departure[] {
+  const asked = new Map<string, number>()
+  for (const { unit, step, repeat } of runs) {
+    const key = `${unit.id} ${step.id}`
+    asked.set(key, Math.max(asked.get(key) ?? 0, repeat))
+  }
+  const steps = new Set(plan.steps.map((step) => step.id))
+  return effective.flatMap((event): Departure[] => {
+    if (event.kind !== 'step-started' || !steps.has(event.stepId)) return []
+    const { kind, id } = event.about
+    if (kind !== 'batch' && kind !== 'piece') return []
+    const planned = asked.get(`${id} ${event.stepId}`) ?? 0
+    if (event.repeat <= planned) return []
+    const { stepId, repeat } = event
+    return [{ what: 'step-extra', unit: { kind, id }, stepId, repeat, planned }]
+  })
+}
