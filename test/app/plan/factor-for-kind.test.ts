@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest'
+import { withFactorKind } from '@/app/plan/factor-for-kind.ts'
+import { factorKinds } from '@/app/plan/factor-kinds.ts'
+import { withFormula } from '@/app/plan/replace-formula.ts'
+import { planProblems } from '@/core/trial/plan-problems.ts'
+import { planShape } from '@/core/trial/plan-record.ts'
+import { counting, idOf, planOfTest } from './plan-of-test.ts'
+
+test.each(factorKinds.map(({ kind }) => kind))(
+  'turning the factor to %s gives a whole plan whose factor names what is there',
+  (kind) => {
+    const plan = withFactorKind(planOfTest(), kind, counting('new'))
+    expect(planShape.safeParse(plan).success).toBe(true)
+    expect(plan.factor.acts.on).toBe(kind)
+    const reasons = planProblems(plan).map(({ reason }) => reason)
+    expect(reasons).not.toContain('factor-names-nothing')
+    expect(reasons).not.toContain('factor-names-wrong-kind')
+    expect(reasons).not.toContain('one-dough-cannot-serve')
+  },
+)
+
+test('what the kind needs and the plan lacks is added: a poolish, a second flour, a cold proof', () => {
+  const plan = planOfTest()
+  expect(withFactorKind(plan, 'preferment-share', counting()).formula.preferments).toHaveLength(1)
+  const flours = withFactorKind(plan, 'flour-share', counting('new')).formula.ingredients
+  expect(flours.filter(({ kind }) => kind === 'flour').map(({ percent }) => percent)).toEqual([
+    100, 0,
+  ])
+  const steps = withFactorKind(plan, 'cold-hours', counting('new')).steps
+  expect(steps.filter(({ kind }) => kind === 'cold-proof')).toHaveLength(1)
+})
+
+test('a choice has options without numbers, so going there and back empties the levels', () => {
+  const choice = withFactorKind(planOfTest(), 'choice', counting('new'))
+  expect(choice.levels).toEqual([])
+  expect(withFactorKind(planOfTest(), 'salt', counting('new')).levels).toHaveLength(3)
+})
+
+test('another formula keeps the ids of what has the same name, and the factor stays on its water', () => {
+  const plan = planOfTest()
+  const formula = {
+    ingredients: [
+      { id: 'a', name: 'Rye flour', kind: 'flour' as const, percent: 100 },
+      { id: 'b', name: 'water', kind: 'water' as const, percent: 80 },
+    ],
+    preferments: [],
+    batchSize: { by: 'flour' as const, flourGrams: 300 },
+  }
+  const next = withFormula(plan, formula, counting('new'))
+  const [rye, water] = next.formula.ingredients
+  expect(rye?.id).toBe('new1')
+  expect(water?.id).toBe(idOf(plan, 'Water'))
+  expect(next.factor.acts).toEqual(plan.factor.acts)
+})
+
+test('another formula without water gets one when hydration is the factor', () => {
+  const formula = {
+    ingredients: [{ id: 'a', name: 'Rye flour', kind: 'flour' as const, percent: 100 }],
+    preferments: [],
+    batchSize: { by: 'flour' as const, flourGrams: 300 },
+  }
+  const next = withFormula(planOfTest(), formula, counting('new'))
+  const water = next.formula.ingredients.find(({ kind }) => kind === 'water')
+  expect(next.factor.acts).toEqual({ on: 'hydration', ingredientId: water?.id })
+})

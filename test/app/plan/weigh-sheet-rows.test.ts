@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest'
+import { achievedRows, riderRows, weighSheetRows } from '@/app/plan/weigh-sheet-rows.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { levelRiders } from '@/core/trial/level-riders.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { planOfTest } from './plan-of-test.ts'
+
+const scale: KitchenThing = {
+  id: 'scale',
+  kind: 'scale',
+  name: 'Bench scale',
+  resolutionGrams: 0.1,
+  capacityGrams: 2000,
+}
+
+test('weights are written with the decimals the scale shows', () => {
+  const plan = planOfTest()
+  const rows = weighSheetRows(weighSheet(plan, [scale]), plan.formula)
+  // 500 g flour: water 66, 70, 74 % = 330, 350, 370 g; salt 2 % = 10 g; yeast 0.8 % = 4 g.
+  expect(rows.map(({ head, cells }) => [head, ...cells])).toEqual([
+    ['Bread flour', '500.0', '500.0', '500.0'],
+    ['Water', '330.0', '350.0', '370.0'],
+    ['Salt', '10.0', '10.0', '10.0'],
+    ['Instant yeast', '4.0', '4.0', '4.0'],
+  ])
+})
+
+test('dough and the achieved level stand under them, with the uncertainty in one figure', () => {
+  const plan = planOfTest()
+  const rows = achievedRows(weighSheet(plan, [scale]), '%')
+  // Dough 500 × 1.688, 1.728, 1.768. u = 0.1/√6 = 0.0408 g; at 66 %: 66 √((u/330)² + (u/500)²) = 0.0098, U = 0.02.
+  expect(rows[0]?.cells).toEqual(['844', '864', '884'])
+  expect(rows[1]?.cells[0]).toBe('66.00 ± 0.02')
+})
+
+test('only what differs between the levels is said to ride along', () => {
+  const rows = riderRows(levelRiders(planOfTest()))
+  // Salt of the water: 2/66, 2/70, 2/74 = 3.03, 2.86, 2.70 %; yeast 0.8/66 … = 1.21, 1.14, 1.08 %.
+  expect(rows.map(({ key, cells }) => [key, ...cells])).toEqual([
+    ['salt', '3.03', '2.86', '2.70'],
+    ['yeast', '1.21', '1.14', '1.08'],
+  ])
+})
