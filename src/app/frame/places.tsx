@@ -7,4 +7,12 @@ export interface TrialPlace {
 }
 
 /** The five places of a trial in the order of the work; each is loaded when first opened. */
-export const trialPlaces: readonly TrialPlace[] = []
+export const trialPlaces: readonly TrialPlace[] = [
+  {
+    name: 'bench',
+    title: 'Bench',
+    View: lazy(async () => ({
+      default: (await import('@/app/bench/bench-place.tsx')).BenchPlace,
+    })),
+  },
+]

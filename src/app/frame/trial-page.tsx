@@ -30,7 +30,7 @@ export function TrialPage({ trialId, placeName }: { trialId: string; placeName: 
     <>
       <PageTitle parts={[place.title, cover.title]} />
       <TrialHead whole={found.whole} cover={cover} placeName={place.name} />
-      <main id="page" tabIndex={-1} className={styles.page}>
+      <main id="page" tabIndex={-1} className={`${styles.page} ${styles.placePage}`}>
         <ErrorBoundary key={`${trialId}/${place.name}`} what={`the ${place.title} page`}>
           <Suspense fallback={<Progress label={`Opening ${place.title}`} done={null} />}>
             <place.View trialId={trialId} />

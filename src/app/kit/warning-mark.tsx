@@ -9,7 +9,6 @@ export function WarningMark() {
       style={{ verticalAlign: '-0.1em' }}
     >
       <path d="M8 0.8 15.2 8 8 15.2 0.8 8Z" fill="currentColor" />
-      <path d="M8 4v5M8 10.7v1.5" stroke="var(--paper)" strokeWidth="1.7" />
     </svg>
   )
 }

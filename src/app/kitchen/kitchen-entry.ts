@@ -2,7 +2,7 @@ import { typedNumber, typedNumberText } from '@/app/kit/typed-number.ts'
 import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
 import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
 
-export type Typed = Readonly<Record<string, string>>
+export type Typed = Readonly<Partial<Record<string, string>>>
 
 export type KitchenEntry =
   | { ok: true; thing: KitchenThing }

@@ -1,4 +1,16 @@
-import { formatHex, type Oklch, wcagContrast } from 'culori'
+import {
+  formatHex,
+  useMode as knowMode,
+  modeLrgb,
+  modeOklab,
+  modeOklch,
+  modeRgb,
+  type Oklch,
+  wcagContrast,
+} from 'culori/fn'
+
+// Only the colour spaces between OKLCH and the screen: the whole library would not fit the first load.
+for (const mode of [modeLrgb, modeOklab, modeOklch, modeRgb]) knowMode(mode)
 
 export type Appearance = 'light' | 'dark'
 
