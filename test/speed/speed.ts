@@ -1,0 +1,45 @@
+import { cpus } from 'node:os'
+import { bootstrapOfBest } from '@/core/findings/bootstrap-of-best.ts'
+import { cellsOf } from '@/core/findings/cells.ts'
+import { piecesRung } from '@/core/findings/higher-rungs.ts'
+import { responseFindings } from '@/core/findings/response-findings.ts'
+import { tasterMeans } from '@/core/findings/taster-means.ts'
+import { scoresForSpeed } from './scores-for-speed.ts'
+import { medianMilliseconds } from './timed.ts'
+
+/** Measures what a baker waits for and prints it with the machine it ran on; compares nothing. */
+export function run(): void {
+  const [cpu] = cpus()
+  const say = (what: string, milliseconds: number) =>
+    process.stdout.write(`${milliseconds.toFixed(2).padStart(10)} ms  ${what}\n`)
+  process.stdout.write(
+    `Node ${process.version}, ${cpus().length} x ${cpu?.model ?? 'unknown'}; medians\n`,
+  )
+  const middling = scoresForSpeed({ levels: 5, tasters: 10, sessions: 2 })
+  const cells = cellsOf(middling, 0)
+  const higher = { is: 'higher' } as const
+  say(
+    'one rung with all pairs, 5 levels x 10 tasters x 2 sessions',
+    medianMilliseconds(() => piecesRung(middling, cells, tasterMeans(cells, 5), higher), 101),
+  )
+  say(
+    'bootstrap of the best, 10,000 resamples, same shape',
+    medianMilliseconds(() => bootstrapOfBest(middling, 0, { seed: 1, resamples: 10_000 }), 21),
+  )
+  const large = scoresForSpeed({ levels: 6, tasters: 12, sessions: 4 })
+  say(
+    'all findings of one response, 6 levels x 12 tasters x 4 sessions, no bootstrap',
+    medianMilliseconds(() => responseFindings(large, 0, null), 51),
+  )
+  const sessionsOf = (rows: number) => Math.ceil(rows / 72)
+  const times = [10_000, 100_000].map((rows) => {
+    const scores = scoresForSpeed({ levels: 6, tasters: 12, sessions: sessionsOf(rows) })
+    const time = medianMilliseconds(() => responseFindings(scores, 0, null), 5)
+    say(`all findings of one response, ${scores.rows.length.toLocaleString('en')} scores`, time)
+    return time
+  })
+  const [small = 1, big = 0] = times
+  process.stdout.write(
+    `${(big / small).toFixed(2).padStart(10)}     times longer for ten times the scores\n`,
+  )
+}
