@@ -1,5 +1,5 @@
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import { stageOf } from '@/core/whole-trial/stage.ts'
+import { sealed } from '@/core/whole-trial/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 
@@ -8,7 +8,6 @@ import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
  * name tells nothing but the day the trial was made: a question may hold a level.
  */
 export function trialFileName(whole: WholeTrial): string {
-  const stage = stageOf(whole)
   const day = new Date(whole.trial.createdAt).toISOString().slice(0, 10)
   const words = planInForce(whole)
     .question.normalize('NFKD')
@@ -17,8 +16,8 @@ export function trialFileName(whole: WholeTrial): string {
     .replace(/[^a-z0-9]+/g, '-')
     .slice(0, 60)
     .replace(/^-+|-+$/g, '')
-  const told = stage === 'planning' || stage === 'answered'
-  return `${told && words !== '' ? words : `trial-${day}`}.evenhand.json`
+  const told = !sealed(whole) && words !== ''
+  return `${told ? words : `trial-${day}`}.evenhand.json`
 }
 
 /** A trial as its file: name and text. */

@@ -9,7 +9,9 @@ export async function namedKitchen(
   store: Store,
   trial: Parameters<typeof kitchenIdsOf>[0],
 ): Promise<KitchenThing[]> {
-  const things = await store.kitchen.bulkGet([...kitchenIdsOf(trial)].sort((a, b) => (a < b ? -1 : 1)))
+  const things = await store.kitchen.bulkGet(
+    [...kitchenIdsOf(trial)].sort((a, b) => (a < b ? -1 : 1)),
+  )
   return things.filter((thing) => thing !== undefined)
 }
 

@@ -2,7 +2,8 @@ import 'fake-indexeddb/auto'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
-import { planOf, wholeTrialOf } from '../whole-trial-of.ts'
+import { planOf } from '../trial-of/plan-of.ts'
+import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 const bytesOf = async (blob: Blob | undefined) =>
@@ -18,6 +19,8 @@ async function fullNotebook() {
   await notebook.addPhoto({ ...photo, widthPixels: 2, heightPixels: 2 }, picture)
   return notebook
 }
+
+const fileOf = (files: Record<string, Uint8Array>, name: string) => files[name] ?? new Uint8Array()
 
 /** The backup with some of its files changed; undefined takes one out. */
 async function tampered(backup: Blob, files: Record<string, string | undefined>) {
@@ -45,13 +48,13 @@ describe('backup and restore', () => {
   test('N31: a backup is a plain zip of trial files and JSON', async () => {
     const notebook = await fullNotebook()
     const files = unzipSync(new Uint8Array(await (await notebook.backUp()).arrayBuffer()))
-    expect(Object.keys(files).sort()).toEqual([
+    expect(Object.keys(files).toSorted((a, b) => (a < b ? -1 : 1))).toEqual([
       ...['backup.json', 'kitchen.json', 'pictures/photo-2.png', 'settings.json'],
       ...['trials/trial-1.json', 'trials/trial-2.json'],
     ])
     const { text } = await notebook.exportTrial('trial-1')
-    expect(strFromU8(files['trials/trial-1.json'] ?? new Uint8Array())).toBe(text)
-    expect(JSON.parse(strFromU8(files['backup.json'] ?? new Uint8Array()))).toEqual({
+    expect(strFromU8(fileOf(files, 'trials/trial-1.json'))).toBe(text)
+    expect(JSON.parse(strFromU8(fileOf(files, 'backup.json')))).toEqual({
       ...{ format: 'evenhand-backup', version: 1 },
     })
   })
@@ -82,7 +85,7 @@ describe('backup and restore', () => {
     const headed = (version: number) => `{"format":"evenhand-backup","version":${version}}`
     for (const zip of [
       new Blob(['no zip at all']),
-      backup.slice(0, backup.size / 2),
+      backup.slice(0, Math.floor(backup.size / 2)),
       await tampered(backup, { 'backup.json': undefined }),
       await tampered(backup, { 'kitchen.json': kitchen }),
       await tampered(backup, { 'settings.json': '{"appearance":"dark"}' }),

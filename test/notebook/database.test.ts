@@ -98,8 +98,14 @@ describe('the database', () => {
   })
 
   test.each([
-    ['a step that throws', { ...step, content: () => Dexie.Promise.reject(new Error('no')) as never }],
-    ['a row that does not fit its time', { ...step, oldFile: z.strictObject({ wine: z.string() }) }],
+    [
+      'a step that throws',
+      { ...step, content: () => Dexie.Promise.reject(new Error('no')) as never },
+    ],
+    [
+      'a row that does not fit its time',
+      { ...step, oldFile: z.strictObject({ wine: z.string() }) },
+    ],
   ])('N36: %s leaves the older notebook as it was', async (_, failing) => {
     const name = freshName()
     await oldNotebook(name)
@@ -116,7 +122,9 @@ describe('the database', () => {
     const newer = new Dexie(name)
     newer.version(9).stores({ trials: 'id' })
     await newer.open()
-    await expect(notebook.wholeTrial('trial-1')).rejects.toMatchObject({ reason: 'closed-by-newer' })
+    await expect(notebook.wholeTrial('trial-1')).rejects.toMatchObject({
+      reason: 'closed-by-newer',
+    })
     newer.close()
   })
 

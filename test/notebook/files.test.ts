@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
-import { trialFileName } from '@/notebook/export-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { trialFileName } from '@/notebook/export-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
@@ -74,19 +74,36 @@ describe('trial files in and out', () => {
     const notebook = notebookOf()
     await notebook.keepKitchenThing({ id: 'taster-1', kind: 'taster', initials: 'RV' })
     await notebook.eraseTaster('taster-1')
-    const here = { id: 'tap-1', kind: 'tap', name: 'Pump', coldestCelsius: 9, warmestCelsius: 30 } as const
+    const here = {
+      id: 'tap-1',
+      kind: 'tap',
+      name: 'Pump',
+      coldestCelsius: 9,
+      warmestCelsius: 30,
+    } as const
     await notebook.keepKitchenThing(here)
     expect(await notebook.importTrial(text)).toMatchObject({ ok: true, already: false })
     const kitchen = await notebook.kitchen()
     expect(kitchen).toContainEqual(here)
-    expect(kitchen).toContainEqual({ id: 'taster-1', kind: 'taster', initials: '', erasedAt: testNow })
+    expect(kitchen).toContainEqual({
+      id: 'taster-1',
+      kind: 'taster',
+      initials: '',
+      erasedAt: testNow,
+    })
     expect(kitchen).toHaveLength(wholeTrialOf().kitchen.length)
     expect(await notebook.importTrial(text)).toMatchObject({ ok: true, already: true })
   })
 
   test('N27: an id that is a thing of another kind here is a clash', async () => {
     const notebook = notebookOf()
-    const scale = { id: 'taster-1', kind: 'scale', name: 'S', resolutionGrams: 1, capacityGrams: 9 } as const
+    const scale = {
+      id: 'taster-1',
+      kind: 'scale',
+      name: 'S',
+      resolutionGrams: 1,
+      capacityGrams: 9,
+    } as const
     await notebook.keepKitchenThing(scale)
     expect(await notebook.importTrial(text)).toEqual(clash)
     expect(await notebook.kitchen()).toEqual([scale])
@@ -134,7 +151,10 @@ describe('trial files in and out', () => {
   test('N30: the name tells the question only when nothing can be blind any more', () => {
     const answered = wholeTrialOf()
     expect(trialFileName(answered)).toBe('does-more-water-open-the-crumb.evenhand.json')
-    const sealed = { ...answered, events: answered.events.filter((each) => each.kind !== 'unsealed') }
+    const sealed = {
+      ...answered,
+      events: answered.events.filter((each) => each.kind !== 'unsealed'),
+    }
     // Made ten hours before the first mix of 2 May 2026, 06:00 UTC.
     expect(trialFileName(sealed)).toBe('trial-2026-05-01.evenhand.json')
     const named = (question: string) =>

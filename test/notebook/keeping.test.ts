@@ -41,7 +41,13 @@ describe('kitchen, drafts, settings', () => {
     const notebook = await notebookWithTrial()
     for (const id of ['scale-1', 'flour-1', 'taster-1'])
       await expect(notebook.removeKitchenThing(id)).rejects.toMatchObject({ reason: 'in-use' })
-    const tap = { id: 'tap-2', kind: 'tap', name: 'Well', coldestCelsius: 9, warmestCelsius: 9 } as const
+    const tap = {
+      id: 'tap-2',
+      kind: 'tap',
+      name: 'Well',
+      coldestCelsius: 9,
+      warmestCelsius: 9,
+    } as const
     await notebook.keepKitchenThing(tap)
     expect(await notebook.kitchen()).toContainEqual(tap)
     await notebook.removeKitchenThing('tap-2')
@@ -50,7 +56,12 @@ describe('kitchen, drafts, settings', () => {
 
   test('N21: an erased taster is nameless everywhere and stays so', async () => {
     const notebook = await notebookWithTrial()
-    await notebook.keepKitchenThing({ id: 'taster-1', kind: 'taster', initials: 'RV', note: 'likes rye' })
+    await notebook.keepKitchenThing({
+      id: 'taster-1',
+      kind: 'taster',
+      initials: 'RV',
+      note: 'likes rye',
+    })
     await notebook.eraseTaster('taster-1')
     const erased = { id: 'taster-1', kind: 'taster', initials: '', erasedAt: testNow } as const
     const whole = await notebook.wholeTrial('trial-1')
@@ -64,7 +75,9 @@ describe('kitchen, drafts, settings', () => {
     ).rejects.toMatchObject({ reason: 'refused-record' })
     await notebook.eraseTaster('taster-1')
     expect(await notebook.kitchen()).toContainEqual(erased)
-    await expect(notebook.eraseTaster('scale-1')).rejects.toMatchObject({ reason: 'refused-record' })
+    await expect(notebook.eraseTaster('scale-1')).rejects.toMatchObject({
+      reason: 'refused-record',
+    })
   })
 
   test('N22: a draft comes back as it was typed, until it is dropped', async () => {

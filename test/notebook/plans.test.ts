@@ -1,8 +1,9 @@
 import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
-import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
-import { planOf, wholeTrialOf } from '../whole-trial-of.ts'
+import type { OpenNotebook } from '@/notebook/notebook.ts'
+import { planOf } from '../trial-of/plan-of.ts'
+import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 const refused = { reason: 'refused-record' }
@@ -25,7 +26,9 @@ describe('plans', () => {
     expect(wholeTrialShape.safeParse(whole).success).toBe(true)
     expect(whole?.kitchen).toEqual(wholeTrialOf().kitchen)
     await expect(notebook.createTrial(planOf())).rejects.toMatchObject(refused)
-    await expect(notebook.createTrial({ ...planOf(), trialId: 'trial-2' })).rejects.toMatchObject(refused)
+    await expect(notebook.createTrial({ ...planOf(), trialId: 'trial-2' })).rejects.toMatchObject(
+      refused,
+    )
     expect(await notebook.summaries()).toHaveLength(1)
   })
 
@@ -85,7 +88,9 @@ describe('plans', () => {
     const session = wholeTrialOf().sessions[0]
     if (!session) throw new Error('the fixture has a session')
     await expect(notebook.beginSession({ ...session, number: 2 })).rejects.toMatchObject(refused)
-    await expect(notebook.beginSession({ ...session, planId: 'plan-9' })).rejects.toMatchObject(refused)
+    await expect(notebook.beginSession({ ...session, planId: 'plan-9' })).rejects.toMatchObject(
+      refused,
+    )
     await notebook.beginSession(session)
     expect((await notebook.wholeTrial(trialId))?.sessions).toEqual([session])
     await expect(notebook.beginSession({ ...session, number: 2 })).rejects.toMatchObject(refused)

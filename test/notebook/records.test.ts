@@ -4,7 +4,9 @@ import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { NewBallot, NewEvent } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
-import { begun, planOf, wholeTrialOf } from '../whole-trial-of.ts'
+import { begun } from '../trial-of/made-up-day.ts'
+import { planOf } from '../trial-of/plan-of.ts'
+import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 const inSession = { trialId: 'trial-1', sessionId: 'session-1' } as const
@@ -42,9 +44,17 @@ describe('records on their way in', () => {
     await expect(notebook.sealBallot(aboutless as NewBallot)).rejects.toMatchObject(refused)
     const nowhere = { ...planOf(), flights: 0 }
     await expect(notebook.keepPlan(nowhere)).rejects.toMatchObject(refused)
-    const thing = { id: 'scale-2', kind: 'scale', name: 'Fine', resolutionGrams: 0, capacityGrams: 9 }
+    const thing = {
+      id: 'scale-2',
+      kind: 'scale',
+      name: 'Fine',
+      resolutionGrams: 0,
+      capacityGrams: 9,
+    }
     await expect(notebook.keepKitchenThing(thing as never)).rejects.toMatchObject(refused)
-    await expect(notebook.addPhoto({ ...photo, widthPixels: 0 }, jpeg(1))).rejects.toMatchObject(refused)
+    await expect(notebook.addPhoto({ ...photo, widthPixels: 0 }, jpeg(1))).rejects.toMatchObject(
+      refused,
+    )
     expect(await contentOf(notebook)).toEqual(before)
   })
 
@@ -152,7 +162,10 @@ describe('log and ballots', () => {
     expect(two.map((event) => event.kind === 'note' && event.text)).toEqual([note.text, 'second'])
     expect((two[1]?.count ?? 0) - (two[0]?.count ?? 0)).toBe(1)
     await expect(
-      notebook.logAll([{ ...note, text: 'third' }, { ...note, at: -1 }]),
+      notebook.logAll([
+        { ...note, text: 'third' },
+        { ...note, at: -1 },
+      ]),
     ).rejects.toMatchObject({ reason: 'refused-record' })
     expect((await notebook.wholeTrial('trial-1'))?.events).toHaveLength(29 + 2)
     expect(await notebook.logAll([])).toEqual([])
@@ -202,9 +215,9 @@ describe('log and ballots', () => {
     await expect(notebook.sealBallot(replacing)).rejects.toMatchObject(refused)
     await notebook.sealBallot({ ...ballot, replaces: second.id })
     const elsewhere = { ...ballot, about: { kind: 'serving' as const, id: 'serving-2' } }
-    await expect(
-      notebook.sealBallot({ ...elsewhere, replaces: second.id }),
-    ).rejects.toMatchObject(refused)
+    await expect(notebook.sealBallot({ ...elsewhere, replaces: second.id })).rejects.toMatchObject(
+      refused,
+    )
     await notebook.sealBallot(elsewhere)
     expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4 + 4)
   })
@@ -221,6 +234,8 @@ describe('log and ballots', () => {
     await expect(notebook.addPhoto({ ...photo, id: 'photo-3' }, png)).rejects.toMatchObject({
       reason: 'refused-record',
     })
-    await expect(notebook.addPhoto(photo, jpeg(8))).rejects.toMatchObject({ reason: 'refused-record' })
+    await expect(notebook.addPhoto(photo, jpeg(8))).rejects.toMatchObject({
+      reason: 'refused-record',
+    })
   })
 })

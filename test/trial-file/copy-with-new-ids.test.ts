@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
 import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
 import { lastMoment, shiftStamps } from '@/trial-file/shift-stamps.ts'
-import { begun, wholeTrialOf } from '../whole-trial-of.ts'
+import { begun } from '../trial-of/made-up-day.ts'
+import { wholeTrialOf } from '../whole-trial-of.ts'
 
 const counting = () => {
   let last = 0

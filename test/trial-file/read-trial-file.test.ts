@@ -4,15 +4,19 @@ import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 
 type Node = Record<string, unknown>
+interface Sound extends Node {
+  trial: Node
+  plans: [Node & { factor: Node; responses: [Node] }]
+  events: Node[]
+  kitchen: Node[]
+}
 
-/** The sound file's document, for a test to break. */
-const documentOf = () =>
-  JSON.parse(writeTrialFile(wholeTrialOf())) as Node &
-    Record<'trial', Node> & {
-      plans: (Node & { factor: Node; responses: Node[] })[]
-      events: Node[]
-      kitchen: Node[]
-    }
+/** The sound file's document, and its one plan, for a test to break. */
+function documentOf(): Sound & { plan: Sound['plans'][0] } {
+  const document: Sound = JSON.parse(writeTrialFile(wholeTrialOf()))
+  const [plan] = document.plans
+  return Object.defineProperty({ ...document, plan }, 'plan', { enumerable: false })
+}
 const read = (document: unknown) => readTrialFile(JSON.stringify(document))
 const troubles = (document: unknown) => {
   const result = read(document)
@@ -64,16 +68,16 @@ describe('reading a trial file', () => {
     document.trial.seed = '7'
     document.trial.createdAt = 1.5
     document.trial.zone = ''
-    document.plans[0]!.factor.splitsAt = 'lunch'
-    document.plans[0]!.factor.acts = { on: 'weather' }
-    document.plans[0]!.responses[0]!.margin = 0
-    document.plans[0]!.flights = 0
-    document.plans[0]!.question = '   '
-    document.plans[0]!.tellApart = { test: 'paired', levelIds: ['level-1'] }
-    document.plans[0]!.id = 'plan 1'
-    document.events[0]!.kind = 'sneeze'
+    document.plan.factor.splitsAt = 'lunch'
+    document.plan.factor.acts = { on: 'weather' }
+    document.plan.responses[0].margin = 0
+    document.plan.flights = 0
+    document.plan.question = '   '
+    document.plan.tellApart = { test: 'paired', levelIds: ['level-1'] }
+    document.plan.id = 'plan 1'
+    Object.assign(document.events[0] ?? {}, { kind: 'sneeze' })
     document.ballots = {}
-    delete document.kitchen[0]!.lot
+    Reflect.deleteProperty(document.kitchen[0] ?? {}, 'lot')
     const found = troubles(document)
     const at = (pointer: string) =>
       found.find((each) => 'pointer' in each && each.pointer === pointer)
@@ -120,7 +124,7 @@ describe('reading a trial file', () => {
   test('F6: unknown keys are refused by name, however deep', () => {
     const document = documentOf()
     document.stars = 5
-    document.plans[0]!.factor['a/b~c'] = 1
+    document.plan.factor['a/b~c'] = 1
     expect(troubles(document)).toEqual([
       {
         reason: 'shape',
