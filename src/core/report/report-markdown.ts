@@ -1,4 +1,3 @@
-import { differenceText, intervalText } from '@/core/wording/difference-text.ts'
 import { escapeMarkdown } from './escape.ts'
 import type { ReportBlock, ReportDocument, TableBlock } from './report-block.ts'
 
@@ -33,17 +32,7 @@ function blockMarkdown(block: ReportBlock): string {
     case 'chart':
       return escapeMarkdown(block.alt)
     case 'pairs':
-      return tableMarkdown({
-        kind: 'table',
-        caption: block.title,
-        head: ['Pair', 'Difference', '95 % interval'],
-        rows: block.picture.rows.map((row) => [
-          `${row.a} → ${row.b}`,
-          differenceText(row.difference),
-          intervalText(row.low, row.high),
-        ]),
-        figures: [false, true, true],
-      })
+      return escapeMarkdown(block.alt)
   }
 }
 

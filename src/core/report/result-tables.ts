@@ -84,6 +84,23 @@ export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
   }
 }
 
+/** All pairs with their simultaneous intervals. */
+export function pairsTable(answer: Rung, scores: ScoreTable): TableBlock {
+  const unit = scores.factor.unitOfMeasure
+  return {
+    kind: 'table',
+    caption: 'All pairs, simultaneous 95 % intervals',
+    head: ['Pair', 'Difference', '95 % interval', 'p'],
+    rows: answer.pairs.map(({ a, b, difference, low, high, p }) => [
+      `${levelNameText(a, unit)} → ${levelNameText(b, unit)}`,
+      differenceText(difference),
+      intervalText(low, high),
+      probabilityText(p),
+    ]),
+    figures: [false, true, true, true],
+  }
+}
+
 /** Each level against the control. */
 export function againstControlTable(
   against: readonly AgainstControl[],

@@ -13,7 +13,13 @@ import { rungTitle } from '@/core/wording/rung-text.ts'
 import { tellApartSentence } from '@/core/wording/tell-apart-sentence.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 import { chartBlock, pairsBlock } from './result-pictures.ts'
-import { againstControlTable, levelsTable, meansTable, rungsTable } from './result-tables.ts'
+import {
+  againstControlTable,
+  levelsTable,
+  meansTable,
+  pairsTable,
+  rungsTable,
+} from './result-tables.ts'
 
 /** What the results of a report are made from; `curves` stand in the order of the responses, null where none is drawn. */
 export interface FoundScores {
@@ -60,7 +66,11 @@ function responseBlocks(
     return blocks
   }
   blocks.push({ kind: 'heading', text: `${rungTitle(rung)}: means and pairs` })
-  blocks.push(meansTable(answer, found.scores), pairsBlock(found, response, index, answer))
+  blocks.push(
+    meansTable(answer, found.scores),
+    pairsBlock(found, response, index, answer),
+    pairsTable(answer, found.scores),
+  )
   if (isPresent(answer.againstControl))
     blocks.push(againstControlTable(answer.againstControl, found.scores))
   return [...blocks, { kind: 'list', items: saidOf(found, response, index, answer) }]

@@ -9,7 +9,11 @@ export function bakeClubScores(): ScoreTable {
   const rows = [0, 1, 2].flatMap((session) =>
     values.flatMap((_, level) =>
       Array.from({ length: 8 }, (_unused, taster) => {
-        const shift = ((taster * 7 + level * 3 + session * 5) % 3) - 1
+        const shift =
+          ((taster * taster * 7 + level * level * 11 + session * 13 + taster * level * 3) % 4) - 1.5
+        const given = Math.round(
+          (liking[level] ?? 0) + shift * 0.8 + ((session * 2 + level) % 3) * 0.3,
+        )
         const harsh = taster % 4 === 0 ? -1 : 0
         return {
           session: `s${session + 1}`,
@@ -21,7 +25,7 @@ export function bakeClubScores(): ScoreTable {
           position: ((taster + level + session) % 5) + 1,
           minutes: 30 + ((taster * 3 + level * 7 + session * 11) % 20),
           handled: null,
-          values: [(liking[level] ?? 0) + shift + harsh, 4 + ((taster + session + level) % 3)],
+          values: [given + harsh, 4 + ((taster + session + level) % 3)],
         }
       }),
     ),

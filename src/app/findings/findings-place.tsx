@@ -1,0 +1,65 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { useMemo } from 'react'
+import { EmptyState } from '@/app/kit/empty-state.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
+import { FindingsPage } from './findings-page.tsx'
+import { LookFirst } from './look-first.tsx'
+import { mustSayLook } from './must-say-look.ts'
+
+/** The Findings place of a trial: sealed, nothing yet, a look before the end, or what the data support. */
+export function FindingsPlace({ trialId }: { trialId: string }) {
+  const { notebook } = useServices()
+  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
+  if (!whole || !scored) return <Progress label="Opening the findings" done={null} />
+  if (!scored.ok)
+    return (
+      <>
+        <PageHeading>Findings</PageHeading>
+        <EmptyState
+          title="Still sealed"
+          action={
+            <LinkButton href={`#/trial/${trialId}/tasting`} kind="primary">
+              Go to the tasting
+            </LinkButton>
+          }
+        >
+          The answer opens when the last ballot is in, so that nobody scores what they hope for.
+        </EmptyState>
+      </>
+    )
+  if (scored.scores.rows.length === 0)
+    return (
+      <>
+        <PageHeading>Findings</PageHeading>
+        <EmptyState
+          title="Nothing to compare yet"
+          action={
+            <LinkButton
+              href={`#/trial/${trialId}/${whole.sessions.length === 0 ? 'plan' : 'bench'}`}
+              kind="primary"
+            >
+              {whole.sessions.length === 0 ? 'Finish the plan' : 'Go to the bench'}
+            </LinkButton>
+          }
+        >
+          Findings need scores or measurements of at least two levels, side by side. Make the
+          doughs, taste them blind, and what they show stands here.
+        </EmptyState>
+      </>
+    )
+  return (
+    <>
+      <PageHeading>Findings</PageHeading>
+      {mustSayLook(whole) ? (
+        <LookFirst whole={whole} />
+      ) : (
+        <FindingsPage whole={whole} scores={scored.scores} />
+      )}
+    </>
+  )
+}

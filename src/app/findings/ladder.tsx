@@ -1,0 +1,30 @@
+import { Section } from '@/app/kit/section.tsx'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { Naming } from '@/core/wording/answer-of-rung.ts'
+import { rungLines } from '@/core/wording/rung-text.ts'
+import styles from './ladder.module.css'
+import { Method } from './method.tsx'
+
+const marks = { full: 'answers', half: 'leans', hollow: 'open' }
+
+/** The three rungs as a ladder: how far this evidence carries, lowest first. */
+export function Ladder({ found, naming }: { found: ResponseFindings; naming: Naming }) {
+  return (
+    <Section title="How far this carries">
+      <ol className={styles.ladder}>
+        {rungLines(found, naming).map((line) => (
+          <li key={line.rung} className={styles.rung}>
+            <span className={`${styles.mark} ${styles[line.mark]}`} aria-hidden="true" />
+            <p>
+              <b>{line.title}</b> <span className={styles.claim}>{line.claim}</span>
+              <span className={styles.says}>
+                {line.says} <span className={styles.hidden}>({marks[line.mark]})</span>
+              </span>
+            </p>
+          </li>
+        ))}
+      </ol>
+      <Method topics={['rungs', 'matter']} />
+    </Section>
+  )
+}

@@ -1,0 +1,59 @@
+import { lazy, Suspense } from 'react'
+import { Section } from '@/app/kit/section.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import { pairsBlock } from '@/core/report/result-pictures.ts'
+import { againstControlTable, pairsTable } from '@/core/report/result-tables.ts'
+import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { reasonText } from '@/core/wording/reason-text.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import { ChartWaiting } from './chart-waiting.tsx'
+import { BlockTable } from './levels-table.tsx'
+import { Method } from './method.tsx'
+
+const PairsChart = lazy(async () => ({
+  default: (await import('@/app/charts/pairs-chart.tsx')).PairsChart,
+}))
+
+interface PairsPartProps {
+  answer: FindingsAnswer
+  index: number
+  letters: ReadonlyMap<string, string>
+}
+
+/** Which levels differ: a picture of intervals against the margin, the same as tables, and the method. */
+export function PairsPart({ answer, index, letters }: PairsPartProps) {
+  const { scores, findings, curves } = answer
+  const found = findings.responses[index]
+  if (!found) return null
+  const rung = shownRung(found)
+  const shown = rung === null ? null : found[rung]
+  if (shown === null || !isPresent(shown))
+    return (
+      <Section title="Which differ">
+        <p>{reasonText(isPresent(found.factor) ? { reason: 'no-scores' } : found.factor)}</p>
+      </Section>
+    )
+  const block = pairsBlock({ scores, findings, curves, letters }, found, index, shown)
+  return (
+    <Section title="Which differ">
+      <ChartFrame
+        title={`Differences in ${found.name.toLocaleLowerCase('en')}`}
+        picture={
+          <Suspense fallback={<ChartWaiting heightPixels={block.picture.rows.length * 30 + 64} />}>
+            <PairsChart picture={block.picture} label={block.alt} />
+          </Suspense>
+        }
+        table={
+          <>
+            <BlockTable block={pairsTable(shown, scores)} />
+            {isPresent(shown.againstControl) ? (
+              <BlockTable block={againstControlTable(shown.againstControl, scores)} />
+            ) : null}
+          </>
+        }
+      />
+      <Method topics={['pairs', 'control']} />
+    </Section>
+  )
+}
