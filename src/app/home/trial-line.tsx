@@ -1,17 +1,18 @@
+import { lazy, Suspense } from 'react'
 import { Link } from 'wouter'
-import { LevelRail } from '@/app/kit/level-rail.tsx'
 import { useServices } from '@/app/services/services.ts'
-import type { Level } from '@/core/trial/level.ts'
-import type { Summary } from '@/notebook/summary-record.ts'
 import { dayText } from './day-text.ts'
 import styles from './home.module.css'
-import { isCovered, stageWords } from './stage-words.ts'
+import { stageWords } from './stage-words.ts'
 import { TrialMenu, type TrialMenuProps } from './trial-menu.tsx'
 
-type TrialLineProps = TrialMenuProps
+/** Loaded once there is a trial to picture: an empty notebook opens without it. */
+const RailPicture = lazy(async () => ({
+  default: (await import('./rail-picture.tsx')).RailPicture,
+}))
 
 /** One trial in the book: what it asks, its levels, where it stands, and what can be done with it. */
-export function TrialLine(props: TrialLineProps) {
+export function TrialLine(props: TrialMenuProps) {
   const { summary } = props
   const { now } = useServices()
   const { words, place } = stageWords[summary.stage]
@@ -30,36 +31,10 @@ export function TrialLine(props: TrialLineProps) {
           {` · ${summary.sessionsDone} of ${summary.plannedSessions} ${summary.plannedSessions === 1 ? 'session' : 'sessions'} · ${dayText(summary.lastAt, now())}`}
         </p>
       </div>
-      <RailPicture summary={summary} />
+      <Suspense fallback={<div className={styles.picture} />}>
+        <RailPicture summary={summary} />
+      </Suspense>
       <TrialMenu {...props} />
     </li>
-  )
-}
-
-function RailPicture({ summary }: { summary: Summary }) {
-  if (isCovered(summary))
-    return (
-      <div className={styles.picture}>
-        <div className={styles.coveredPicture} aria-hidden="true" />
-        <p className={styles.under}>levels under cover</p>
-      </div>
-    )
-  const levels: Level[] = summary.levels.map(({ label, value }, index) => ({
-    ...{ id: String(index), label, value, control: false },
-  }))
-  return (
-    <div className={styles.picture}>
-      {levels.length > 0 ? (
-        <LevelRail
-          levels={levels}
-          factorName={summary.factorName}
-          unitOfMeasure={summary.unitOfMeasure}
-          size="picture"
-        />
-      ) : null}
-      <p className={styles.under}>
-        {[summary.factorName, summary.unitOfMeasure].filter(Boolean).join(', ')}
-      </p>
-    </div>
   )
 }
