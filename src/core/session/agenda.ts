@@ -5,7 +5,7 @@ import type { Standing } from './effective-events.ts'
 import { notServed } from './failures.ts'
 import { batchOf, letterOfLevel, type Unit } from './line.ts'
 import type { Session } from './session-record.ts'
-import { type StepRun, stepRuns } from './step-runs.ts'
+import { runSeconds, type StepRun, stepRuns } from './step-runs.ts'
 
 /** The next thing to do for one dough or piece. Moments in UTC ms; lateness in seconds, below zero while there is time. */
 export interface AgendaItem {
@@ -70,8 +70,7 @@ function nextOf(line: readonly StepRun[], firstDue: number | null): Next | null 
   const at = line.findLastIndex((run) => run.startedAt !== null || run.stoppedAt !== null)
   const last = line[at]
   if (last && last.stoppedAt === null && last.startedAt !== null) {
-    const seconds = last.step.handsSeconds + last.step.waitSeconds
-    return { run: last, do: 'end', dueAt: last.startedAt + seconds * 1000 }
+    return { run: last, do: 'end', dueAt: last.startedAt + runSeconds(last.step) * 1000 }
   }
   const run = line[at + 1]
   return run ? { run, do: 'start', dueAt: last ? last.stoppedAt : firstDue } : null

@@ -1,7 +1,7 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Departure } from './departures.ts'
 import type { Standing } from './effective-events.ts'
-import type { StepRun } from './step-runs.ts'
+import { runSeconds, type StepRun } from './step-runs.ts'
 
 /**
  * Steps that ran outside their tolerance (those that end by the clock: a mark or reading sets its own time), steps passed over
@@ -19,7 +19,7 @@ function waits(runs: readonly StepRun[]): Departure[] {
   return runs.flatMap((run): Departure[] => {
     const { unit, batchId, levelId, step, repeat, startedAt, stoppedAt } = run
     if (startedAt === null || stoppedAt === null || step.endsBy.by !== 'clock') return []
-    const plannedSeconds = (step.kind === 'bake' ? 0 : step.handsSeconds) + step.waitSeconds
+    const plannedSeconds = runSeconds(step)
     const doneSeconds = (stoppedAt - startedAt) / 1000
     const { toleranceSeconds } = step
     if (Math.abs(doneSeconds - plannedSeconds) <= toleranceSeconds) return []

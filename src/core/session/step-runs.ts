@@ -54,6 +54,14 @@ export function stepRuns(session: Session, plan: Plan, effective: readonly Stand
   })
 }
 
+/**
+ * How long one repeat of a step runs from its start to its end: hands and wait; in the oven the wait alone, since its start is
+ * stamped when the piece is in.
+ */
+export function runSeconds(step: Step): number {
+  return (step.kind === 'bake' ? 0 : step.handsSeconds) + step.waitSeconds
+}
+
 const stampKey = (what: 'start' | 'stop', unitId: string, stepId: string, repeat: number) =>
   `${what} ${unitId} ${stepId} ${repeat}`
 

@@ -1,0 +1,33 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { TrialDesign } from './detectable.ts'
+import { unitOf } from './doughs.ts'
+import type { Spread } from './spread.ts'
+
+/** A plan as the design whose power is asked: the margin is the main response's, a choice has no values. */
+export function designOfPlan(
+  plan: Pick<
+    Plan,
+    | 'levels'
+    | 'factor'
+    | 'doughs'
+    | 'tasters'
+    | 'flights'
+    | 'plannedSessions'
+    | 'responses'
+    | 'mainResponseId'
+  >,
+  spread?: Spread,
+): TrialDesign {
+  const values = plan.levels.flatMap((level) => (level.value === null ? [] : [level.value]))
+  const main = plan.responses.find((response) => response.id === plan.mainResponseId)
+  return {
+    levels: plan.levels.length,
+    levelValues: values.length === plan.levels.length && new Set(values).size > 1 ? values : null,
+    tasters: plan.tasters.length,
+    flights: plan.flights,
+    sessions: plan.plannedSessions,
+    unit: unitOf(plan),
+    margin: main?.margin ?? null,
+    ...(spread ? { spread } : {}),
+  }
+}

@@ -1,0 +1,112 @@
+import { fTestPower } from '@/core/statistics/power/test-power.ts'
+import { slopeHalfWidth, tukeyPower, tukeyWouldShow } from '@/core/statistics/power/would-show.ts'
+import { commonSpread, type Spread } from './spread.ts'
+
+/** What a trial consists of, as far as its power goes. */
+export interface TrialDesign {
+  levels: number
+  /** The levels' values, for the slope; taken as evenly spread when left out. Null for a choice, which has no slope. */
+  levelValues?: readonly number[] | null
+  tasters: number
+  /** Flights a session. */
+  flights: number
+  sessions: number
+  /** What gets its level separately. */
+  unit: 'batch' | 'piece'
+  /** The smallest difference the baker would care about; null when none was named. */
+  margin: number | null
+  spread?: Spread
+}
+
+export type DetectableReason =
+  | 'needs-two-levels'
+  | 'needs-two-tasters'
+  | 'needs-two-flights'
+  | 'needs-two-sessions'
+  | 'needs-two-blocks'
+  /** The rung above answers the same and more. */
+  | 'factor-answers'
+
+export type DetectableRung =
+  | {
+      ok: true
+      /** Of one level's mean, and its degrees of freedom in the comparison of levels. */
+      standardError: number
+      df: number
+      /** Tukey's 95 % interval for any pair is the difference plus or minus this. */
+      tukeyHalfWidth: number
+      /** 95 % half-width of the straight line's rise from the first to the last level; null for a choice. */
+      slopeHalfWidth: number | null
+      /** The true difference of one pair that Tukey finds with power 0.8. */
+      wouldShow: number
+      /** Power of Tukey for a pair that differs by the margin; of the overall F when only that pair differs, the rest midway. */
+      pairPowerAtMargin: number | null
+      overallPowerAtMargin: number | null
+    }
+  | { ok: false; reason: DetectableReason }
+
+export interface Detectable {
+  thesePieces: DetectableRung
+  theseDoughs: DetectableRung
+  theFactor: DetectableRung
+}
+
+/**
+ * What a design could detect, for each claim with its own error, from the spread of answers. Variance of a level's mean:
+ * these pieces (σ_tl² + σ_r²/F)/J; these doughs (σ_p² + σ_r²/J)/f; the factor by batches, the same tasters throughout,
+ * (σ_b² + σ_p²/f + σ_r²/(J·f))/S, by pieces (σ_p² + σ_r²/J)/F; J tasters, f flights a session, S sessions, F = f·S. Degrees of
+ * freedom (blocks − 1)(levels − 1); for the slope, which leaves all but one contrast to the error, blocks × (levels − 1) − 1.
+ */
+export function detectable(design: TrialDesign): Detectable {
+  const { levels, tasters, flights, sessions, unit } = design
+  if (levels < 2) return everyRung({ ok: false, reason: 'needs-two-levels' })
+  if (tasters < 1) return everyRung({ ok: false, reason: 'needs-two-tasters' })
+  const { residual, tasterLevel, piece, batch } = design.spread ?? commonSpread
+  const rounds = flights * sessions
+  const own = residual ** 2
+  const ofPieces = piece ** 2 + own / tasters
+  const rung = (variance: number, blocks: number, reason: DetectableReason) =>
+    blocks < 2 ? ({ ok: false, reason } as const) : answered(design, variance, blocks)
+  return {
+    thesePieces: rung((tasterLevel ** 2 + own / rounds) / tasters, tasters, 'needs-two-tasters'),
+    theseDoughs:
+      sessions > 1 || unit === 'piece'
+        ? { ok: false, reason: 'factor-answers' }
+        : rung(ofPieces / flights, flights, 'needs-two-flights'),
+    theFactor:
+      unit === 'piece'
+        ? rung(ofPieces / rounds, rounds, 'needs-two-blocks')
+        : rung(
+            (batch ** 2 + piece ** 2 / flights + own / (tasters * flights)) / sessions,
+            sessions,
+            'needs-two-sessions',
+          ),
+  }
+}
+
+const everyRung = (rung: DetectableRung): Detectable => ({
+  thesePieces: rung,
+  theseDoughs: rung,
+  theFactor: rung,
+})
+
+function answered(design: TrialDesign, variance: number, blocks: number): DetectableRung {
+  const { levels, margin } = design
+  const df = (blocks - 1) * (levels - 1)
+  const { halfWidth, wouldShow } = tukeyWouldShow(variance, levels, df)
+  const values = design.levelValues === undefined ? evenly(levels) : design.levelValues
+  const slopeDf = blocks * (levels - 1) - 1
+  return {
+    ok: true,
+    standardError: Math.sqrt(variance),
+    df,
+    tukeyHalfWidth: halfWidth,
+    slopeHalfWidth: values === null ? null : slopeHalfWidth(variance, values, slopeDf),
+    wouldShow,
+    pairPowerAtMargin: margin === null ? null : tukeyPower(margin, variance, levels, df),
+    overallPowerAtMargin:
+      margin === null ? null : fTestPower(levels - 1, df, margin ** 2 / (2 * variance)),
+  }
+}
+
+const evenly = (levels: number) => Array.from({ length: levels }, (_, index) => index)
