@@ -27,7 +27,7 @@ const formula: Formula = {
   batchSize: { by: 'pieces', pieces: 4, pieceGrams: 250, lossPercent: 2 },
 }
 
-test('weights, water, riders and problems of 8 levels × 16 ingredients fit one frame (16 ms)', () => {
+test('weights, water, riders and problems of 8 levels × 16 ingredients take less than one frame of computing (16 ms)', () => {
   const scales = [scale(1, 5000), scale(0.1, 500), scale(0.01, 100)]
   const plan = aPlan({
     formula,
@@ -36,7 +36,7 @@ test('weights, water, riders and problems of 8 levels × 16 ingredients fit one 
     kitchenIds: scales.map(({ id }) => id),
   })
   const once = () => {
-    const begun = performance.now()
+    const begun = process.cpuUsage()
     const sheet = weighSheet(plan, scales)
     const water = waterPlan(plan, scales)
     const riders = [levelRiders(plan), benchShift(plan)]
@@ -47,7 +47,8 @@ test('weights, water, riders and problems of 8 levels × 16 ingredients fit one 
       8,
       0,
     ])
-    return performance.now() - begun
+    const { user, system } = process.cpuUsage(begun)
+    return (user + system) / 1000
   }
   const milliseconds = Array.from({ length: 30 }, once).toSorted((a, b) => a - b)
   expect(milliseconds[15]).toBeLessThan(16)

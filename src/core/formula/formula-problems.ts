@@ -23,8 +23,9 @@ const usualMost: Readonly<Record<Ingredient['kind'], number>> = {
  * are common practice without a source).
  */
 export function formulaProblems(formula: Formula): FormulaProblem[] {
+  const names = formula.ingredients.map(({ name }) => name.trim().toLowerCase())
   const problems = formula.ingredients.flatMap((one, index) =>
-    ingredientProblems(formula, one, index),
+    ingredientProblems(names, one, index),
   )
   if (problems.some(({ reason }) => reason === 'not-a-number')) return problems
   return [
@@ -35,11 +36,16 @@ export function formulaProblems(formula: Formula): FormulaProblem[] {
   ]
 }
 
-function ingredientProblems(formula: Formula, one: Ingredient, index: number): FormulaProblem[] {
+function ingredientProblems(
+  names: readonly string[],
+  one: Ingredient,
+  index: number,
+): FormulaProblem[] {
   const path = `/ingredients/${index}`
   const { id: ingredientId, percent, name } = one
   const found: FormulaProblem[] = []
-  if (name.trim() === '') {
+  const plain = names[index] ?? ''
+  if (plain === '') {
     found.push({
       path: `${path}/name`,
       severity: 'stop',
@@ -47,8 +53,7 @@ function ingredientProblems(formula: Formula, one: Ingredient, index: number): F
       ingredientId,
     })
   }
-  const twin = formula.ingredients.findIndex((other) => sameName(other.name, name))
-  if (twin < index && name.trim() !== '') {
+  if (plain !== '' && names.indexOf(plain) < index) {
     found.push({
       path: `${path}/name`,
       severity: 'ask',
@@ -67,10 +72,6 @@ function ingredientProblems(formula: Formula, one: Ingredient, index: number): F
     found.push({ ...at, severity: 'ask', reason: 'percent-past-sense', percent, usualMostPercent })
   }
   return found
-}
-
-function sameName(one: string, other: string): boolean {
-  return one.trim().toLowerCase() === other.trim().toLowerCase()
 }
 
 function wholeProblems(formula: Formula): FormulaProblem[] {

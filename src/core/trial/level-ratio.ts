@@ -13,17 +13,18 @@ export interface LevelShare {
   below: number
 }
 
+const percentageFactors: ReadonlySet<ActsOn['on']> = new Set<ActsOn['on']>([
+  'hydration',
+  'salt',
+  'yeast',
+  'ingredient',
+  'flour-share',
+  'preferment-share',
+])
+
 /** Whether a factor's level can be read back from weights: every factor that acts on a percentage. */
 export function readsFromWeights(acts: ActsOn): boolean {
-  const formulaFactors: ActsOn['on'][] = [
-    'hydration',
-    'salt',
-    'yeast',
-    'ingredient',
-    'flour-share',
-    'preferment-share',
-  ]
-  return formulaFactors.includes(acts.on)
+  return percentageFactors.has(acts.on)
 }
 
 /**
