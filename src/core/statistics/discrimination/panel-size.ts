@@ -1,4 +1,4 @@
-import { binomialAtLeast } from '@/core/statistics/distributions/binomial.ts'
+import { binomialAtLeast, binomialQuantile } from '@/core/statistics/distributions/binomial.ts'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 import type { Sides } from './tell-apart.ts'
 import { guessChance, type TellApartTest } from './tell-apart-tests.ts'
@@ -15,7 +15,7 @@ export function fewestCorrect(
 ): Answer<{ correct: number }> {
   const tail = sides === 'one-sided' ? alpha : alpha / 2
   const guess = guessChance(test)
-  let correct = n + 1
+  let correct = Math.min(n, binomialQuantile(1 - tail, n, guess) + 1) + 1
   while (correct > 0 && binomialAtLeast(correct - 1, n, guess) <= tail * (1 + 1e-12)) correct -= 1
   return correct > n ? refuse('never-reached') : { ok: true, correct }
 }

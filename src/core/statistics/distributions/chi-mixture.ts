@@ -3,7 +3,7 @@ import gammaln from '@stdlib/math-base-special-gammaln'
 /** Nodes of the estimated standard deviation around its true one, with how much each weighs. */
 type ScaleNodes = { step: number; first: number; scales: Float64Array; logWeights: Float64Array }
 
-const cache = new Map<number, ScaleNodes>()
+const cache = new Map<string, ScaleNodes>()
 const negligible = 1e-15
 
 /**
@@ -16,15 +16,17 @@ const negligible = 1e-15
  * averaged thing is, so a small tail keeps its relative precision.
  *
  * `valueAt(s)` lies between 0 and 1, falls or rises with s, and the sum starts where the integrand is largest:
- * `curvature` is the κ in a decay like exp(−κ·s²), 0 if it does not decay.
+ * `curvature` is the κ in a decay like exp(−κ·s²), 0 if it does not decay. `sharpness` narrows the step for something that
+ * changes fast with s: it is the square of that change in ln s, on the scale of a standard normal.
  */
 export function averageOverScale(
   df: number,
   valueAt: (scale: number) => number,
   curvature = 0,
+  sharpness = 0,
 ): number {
   if (df === Infinity) return valueAt(1)
-  const nodes = scaleNodes(df)
+  const nodes = scaleNodes(df, sharpness)
   const peak = -0.5 * Math.log(1 + (2 * curvature) / df)
   const last = nodes.scales.length - 1
   const from = Math.max(0, Math.min(last, Math.round((peak - nodes.first) / nodes.step)))
@@ -50,10 +52,11 @@ function sumOutwards(
   return sum
 }
 
-function scaleNodes(df: number): ScaleNodes {
-  const known = cache.get(df)
+function scaleNodes(df: number, sharpness: number): ScaleNodes {
+  const key = `${df} ${sharpness}`
+  const known = cache.get(key)
   if (known) return known
-  const step = Math.min(0.15, 0.55 / Math.sqrt(2 * df))
+  const step = Math.min(0.15, 0.55 / Math.sqrt(2 * df + sharpness))
   const half = df / 2
   const logConstant = Math.LN2 + logRatioOfGamma(half)
   const logWeight = (v: number) => logConstant + df * v - half * (Math.exp(2 * v) - 1)
@@ -65,7 +68,7 @@ function scaleNodes(df: number): ScaleNodes {
   const logWeights = scales.map((_, i) => logWeight(leftEnd + i * step))
   const nodes = { step, first: leftEnd, scales, logWeights }
   if (cache.size > 200) cache.clear()
-  cache.set(df, nodes)
+  cache.set(key, nodes)
   return nodes
 }
 

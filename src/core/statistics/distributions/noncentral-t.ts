@@ -8,8 +8,19 @@ import type { Tails } from './tails.ts'
  * (Johnson, Kotz & Balakrishnan 1995, vol. 2, chapter 31; from memory), computed by `averageOverScale`. All terms are positive.
  */
 export function noncentralTTails(t: number, df: number, noncentrality: number): Tails {
-  const far = Math.max(0, t * t) / 2
-  const lower = averageOverScale(df, (s) => normalLower(t * s - noncentrality), t < 0 ? far : 0)
-  const upper = averageOverScale(df, (s) => normalLower(noncentrality - t * s), t > 0 ? far : 0)
+  const far = (t * t) / 2
+  const sharp = noncentrality * noncentrality
+  const lower = averageOverScale(
+    df,
+    (s) => normalLower(t * s - noncentrality),
+    t < 0 ? far : 0,
+    sharp,
+  )
+  const upper = averageOverScale(
+    df,
+    (s) => normalLower(noncentrality - t * s),
+    t > 0 ? far : 0,
+    sharp,
+  )
   return lower < upper ? { lower, upper: 1 - lower } : { lower: 1 - upper, upper }
 }
