@@ -1,12 +1,16 @@
 // Bundles a TypeScript entry for Node when a source is newer than its bundle. Node 20 cannot run .ts by itself,
 // and a bundle starts faster than any loader. Used by the command line, the sample generator, schemas, pictures and speed runs.
 import { createHash } from 'node:crypto'
-import { existsSync, readdirSync, statSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { basename, join, relative } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const cache = join(root, 'node_modules', '.cache', 'evenhand')
+
+function version() {
+  return JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version
+}
 
 function newestIn(folder) {
   let newest = 0
@@ -43,6 +47,7 @@ export async function bundleOf(entry, watched) {
       configFile: false,
       logLevel: 'error',
       resolve: { alias: { '@': join(root, 'src') } },
+      define: { __APP_VERSION__: JSON.stringify(version()) },
       ssr: { noExternal: true, external: ['vite', 'playwright-core'] },
       build: {
         ssr: join(root, entry),

@@ -1,0 +1,57 @@
+import { type Conclusion, conclusionOf } from '@/core/findings/conclusion.ts'
+import { findings, usualResamples } from '@/core/findings/findings.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
+import { trialFindings } from '@/core/findings/trial-findings.ts'
+import { curvesOf } from '@/core/report/curves-of.ts'
+import { lettersByName } from '@/core/report/letters-of.ts'
+import type { FoundScores } from '@/core/report/results-section.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { csvOptions } from './csv-options.ts'
+import { csvRefusal } from './csv-refusal.ts'
+import { readText } from './read-text.ts'
+import { readTrial, stillSealed } from './read-trial.ts'
+import type { Asked } from './verb.ts'
+
+/** Findings from a terminal: of a trial file, or of a table of scores. */
+export interface Found extends FoundScores {
+  conclusion: Conclusion
+  whole: WholeTrial | null
+}
+
+/** Draws of a table of scores start here, since a table has no seed of its own. */
+const seedOfTables = 1
+
+/** Computes the findings of the file, a trial file by its ending `.json`, else a table of scores. */
+export function found(asked: Asked): Found {
+  return /\.json$/i.test(asked.file) ? foundInTrial(asked) : foundInTable(asked)
+}
+
+function foundInTrial({ file, flag }: Asked): Found {
+  const whole = readTrial(file)
+  const answer = trialFindings(whole, { unsealed: flag('unseal') })
+  if (!answer.ok) throw stillSealed(file)
+  return withConclusion(answer.scores, answer.document, whole)
+}
+
+function foundInTable(asked: Asked): Found {
+  const read = scoresOfCsv(readText(asked.file), csvOptions(asked))
+  if (!read.ok) throw csvRefusal(asked.file, read)
+  const document = findings(read.scores, { seed: seedOfTables, resamples: usualResamples })
+  return withConclusion(read.scores, document, null)
+}
+
+function withConclusion(
+  scores: ScoreTable,
+  document: FoundScores['findings'],
+  whole: WholeTrial | null,
+): Found {
+  return {
+    scores,
+    findings: document,
+    curves: curvesOf(scores, document),
+    letters: whole ? lettersByName(whole) : new Map(),
+    conclusion: conclusionOf(document, scores, { toMend: 0 }),
+    whole,
+  }
+}

@@ -1,0 +1,41 @@
+import { writeFileSync } from 'node:fs'
+import { reportDocument } from '@/core/report/report-document.ts'
+import { reportHtml } from '@/core/report/report-html.ts'
+import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import { found } from './found.ts'
+import { stillSealed } from './read-trial.ts'
+import { CommandTrouble } from './trouble.ts'
+import { unsealOption, type Verb } from './verb.ts'
+
+/** The report of a trial as one self-contained HTML file, or as Markdown, by the ending of --out. */
+export const reportVerb: Verb = {
+  summary: 'write the report that somebody else can check',
+  about: 'The ending of --out decides: .html for one self-contained page, .md for Markdown.',
+  options: {
+    out: { type: 'string', value: 'OUT.html|OUT.md', help: 'where to write it' },
+    unseal: unsealOption,
+  },
+  answer: async (asked) => {
+    const out = asked.text('out')
+    if (out === undefined || !/\.(html|md)$/i.test(out))
+      throw new CommandTrouble('report: say where to write it with --out OUT.html or --out OUT.md.')
+    if (!/\.json$/i.test(asked.file))
+      throw new CommandTrouble(`${asked.file}: a report is made of a trial file (.json).`)
+    const { whole, scores, findings, conclusion } = found(asked)
+    if (!whole) throw new Error('a trial file gives a trial')
+    const made = reportDocument({
+      ...{ whole, scores, findings, conclusion },
+      version: __APP_VERSION__,
+      unsealed: asked.flag('unseal'),
+    })
+    if (!made.ok) throw stillSealed(asked.file)
+    const write = /\.md$/i.test(out) ? reportMarkdown : reportHtml
+    try {
+      writeFileSync(out, write(made.document))
+    } catch (failure) {
+      const code = (failure as NodeJS.ErrnoException).code ?? String(failure)
+      throw new CommandTrouble(`${out}: cannot be written (${code}). Name a folder that is there.`)
+    }
+    return `${out}: written.`
+  },
+}

@@ -1,0 +1,9 @@
+import type { Verb } from './verb.ts'
+
+/** The verbs by name; each is loaded when asked for, so that a short answer starts fast. */
+export const verbs: Record<string, () => Promise<Verb>> = {
+  check: async () => (await import('./check-verb.ts')).checkVerb,
+  weigh: async () => (await import('./weigh-verb.ts')).weighVerb,
+  findings: async () => (await import('./findings-verb.ts')).findingsVerb,
+  report: async () => (await import('./report-verb.ts')).reportVerb,
+}

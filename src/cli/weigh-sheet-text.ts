@@ -1,0 +1,42 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { levelText } from '@/core/wording/level-text.ts'
+import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
+import {
+  doseAdviceText,
+  keptApartText,
+  readingText,
+  sharedDoseText,
+} from '@/core/wording/weighing-text.ts'
+import { textTable } from './text-table.ts'
+import { wrapped } from './wrapped.ts'
+
+/** The weigh sheet for the terminal: one column a batch, the achieved level under it, remarks below. */
+export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
+  const unit = plan.factor.unitOfMeasure
+  const names = sheet.batches.map((batch) => {
+    const level = plan.levels.find(({ id }) => id === batch.levelId)
+    return level ? levelText(level, unit) : 'all levels'
+  })
+  const rows = sheet.rows.map((row) => [
+    row.into === 'preferment' ? `${row.name} (ahead)` : row.name,
+    ...row.cells.map((cell) => (cell ? readingText(cell).replace(' g', '') : '–')),
+  ])
+  const dough = sheet.batches.map((batch) => decimalText(batch.doughGrams, 1))
+  const achieved = sheet.batches.map((batch) =>
+    batch.achieved
+      ? `${decimalText(batch.achieved.value, 2)} ± ${decimalText(batch.achieved.expandedUncertainty, 2)}`
+      : '–',
+  )
+  const table = textTable(
+    ['g', ...names],
+    [...rows, ['Dough', ...dough], [`Achieved, ${shortUnit(unit) || unit}`, ...achieved]],
+    [false, ...names.map(() => true)],
+  )
+  const remarks = [
+    ...sheet.doses.map((dose) => sharedDoseText(dose, plan)),
+    ...sheet.advice.map((advice) => doseAdviceText(advice)),
+    ...sheet.neighbours.map((pair) => keptApartText(pair, plan)),
+  ].filter((text) => text !== '')
+  return [plan.question, table, ...remarks.map((text) => wrapped(text, '- '))].join('\n\n')
+}

@@ -1,0 +1,58 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { stepDecimals } from '@/core/units/round-to-step.ts'
+import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
+import type { SharedDoseAnswer } from '@/core/weighing/shared-dose.ts'
+import type { Weighing } from '@/core/weighing/weigh.ts'
+import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { levelText } from './level-text.ts'
+import { decimalText } from './number-text.ts'
+
+const refusals = {
+  'no-scale': 'no scale is given',
+  'nothing-to-dose': 'no batch takes any',
+  'no-carrier': 'the formula has no flour or water to carry it',
+} as const
+
+/** A reading as its scale shows it: "1.50 g". */
+export function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
+  const decimals = weighing.resolutionGrams === null ? 1 : stepDecimals(weighing.resolutionGrams)
+  return `${decimalText(weighing.grams, decimals)} g`
+}
+
+/** How the shared dry mix or stock is made and dosed, or why it cannot be. */
+export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula'>): string {
+  const name = nameOf(plan, dose.ingredientId)
+  const what = dose.by === 'stock' ? 'stock' : 'dry mix'
+  if (!dose.ok) return `${name}: no ${what} can be made, ${refusals[dose.reason]}.`
+  const carrier = nameOf(plan, dose.carrierId).toLowerCase()
+  const made = `${readingText(dose.ingredient)} into ${readingText(dose.carrier)} of ${carrier}`
+  return `${name}, one ${what} for all: ${made}, which is taken off each batch. Its strength is common to all batches; each dose is off by about ${shareText(dose.ownRelativeUncertainty)}.`
+}
+
+/** Which ingredient the scales weigh too coarsely, and the dry mix or stock that mends it. */
+export function doseAdviceText(advice: DoseAdvice): string {
+  const coarse = `${advice.name}: ${decimalText(advice.smallestGrams, 2)} g is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
+  const better = advice.better === 'stock' ? advice.stock : advice.dryMix
+  const what = advice.better === 'stock' ? 'stock' : 'dry mix'
+  if (!better.ok) return `${coarse} A finer scale would help.`
+  return `${coarse} One ${what} for all batches would bring it to ${shareText(better.relativeUncertainty)}.`
+}
+
+/** Whether the scales keep two neighbouring levels apart; nothing to say where they do. */
+export function keptApartText(
+  pair: WeighSheet['neighbours'][number],
+  plan: Pick<Plan, 'levels' | 'factor'>,
+): string {
+  if (pair.apart === 'kept-apart') return ''
+  const [lower, upper] = [pair.lowerLevelId, pair.upperLevelId].map((id) => {
+    const level = plan.levels.find((each) => each.id === id)
+    return level ? levelText(level, plan.factor.unitOfMeasure) : id
+  })
+  const how = pair.apart === 'barely' ? 'barely keep' : 'do not keep'
+  return `The scales ${how} ${lower} and ${upper} apart: they blur by ${decimalText(pair.blur, 2)} over a gap of ${decimalText(pair.gap, 2)}.`
+}
+
+const shareText = (share: number) => `${decimalText(share * 100, share < 0.01 ? 2 : 1)} %`
+
+const nameOf = (plan: Pick<Plan, 'formula'>, ingredientId: string) =>
+  plan.formula.ingredients.find(({ id }) => id === ingredientId)?.name ?? 'An ingredient'
