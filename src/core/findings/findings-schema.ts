@@ -1,10 +1,41 @@
 import * as z from 'zod/mini'
 import { findingsDocumentShape } from './findings-document.ts'
+import { absentShape } from './reason.ts'
+import { responseFindingsShape, verdictShape } from './response-findings-shape.ts'
+import * as rung from './rung-shape.ts'
 
-/** The JSON Schema (2020-12) of the machine-readable findings, from the very shape that types them. */
-export function findingsSchema(): z.core.JSONSchema.BaseSchema {
+const named = z.registry<{ id: string }>()
+named.add(absentShape, { id: 'absent' })
+named.add(rung.levelNameShape, { id: 'level' })
+named.add(rung.meanShape, { id: 'mean' })
+named.add(rung.pairShape, { id: 'pair' })
+named.add(rung.againstControlShape, { id: 'againstControl' })
+named.add(rung.trendShape, { id: 'trend' })
+named.add(rung.fiellerShape, { id: 'fieller' })
+named.add(rung.curveShape, { id: 'curve' })
+named.add(rung.bestShape, { id: 'best' })
+named.add(rung.besideShape, { id: 'beside' })
+named.add(rung.rungShape, { id: 'rung' })
+named.add(rung.rowsRungShape, { id: 'rowsRung' })
+named.add(verdictShape, { id: 'verdict' })
+named.add(responseFindingsShape, { id: 'response' })
+
+/** The JSON Schema (2020-12) of the machine-readable findings, made from the very shapes that type them. */
+export function findingsSchema(): Record<string, unknown> {
+  const { $schema, ...rest } = z.toJSONSchema(findingsDocumentShape, {
+    target: 'draft-2020-12',
+    metadata: named,
+  })
   return {
+    $schema,
     title: 'Evenhand findings',
-    ...z.toJSONSchema(findingsDocumentShape, { target: 'draft-2020-12' }),
+    description:
+      'What a trial shows: for each response its levels, the rungs of evidence, ranks and verdicts. An absent answer is an object with its reason in its place.',
+    ...rest,
   }
+}
+
+/** The schema as the text that stands in docs/findings.schema.json. */
+export function findingsSchemaText(): string {
+  return `${JSON.stringify(findingsSchema(), null, 2)}\n`
 }
