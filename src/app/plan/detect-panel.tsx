@@ -4,26 +4,36 @@ import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
-import { detectRows, detectSentence } from './detect-words.ts'
+import { detectRows, detectSentence, notOnPoints } from './detect-words.ts'
 import styles from './panel.module.css'
 import { usePlanParts } from './use-plan-parts.ts'
 
+const designParts = [
+  'levels',
+  'factor',
+  'tasters',
+  'flights',
+  'plannedSessions',
+  'responses',
+  'mainResponseId',
+  'doughs',
+] as const
+
 /** What difference this design could show, said before the mix, and what one step more would buy. */
 export const DetectPanel = memo(function DetectPanel() {
-  const plan = useDeferredValue(
-    usePlanParts([
-      'levels',
-      'factor',
-      'tasters',
-      'flights',
-      'plannedSessions',
-      'responses',
-      'mainResponseId',
-      'doughs',
-    ]),
+  const plan = useDeferredValue(usePlanParts(designParts))
+  const { levels, tasters, flights, sessions, unit, margin } = designOfPlan(plan)
+  const help = useMemo(
+    () => whatWouldHelp({ levels, levelValues: null, tasters, flights, sessions, unit, margin }),
+    [levels, tasters, flights, sessions, unit, margin],
   )
-  const help = useMemo(() => whatWouldHelp(designOfPlan(plan)), [plan])
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
+  if (main && main.scale.kind !== 'nine-point')
+    return (
+      <Section title="What this design could show">
+        <p className={styles.soft}>{notOnPoints(main)}</p>
+      </Section>
+    )
   return (
     <Section title="What this design could show">
       <p className={styles.words}>{detectSentence(help.now, main)}</p>

@@ -1,10 +1,7 @@
-import type { DetectableRung } from '@/core/design/detectable.ts'
-import type { whatWouldHelp } from '@/core/design/what-would-help.ts'
+import type { Detectable, DetectableRung } from '@/core/design/detectable.ts'
+import type { WhatWouldHelp } from '@/core/design/what-would-help.ts'
 import type { Response } from '@/core/trial/response.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
-
-type Help = ReturnType<typeof whatWouldHelp>
-type Design = NonNullable<Help['now']>
 
 const why: Record<Extract<DetectableRung, { ok: false }>['reason'], string> = {
   'needs-two-tasters': 'needs two tasters',
@@ -17,7 +14,7 @@ const why: Record<Extract<DetectableRung, { ok: false }>['reason'], string> = {
 
 /** In a baker's words: how big a difference must be for this design to show it, about the pieces and about the factor. */
 export function detectSentence(
-  { thesePieces, theFactor }: Design,
+  { thesePieces, theFactor }: Detectable,
   main: Response | undefined,
 ): string {
   const margin = main?.margin ?? null
@@ -36,9 +33,14 @@ export function detectSentence(
   return `${pieces}${factor}${short}`
 }
 
+/** Said in place of a number where the usual spreads of a nine-point scale do not apply. */
+export function notOnPoints({ name }: Response): string {
+  return `How far answers scatter is known for nine-point scales only. For ${name} the first sessions will tell.`
+}
+
 /** The design as planned and each single step more, as rows of a small table. */
-export function detectRows(help: Help): { key: string; head: string; cells: string[] }[] {
-  const steps: [keyof Help, string][] = [
+export function detectRows(help: WhatWouldHelp): { key: string; head: string; cells: string[] }[] {
+  const steps: [keyof WhatWouldHelp, string][] = [
     ['now', 'As planned'],
     ['anotherSession', 'One session more'],
     ['twoMoreTasters', 'Two tasters more'],

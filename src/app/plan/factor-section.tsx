@@ -8,6 +8,7 @@ import { withFactorKind } from './factor-for-kind.ts'
 import { factorKinds, factsOfKind } from './factor-kinds.ts'
 import { FactorTargetFields } from './factor-target.tsx'
 import { visibleName } from './field-checks.ts'
+import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PlanText } from './plan-text.tsx'
@@ -20,6 +21,7 @@ export function FactorSection() {
   const factor = usePlanPage((page) => page.plan.factor)
   const doughs = usePlanPage((page) => page.plan.doughs)
   const change = usePlanPage((page) => page.change)
+  const trouble = useTroubleAt('/doughs')
   const { newId } = useServices()
   const facts = factsOfKind(factor.acts.on)
   const edit = (next: Partial<Factor>) =>
@@ -70,6 +72,7 @@ export function FactorSection() {
         <Choice
           label="One dough or several?"
           value={doughs}
+          problem={trouble}
           options={[
             {
               value: 'one',

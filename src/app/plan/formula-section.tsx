@@ -12,7 +12,6 @@ import { ingredientKindNames } from './ingredient-kind-names.ts'
 import { IngredientRow } from './ingredient-row.tsx'
 import { PasteFormula } from './paste-formula.tsx'
 import { inFormula } from './plan-edits.ts'
-import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PrefermentRow } from './preferment-row.tsx'
@@ -23,8 +22,6 @@ export function FormulaSection() {
   const ingredients = usePlanPage((page) => page.plan.formula.ingredients)
   const preferments = usePlanPage((page) => page.plan.formula.preferments)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/formula/ingredients') ?? undefined
-  const whole = useTroubleAt('/formula')
   const [start, setStart] = useState<'paste' | 'earlier' | null>(null)
   const { newId } = useServices()
   const add = (kind: IngredientKind) =>
@@ -58,7 +55,8 @@ export function FormulaSection() {
           <IngredientRow key={ingredient.id} ingredient={ingredient} index={index} />
         ))}
       </ol>
-      <TroubleHere text={trouble ?? whole} />
+      <TroubleHere at="/formula/ingredients" />
+      <TroubleHere at="/formula" />
       <FlourSum />
       <fieldset className={styles.presses}>
         <legend className={styles.legend}>Add</legend>

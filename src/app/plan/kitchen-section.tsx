@@ -2,7 +2,6 @@ import { LinkButton } from '@/app/kit/link-button.tsx'
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './levels-section.module.css'
-import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
@@ -22,7 +21,6 @@ export function KitchenSection() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const used = usePlanPage((page) => page.plan.kitchenIds)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/kitchenIds')
   const things = kitchen.filter((thing) => thing.kind !== 'taster')
   const turn = (id: string) =>
     change((plan) => ({
@@ -55,7 +53,7 @@ export function KitchenSection() {
           </fieldset>
         )
       })}
-      <TroubleHere text={trouble} />
+      <TroubleHere at="/kitchenIds" />
       <div>
         <LinkButton href="#/kitchen" size="small">
           Open the kitchen

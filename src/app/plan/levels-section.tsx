@@ -7,7 +7,6 @@ import styles from './levels-section.module.css'
 import { nextLevelValue } from './next-level.ts'
 import { OptionRow } from './option-row.tsx'
 import { measuredLevel } from './plan-edits.ts'
-import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
@@ -18,7 +17,6 @@ export function LevelsSection() {
   const levels = usePlanPage((page) => page.plan.levels)
   const factor = usePlanPage((page) => page.plan.factor)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/levels')
   const { newId } = useServices()
   const choice = factor.acts.on === 'choice'
   const hint = usualRangeHint(factor.acts.on)
@@ -49,7 +47,7 @@ export function LevelsSection() {
           ),
         )}
       </ol>
-      <TroubleHere text={trouble} />
+      <TroubleHere at="/levels" />
       <div>
         <Button onPress={add} disabled={levels.length >= 12}>
           {choice ? 'Add an option' : 'Add a level'}

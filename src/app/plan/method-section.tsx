@@ -4,7 +4,6 @@ import { useServices } from '@/app/services/services.ts'
 import { type StepKind, stepKinds } from '@/core/trial/step.ts'
 import styles from './method-section.module.css'
 import { moved } from './plan-edits.ts'
-import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { stepKindNames, usualStep } from './step-presets.ts'
@@ -20,7 +19,6 @@ const addOptions = [
 export function MethodSection() {
   const steps = usePlanPage((page) => page.plan.steps)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/steps')
   const { newId } = useServices()
   const [said, setSaid] = useState('')
   const add = (picked: string) => {
@@ -47,7 +45,7 @@ export function MethodSection() {
       <p className={styles.said} aria-live="polite">
         {said}
       </p>
-      <TroubleHere text={trouble} />
+      <TroubleHere at="/steps" />
       <SelectField label="Add a step" value="" options={addOptions} onValue={add} />
     </PlanSection>
   )

@@ -4,7 +4,6 @@ import { Switch } from '@/app/kit/switch.tsx'
 import { piecesAsked } from '@/core/design/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { wholeBetween } from './field-checks.ts'
-import { useTroubleAt } from './plan-field.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
@@ -24,7 +23,6 @@ export function PiecesSection() {
   const warmUp = usePlanPage((page) => page.plan.warmUpPiece)
   const rule = usePlanPage((page) => page.plan.servingRule)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/pieces')
   const set = (next: Partial<Plan>) => change((plan) => ({ ...plan, ...next }))
   return (
     <PlanSection id="plan-pieces" aside={<PiecesSum />}>
@@ -87,7 +85,7 @@ export function PiecesSection() {
         onValue={(next) => set({ servingRule: next })}
         wide
       />
-      <TroubleHere text={trouble} />
+      <TroubleHere at="/pieces" />
     </PlanSection>
   )
 }

@@ -6,7 +6,6 @@ import type { Preferment } from '@/core/formula/formula-record.ts'
 import { celsiusCheck, shareCheck, visibleName } from './field-checks.ts'
 import styles from './formula-section.module.css'
 import { inPreferment } from './plan-edits.ts'
-import { useTroubleAt } from './plan-field.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanText } from './plan-text.tsx'
@@ -37,7 +36,6 @@ export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: 
   const acts = usePlanPage((page) => page.plan.factor.acts)
   const takeOut = useTakeOut()
   const path = `/formula/preferments/${index}`
-  const trouble = useTroubleAt(path)
   const moves = 'prefermentId' in acts && acts.prefermentId === id
   const edit = (to: (one: Preferment) => Preferment) => change((plan) => inPreferment(plan, id, to))
   return (
@@ -84,7 +82,7 @@ export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: 
         />
       </FieldRow>
       <PrefermentParts preferment={preferment} path={path} edit={edit} />
-      <TroubleHere text={trouble} />
+      <TroubleHere at={path} />
       <div>
         <Button
           kind="quiet"

@@ -8,11 +8,11 @@ import { shortUnit } from '@/core/wording/number-text.ts'
 import { levelCheck, visibleName } from './field-checks.ts'
 import { lockedSince } from './locked-since.ts'
 import { MainResponse } from './main-response.tsx'
-import { useTroubleAt } from './plan-field.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PlanText } from './plan-text.tsx'
+import { TroubleHere } from './trouble-here.tsx'
 import { useWhole } from './whole-context.ts'
 
 const namesQuestion = visibleName('the question')
@@ -62,7 +62,6 @@ function ExpectationFields({ locked }: { locked: boolean }) {
   const choice = usePlanPage((page) => page.plan.factor.acts.on === 'choice')
   const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/expectation')
   const edit = (next: Partial<Expectation>) => change((plan) => withExpectation(plan, next))
   return (
     <div data-path="/expectation">
@@ -73,7 +72,6 @@ function ExpectationFields({ locked }: { locked: boolean }) {
           value={expectation?.direction ?? null}
           options={directionOptions(choice)}
           onValue={(direction) => edit({ direction })}
-          problem={trouble}
           disabled={locked}
         />
         {expectation ? (
@@ -103,6 +101,7 @@ function ExpectationFields({ locked }: { locked: boolean }) {
           </>
         ) : null}
       </FieldRow>
+      <TroubleHere at="/expectation" />
     </div>
   )
 }

@@ -4,7 +4,6 @@ import type { Response } from '@/core/trial/response.ts'
 import formula from './formula-section.module.css'
 import { lockedSince } from './locked-since.ts'
 import styles from './method-section.module.css'
-import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { ownResponse, responsePresets } from './response-presets.ts'
@@ -16,7 +15,6 @@ import { useWhole } from './whole-context.ts'
 export function ResponsesSection() {
   const responses = usePlanPage((page) => page.plan.responses)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/responses')
   const locked = lockedSince(useWhole().events) !== null
   const { newId } = useServices()
   const add = (response: Response) =>
@@ -29,7 +27,7 @@ export function ResponsesSection() {
           <ResponseRow key={response.id} response={response} index={index} locked={locked} />
         ))}
       </ol>
-      <TroubleHere text={trouble} />
+      <TroubleHere at="/responses" />
       <fieldset className={formula.presses}>
         <legend className={formula.legend}>Add</legend>
         {free.map((preset) => (

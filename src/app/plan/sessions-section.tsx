@@ -1,9 +1,11 @@
 import { FieldRow } from '@/app/kit/field-row.tsx'
 import { wholeBetween } from './field-checks.ts'
+import { lockedSince } from './locked-since.ts'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { SessionList } from './session-list.tsx'
+import { useWhole } from './whole-context.ts'
 
 const sessionsCheck = wholeBetween(1, 50)
 const handsCheck = wholeBetween(1, 20)
@@ -12,6 +14,7 @@ const handsCheck = wholeBetween(1, 20)
 export function SessionsSection() {
   const planned = usePlanPage((page) => page.plan.plannedSessions)
   const hands = usePlanPage((page) => page.plan.pairsOfHands)
+  const locked = lockedSince(useWhole().events) !== null
   const change = usePlanPage((page) => page.change)
   return (
     <PlanSection id="plan-sessions">
@@ -24,6 +27,7 @@ export function SessionsSection() {
           value={planned}
           check={sessionsCheck}
           onValue={(next) => change((plan) => ({ ...plan, plannedSessions: next }))}
+          disabled={locked}
         />
         <PlanNumber
           field="hands"

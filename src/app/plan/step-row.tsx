@@ -41,7 +41,6 @@ export const StepRow = memo(function StepRow({ step, index, count, onMove }: Pro
         </span>
         <span className={styles.presses}>
           <Button
-            kind="quiet"
             size="small"
             label={`Move ${step.name} up`}
             disabled={index === 0}
@@ -50,7 +49,6 @@ export const StepRow = memo(function StepRow({ step, index, count, onMove }: Pro
             ↑
           </Button>
           <Button
-            kind="quiet"
             size="small"
             label={`Move ${step.name} down`}
             disabled={index === count - 1}

@@ -2,7 +2,6 @@ import { Choice } from '@/app/kit/choice.tsx'
 import { Switch } from '@/app/kit/switch.tsx'
 import { AddTaster } from './add-taster.tsx'
 import styles from './levels-section.module.css'
-import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
@@ -16,7 +15,6 @@ export function TastersSection() {
   const talk = usePlanPage((page) => page.plan.tastersTalk)
   const keptBy = usePlanPage((page) => page.plan.keyKeptBy)
   const change = usePlanPage((page) => page.change)
-  const trouble = useTroubleAt('/tasters')
   const tasters = kitchen.filter((thing) => thing.kind === 'taster' && thing.erasedAt === undefined)
   const set = (tasterId: string, knows: Knows) =>
     change((plan) => {
@@ -54,7 +52,7 @@ export function TastersSection() {
         })}
       </ul>
       <AddTaster />
-      <TroubleHere text={trouble} />
+      <TroubleHere at="/tasters" />
       <Switch
         label="Tasters may talk while scoring"
         on={talk}
