@@ -32,5 +32,5 @@ export function escapeMarkdown(text: string): string {
     .replace(/:\/\//g, '\\://')
     .replace(/\b(www)\./gi, '$1\\.')
     .replace(/@/g, '\\@')
-  return escaped.replace(/^(\d+)([.)])/, '$1\\$2').replace(/^([#+=-])/, '\\$1')
+  return escaped.replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2').replace(/^([#+=-])/, '\\$1')
 }

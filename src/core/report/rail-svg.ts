@@ -50,7 +50,7 @@ export function railSvg(rail: RailDrawing): string {
       }) +
       label(shown, x(position.at), y - height / 2 + 4, {
         'text-anchor': 'middle',
-        fill: paint?.text ?? '#000000',
+        style: `fill:${paint?.text ?? '#000000'}`,
         class: 'tab-text',
         ...(paint?.pattern && paint.pattern !== 'plain'
           ? { stroke: paint.fill, 'stroke-width': 3, 'paint-order': 'stroke' }

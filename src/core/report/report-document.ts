@@ -7,6 +7,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { answerSection } from './answer-section.ts'
 import { cautionsSection } from './cautions-section.ts'
 import { curvesOf } from './curves-of.ts'
+import { departuresSection } from './departures-section.ts'
 import { designSection } from './design-section.ts'
 import { failuresSection } from './failures-section.ts'
 import { happenedSection } from './happened-section.ts'
@@ -59,6 +60,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         happenedSection(whole),
         ...resultSections(found),
         failuresSection(whole),
+        departuresSection(whole),
         originSection(whole, findings),
         cautionsSection(),
       ],

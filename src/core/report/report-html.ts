@@ -76,5 +76,5 @@ function tableHtml({ caption, head, rows, figures }: TableBlock): string {
     )
     return `<tr>${cells.join('')}</tr>`
   })
-  return `<div class="wide"><table><caption>${escapeHtml(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
+  return `<div class="wide${rows.length <= 14 ? ' short' : ''}"><table><caption>${escapeHtml(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
 }

@@ -1,3 +1,26 @@
+/** How charts look, on paper and on any page that gives --ink, --soft, --rule, --paper and --crust. */
+export const pictureStyle = `
+svg.chart{display:block;width:100%;height:auto;font-size:12px}
+svg.chart text{fill:var(--ink)}
+svg.chart .soft{fill:var(--soft);font-size:11px}
+svg.chart .tab-text{font-weight:600}
+svg.chart .tab{stroke:none}
+svg.chart .ink{stroke:var(--ink);stroke-width:1.2}
+svg.chart .rule{stroke:var(--rule)}
+svg.chart .mark{fill:var(--ink)}
+svg.chart .band{fill:var(--ink);opacity:.08}
+svg.chart .curve{fill:none;stroke:var(--ink);stroke-width:1.3}
+svg.chart .control{stroke:var(--soft);stroke-dasharray:2 4}
+svg.chart .bracket{fill:none;stroke:var(--soft)}
+svg.chart .point{stroke:var(--paper);stroke-width:.8}
+svg.chart .mean{stroke:var(--ink);stroke-width:3}
+svg.chart .mean-interval{stroke:var(--ink);stroke-width:1.6}
+svg.chart .best{fill:none;stroke:var(--crust);stroke-width:2}
+svg.chart .best-dot{fill:var(--crust);stroke:var(--ink);stroke-width:.8}
+svg.chart .hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.3}
+svg.chart{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+`.trim()
+
 /** The report's own styles: paper and ink on screen, black ink on A4 and Letter. Nothing is fetched. */
 export const reportStyle = `
 :root{color-scheme:light;--paper:oklch(0.985 0.008 85);--ink:oklch(0.25 0.02 60);--soft:oklch(0.47 0.02 65);--rule:oklch(0.885 0.014 80);--crust:oklch(0.53 0.125 42)}
@@ -26,33 +49,16 @@ thead th{font-weight:600;border-bottom:1.5px solid var(--ink)}
 .fig{text-align:right}
 figure{margin:1rem 0}
 figcaption{color:var(--soft)}
-svg.chart{display:block;width:100%;height:auto;font-size:12px}
-svg text{fill:var(--ink)}
-svg .soft{fill:var(--soft);font-size:11px}
-svg .tab-text{font-weight:600;fill:unset}
-svg .tab{stroke:none}
-svg .ink{stroke:var(--ink);stroke-width:1.2}
-svg .rule{stroke:var(--rule)}
-svg .mark{fill:var(--ink)}
-svg .band{fill:var(--ink);opacity:.08}
-svg .curve{fill:none;stroke:var(--ink);stroke-width:1.3}
-svg .control{stroke:var(--soft);stroke-dasharray:2 4}
-svg .bracket{fill:none;stroke:var(--soft)}
-svg .point{stroke:var(--paper);stroke-width:.8}
-svg .mean{stroke:var(--ink);stroke-width:3}
-svg .mean-interval{stroke:var(--ink);stroke-width:1.6}
-svg .best{fill:none;stroke:var(--crust);stroke-width:2}
-svg .best-dot{fill:var(--crust);stroke:var(--ink);stroke-width:.8}
-svg .hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.3}
+${pictureStyle}
 @page{margin:16mm}
 @media print{
 :root{--paper:#fff;--ink:#000;--soft:#333;--rule:#bbb;--crust:#000}
 body{font-size:10.5pt;line-height:1.4}
 main{max-width:none;padding:0}
 h2{margin-top:1.5rem}
-h2,h3,caption{break-after:avoid}
+h2,h3,caption,thead{break-after:avoid}
+.short{break-inside:avoid}
 figure,tr,li,.answer{break-inside:avoid}
 .wide{overflow:visible}
-svg{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 `.trim()

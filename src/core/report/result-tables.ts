@@ -2,7 +2,12 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { AgainstControl, Rung } from '@/core/findings/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
-import { differenceDecimals, differenceText, intervalText } from '@/core/wording/difference-text.ts'
+import {
+  differenceDecimals,
+  differenceText,
+  intervalText,
+  tableDecimals,
+} from '@/core/wording/difference-text.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
 import { decimalText, plainNumber, probabilityText } from '@/core/wording/number-text.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
@@ -17,22 +22,27 @@ export function levelsTable(response: ResponseFindings, scores: ScoreTable): Tab
   const unit = scores.factor.unitOfMeasure
   const value = (number: ResponseFindings['levels'][number]['mean'], decimals: number) =>
     isPresent(number) ? decimalText(number, decimals) : none
+  const spans = response.levels.flatMap(({ low, high }) =>
+    isPresent(low) && isPresent(high) ? [{ low, high }] : [],
+  )
+  const decimals = tableDecimals(spans)
   return {
     kind: 'table',
     caption: 'What happened: all values of each level',
     head: ['Level', 'n', 'Mean', 'SD', '95 % interval', 'Median', 'Failures'],
     rows: response.levels.map((level) => {
       const ease = scores.ease?.find((each) => each.level === level.level)
-      const decimals = isPresent(level.sd) ? differenceDecimals(level.sd) + 1 : 2
       const interval =
-        isPresent(level.low) && isPresent(level.high) ? intervalText(level.low, level.high) : none
+        isPresent(level.low) && isPresent(level.high)
+          ? intervalText(level.low, level.high, decimals)
+          : none
       return [
         levelNameText(level.level, unit),
         String(level.n),
         value(level.mean, decimals),
         value(level.sd, decimals),
         interval,
-        value(level.median, decimals - 1),
+        value(level.median, Math.max(1, decimals - 1)),
         ease ? String(ease.failures) : none,
       ]
     }),
@@ -67,17 +77,17 @@ export function rungsTable(response: ResponseFindings, { findings }: FoundScores
 
 /** Marginal means of a rung with plain 95 % intervals. */
 export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
+  const decimals = tableDecimals(answer.means)
   return {
     kind: 'table',
     caption: 'Means, freed from who happened to taste',
     head: ['Level', 'Mean', 'Standard error', '95 % interval'],
     rows: answer.means.map(({ level, estimate, se, low, high }) => {
-      const decimals = differenceDecimals((high - low) / 2) + 1
       return [
         levelNameText(level, scores.factor.unitOfMeasure),
         decimalText(estimate, decimals),
         decimalText(se, decimals),
-        intervalText(low, high),
+        intervalText(low, high, decimals),
       ]
     }),
     figures: [false, true, true, true],
@@ -87,14 +97,15 @@ export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
 /** All pairs with their simultaneous intervals. */
 export function pairsTable(answer: Rung, scores: ScoreTable): TableBlock {
   const unit = scores.factor.unitOfMeasure
+  const decimals = tableDecimals(answer.pairs)
   return {
     kind: 'table',
     caption: 'All pairs, simultaneous 95 % intervals',
     head: ['Pair', 'Difference', '95 % interval', 'p'],
     rows: answer.pairs.map(({ a, b, difference, low, high, p }) => [
       `${levelNameText(a, unit)} → ${levelNameText(b, unit)}`,
-      differenceText(difference),
-      intervalText(low, high),
+      differenceText(difference, decimals),
+      intervalText(low, high, decimals),
       probabilityText(p),
     ]),
     figures: [false, true, true, true],
@@ -106,14 +117,15 @@ export function againstControlTable(
   against: readonly AgainstControl[],
   scores: ScoreTable,
 ): TableBlock {
+  const decimals = tableDecimals(against)
   return {
     kind: 'table',
     caption: `Against the control, simultaneous 95 % intervals${against.some(({ method }) => method === 'approximate') ? ' (approximate: unequal numbers)' : ''}`,
     head: ['Level', 'Difference', '95 % interval', 'p'],
     rows: against.map(({ level, difference, low, high, p }) => [
       levelNameText(level, scores.factor.unitOfMeasure),
-      differenceText(difference),
-      intervalText(low, high),
+      differenceText(difference, decimals),
+      intervalText(low, high, decimals),
       probabilityText(p),
     ]),
     figures: [false, true, true, true],

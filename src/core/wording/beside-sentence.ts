@@ -8,9 +8,10 @@ import { reasonText } from './reason-text.ts'
 export function besideSentence(beside: Beside | Absent, what: 'freshness' | 'order'): string {
   const name = what === 'freshness' ? 'Freshness' : 'The order of tasting'
   if (!isPresent(beside)) return `${name}: ${reasonText(beside)}`
-  const each = what === 'freshness' ? 'minute from the oven' : 'place in the order'
-  const slope = `${differenceText(beside.slope)} for each ${each}`
   if (!beside.separable)
     return `${name} and level cannot be told apart here: allowing for it makes the intervals ${decimalText(beside.widening, 1)} times as wide.`
-  return `${name} took its part (${slope}); at equal ${what === 'freshness' ? 'minutes' : 'places'} the levels differ with p ${probabilityText(beside.p)}, and the intervals are ${decimalText(beside.widening, 2)} times as wide.`
+  const each = what === 'freshness' ? 'minute from the oven' : 'place in the order'
+  const still =
+    beside.p < 0.05 ? 'the levels still differ' : 'no difference of the levels is settled'
+  return `${name}: scores changed by ${differenceText(beside.slope)} for each ${each}. At equal ${what === 'freshness' ? 'minutes' : 'places'} ${still} (p ${probabilityText(beside.p)}), with intervals ${decimalText(beside.widening, 2)} times as wide.`
 }

@@ -1,6 +1,6 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings, Verdict } from '@/core/findings/response-findings-shape.ts'
-import { lowerRung, type Naming, sameWay } from './answer-of-rung.ts'
+import { lowerRung, type Naming, type RungName, sameWay } from './answer-of-rung.ts'
 import { boundText } from './best-sentence.ts'
 import { differenceDecimals } from './difference-text.ts'
 import { levelNameText, placeText } from './level-text.ts'
@@ -27,42 +27,54 @@ export function verdictSentence(found: ResponseFindings, naming: Naming): Verdic
         shown: `Nothing can be said of ${lower(found.name)} yet.`,
         known: unknownFactor(found, name, naming),
       }
-    return {
-      shown: statement(`${asSentenceStart(name)} itself`, false, found, factor, naming),
-      known: '',
-    }
+    return { shown: factorAlone(found, factor, naming), known: '' }
   }
   const lowerVerdict = found.verdict[rung]
   if (!isPresent(lowerVerdict)) throw new Error('the lower rung was chosen for its verdict')
-  const who = rung === 'doughs' ? 'These doughs' : 'These pieces'
   return {
-    shown: statement(who, true, found, lowerVerdict, naming),
+    shown: shownByLower(found, rung, lowerVerdict, naming),
     known: isPresent(factor)
       ? knownOfFactor(lowerVerdict, factor, found, naming, name)
       : unknownFactor(found, name, naming),
   }
 }
 
-function statement(
-  who: string,
-  many: boolean,
+/** What these pieces or doughs show. */
+function shownByLower(
   found: ResponseFindings,
+  rung: 'pieces' | 'doughs',
   verdict: Verdict,
   naming: Naming,
 ): string {
-  const s = many ? '' : 's'
-  const what = lower(found.name)
+  const who = rung === 'doughs' ? 'These doughs' : 'These pieces'
   switch (verdict.kind) {
     case 'matters':
-      return `${who} differ${s}, and by more than your margin of ${plainNumber(verdict.margin ?? 0)}: ${highest(found, verdict, naming)}.`
+      return `${who} differ, and by more than your margin of ${plainNumber(verdict.margin ?? 0)}: ${highest(found, rung, verdict, naming)}.`
     case 'differs':
-      return `${who} differ${s}, though by how much is unsure: ${highest(found, verdict, naming)}.`
+      return `${who} differ, though by how much is unsure: ${highest(found, rung, verdict, naming)}.`
     case 'too-small':
-      return `${who} make${s} no difference in ${what} that would matter to you: no two levels are more than ${plainNumber(verdict.margin ?? 0)} apart.`
+      return `${who} make no difference in ${lower(found.name)} that would matter to you: no two levels are more than ${plainNumber(verdict.margin ?? 0)} apart.`
     case 'leans':
-      return `${who} lean${s}: ${comparison(found, verdict, naming)}, but chance alone could do that.`
+      return `${who} lean: ${comparison(found, verdict, naming)}, but chance alone could do that.`
     case 'not-settled':
-      return `${who} do${many ? '' : 'es'} not settle it: ${couldBe(found, verdict, naming)}.`
+      return `${who} do not settle it: ${couldBe(found, verdict, naming)}.`
+  }
+}
+
+/** What is known of the factor where no taster stands between: measurements of pieces and doughs. */
+function factorAlone(found: ResponseFindings, verdict: Verdict, naming: Naming): string {
+  const name = asSentenceStart(naming.factor.name)
+  switch (verdict.kind) {
+    case 'matters':
+      return `${name} itself matters, by more than your margin of ${plainNumber(verdict.margin ?? 0)}: ${highest(found, 'factor', verdict, naming)}.`
+    case 'differs':
+      return `${name} itself makes a difference, though how large is unsure: ${highest(found, 'factor', verdict, naming)}.`
+    case 'too-small':
+      return `${name} itself makes no difference in ${lower(found.name)} that would matter to you: no two levels are more than ${plainNumber(verdict.margin ?? 0)} apart.`
+    case 'leans':
+      return `${name} itself leans: ${comparison(found, verdict, naming)}, but chance alone could do that.`
+    case 'not-settled':
+      return `What ${lower(naming.factor.name)} does to ${lower(found.name)} is not settled: ${couldBe(found, verdict, naming)}.`
   }
 }
 
@@ -77,11 +89,11 @@ function knownOfFactor(
   switch (factor.kind) {
     case 'matters':
       return same
-        ? `It holds whenever they are made again: ${name} itself matters.`
+        ? `It holds whenever they are made again: ${name} itself matters${itsBest(found, naming)}.`
         : `${asSentenceStart(name)} itself matters: ${comparison(found, factor, naming)}.`
     case 'differs':
       return same
-        ? `Made again they differ too, so ${name} itself has a part in it; how large is unsure.`
+        ? `Made again they differ too, so ${name} itself has a part in it, though how large is unsure${itsBest(found, naming)}.`
         : `${asSentenceStart(name)} itself has a part: ${comparison(found, factor, naming)}; how large is unsure.`
     case 'too-small':
       return `Of ${name} itself it is known that any difference is too small to matter to you.`
@@ -108,25 +120,31 @@ function unknownFactor(found: ResponseFindings, name: string, { unit }: Naming):
   return `Of ${name} itself these data cannot speak.`
 }
 
-/** The best inside the range where it is bounded, else the pair that differs most. */
-function highest(found: ResponseFindings, verdict: Verdict, naming: Naming): string {
+/** The rung's own best where it lies inside the range and is bounded, else the pair that differs most. */
+function highest(
+  found: ResponseFindings,
+  rung: RungName,
+  verdict: Verdict,
+  naming: Naming,
+): string {
+  return bestPart(found, rung, naming) ?? comparison(found, verdict, naming)
+}
+
+/** "liking is best near 73.6 %, somewhere between 71.6 and 75.8 %"; null where the rung bounds no best. */
+function bestPart(found: ResponseFindings, rung: RungName, naming: Naming): string | null {
+  const answer = found[rung]
+  if (!isPresent(answer) || !isPresent(answer.best)) return null
+  const { answer: where, vertex, fieller, crossing } = answer.best
+  if (crossing !== undefined || where !== 'inside') return null
+  if (!isPresent(vertex) || !isPresent(fieller) || fieller.kind !== 'interval') return null
   const unit = naming.factor.unitOfMeasure
   const levels = found.levels.map((level) => level.level)
-  const rung = [found.factor, found.doughs, found.pieces].find(
-    (candidate) =>
-      isPresent(candidate) && isPresent(candidate.best) && candidate.best.answer === 'inside',
-  )
-  if (rung && isPresent(rung) && isPresent(rung.best)) {
-    const { vertex, fieller, crossing } = rung.best
-    if (
-      crossing === undefined &&
-      isPresent(vertex) &&
-      isPresent(fieller) &&
-      fieller.kind === 'interval'
-    )
-      return `${lower(found.name)} is best near ${withUnit(placeText(vertex, levels), unit)}${boundText(fieller, levels, unit)}`
-  }
-  return comparison(found, verdict, naming)
+  return `${lower(found.name)} is best near ${withUnit(placeText(vertex, levels), unit)}${boundText(fieller, levels, unit)}`
+}
+
+function itsBest(found: ResponseFindings, naming: Naming): string {
+  const best = bestPart(found, 'factor', naming)
+  return best === null ? '' : `; ${best}`
 }
 
 /** "liking is 1.7 higher at 74 % than at 66 %", with its interval. */

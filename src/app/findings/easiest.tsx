@@ -1,0 +1,68 @@
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { LevelTab } from '@/app/kit/level-tab.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import { axisLevels } from '@/core/figure/chart-of-response.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { durationText } from '@/core/wording/duration-text.ts'
+import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
+import { levelNameText } from '@/core/wording/level-text.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+import { Method } from './method.tsx'
+
+interface EasiestProps {
+  main: ResponseFindings
+  scores: ScoreTable
+  letters: ReadonlyMap<string, string>
+}
+
+/** The default ending: the easiest level that is as good as the best, with failures, time and handling beside every level. */
+export function Easiest({ main, scores, letters }: EasiestProps) {
+  const { easiest, equivalence } = main
+  const levels = axisLevels(scores.levels)
+  const levelId = isPresent(easiest) ? String(easiest.level) : null
+  const passes = new Map(
+    isPresent(equivalence) ? equivalence.map((each) => [each.level, each.passes]) : [],
+  )
+  return (
+    <Section title="The easiest that is as good">
+      <p>
+        {levelId === null ? null : (
+          <>
+            <LevelTab
+              levels={levels}
+              levelId={levelId}
+              letter={letters.get(levelId)}
+              size="small"
+            />{' '}
+          </>
+        )}
+        {easiestSentence(easiest, scores)}
+      </p>
+      {scores.ease ? (
+        <LedgerTable
+          caption="What each level costs"
+          rowHead="Level"
+          columns={[
+            { key: 'good', head: 'As good', align: 'text' },
+            { key: 'failures', head: 'Failed' },
+            { key: 'hands', head: 'Hands on' },
+            { key: 'handling', head: 'Handling' },
+          ]}
+          rows={scores.ease.map((ease) => ({
+            key: String(ease.level),
+            head: levelNameText(ease.level, scores.factor.unitOfMeasure),
+            cells: [
+              passes.has(ease.level) ? (passes.get(ease.level) ? 'yes' : 'not shown') : '–',
+              `${ease.failures} of ${ease.pieces}`,
+              ease.handsSeconds === null ? '–' : durationText(ease.handsSeconds),
+              ease.handling === null ? '–' : decimalText(ease.handling, 1),
+            ],
+          }))}
+        />
+      ) : null}
+      <Method topics={['easiest', 'handling']} />
+    </Section>
+  )
+}

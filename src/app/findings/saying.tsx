@@ -1,0 +1,83 @@
+import { Button } from '@/app/kit/button.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { useBootstrap } from '@/app/worker/use-bootstrap.ts'
+import { type Absent, isPresent } from '@/core/findings/reason.ts'
+import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
+import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { besideSentence } from '@/core/wording/beside-sentence.ts'
+import { bestSentence } from '@/core/wording/best-sentence.ts'
+import { bootstrapSentence } from '@/core/wording/bootstrap-sentence.ts'
+import { reasonText } from '@/core/wording/reason-text.ts'
+import styles from './findings.module.css'
+import { Method } from './method.tsx'
+
+interface SayingProps {
+  answer: FindingsAnswer
+  index: number
+  seed: number
+}
+
+/** Where the best lies, by curve and by drawing again; what freshness and order had to do with it. */
+export function Saying({ answer, index, seed }: SayingProps) {
+  const { scores, findings } = answer
+  const found = findings.responses[index]
+  const bootstrap = useBootstrap(scores, index, seed)
+  if (!found) return null
+  const rung = shownRung(found)
+  const shown = rung === null ? null : found[rung]
+  const best = shown !== null && isPresent(shown) ? shown.best : null
+  const naming = { factor: findings.factor, unit: findings.unit }
+  const levels = scores.levels.map(({ name }) => name)
+  return (
+    <>
+      <Section title="Where the best lies">
+        <div className={styles.stack}>
+          {best === null ? null : (
+            <p>{isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best)}</p>
+          )}
+          {findings.factor.ordered && best !== null && isPresent(best) ? (
+            <Redrawn
+              bootstrap={bootstrap}
+              say={(drawn) => bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure)}
+            />
+          ) : null}
+          <Method topics={['best', 'bootstrap']} />
+        </div>
+      </Section>
+      {isPresent(found.rows) ? (
+        <Section title="Was it freshness, or the order?">
+          <ul className={styles.plainList}>
+            <li>{besideSentence(found.rows.freshness, 'freshness')}</li>
+            <li>{besideSentence(found.rows.order, 'order')}</li>
+          </ul>
+          <Method topics={['freshness']} />
+        </Section>
+      ) : null}
+    </>
+  )
+}
+
+interface RedrawnProps {
+  bootstrap: ReturnType<typeof useBootstrap>
+  say: (answer: Bootstrap | Absent) => string
+}
+
+/** The best by drawing again: asked for, under way with a way to stop, or answered. */
+function Redrawn({ bootstrap: { state, start, stop }, say }: RedrawnProps) {
+  switch (state.state) {
+    case 'running':
+      return <Progress label="Drawing again" done={state.done} onStop={stop} />
+    case 'failed':
+      return <p>Drawing again failed: {state.error.message}.</p>
+    case 'answered':
+      return <p>{say(state.answer)}</p>
+    case 'idle':
+      return (
+        <Button kind="plain" size="small" onPress={start}>
+          Draw again, 10,000 times
+        </Button>
+      )
+  }
+}

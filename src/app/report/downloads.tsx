@@ -1,0 +1,44 @@
+import { Button } from '@/app/kit/button.tsx'
+import { saveFile } from '@/app/kit/save-file.ts'
+import { useServices } from '@/app/services/services.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { observationsCsv } from '@/core/report/observations-csv.ts'
+import type { ReportDocument } from '@/core/report/report-block.ts'
+import { reportHtml } from '@/core/report/report-html.ts'
+import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { fileStem } from './file-stem.ts'
+import styles from './report.module.css'
+
+interface DownloadsProps {
+  whole: WholeTrial
+  scores: ScoreTable
+  document: ReportDocument
+}
+
+/** The report on paper and as files; nothing leaves the device. */
+export function Downloads({ whole, scores, document }: DownloadsProps) {
+  const { notebook } = useServices()
+  const stem = fileStem(document.title)
+  const saveTrial = async () => {
+    const { name, text } = await notebook.exportTrial(whole.trial.id)
+    saveFile(name, text, 'application/json')
+  }
+  return (
+    <div className={styles.downloads}>
+      <Button kind="primary" onPress={() => window.print()}>
+        Print or save as PDF
+      </Button>
+      <Button onPress={() => saveFile(`${stem}.html`, reportHtml(document), 'text/html')}>
+        Report as HTML
+      </Button>
+      <Button onPress={() => saveFile(`${stem}.md`, reportMarkdown(document), 'text/markdown')}>
+        Report as Markdown
+      </Button>
+      <Button onPress={() => saveFile(`${stem}.csv`, observationsCsv(whole, scores), 'text/csv')}>
+        Values as CSV
+      </Button>
+      <Button onPress={saveTrial}>Trial file</Button>
+    </div>
+  )
+}

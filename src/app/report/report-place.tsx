@@ -1,0 +1,69 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { useMemo } from 'react'
+import { EmptyState } from '@/app/kit/empty-state.tsx'
+import { ErrorNote } from '@/app/kit/error-note.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { useFindings } from '@/app/worker/use-findings.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
+import { reportDocument } from '@/core/report/report-document.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { Downloads } from './downloads.tsx'
+import { ReportView } from './report-view.tsx'
+
+/** The Report place: one document that someone else can check, on screen, on paper and as files. */
+export function ReportPlace({ trialId }: { trialId: string }) {
+  const { notebook } = useServices()
+  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
+  if (!whole || !scored) return <Progress label="Opening the report" done={null} />
+  if (!scored.ok)
+    return (
+      <>
+        <PageHeading>Report</PageHeading>
+        <EmptyState
+          title="Still sealed"
+          action={
+            <LinkButton href={`#/trial/${trialId}/tasting`} kind="primary">
+              Go to the tasting
+            </LinkButton>
+          }
+        >
+          There is no report while codes are sealed: it would give the levels away.
+        </EmptyState>
+      </>
+    )
+  return <Written whole={whole} scores={scored.scores} />
+}
+
+function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
+  const found = useFindings(scores, whole.trial.seed, null, 0)
+  if (found.state === 'working') return <Progress label="Writing the report" done={null} />
+  if (found.state === 'failed')
+    return (
+      <ErrorNote title="The report could not be written">
+        {found.error.message}. The trial is untouched; reload the page, and report it as a bug if it
+        comes again.
+      </ErrorNote>
+    )
+  const { findings, conclusion } = found.answer
+  const made = reportDocument({
+    whole,
+    scores,
+    findings,
+    conclusion,
+    version: __APP_VERSION__,
+    unsealed: false,
+  })
+  if (!made.ok) throw new Error('a trial that gives scores gives a report')
+  return (
+    <>
+      <PageHeading>Report</PageHeading>
+      <Downloads whole={whole} scores={scores} document={made.document} />
+      <ReportView document={made.document} />
+    </>
+  )
+}

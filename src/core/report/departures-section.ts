@@ -1,0 +1,25 @@
+import { departures } from '@/core/session/departures.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { departureText } from '@/core/wording/departure-text.ts'
+import type { ReportSection } from './report-block.ts'
+
+/** What was done differently from the plan, session by session, as the log tells it. */
+export function departuresSection(whole: WholeTrial): ReportSection {
+  const items = whole.sessions
+    .toSorted((a, b) => a.number - b.number)
+    .flatMap((session) => {
+      const plan = planOfSession(whole, session)
+      const { events, kitchen } = whole
+      return departures({ session, plan, events, kitchen }).map(
+        (departure) => `Session ${session.number}. ${departureText(departure, plan, session)}`,
+      )
+    })
+  return {
+    id: 'departures',
+    title: 'Departures from the plan',
+    blocks: [
+      items.length === 0 ? { kind: 'text', text: 'The log shows none.' } : { kind: 'list', items },
+    ],
+  }
+}
