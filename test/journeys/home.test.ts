@@ -14,25 +14,28 @@ const looks = [360, 1280].flatMap((width) =>
   (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
 )
 
+const pages = [
+  ['#/', 'Notebook'],
+  ['#/kitchen', 'Kitchen'],
+  ['#/about', 'About Evenhand'],
+  ['#/no/such/page', 'Nothing at this address'],
+] as const
+
 for (const { width, colorScheme } of looks)
-  for (const [address, heading] of [
-    ['#/', 'Notebook'],
-    ['#/kitchen', 'Kitchen'],
-    ['#/about', 'About Evenhand'],
-    ['#/no/such/page', 'Nothing at this address'],
-  ] as const)
-    test(`${address} at ${width} px, ${colorScheme}: fits, has no fault axe knows, and calls nobody`, async () => {
-      const { page, troubles } = await visit(browser, baseUrl, {
-        viewport: { width, height: 800 },
-        colorScheme,
-      })
+  test(`the pages outside a trial at ${width} px, ${colorScheme}: each fits, has no fault axe knows, and calls nobody`, async () => {
+    const { page, troubles } = await visit(browser, baseUrl, {
+      viewport: { width, height: 800 },
+      colorScheme,
+    })
+    for (const [address, heading] of pages) {
       await page.goto(`${baseUrl}${address}`)
       await page.getByRole('heading', { level: 1, name: heading }).waitFor()
-      expect(await accessibilityFaults(page)).toEqual([])
-      expect(await overhangPixels(page)).toBe(0)
-      expect(troubles).toEqual([])
-      await page.context().close()
-    })
+      expect(await accessibilityFaults(page), address).toEqual([])
+      expect(await overhangPixels(page), address).toBe(0)
+    }
+    expect(troubles).toEqual([])
+    await page.context().close()
+  })
 
 test('a new trial is kept: it opens at its plan and stands in the book after a reload', async () => {
   const { page, troubles } = await visit(browser, baseUrl)
@@ -68,13 +71,11 @@ test('a file that is no trial is refused with its place, and the notebook stays 
   const { page, troubles } = await visit(browser, baseUrl)
   await page.goto(baseUrl)
   await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
-  await page
-    .locator('input[type=file][accept*=json]')
-    .setInputFiles({
-      name: 'torn.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from('{\n "a": '),
-    })
+  await page.locator('input[type=file][accept*=json]').setInputFiles({
+    name: 'torn.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{\n "a": '),
+  })
   const note = page.getByRole('alert')
   await note.waitFor()
   expect(await note.textContent()).toContain('torn.json was not read in')
