@@ -6,7 +6,7 @@ import { ErrorNote } from '@/app/kit/error-note.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { dealSession } from '@/core/session/deal-session.ts'
-import { countText } from '@/core/wording/list-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/list-text.ts'
 import { dealRefusal } from './deal-refusal.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { TroubleList } from './trouble-list.tsx'
@@ -50,7 +50,7 @@ export function BeginSession() {
       <TroubleList />
       {toMend > 0 ? (
         <p>
-          {countText(toMend, 'thing')} to mend before session {number} can begin.
+          {asSentenceStart(countText(toMend, 'thing'))} to mend before session {number} can begin.
         </p>
       ) : (
         <div>
@@ -74,7 +74,7 @@ export function BeginSession() {
         }
       >
         <p>
-          {countText(fixed, 'session')} {fixed === 1 ? 'was' : 'were'} planned before the first mix.
+          {asSentenceStart(countText(fixed, 'session'))} {fixed === 1 ? 'was' : 'were'} planned before the first mix.
           One more can be made; the report will say that it was added, since a session added after a
           look at the answer can lead it.
         </p>
