@@ -17,6 +17,8 @@ export interface RungSize {
  * As good as the best liked? One-sided non-inferiority of every other level: difference = mean - best mean (turned so
  * that below 0 is worse), its lower limit the plain one-sided 95 % t; it passes when that limit lies above -margin.
  *
+ * Of levels equal to 10 decimals the lowest is the best liked.
+ *
  * Refuses `no-margin`, `no-direction` (only responses that are better higher or lower can be as good), and
  * `margin-too-fine` when every one-sided half-width reaches the margin, so that nothing could pass: then with the number
  * of tasters (pieces rung), sessions or flights that would bring it below.
@@ -32,7 +34,8 @@ export function asGoodAs(
   const sign = better.is === 'lower' ? -1 : 1
   const { fit, present, rung } = fitted
   const good = rung.means.map(({ estimate }) => sign * estimate)
-  const best = good.indexOf(Math.max(...good))
+  const top = Math.max(...good)
+  const best = good.findIndex((value) => top - value < 5e-11)
   const factor = tQuantile(0.95, fit.df2)
   const compared = present.levels.flatMap(({ name }, at) => {
     if (at === best) return []
