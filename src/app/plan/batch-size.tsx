@@ -1,8 +1,9 @@
 import { Choice } from '@/app/kit/choice.tsx'
-import { FieldRow } from '@/app/kit/field-row.tsx'
 import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { BatchSize } from '@/core/formula/formula-record.ts'
 import { between, gramsCheck, wholeBetween } from './field-checks.ts'
+import styles from './formula-section.module.css'
+import { NumberGrid } from './number-grid.tsx'
 import { withBatchSize } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
@@ -18,31 +19,31 @@ export function BatchSizeFields() {
   const size = formula.batchSize
   const set = (next: BatchSize) => change((plan) => withBatchSize(plan, next))
   return (
-    <div data-path={path}>
-      <FieldRow>
-        <Choice
-          label="Size of a batch"
-          value={size.by}
-          row
-          options={[
-            { value: 'flour', label: 'from its flour' },
-            { value: 'pieces', label: 'from its pieces' },
-          ]}
-          onValue={(by) => {
-            if (by === size.by) return
-            const grams = batchGrams(formula)
-            set(
-              by === 'flour'
-                ? { by, flourGrams: Math.round(grams.flourGrams) || 500 }
-                : {
-                    by,
-                    pieces: 2,
-                    pieceGrams: Math.round(grams.doughGrams / 2) || 250,
-                    lossPercent: 0,
-                  },
-            )
-          }}
-        />
+    <div data-path={path} className={styles.size}>
+      <Choice
+        label="Size of a batch"
+        value={size.by}
+        row
+        options={[
+          { value: 'flour', label: 'from its flour' },
+          { value: 'pieces', label: 'from its pieces' },
+        ]}
+        onValue={(by) => {
+          if (by === size.by) return
+          const grams = batchGrams(formula)
+          set(
+            by === 'flour'
+              ? { by, flourGrams: Math.round(grams.flourGrams) || 500 }
+              : {
+                  by,
+                  pieces: 2,
+                  pieceGrams: Math.round(grams.doughGrams / 2) || 250,
+                  lossPercent: 0,
+                },
+          )
+        }}
+      />
+      <NumberGrid>
         {size.by === 'flour' ? (
           <PlanNumber
             field="batch/flour"
@@ -83,7 +84,7 @@ export function BatchSizeFields() {
             />
           </>
         )}
-      </FieldRow>
+      </NumberGrid>
     </div>
   )
 }

@@ -74,9 +74,9 @@ export function BeginSession() {
         }
       >
         <p>
-          {asSentenceStart(countText(fixed, 'session'))} {fixed === 1 ? 'was' : 'were'} planned before the first mix.
-          One more can be made; the report will say that it was added, since a session added after a
-          look at the answer can lead it.
+          {asSentenceStart(countText(fixed, 'session'))} {fixed === 1 ? 'was' : 'were'} planned
+          before the first mix. One more can be made; the report will say that it was added, since a
+          session added after a look at the answer can lead it.
         </p>
       </Dialog>
     </Section>

@@ -1,11 +1,11 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
-import { FieldRow } from '@/app/kit/field-row.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { levelsBetween } from '@/core/trial/levels-between.ts'
 import { plainNumber, shortUnit } from '@/core/wording/number-text.ts'
 import { levelCheck, wholeBetween } from './field-checks.ts'
+import { NumberGrid } from './number-grid.tsx'
 import { withSeries } from './plan-edits.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { seriesRefusal } from './series-refusal.ts'
@@ -33,7 +33,7 @@ export function LevelSeries() {
     })
   }
   return (
-    <FieldRow>
+    <NumberGrid>
       <NumberField label="First" unit={unit} value={first} onValue={setFirst} check={levelCheck} />
       <NumberField label="Last" unit={unit} value={last} onValue={setLast} check={levelCheck} />
       <NumberField
@@ -47,6 +47,6 @@ export function LevelSeries() {
       <Button onPress={fill} disabled={!series?.ok}>
         Fill the levels
       </Button>
-    </FieldRow>
+    </NumberGrid>
   )
 }

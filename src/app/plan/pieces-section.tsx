@@ -1,9 +1,9 @@
 import { Choice } from '@/app/kit/choice.tsx'
-import { FieldRow } from '@/app/kit/field-row.tsx'
 import { Switch } from '@/app/kit/switch.tsx'
 import { piecesAsked } from '@/core/design/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { wholeBetween } from './field-checks.ts'
+import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
@@ -43,7 +43,7 @@ export function PiecesSection() {
         ]}
         onValue={(next) => set({ serving: next })}
       />
-      <FieldRow>
+      <NumberGrid>
         <PlanNumber
           field="flights"
           path="/flights"
@@ -69,7 +69,7 @@ export function PiecesSection() {
           check={spareCheck}
           onValue={(next) => set({ sparePieces: next })}
         />
-      </FieldRow>
+      </NumberGrid>
       <Switch
         label="A warm-up piece first"
         hint="A piece of the control, baked and tasted before the others and not counted."

@@ -1,7 +1,7 @@
-import { FieldRow } from '@/app/kit/field-row.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Preferment } from '@/core/formula/formula-record.ts'
 import { percentCheck } from './field-checks.ts'
+import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 
@@ -18,7 +18,7 @@ export function PrefermentParts({ preferment, path, edit }: Props) {
     preferment.parts.every((part) => part.ingredientId !== id),
   )
   return (
-    <FieldRow>
+    <NumberGrid>
       {preferment.parts.map(({ ingredientId, percent }, at) => (
         <PlanNumber
           key={ingredientId}
@@ -47,7 +47,7 @@ export function PrefermentParts({ preferment, path, edit }: Props) {
           }}
         />
       ) : null}
-    </FieldRow>
+    </NumberGrid>
   )
 }
 

@@ -6,6 +6,8 @@ import styles from './section-way.module.css'
 /** The parts of the page in one line: where something is to be mended, and a press to go there. */
 export function SectionWay() {
   const troubles = usePlanPage((page) => page.troubles)
+  const unfinished = usePlanPage((page) => Object.keys(page.unfinished).length)
+  const toMend = unfinished + troubles.filter((each) => each.severity === 'stop').length
   return (
     <nav className={styles.way} aria-label="Parts of the plan">
       {planSections.map(({ id, title, path }) => {
@@ -14,12 +16,7 @@ export function SectionWay() {
             each.severity === 'stop' && (each.path === path || each.path.startsWith(`${path}/`)),
         )
         return (
-          <button
-            key={id}
-            type="button"
-            className={styles.part}
-            onClick={() => document.getElementById(id)?.scrollIntoView({ block: 'start' })}
-          >
+          <button key={id} type="button" className={styles.part} onClick={() => goTo(id)}>
             {title}
             {stops ? (
               <>
@@ -31,6 +28,13 @@ export function SectionWay() {
           </button>
         )
       })}
+      <button type="button" className={styles.part} onClick={() => goTo('plan-ready')}>
+        {toMend > 0 ? `${toMend} to mend` : 'Begin'}
+      </button>
     </nav>
   )
+}
+
+function goTo(id: string): void {
+  document.getElementById(id)?.scrollIntoView({ block: 'start' })
 }

@@ -1,6 +1,6 @@
-import { FieldRow } from '@/app/kit/field-row.tsx'
 import { wholeBetween } from './field-checks.ts'
 import { lockedSince } from './locked-since.ts'
+import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
@@ -18,7 +18,7 @@ export function SessionsSection() {
   const change = usePlanPage((page) => page.change)
   return (
     <PlanSection id="plan-sessions">
-      <FieldRow>
+      <NumberGrid>
         <PlanNumber
           field="sessions"
           path="/plannedSessions"
@@ -37,7 +37,7 @@ export function SessionsSection() {
           check={handsCheck}
           onValue={(next) => change((plan) => ({ ...plan, pairsOfHands: next }))}
         />
-      </FieldRow>
+      </NumberGrid>
       <SessionList />
     </PlanSection>
   )

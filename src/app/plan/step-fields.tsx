@@ -5,6 +5,7 @@ import { type Step, stepKinds } from '@/core/trial/step.ts'
 import { EndsByFields } from './ends-by-fields.tsx'
 import { between, minutesCheck, visibleName, wholeBetween } from './field-checks.ts'
 import styles from './method-section.module.css'
+import { NumberGrid } from './number-grid.tsx'
 import { inStep } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
@@ -76,7 +77,7 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
           onValue={(repeats) => edit({ repeats })}
         />
       </FieldRow>
-      <FieldRow>
+      <NumberGrid>
         {minutes('handsSeconds', 'Hands on')}
         {minutes('waitSeconds', 'Wait')}
         {minutes('toleranceSeconds', 'Good to, plus or minus')}
@@ -96,7 +97,7 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
           }
           may="be-empty"
         />
-      </FieldRow>
+      </NumberGrid>
       <EndsByFields step={step} path={path} onEnds={(endsBy) => edit({ endsBy })} />
       <Choice
         label="Occupies while at work"

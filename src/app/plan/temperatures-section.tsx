@@ -1,7 +1,7 @@
-import { FieldRow } from '@/app/kit/field-row.tsx'
 import { Switch } from '@/app/kit/switch.tsx'
 import type { TemperaturePlan } from '@/core/trial/plan-record.ts'
 import { between, celsiusCheck } from './field-checks.ts'
+import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
@@ -32,7 +32,7 @@ export function TemperaturesSection() {
       />
       {temperature ? (
         <>
-          <FieldRow>
+          <NumberGrid>
             {(
               [
                 ['wantedDoughCelsius', 'Wanted dough'],
@@ -66,7 +66,7 @@ export function TemperaturesSection() {
               }
               may="be-empty"
             />
-          </FieldRow>
+          </NumberGrid>
           <Switch
             label="Match the water to each batch"
             hint="Each batch gets water of its own temperature, so that all doughs leave the mixer equally warm."
