@@ -14,7 +14,7 @@ interface OrdersWanted {
 type Order = readonly number[]
 
 /** Above this many choices of rows the best is searched by exchange instead of by trying all. */
-const mostTried = 5000
+const mostTried = 1000
 
 /**
  * Draws the orders in which the lines are baked or tasted: rows of a Williams design, whole designs as often as they fit, and
@@ -28,7 +28,7 @@ export function servingOrders({ chance, labelling, count, earlier }: OrdersWante
   )
   const whole = Array.from({ length: Math.floor(count / rows.length) }, () => rows).flat()
   const rest = count % rows.length
-  const before = [...earlier, ...whole]
+  const before = countsOf(labelling.length, [...earlier, ...whole])
   const chosen =
     choices(rows.length, rest) <= mostTried
       ? bestOfAll(rows, rest, before)
@@ -42,11 +42,11 @@ function choices(of: number, take: number): number {
   return ways
 }
 
-function bestOfAll<Row extends Order>(rows: Row[], take: number, before: Order[]): Row[] {
+function bestOfAll<Row extends Order>(rows: Row[], take: number, before: Counts): Row[] {
   let best: Row[] = []
   let least: number[] | null = null
   for (const taken of subsets(rows, take)) {
-    const badness = unevenness([...before, ...taken])
+    const badness = unevenness(before, taken)
     if (least && !isLess(badness, least)) continue
     best = taken
     least = badness
@@ -60,16 +60,16 @@ function* subsets<Row>(rows: Row[], take: number): Generator<Row[]> {
     for (const rest of subsets(rows.slice(index + 1), take - 1)) yield [row, ...rest]
 }
 
-function byExchange<Row extends Order>(rows: Row[], take: number, before: Order[]): Row[] {
+function byExchange<Row extends Order>(rows: Row[], take: number, before: Counts): Row[] {
   let taken = rows.slice(0, take)
-  let badness = unevenness([...before, ...taken])
+  let badness = unevenness(before, taken)
   for (let improved = true; improved; ) {
     improved = false
     for (const out of taken)
       for (const into of rows) {
         if (taken.includes(into) || !taken.includes(out)) continue
         const tried = taken.map((row) => (row === out ? into : row))
-        const triedBadness = unevenness([...before, ...tried])
+        const triedBadness = unevenness(before, tried)
         if (!isLess(triedBadness, badness)) continue
         taken = tried
         badness = triedBadness
@@ -79,12 +79,19 @@ function byExchange<Row extends Order>(rows: Row[], take: number, before: Order[
   return taken
 }
 
-/** Squares of the position sums' deviations, of the counts at each position, and of the counts after each other line. */
-function unevenness(orders: Order[]): number[] {
-  const lines = Math.max(0, ...orders.map((order) => order.length))
-  const sums = new Array<number>(lines).fill(0)
-  const at = new Array<number>(lines * lines).fill(0)
-  const after = new Array<number>(lines * lines).fill(0)
+interface Counts {
+  lines: number
+  /** By line: the sum of its positions. */
+  sums: Float64Array
+  /** By line × lines + position, and by line before × lines + line after. */
+  at: Float64Array
+  after: Float64Array
+}
+
+function countsOf(lines: number, orders: readonly Order[], from?: Counts): Counts {
+  const sums = from ? from.sums.slice() : new Float64Array(lines)
+  const at = from ? from.at.slice() : new Float64Array(lines * lines)
+  const after = from ? from.after.slice() : new Float64Array(lines * lines)
   for (const order of orders)
     order.forEach((line, position) => {
       sums[line] = (sums[line] ?? 0) + position
@@ -92,14 +99,20 @@ function unevenness(orders: Order[]): number[] {
       const previous = order[position - 1]
       if (previous !== undefined) bump(after, previous * lines + line)
     })
+  return { lines, sums, at, after }
+}
+
+/** Squares of the position sums' deviations, of the counts at each position, and of the counts after each other line. */
+function unevenness(before: Counts, taken: readonly Order[]): number[] {
+  const { lines, sums, at, after } = countsOf(before.lines, taken, before)
   const mean = sums.reduce((total, sum) => total + sum, 0) / Math.max(1, lines)
   return [squares(sums.map((sum) => sum - mean)), squares(at), squares(after)]
 }
 
-const bump = (counts: number[], index: number) => {
+const bump = (counts: Float64Array, index: number) => {
   counts[index] = (counts[index] ?? 0) + 1
 }
-const squares = (values: number[]) => values.reduce((total, value) => total + value * value, 0)
+const squares = (values: Float64Array) => values.reduce((total, value) => total + value * value, 0)
 
 function isLess(one: number[], other: number[]): boolean {
   const at = one.findIndex((value, index) => Math.abs(value - (other[index] ?? 0)) > 1e-9)
