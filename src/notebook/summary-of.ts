@@ -1,4 +1,5 @@
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { sealed } from '@/core/whole-trial/sealed.ts'
 import { sessionsDone, stageOf } from '@/core/whole-trial/stage.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { Summary } from './summary-record.ts'
@@ -20,6 +21,7 @@ export function summaryOf(whole: WholeTrial): Summary {
     unitOfMeasure: plan.factor.unitOfMeasure,
     levels: plan.levels.map(({ label, value }) => ({ label, value })),
     stage: stageOf(whole),
+    sealed: sealed(whole),
     sessionsDone: sessionsDone(whole),
     plannedSessions: plan.plannedSessions,
     lastAt: moments.reduce((last, at) => Math.max(last, at)),

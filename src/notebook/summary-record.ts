@@ -12,6 +12,8 @@ export const summaryShape = z.strictObject({
   unitOfMeasure: z.string(),
   levels: z.array(z.strictObject({ label: z.string(), value: z.nullable(z.number()) })),
   stage: z.enum(['planning', 'working', 'tasting', 'sealed', 'answered']),
+  /** While a session's codes are kept: then nothing of it may name a level. */
+  sealed: z.boolean(),
   sessionsDone: wholeShape,
   plannedSessions: wholeShape,
   lastAt: atShape,

@@ -1,5 +1,6 @@
 import type { Session } from '@/core/session/session-record.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
+import { questionNamesLevel } from '@/core/trial/question-names-level.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealedSessions } from '@/core/whole-trial/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -10,37 +11,33 @@ export interface TrialCover {
   covered: boolean
   /** Serving codes of what is covered, in rising order, which tells nothing. */
   codes: { id: string; code: string }[]
+  /** The sessions whose codes are kept: while there are any, every place but Tasting is covered. */
+  sealed: Session[]
 }
 
-/** What the head of a trial may show: everything, or, while a tasting is sealed or about to be, codes alone. */
-export function trialCover(whole: WholeTrial, placeName: string): TrialCover {
-  const hidden = sessionsToHide(whole, placeName)
+/** What a trial may show at a place: everything, or, while a tasting is sealed or about to be, codes alone. */
+export function trialCover(whole: WholeTrial, placeName: string, uncovered: boolean): TrialCover {
   const { question, levels } = planInForce(whole)
-  if (hidden.length === 0) return { title: question, covered: false, codes: [] }
+  const sealed = uncovered ? [] : sealedSessions(whole)
+  const hidden = sealed.length > 0 ? sealed : uncovered ? [] : aboutToTaste(whole, placeName)
+  if (hidden.length === 0) return { title: question, covered: false, codes: [], sealed: [] }
   return {
-    title: maySay(question, levels) ? question : 'A trial under cover',
+    title: questionNamesLevel(question, levels) ? 'A trial under cover' : question,
     covered: true,
     codes: hidden
       .flatMap((session) => session.dealt.servings)
       .map(({ id, code }) => ({ id, code }))
       .toSorted((a, b) => a.code.localeCompare(b.code)),
+    sealed,
   }
 }
 
-/** Sealed sessions everywhere; in the Tasting place also the latest one before its first ballot. */
-function sessionsToHide(whole: WholeTrial, placeName: string): Session[] {
-  const sealed = sealedSessions(whole)
+/** In the Tasting place the latest session is covered before its first ballot too. */
+function aboutToTaste(whole: WholeTrial, placeName: string): Session[] {
   const latest = whole.sessions.toSorted((a, b) => a.number - b.number).at(-1)
-  const aboutToTaste =
-    placeName === 'tasting' &&
-    sealed.length === 0 &&
+  return placeName === 'tasting' &&
     latest !== undefined &&
     tastingState(whole, latest.id).seal === 'not-begun'
-  return aboutToTaste ? [latest] : sealed
-}
-
-/** A question may stand over a covered rail when it holds no number and no option's name. */
-function maySay(question: string, levels: readonly { label: string }[]): boolean {
-  const words = question.toLowerCase()
-  return !/\d/.test(words) && !levels.some(({ label }) => words.includes(label.toLowerCase()))
+    ? [latest]
+    : []
 }

@@ -1,8 +1,9 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Suspense } from 'react'
+import { Suspense, useState } from 'react'
 import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { CoveredPage } from './covered-page.tsx'
 import styles from './frame.module.css'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
@@ -10,9 +11,18 @@ import { trialPlaces } from './places.tsx'
 import { trialCover } from './trial-cover.ts'
 import { TrialHead } from './trial-head.tsx'
 
-/** One place of one trial: the trial's head with its rail, then the place itself. */
+/** Places that show more than the ballots while a tasting is sealed, for a baker who does not taste. */
+const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
+
+/**
+ * One place of one trial: the trial's head with its rail, then the place itself, or its cover while a tasting is sealed.
+ * Lifting the cover holds for this place until it is left or loaded again; it is stored nowhere.
+ */
 export function TrialPage({ trialId, placeName }: { trialId: string; placeName: string }) {
   const { notebook } = useServices()
+  const here = `${trialId}/${placeName}`
+  const [uncoveredAt, setUncoveredAt] = useState<string | null>(null)
+  if (uncoveredAt !== null && uncoveredAt !== here) setUncoveredAt(null)
   const found = useLiveQuery(
     async () => ({ whole: await notebook.wholeTrial(trialId) }),
     [notebook, trialId],
@@ -25,15 +35,24 @@ export function TrialPage({ trialId, placeName }: { trialId: string; placeName: 
         <LostPage trial={!found.whole} />
       </main>
     )
-  const cover = trialCover(found.whole, place.name)
+  const cover = trialCover(found.whole, place.name, uncoveredAt === here)
   return (
     <>
       <PageTitle parts={[place.title, cover.title]} />
       <TrialHead whole={found.whole} cover={cover} placeName={place.name} />
       <main id="page" tabIndex={-1} className={`${styles.page} ${styles.placePage}`}>
-        <ErrorBoundary key={`${trialId}/${place.name}`} what={`the ${place.title} page`}>
+        <ErrorBoundary key={here} what={`the ${place.title} page`}>
           <Suspense fallback={<Progress label={`Opening ${place.title}`} done={null} />}>
-            <place.View trialId={trialId} />
+            {cover.sealed.length > 0 && place.name !== 'tasting' ? (
+              <CoveredPage
+                whole={found.whole}
+                sealed={cover.sealed}
+                title={place.title}
+                onUncover={uncoverable.has(place.name) ? () => setUncoveredAt(here) : null}
+              />
+            ) : (
+              <place.View trialId={trialId} />
+            )}
           </Suspense>
         </ErrorBoundary>
       </main>

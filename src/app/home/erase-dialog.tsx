@@ -2,6 +2,7 @@ import { Button } from '@/app/kit/button.tsx'
 import { Dialog } from '@/app/kit/dialog.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
+import { titleOf } from './stage-words.ts'
 
 /** The one question before the one thing that cannot be undone. */
 export function EraseDialog({
@@ -33,7 +34,7 @@ export function EraseDialog({
       }
     >
       <p>
-        “{summary?.question}” goes with its log, its ballots and its photos. This cannot be undone;
+        “{summary ? titleOf(summary) : ''}” goes with its log, its ballots and its photos. This cannot be undone;
         export it first if you may want it again.
       </p>
     </Dialog>

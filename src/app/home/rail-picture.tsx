@@ -2,11 +2,10 @@ import { LevelRail } from '@/app/kit/level-rail.tsx'
 import type { Level } from '@/core/trial/level.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
-import { isCovered } from './stage-words.ts'
 
 /** A trial's levels as a small rail; a covered row of blanks while its tasting is sealed. */
 export function RailPicture({ summary }: { summary: Summary }) {
-  if (isCovered(summary))
+  if (summary.sealed)
     return (
       <div className={styles.picture}>
         <div className={styles.coveredPicture} aria-hidden="true" />

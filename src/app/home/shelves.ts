@@ -1,4 +1,5 @@
 import type { Summary } from '@/notebook/summary-record.ts'
+import { titleOf } from './stage-words.ts'
 
 export type Shelf = 'book' | 'archive' | 'bin'
 
@@ -10,7 +11,7 @@ export function trialsOnShelf(
 ): Summary[] {
   const sought = search.toLowerCase().split(/\s+/).filter(Boolean)
   return summaries.filter((summary) => {
-    const text = `${summary.question} ${summary.factorName}`.toLowerCase()
+    const text = `${titleOf(summary)} ${summary.factorName}`.toLowerCase()
     return shelfOf(summary) === shelf && sought.every((word) => text.includes(word))
   })
 }

@@ -1,3 +1,4 @@
+import { questionNamesLevel } from '@/core/trial/question-names-level.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 
 /** Where a trial stands and where its next work is. */
@@ -9,7 +10,11 @@ export const stageWords: Record<Summary['stage'], { words: string; place: string
   answered: { words: 'Answered', place: 'findings' },
 }
 
-/** Whether a trial's levels must not be shown: while its tasting runs or is sealed. */
-export function isCovered({ stage }: Pick<Summary, 'stage'>): boolean {
-  return stage === 'tasting' || stage === 'sealed'
+/** What a trial is called in the book: its question, or, while its tasting is sealed, words that name no level. */
+export function titleOf({
+  question,
+  levels,
+  sealed,
+}: Pick<Summary, 'question' | 'levels' | 'sealed'>): string {
+  return sealed && questionNamesLevel(question, levels) ? 'A trial under cover' : question
 }

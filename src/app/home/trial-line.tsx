@@ -3,7 +3,7 @@ import { Link } from 'wouter'
 import { useServices } from '@/app/services/services.ts'
 import { dayText } from './day-text.ts'
 import styles from './home.module.css'
-import { stageWords } from './stage-words.ts'
+import { stageWords, titleOf } from './stage-words.ts'
 import { TrialMenu, type TrialMenuProps } from './trial-menu.tsx'
 
 /** Loaded once there is a trial to picture: an empty notebook opens without it. */
@@ -21,9 +21,9 @@ export function TrialLine(props: TrialMenuProps) {
       <div className={styles.asks}>
         <h2 className={styles.question}>
           {summary.binned ? (
-            summary.question
+            titleOf(summary)
           ) : (
-            <Link href={`/trial/${summary.trialId}/${place}`}>{summary.question}</Link>
+            <Link href={`/trial/${summary.trialId}/${place}`}>{titleOf(summary)}</Link>
           )}
         </h2>
         <p className={styles.soft}>

@@ -3,6 +3,7 @@ import { saveFile } from '@/app/kit/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
+import { titleOf } from './stage-words.ts'
 
 export interface TrialMenuProps {
   summary: Summary
@@ -14,7 +15,7 @@ export interface TrialMenuProps {
 /** What can be done with a trial as a whole. Putting away can be undone at once; erasing asks first. */
 export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
   const { notebook } = useServices()
-  const { trialId, question, archived, binned } = summary
+  const { trialId, archived, binned } = summary
   const archive = async (to: boolean) => {
     await notebook.archive(trialId, to)
     onDone(to ? 'Put into the archive' : 'Back from the archive', () =>
@@ -30,7 +31,7 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
     saveFile(name, text, 'application/json')
   }
   const press = (words: string, onPress: () => unknown) => (
-    <Button kind="quiet" size="small" label={`${words}: ${question}`} onPress={onPress}>
+    <Button kind="quiet" size="small" label={`${words}: ${titleOf(summary)}`} onPress={onPress}>
       {words}
     </Button>
   )

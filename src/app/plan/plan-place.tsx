@@ -1,15 +1,11 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useState } from 'react'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { sealedSessions } from '@/core/whole-trial/sealed.ts'
-import { PlanCovered } from './plan-covered.tsx'
 import { PlanOpen } from './plan-open.tsx'
 
 /** The Plan place of a trial: one page from the question to the temperatures, with what follows from it beside it. */
 export function PlanPlace({ trialId }: { trialId: string }) {
   const { notebook } = useServices()
-  const [looked, setLooked] = useState(false)
   const found = useLiveQuery(async () => {
     const [whole, kitchen] = await Promise.all([notebook.wholeTrial(trialId), notebook.kitchen()])
     return { whole, kitchen }
@@ -19,8 +15,6 @@ export function PlanPlace({ trialId }: { trialId: string }) {
     [notebook, trialId],
   )
   if (!found?.whole || !drafts) return <Progress label="Opening the plan" done={null} />
-  const [hidden] = sealedSessions(found.whole)
-  if (hidden && !looked) return <PlanCovered session={hidden} onLook={() => setLooked(true)} />
   return (
     <PlanOpen
       key={trialId}

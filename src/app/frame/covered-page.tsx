@@ -1,0 +1,79 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { Dialog } from '@/app/kit/dialog.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import { tastingState } from '@/core/tasting/tasting-state.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { stillMissing } from '@/core/wording/still-missing.ts'
+import styles from './frame.module.css'
+
+interface CoveredPageProps {
+  whole: WholeTrial
+  /** The sessions whose codes are kept. */
+  sealed: readonly Session[]
+  title: string
+  /** Lifts the cover for this visit; null for a place that has nothing to show before the unsealing. */
+  onUncover: (() => void) | null
+}
+
+/** What stands in place of a page that would name levels while a tasting is sealed. A look is possible, said and recorded. */
+export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProps) {
+  const { notebook } = useServices()
+  const [asking, setAsking] = useState(false)
+  const uncover = async () => {
+    await notebook.logAll(
+      sealed.map(({ id }) => ({
+        kind: 'peeked',
+        trialId: whole.trial.id,
+        sessionId: id,
+        about: { kind: 'session', id },
+        reason: `${title}: bakes and does not taste`,
+      })),
+    )
+    onUncover?.()
+  }
+  return (
+    <div className={styles.lonePage}>
+      <PageHeading>{title}</PageHeading>
+      <p className={styles.lead}>
+        The tasting is sealed. This page would say which code is which, so it stays covered until
+        the codes are unsealed.
+      </p>
+      {sealed.map((session) => (
+        <p key={session.id}>
+          {sealed.length > 1 ? <b>Session {session.number}. </b> : null}
+          {stillMissing(tastingState(whole, session.id), whole.kitchen)}
+        </p>
+      ))}
+      <LinkButton href={`#/trial/${whole.trial.id}/tasting`} kind="primary">
+        To the tasting
+      </LinkButton>
+      {onUncover ? (
+        <Button kind="quiet" onPress={() => setAsking(true)}>
+          I bake and do not taste: uncover for me
+        </Button>
+      ) : null}
+      <Dialog
+        title="Uncover this page?"
+        open={asking}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button kind="primary" onPress={uncover}>
+              Uncover
+            </Button>
+            <Button onPress={() => setAsking(false)}>Keep it covered</Button>
+          </>
+        }
+      >
+        <p>
+          Only for eyes that do not score. The look is written into the log and said in the report.
+          The cover is back as soon as this page is left or loaded again.
+        </p>
+      </Dialog>
+    </div>
+  )
+}
