@@ -24,6 +24,7 @@ export function ChartBase(props: ChartBaseProps) {
   const ends = [y.ticks[0], y.ticks.at(-1)]
   const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
   const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
+  const room = (y.high - y.low) * 0.04
   return (
     <section className={styles.plot} aria-label={label}>
       <ResponsiveContainer
@@ -33,21 +34,21 @@ export function ChartBase(props: ChartBaseProps) {
       >
         <ComposedChart
           data={[...rows]}
-          margin={{ top: 10, right: 0, bottom: footPixels, left: 0 }}
+          margin={{ top: 16, right: 0, bottom: footPixels, left: 0 }}
           accessibilityLayer={false}
         >
           <CartesianGrid vertical={false} stroke="var(--rule)" syncWithTicks />
           <XAxis dataKey="at" type="number" domain={[0, 1]} ticks={[0, 1]} hide allowDataOverflow />
           <YAxis
             type="number"
-            domain={[y.low, y.high]}
+            domain={[y.low - room, y.high + room]}
             ticks={ticks.map((tick) => tick.value)}
             tickFormatter={(value: number) => words.get(value) ?? ''}
             mirror
             interval={0}
             axisLine={false}
             tickLine={false}
-            tick={{ dy: -8, dx: -6 }}
+            tick={{ dy: -8, dx: -6, fill: 'var(--ink-soft)' }}
             width={1}
             allowDataOverflow
           />

@@ -4,6 +4,7 @@ import {
   ReferenceArea,
   ReferenceLine,
   ResponsiveContainer,
+  Scatter,
   ScatterChart,
   useXAxisScale,
   useYAxisScale,
@@ -37,6 +38,7 @@ export function PairsChart({ picture, label }: PairsChartProps) {
         <ScatterChart margin={{ top: 4, right: 14, bottom: 0, left: 0 }} accessibilityLayer={false}>
           <CartesianGrid horizontal={false} vertical={false} />
           <XAxis
+            dataKey="difference"
             type="number"
             domain={[axis.low, axis.high]}
             ticks={axis.ticks.map((tick) => tick.value)}
@@ -44,11 +46,15 @@ export function PairsChart({ picture, label }: PairsChartProps) {
             interval={0}
             axisLine={{ stroke: 'var(--rule-strong)' }}
             tickLine={{ stroke: 'var(--rule-strong)' }}
+            tick={{ fill: 'var(--ink-soft)' }}
             height={30}
           />
           <YAxis
+            dataKey="row"
             type="number"
-            domain={[rows.length - 0.5, -0.5]}
+            domain={[-0.5, rows.length - 0.5]}
+            allowDataOverflow
+            tick={{ fill: 'var(--ink)' }}
             ticks={rows.map((_, index) => index)}
             tickFormatter={(index: number) => nameOf(rows[index])}
             interval={0}
@@ -66,6 +72,11 @@ export function PairsChart({ picture, label }: PairsChartProps) {
             />
           )}
           <ReferenceLine x={0} stroke="var(--ink)" />
+          <Scatter
+            data={rows.map(({ difference }, row) => ({ difference, row }))}
+            shape={<g />}
+            isAnimationActive={false}
+          />
           <PairsLayer rows={rows} onReach={setReached} />
         </ScatterChart>
       </ResponsiveContainer>

@@ -4,6 +4,7 @@ import { Section } from '@/app/kit/section.tsx'
 import { axisLevels } from '@/core/figure/chart-of-response.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { LevelName } from '@/core/findings/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
@@ -25,6 +26,12 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
   const passes = new Map(
     isPresent(equivalence) ? equivalence.map((each) => [each.level, each.passes]) : [],
   )
+  const against = isPresent(easiest) ? easiest.against : null
+  const asGood = (name: LevelName) => {
+    if (name === against) return 'best liked'
+    if (!passes.has(name)) return '–'
+    return passes.get(name) ? 'yes' : 'not shown'
+  }
   return (
     <Section title="The easiest that is as good">
       <p>
@@ -54,7 +61,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
             key: String(ease.level),
             head: levelNameText(ease.level, scores.factor.unitOfMeasure),
             cells: [
-              passes.has(ease.level) ? (passes.get(ease.level) ? 'yes' : 'not shown') : '–',
+              asGood(ease.level),
               `${ease.failures} of ${ease.pieces}`,
               ease.handsSeconds === null ? '–' : durationText(ease.handsSeconds),
               ease.handling === null ? '–' : decimalText(ease.handling, 1),

@@ -13,5 +13,5 @@ export function bootstrapSentence(
 ): string {
   if (!isPresent(drawn)) return reasonText(drawn)
   const between = `${placeText(drawn.low, levels)} and ${withUnit(placeText(drawn.high, levels), unit)}`
-  return `With the ${drawn.over} drawn again ${drawn.resamples} times, the best lies between ${between} in 95 of 100 draws (seed ${drawn.seed}).`
+  return `With the ${drawn.over} drawn again ${drawn.resamples.toLocaleString('en')} times, the best lies between ${between} in 95 of 100 draws (seed ${drawn.seed}).`
 }

@@ -144,7 +144,10 @@ function bestPart(found: ResponseFindings, rung: RungName, naming: Naming): stri
 
 function itsBest(found: ResponseFindings, naming: Naming): string {
   const best = bestPart(found, 'factor', naming)
-  return best === null ? '' : `; ${best}`
+  const rung = lowerRung(found)
+  const said = rung === null ? null : bestPart(found, rung, naming)
+  if (best === null) return ''
+  return best === said ? ', with its best in the same place' : `; ${best}`
 }
 
 /** "liking is 1.7 higher at 74 % than at 66 %", with its interval. */

@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest'
+import type { ResponseFindings, VerdictKind } from '@/core/findings/response-findings-shape.ts'
+import { verdictSentence } from '@/core/wording/verdict-sentence.ts'
+
+const naming = {
+  factor: {
+    kind: 'hydration',
+    name: 'Hydration',
+    unitOfMeasure: '% of flour',
+    ordered: true,
+    splitsAt: 'mix' as const,
+  },
+  unit: 'batch' as const,
+}
+const absent = { reason: 'no-scores' as const }
+const verdict = (kind: VerdictKind, difference = 1.7) => ({
+  kind,
+  difference,
+  low: difference - 0.6,
+  high: difference + 0.6,
+  margin: 1,
+  between: [66, 74] as [number, number],
+})
+
+function found(
+  pieces: ResponseFindings['verdict']['pieces'],
+  factor: ResponseFindings['verdict']['factor'],
+): ResponseFindings {
+  const level = { n: 8, mean: 5, sd: 1, low: 4, high: 6, median: 5 }
+  return {
+    name: 'Liking',
+    n: 16,
+    failures: 0,
+    levels: [66, 74].map((value) => ({ level: value, ...level })),
+    rows: absent,
+    pieces: absent,
+    doughs: absent,
+    factor: absent,
+    ranks: absent,
+    bootstrap: absent,
+    justAboutRight: [],
+    equivalence: absent,
+    easiest: absent,
+    agreement: [],
+    verdict: { pieces, doughs: { reason: 'several-sessions' }, factor },
+  }
+}
+
+const kinds: VerdictKind[] = ['matters', 'differs', 'too-small', 'leans', 'not-settled']
+
+describe('the verdict in two halves', () => {
+  test('names the levels, the size and the margin', () => {
+    const { shown } = verdictSentence(
+      found(verdict('matters'), { reason: 'needs-two-sessions' }),
+      naming,
+    )
+    expect(shown).toContain('margin of 1')
+    expect(shown).toContain('1.7 higher at 74 % than at 66 %')
+    expect(shown).toContain('+1.1 to +2.3')
+  })
+
+  test('turns a fall round, so that the higher level is named first', () => {
+    const { shown } = verdictSentence(found(verdict('differs', -1.7), absent), naming)
+    expect(shown).toContain('1.7 higher at 66 % than at 74 %')
+    expect(shown).toContain('+1.1 to +2.3')
+  })
+
+  test('one session cannot speak of the factor', () => {
+    const { known } = verdictSentence(
+      found(verdict('matters'), { reason: 'needs-two-sessions', sessions: 2 }),
+      naming,
+    )
+    expect(known).toContain('one session cannot speak')
+    expect(known).toContain('two sessions')
+    expect(known).not.toContain('matters')
+  })
+
+  test('says that a factor leans the same way only where it does', () => {
+    const same = verdictSentence(found(verdict('matters'), verdict('leans')), naming).known
+    const other = verdictSentence(found(verdict('matters'), verdict('leans', -1.7)), naming).known
+    expect(same).toContain('the same way')
+    expect(other).toContain('another way')
+  })
+
+  test.each(kinds.flatMap((pieces) => kinds.map((factor) => [pieces, factor] as const)))(
+    'pieces %s and factor %s: both halves speak, and nothing is called no effect',
+    (pieces, factor) => {
+      const { shown, known } = verdictSentence(found(verdict(pieces), verdict(factor)), naming)
+      expect(shown).not.toBe('')
+      expect(known).not.toBe('')
+      expect(`${shown} ${known}`).not.toMatch(
+        /no effect|NaN|undefined|not significant|insignificant/i,
+      )
+      expect(/itself matters/.test(known)).toBe(factor === 'matters')
+    },
+  )
+
+  test('a measurement without tasters speaks of the factor alone', () => {
+    const { shown, known } = verdictSentence(
+      found({ reason: 'needs-two-tasters' }, verdict('not-settled')),
+      naming,
+    )
+    expect(shown).toBe(
+      'What hydration does to liking is not settled: from 66 % to 74 % liking could change by anything from +1.1 to +2.3.',
+    )
+    expect(known).toBe('')
+  })
+})
