@@ -25,19 +25,27 @@ export type Cells = {
 export function gatherCells(rows: LevelRows): Cells {
   insistOnRows(rows)
   const { levelCount } = rows
+  const rowCount = rows.y.length
   const origin = rows.y[0] ?? 0
-  const y = Float64Array.from(rows.y, (value) => value - origin)
   const size = rows.blockCount * levelCount
-  const index = Int32Array.from(
-    { length: y.length },
-    (_, i) => (rows.block[i] as number) * levelCount + (rows.level[i] as number),
-  )
-  const counts = new Float64Array(size)
-  for (const cell of index) counts[cell] = (counts[cell] as number) + 1
+  const y = new Float64Array(rowCount)
+  const index = new Int32Array(rowCount)
+  const counts = new Int32Array(size)
   const means = new Float64Array(size)
+  let [lowest, highest] = [Infinity, -Infinity]
+  for (let i = 0; i < rowCount; i += 1) {
+    const value = rows.y[i] as number
+    lowest = Math.min(lowest, value)
+    highest = Math.max(highest, value)
+    const cell = (rows.block[i] as number) * levelCount + (rows.level[i] as number)
+    y[i] = value - origin
+    index[i] = cell
+    counts[cell] = (counts[cell] as number) + 1
+  }
+  const sums = new Float64Array(size)
   for (let pass = 0; pass < 2; pass += 1) {
-    const sums = new Float64Array(size)
-    for (let i = 0; i < y.length; i += 1) {
+    sums.fill(0)
+    for (let i = 0; i < rowCount; i += 1) {
       const cell = index[i] as number
       sums[cell] = (sums[cell] as number) + ((y[i] as number) - (means[cell] as number))
     }
@@ -46,27 +54,39 @@ export function gatherCells(rows: LevelRows): Cells {
       if (count > 0) means[cell] = (means[cell] as number) + (sums[cell] as number) / count
     }
   }
-  let [insideSumOfSquares, lowest, highest] = [0, Infinity, -Infinity]
-  for (let i = 0; i < y.length; i += 1) {
-    const value = y[i] as number
-    insideSumOfSquares += (value - (means[index[i] as number] as number)) ** 2
-    lowest = Math.min(lowest, value)
-    highest = Math.max(highest, value)
+  let insideSumOfSquares = 0
+  for (let i = 0; i < rowCount; i += 1) {
+    const off = (y[i] as number) - (means[index[i] as number] as number)
+    insideSumOfSquares += off * off
   }
-  const filled = Int32Array.from({ length: size }, (_, cell) => cell).filter(
-    (cell) => (counts[cell] as number) > 0,
-  )
   return {
-    y: Float64Array.from(filled, (cell) => means[cell] as number),
-    block: filled.map((cell) => Math.floor(cell / levelCount)),
-    level: filled.map((cell) => cell % levelCount),
-    weight: Float64Array.from(filled, (cell) => counts[cell] as number),
+    ...filledCells(counts, means, levelCount),
     blockCount: rows.blockCount,
     levelCount,
-    rowCount: y.length,
+    rowCount,
     origin,
     insideSumOfSquares,
-    lowest: lowest + origin,
-    highest: highest + origin,
+    lowest,
+    highest,
   }
+}
+
+function filledCells(counts: Int32Array, means: Float64Array, levelCount: number) {
+  let filled = 0
+  for (let cell = 0; cell < counts.length; cell += 1) if ((counts[cell] as number) > 0) filled += 1
+  const y = new Float64Array(filled)
+  const weight = new Float64Array(filled)
+  const block = new Int32Array(filled)
+  const level = new Int32Array(filled)
+  let at = 0
+  for (let cell = 0; cell < counts.length; cell += 1) {
+    const count = counts[cell] as number
+    if (count === 0) continue
+    y[at] = means[cell] as number
+    weight[at] = count
+    block[at] = Math.floor(cell / levelCount)
+    level[at] = cell % levelCount
+    at += 1
+  }
+  return { y, weight, block, level }
 }

@@ -3,9 +3,11 @@ import {
   type BlockedFit,
   blockedLeastSquares,
 } from '@/core/statistics/least-squares/blocked-least-squares.ts'
+import { indicator } from '@/core/statistics/least-squares/indicator.ts'
 import { type Residual, residualOf } from '@/core/statistics/least-squares/residual.ts'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 import { type Cells, gatherCells } from './cells.ts'
+import { covariateCells } from './covariate-cells.ts'
 import type { LevelRows } from './rows.ts'
 
 /**
@@ -40,23 +42,39 @@ export function fitLevels(rows: LevelRows): Answer<LevelFit> {
 
 /** The same from cells that are gathered already, so that several models of one response gather once. */
 export function fitLevelCells(cells: Cells): Answer<LevelFit> {
-  return fitLevelColumns(cells, [])
+  return fitLevelColumns(cells, [], [])
 }
 
-/** The same with covariates, one column each, in the rows' order; then the cells are the rows themselves. */
-export function fitLevelColumns(
+/** The same with covariates allowed for: y ~ block + covariates + factor(level), one list of values for each covariate. */
+export function fitLevelsWithCovariates(
+  rows: LevelRows,
+  covariates: readonly ArrayLike<number>[],
+): Answer<LevelFit> {
+  const { cells, columns, inside } = covariateCells(rows, covariates)
+  const centred = columns.map((column) => {
+    const centre = weightedMean(column, cells.weight)
+    return column.map((value) => value - centre)
+  })
+  return fitLevelColumns(cells, centred, inside)
+}
+
+function fitLevelColumns(
   cells: Cells,
   covariates: readonly Float64Array[],
+  inside: readonly (readonly number[])[],
 ): Answer<LevelFit> {
   const { levelCount, level } = cells
   if (cells.rowCount === 0) return refuse('no-rows')
   if (levelCount < 2) return refuse('one-level')
   const present = new Set(level)
   if (present.size < levelCount) return refuse('level-without-rows')
-  const indicators = Array.from({ length: levelCount - 1 }, (_, j) =>
-    Float64Array.from(level, (code) => (code === j + 1 ? 1 : 0)),
-  )
-  const result = blockedLeastSquares(cells, [...covariates, ...indicators])
+  const indicators = Array.from({ length: levelCount - 1 }, (_, j) => indicator(level, j + 1))
+  const within = inside.map((row) => [
+    ...row.slice(0, -1),
+    ...indicators.map(() => 0),
+    row.at(-1) as number,
+  ])
+  const result = blockedLeastSquares(cells, [...covariates, ...indicators], within)
   if (!result.ok) {
     const alone = blockedLeastSquares(cells, indicators)
     return refuse(alone.ok ? 'covariate-not-separable' : 'levels-not-connected')

@@ -1,4 +1,6 @@
 import { blockedLeastSquares } from '@/core/statistics/least-squares/blocked-least-squares.ts'
+import { indicator } from '@/core/statistics/least-squares/indicator.ts'
+import type { BlockedRows } from '@/core/statistics/least-squares/within-blocks.ts'
 import { type Cells, gatherCells } from './cells.ts'
 
 /** Scores with who gave them and what they were given to, as codes from 0 up. */
@@ -74,13 +76,54 @@ function tasterEffects(cells: Cells, tasterGroup: Int32Array): Float64Array {
     if (first.has(group)) others.push(taster)
     else first.set(group, taster)
   }
-  const columns = others.map((taster) =>
-    Float64Array.from(cells.level, (code) => (code === taster ? 1 : 0)),
-  )
-  const result = blockedLeastSquares(cells, columns)
+  const together = gatherPatterns(cells)
+  const columns = others.map((taster) => indicator(together.level, taster))
+  const result = blockedLeastSquares(together, columns)
   if (!result.ok) throw new Error('connected tasters must have independent effects')
   for (const [j, taster] of others.entries()) effects[taster] = result.fit.coefficients[j] as number
   return effects
+}
+
+/**
+ * Units that the same tasters scored equally often, taken together: their part of the design is the same, so the tasters'
+ * effects follow from the mean of such units with their number as weight. Hundreds of sessions become a few patterns.
+ */
+function gatherPatterns(cells: Cells): BlockedRows & { level: Int32Array } {
+  const patterns = new Map<
+    string,
+    { block: number; units: number; cells: number[]; sums: number[] }
+  >()
+  for (let from = 0; from < cells.y.length; ) {
+    const unit = cells.block[from] as number
+    let to = from
+    let key = ''
+    for (; to < cells.y.length && cells.block[to] === unit; to += 1) {
+      key += `${cells.level[to]}:${cells.weight[to]} `
+    }
+    const pattern = patterns.get(key) ?? { block: patterns.size, units: 0, cells: [], sums: [] }
+    if (pattern.units === 0) patterns.set(key, pattern)
+    pattern.units += 1
+    for (let i = from; i < to; i += 1) {
+      if (pattern.units === 1) pattern.cells.push(i)
+      pattern.sums[i - from] = (pattern.sums[i - from] ?? 0) + (cells.y[i] as number)
+    }
+    from = to
+  }
+  const rows = [...patterns.values()].flatMap(({ block, units, cells: first, sums }) =>
+    first.map((cell, i) => ({
+      block,
+      level: cells.level[cell] as number,
+      weight: units * (cells.weight[cell] as number),
+      y: (sums[i] as number) / units,
+    })),
+  )
+  return {
+    y: Float64Array.from(rows, (row) => row.y),
+    block: Int32Array.from(rows, (row) => row.block),
+    level: Int32Array.from(rows, (row) => row.level),
+    weight: Float64Array.from(rows, (row) => row.weight),
+    blockCount: patterns.size,
+  }
 }
 
 /** Groups of units and tasters that chains of cells link, numbered by their first unit; −1 for one without rows. */
@@ -102,10 +145,13 @@ function connectedGroups(cells: Cells) {
   const unitGroup = new Int32Array(cells.blockCount).fill(-1)
   const tasterGroup = new Int32Array(cells.levelCount).fill(-1)
   for (let i = 0; i < cells.y.length; i += 1) {
-    const root = rootOf(cells.block[i] as number)
-    if (!numbers.has(root)) numbers.set(root, numbers.size)
-    unitGroup[cells.block[i] as number] = numbers.get(root) as number
-    tasterGroup[cells.level[i] as number] = numbers.get(root) as number
+    const unit = cells.block[i] as number
+    if ((unitGroup[unit] as number) < 0) {
+      const root = rootOf(unit)
+      if (!numbers.has(root)) numbers.set(root, numbers.size)
+      unitGroup[unit] = numbers.get(root) as number
+    }
+    tasterGroup[cells.level[i] as number] = unitGroup[unit] as number
   }
   return { unitGroup, tasterGroup, groupCount: numbers.size }
 }

@@ -1,10 +1,8 @@
 import { tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
-import { type Answer, refuse } from '@/core/statistics/reason.ts'
-import type { Cells } from './cells.ts'
-import { gatherCells } from './cells.ts'
+import type { Answer } from '@/core/statistics/reason.ts'
 import { levelDifference } from './level-difference.ts'
-import { fitLevelCells, fitLevelColumns, type LevelFit } from './level-fit.ts'
-import { insistOnRows, type LevelRows } from './rows.ts'
+import { fitLevels, fitLevelsWithCovariates, type LevelFit } from './level-fit.ts'
+import type { LevelRows } from './rows.ts'
 
 /**
  * A comparison of levels at equal covariate. `slope`, `slopeSe`, `slopeP` are of the covariate; `levels` is the fit whose F,
@@ -31,16 +29,9 @@ export function compareWithCovariate(
   rows: LevelRows,
   covariate: ArrayLike<number>,
 ): Answer<WithCovariate> {
-  const singles = rowsAsCells(rows)
-  const column = Float64Array.from(covariate)
-  if (column.length !== rows.y.length || !column.every(Number.isFinite)) {
-    throw new RangeError('the covariate must have one finite value for each row')
-  }
-  if (rows.y.length === 0) return refuse('no-rows')
-  const centre = column.reduce((sum, value) => sum + value / column.length, 0)
-  const fitted = fitLevelColumns(singles, [column.map((value) => value - centre)])
+  const fitted = fitLevelsWithCovariates(rows, [covariate])
   if (!fitted.ok) return fitted
-  const plain = fitLevelCells(gatherCells(rows))
+  const plain = fitLevels(rows)
   if (!plain.ok) return plain
   const slope = fitted.fit.coefficients[0] as number
   const slopeSe = fitted.residualSd * Math.sqrt(fitted.fit.unscaled[0]?.[0] as number)
@@ -62,25 +53,5 @@ export function compareWithCovariate(
     slopeP: tTwoSidedP(slope / slopeSe, fitted.df2),
     widening,
     levels,
-  }
-}
-
-/** Every row a cell of its own. */
-export function rowsAsCells(rows: LevelRows): Cells {
-  insistOnRows(rows)
-  const origin = rows.y[0] ?? 0
-  const y = Float64Array.from(rows.y, (value) => value - origin)
-  return {
-    y,
-    block: Int32Array.from(rows.block),
-    level: Int32Array.from(rows.level),
-    weight: new Float64Array(y.length).fill(1),
-    blockCount: rows.blockCount,
-    levelCount: rows.levelCount,
-    rowCount: y.length,
-    origin,
-    insideSumOfSquares: 0,
-    lowest: origin + y.reduce((least, value) => Math.min(least, value), Infinity),
-    highest: origin + y.reduce((most, value) => Math.max(most, value), -Infinity),
   }
 }

@@ -1,5 +1,5 @@
 import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
-import { rowsAsCells } from '@/core/statistics/block-model/with-covariate.ts'
+import { rowsAsCells } from '@/core/statistics/block-model/rows-as-cells.ts'
 import { tHalfWidth, tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
 import { blockedLeastSquares } from '@/core/statistics/least-squares/blocked-least-squares.ts'
 import { residualOf } from '@/core/statistics/least-squares/residual.ts'

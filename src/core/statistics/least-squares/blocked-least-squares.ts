@@ -26,16 +26,19 @@ const dependentBelow = 1e-9
  * decomposed by Householder QR; no normal equations. One block is plain regression with an intercept.
  *
  * When a column follows from the blocks and the columns before it (its part of R is below 1e-9 of its length), the answer
- * is the index of the first such column instead of a fit.
+ * is the index of the first such column instead of a fit. `inside` are further rows that blocks do not touch, one entry for
+ * each column and the response.
  */
 export function blockedLeastSquares(
   rows: BlockedRows,
   columns: readonly Float64Array[],
+  inside: readonly (readonly number[])[] = [],
 ): BlockedResult {
   const weights = blockWeights(rows)
   const swept = columns.map((column) => sweepBlocks(column, rows, weights))
   const response = sweepBlocks(rows.y, rows, weights)
-  const r = triangularFactor([...swept.map(({ column }) => column), response.column])
+  const whole = [...swept, response].map(({ column }, j) => withRows(column, inside, j))
+  const r = triangularFactor(whole)
   const n = columns.length
   const at = (i: number, j: number) => r[i]?.[j] as number
   const dependent = swept.findIndex(
@@ -65,6 +68,18 @@ export function blockedLeastSquares(
       columnBlockMeans: swept.map(({ blockMeans }) => blockMeans),
     },
   }
+}
+
+function withRows(
+  column: Float64Array,
+  rows: readonly (readonly number[])[],
+  at: number,
+): Float64Array {
+  if (rows.length === 0) return column
+  const longer = new Float64Array(column.length + rows.length)
+  longer.set(column)
+  for (const [i, row] of rows.entries()) longer[column.length + i] = row[at] as number
+  return longer
 }
 
 /** Rows of the inverse of an upper triangle, by back substitution. */

@@ -18,10 +18,10 @@ export function triangularFactor(columns: readonly Float64Array[]): number[][] {
     const height = Math.max(columns.length, triangle.length + to - from)
     const stacked = new Matrix(height, columns.length)
     for (const [i, row] of triangle.entries()) stacked.setRow(i, row)
-    for (const [j, column] of columns.entries()) {
-      for (let i = from; i < to; i += 1) {
-        stacked.set(triangle.length + i - from, j, column[i] as number)
-      }
+    const shift = triangle.length - from
+    for (let j = 0; j < columns.length; j += 1) {
+      const column = columns[j] as Float64Array
+      for (let i = from; i < to; i += 1) stacked.set(shift + i, j, column[i] as number)
     }
     triangle = new QrDecomposition(stacked).upperTriangularMatrix.to2DArray()
   }

@@ -15,14 +15,16 @@ export type Swept = { column: Float64Array; blockMeans: Float64Array; rawLength:
  */
 export function sweepBlocks(raw: Float64Array, rows: BlockedRows, weights: Float64Array): Swept {
   const { block, weight } = rows
-  const column = Float64Array.from(raw)
+  const column = new Float64Array(raw)
   const blockMeans = new Float64Array(rows.blockCount)
+  const sums = new Float64Array(rows.blockCount)
   let rawLength = 0
   for (let i = 0; i < raw.length; i += 1) {
-    rawLength += (weight[i] as number) * (raw[i] as number) ** 2
+    const value = raw[i] as number
+    rawLength += (weight[i] as number) * value * value
   }
   for (let pass = 0; pass < 2; pass += 1) {
-    const sums = new Float64Array(rows.blockCount)
+    sums.fill(0)
     for (let i = 0; i < column.length; i += 1) {
       const b = block[i] as number
       sums[b] = (sums[b] as number) + (weight[i] as number) * (column[i] as number)
@@ -36,7 +38,8 @@ export function sweepBlocks(raw: Float64Array, rows: BlockedRows, weights: Float
     }
   }
   for (let i = 0; i < column.length; i += 1) {
-    column[i] = (column[i] as number) * Math.sqrt(weight[i] as number)
+    const w = weight[i] as number
+    if (w !== 1) column[i] = (column[i] as number) * Math.sqrt(w)
   }
   return { column, blockMeans, rawLength: Math.sqrt(rawLength) }
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { allPairs } from '@/core/statistics/block-model/all-pairs.ts'
-import { fitLevelColumns } from '@/core/statistics/block-model/level-fit.ts'
+import { fitLevelsWithCovariates } from '@/core/statistics/block-model/level-fit.ts'
 import { levelMeans } from '@/core/statistics/block-model/level-means.ts'
-import { compareWithCovariate, rowsAsCells } from '@/core/statistics/block-model/with-covariate.ts'
+import { compareWithCovariate } from '@/core/statistics/block-model/with-covariate.ts'
 import { coded } from '../../../outside/coded.ts'
 import tests from '../../../outside/reference/tests.json'
 import { relativeError } from '../../../outside/relative-error.ts'
@@ -42,9 +42,9 @@ test('one covariate', () => {
 
 test('two covariates with Tukey’s pairs', () => {
   const expected = tests.ancova_litter
-  const fit = fitLevelColumns(rowsAsCells(rows), [
-    Float64Array.from(data, ({ gesttime }) => gesttime),
-    Float64Array.from(data, ({ number }) => number),
+  const fit = fitLevelsWithCovariates(rows, [
+    data.map(({ gesttime }) => gesttime),
+    data.map(({ number }) => number),
   ])
   if (!fit.ok) throw new Error(fit.reason)
   expect(relativeError(fit.f, expected.type2[2]?.['F.value'] as number)).toBeLessThan(1e-10)
