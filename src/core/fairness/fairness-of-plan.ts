@@ -1,0 +1,62 @@
+import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { previewSessions } from '@/core/session/preview-sessions.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { ageItems } from './age-items.ts'
+import { evidenceItems, intentItems } from './evidence-items.ts'
+import type { FairnessItem } from './fairness-item.ts'
+import { inTurn } from './in-turn.ts'
+import { massItems } from './mass-items.ts'
+import { doughItems, starterItems, stepItems, waitingItems } from './method-items.ts'
+import { mixerItems, waterItems } from './mixing-items.ts'
+import { orderItems } from './order-items.ts'
+import { flourItems, rangeItems } from './range-items.ts'
+import { ripenessItems } from './ripeness-items.ts'
+import { choiceItems, strengthItems } from './strength-items.ts'
+import { tastingItems } from './tasting-items.ts'
+import { benchItems, weighingItems } from './weighing-items.ts'
+
+export interface Circumstances {
+  kitchen: readonly KitchenThing[]
+  trialSeed: number
+  /** Sessions begun already; those still planned are dealt ahead to read their orders. */
+  sessions: readonly Session[]
+  /** Mixing work learned from logged dough temperatures, where there is any. */
+  learned?: LearnedWork | null
+}
+
+/**
+ * The fairness check of a plan: what else will change with the factor and how much, what weakens the design, and what to do
+ * about each; the most pressing first. Names levels beside orders, so it is not for eyes that are to taste blind. Orders are
+ * left out where a session cannot be dealt, and what depends on a dough that cannot be made: `planProblems` says why.
+ */
+export function fairnessOfPlan(plan: Plan, circumstances: Circumstances): FairnessItem[] {
+  const { kitchen, trialSeed, sessions, learned = null } = circumstances
+  const sheet = weighSheet(plan, kitchen)
+  const preview = previewSessions(plan, trialSeed, sessions)
+  const dealt = preview.ok ? preview.sessions : []
+  const items = [
+    ...waterItems(plan, kitchen, learned),
+    ...massItems(plan),
+    ...strengthItems(plan),
+    ...choiceItems(plan),
+    ...ripenessItems(plan),
+    ...starterItems(plan),
+    ...waitingItems(plan),
+    ...stepItems(plan),
+    ...doughItems(plan),
+    ...orderItems(plan, dealt),
+    ...ageItems(plan, dealt),
+    ...weighingItems(plan, sheet),
+    ...benchItems(plan),
+    ...mixerItems(plan, kitchen, sheet),
+    ...tastingItems(plan),
+    ...evidenceItems(plan),
+    ...intentItems(plan),
+    ...rangeItems(plan),
+    ...flourItems(plan, kitchen),
+  ]
+  return inTurn(items, plan.accepted)
+}

@@ -1,0 +1,21 @@
+import type { FairnessItem, Severity } from './fairness-item.ts'
+
+const weight: Record<Severity, number> = { fix: 0, know: 1, fine: 2 }
+
+/** Items with what the baker has accepted taken as known, the most pressing first; else in the order they were found. */
+export function inTurn(
+  items: readonly FairnessItem[],
+  accepted: readonly string[],
+): FairnessItem[] {
+  return items
+    .map((item): FairnessItem => {
+      if (!accepted.includes(item.key) || item.severity === 'fine') return item
+      return { ...item, accepted: true, severity: 'know' }
+    })
+    .toSorted((a, b) => weight[a.severity] - weight[b.severity])
+}
+
+/** How many items are left to fix: what the findings name first as the next step. */
+export function toMend(items: readonly FairnessItem[]): number {
+  return items.filter(({ severity }) => severity === 'fix').length
+}

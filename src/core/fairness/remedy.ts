@@ -1,0 +1,60 @@
+/** What can be done about an item. Those of the first group are applied by one press, the others are advice or happen by themselves. */
+export type Remedy =
+  | { code: 'match-water' }
+  | { code: 'hold'; held: 'flour' | 'dough' | 'piece' }
+  | { code: 'end-by-mark'; stepIds: string[] }
+  | { code: 'add-flight' }
+  | { code: 'drop-flight' }
+  | { code: 'add-session' }
+  | { code: 'share-dose'; ingredientId: string; by: 'dry-mix' | 'stock' }
+  | { code: 'equal-folds'; stepId: string; repeats: number }
+  | { code: 'helper-keeps-key' }
+  | { code: 'tasters-silent' }
+  | { code: 'add-warm-up' }
+  | { code: 'tasters-score'; responseId: string }
+  | { code: 'one-dough' }
+  | { code: 'mix-apart' }
+  | { code: 'one-pair-of-hands' }
+  | { code: AdviceCode }
+
+/** Advice needs the baker's own hands or words; `reverses-itself` and `starter-corrected` are done by the notebook already. */
+export const adviceCodes = [
+  'reverses-itself',
+  'starter-corrected',
+  'enter-temperatures',
+  'say-own-water',
+  'finer-scale',
+  'levels-further-apart',
+  'levels-closer',
+  'larger-batches',
+  'smaller-batches',
+  'two-mixes',
+  'more-tasters',
+  'blind-tasters',
+  'taste-later',
+  'taste-timed',
+  'dose-at-once',
+  'weigh-bench-flour',
+  'oil-or-water-on-bench',
+  'blend-bags',
+  'write-expectation',
+  'choose-main-response',
+  'name-margin',
+  'mark-control',
+  'write-serving-rule',
+  'name-scale',
+  'wait-for-oven-floor',
+  'practise-first',
+  'keep-findings-shut',
+  'repeat-the-lost',
+  'cool-longer',
+  'follow-clock-plan',
+] as const
+export type AdviceCode = (typeof adviceCodes)[number]
+
+const advice: ReadonlySet<string> = new Set(adviceCodes)
+
+/** True when one press applies the remedy to the plan. */
+export function isPress(remedy: Remedy): boolean {
+  return !advice.has(remedy.code)
+}
