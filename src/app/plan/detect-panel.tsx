@@ -1,9 +1,10 @@
-import { memo, useDeferredValue, useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
+import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
-import { whatWouldHelp } from '@/core/design/what-would-help.ts'
+import type { TrialDesign } from '@/core/design/detectable.ts'
 import { detectRows, detectSentence, notOnPoints } from './detect-words.ts'
 import styles from './panel.module.css'
 import { usePlanParts } from './use-plan-parts.ts'
@@ -21,17 +22,24 @@ const designParts = [
 
 /** What difference this design could show, said before the mix, and what one step more would buy. */
 export const DetectPanel = memo(function DetectPanel() {
-  const plan = useDeferredValue(usePlanParts(designParts))
+  const plan = usePlanParts(designParts)
   const { levels, tasters, flights, sessions, unit, margin } = designOfPlan(plan)
-  const help = useMemo(
-    () => whatWouldHelp({ levels, levelValues: null, tasters, flights, sessions, unit, margin }),
+  const design = useMemo(
+    () => ({ levels, levelValues: null, tasters, flights, sessions, unit, margin }),
     [levels, tasters, flights, sessions, unit, margin],
   )
+  const help = usePlanWork(design, (service, asked: TrialDesign) => service.help(asked))
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (main && main.scale.kind !== 'nine-point')
     return (
       <Section title="What this design could show">
         <p className={styles.soft}>{notOnPoints(main)}</p>
+      </Section>
+    )
+  if (!help)
+    return (
+      <Section title="What this design could show">
+        <p className={styles.soft}>Working out what would show.</p>
       </Section>
     )
   return (

@@ -39,7 +39,7 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   ]
   return (
     <Section title="Weigh sheet" aside="grams, for one session">
-      <LedgerTable caption="Weigh sheet" hideCaption columns={columns} rows={rows} />
+      <LedgerTable caption="Grams for each batch" hideCaption columns={columns} rows={rows} />
       <NeighbourWords sheet={sheet} levels={plan.levels} />
       <DoseAdviceList sheet={sheet} />
     </Section>

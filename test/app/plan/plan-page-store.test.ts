@@ -79,7 +79,7 @@ test('a plan in use goes on as the next revision, typing meanwhile is not lost a
 })
 
 test('a failed write says so, keeps what was typed and is tried again', async () => {
-  const disk = { full: true }
+  const disk: { full: boolean } = { full: true }
   const { store } = pageOf({
     keepPlan: async (plan) => {
       if (disk.full) throw new Error('out of room')

@@ -1,0 +1,166 @@
+import axe from 'axe-core'
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { page, userEvent } from 'vitest/browser'
+import { render } from 'vitest-browser-react'
+import '@/app/kit/tokens.css'
+import '@/app/kit/base.css'
+import { PlanPlace } from '@/app/plan/plan-place.tsx'
+import { type Services, ServicesContext } from '@/app/services/services.ts'
+import { startingPlan } from '@/core/trial/starting-plan.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+
+let made = 0
+const newId = () => `t${++made}-${crypto.randomUUID()}`
+const complaints: string[] = []
+const say = console.error
+let notebook: ReturnType<typeof createNotebook>
+let services: Services
+let trialId = ''
+
+beforeEach(async () => {
+  complaints.length = 0
+  console.error = (...words: unknown[]) => {
+    complaints.push(words.map(String).join(' '))
+  }
+  const chance = { now: () => Date.now(), zone: 'Europe/Rome', newId, newSeed: () => 7 }
+  notebook = createNotebook(`plan-${newId()}`, chance)
+  services = { notebook, ...chance }
+  trialId = await notebook.createTrial(startingPlan({ newId, at: chance.now(), zone: chance.zone }))
+})
+
+afterEach(() => {
+  console.error = say
+  notebook.close()
+  expect(complaints).toEqual([])
+})
+
+const open = () =>
+  render(
+    <ServicesContext value={services}>
+      <PlanPlace trialId={trialId} />
+    </ServicesContext>,
+  )
+
+const keptPlan = async () => {
+  const whole = await notebook.wholeTrial(trialId)
+  if (!whole) throw new Error('the trial is gone')
+  return planInForce(whole)
+}
+
+const field = (name: string) => page.getByRole('textbox', { name, exact: true })
+
+test('a valid number is kept soon after the last key, and the weigh sheet follows at once', async () => {
+  const screen = await open()
+  await field('Level 3').fill('80')
+  // 80 % of 500 g flour.
+  await expect.element(screen.getByRole('cell', { name: '400.0' })).toBeVisible()
+  await expect
+    .poll(async () => (await keptPlan()).levels.map(({ value }) => value))
+    .toEqual([66, 70, 80])
+})
+
+test('nonsense stays in the field with its message, out of the plan, and survives a reload', async () => {
+  const first = await open()
+  const typed: [string, string][] = [
+    ['Level 1', '🍞'],
+    ['Level 2', '1e308'],
+    ['Salt, percent of flour', 'NaN'],
+    ['Flour of a batch', '0'],
+    ['Bread flour, percent of flour', '-5'],
+    ['Instant yeast, percent of flour', ''],
+  ]
+  for (const [name, text] of typed) {
+    await field(name).fill(text)
+    await userEvent.tab()
+    await expect.element(field(name)).toHaveAttribute('aria-invalid', 'true')
+  }
+  const before = await keptPlan()
+  expect(before.levels.map(({ value }) => value)).toEqual([66, 70, 74])
+  expect(before.formula.batchSize).toEqual({ by: 'flour', flourGrams: 500 })
+  await first.unmount()
+  await open()
+  for (const [name, text] of typed) await expect.element(field(name)).toHaveValue(text)
+  await expect.element(page.getByRole('button', { name: /^Begin session/ })).not.toBeInTheDocument()
+})
+
+test('a decimal comma is a number, levels alike are stopped at the field, a wild hydration is only asked about', async () => {
+  await open()
+  await field('Level 1').fill('66,4')
+  await expect.poll(async () => (await keptPlan()).levels[0]?.value).toBe(66.4)
+  await field('Level 2').fill('66.4')
+  await expect.element(field('Level 2')).toHaveAttribute('aria-invalid', 'true')
+  await field('Level 2').fill('70')
+  await field('Level 3').fill('160')
+  await expect.poll(async () => (await keptPlan()).levels[2]?.value).toBe(160)
+  await expect.element(page.getByRole('list', { name: 'To think about' })).toHaveTextContent('160')
+})
+
+test('what is to mend leads to its field', async () => {
+  await open()
+  await field('Level 2').fill('abc')
+  await userEvent.tab()
+  await page.getByRole('button', { name: /Level 2: what is typed/ }).click()
+  await expect.poll(() => document.activeElement === field('Level 2').element()).toBe(true)
+})
+
+test('a removed ingredient comes back by undo', async () => {
+  await open()
+  await page.getByRole('button', { name: 'Remove Salt' }).click()
+  await expect.element(field('Salt, percent of flour')).not.toBeInTheDocument()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.element(field('Salt, percent of flour')).toHaveValue('2')
+  await expect.poll(async () => (await keptPlan()).formula.ingredients.length).toBe(4)
+})
+
+test('a step moves by Alt and an arrow key, and says where it is now', async () => {
+  await open()
+  const change = page.getByRole('button', { name: 'Change Fold' })
+  await expect.element(change).toBeVisible()
+  change.element().focus()
+  await userEvent.keyboard('{Alt>}{ArrowUp}{/Alt}')
+  await expect.element(page.getByText('Fold is now step 1 of 7.')).toBeInTheDocument()
+  await expect.poll(async () => (await keptPlan()).steps[0]?.kind).toBe('fold')
+})
+
+test('a session begins when nothing is left to mend, and a later change makes the next revision', async () => {
+  await open()
+  for (const initials of ['MK', 'JT']) {
+    await field('New taster').fill(initials)
+    await page.getByRole('button', { name: 'Add taster' }).click()
+    await expect.element(page.getByRole('group', { name: initials })).toBeVisible()
+  }
+  await page.getByRole('button', { name: 'Begin session 1' }).click()
+  await expect.poll(() => location.hash).toBe(`#/trial/${trialId}/bench`)
+  const whole = await notebook.wholeTrial(trialId)
+  expect(whole?.sessions.map(({ number }) => number)).toEqual([1])
+  expect(whole?.sessions[0]?.dealt.tasterOrders).toHaveLength(2)
+  await field('Salt, percent of flour').fill('2.2')
+  await expect.element(page.getByText('This is now revision 2.')).toBeVisible()
+  expect((await notebook.wholeTrial(trialId))?.plans.map(({ revision }) => revision)).toEqual([
+    1, 2,
+  ])
+})
+
+test('a pasted formula shows what was understood before it is taken', async () => {
+  await open()
+  await page.getByRole('button', { name: 'Paste a formula' }).click()
+  await page
+    .getByRole('textbox', { name: /One ingredient a line/ })
+    .fill('500 g bread flour\n1 cup milk\n350 g water\n10 g salt')
+  const lines = page.getByRole('list', { name: 'What was understood' })
+  await expect.element(lines).toHaveTextContent('cups and spoons differ')
+  await page.getByRole('button', { name: 'Use this formula' }).click()
+  await expect
+    .poll(async () => (await keptPlan()).formula.ingredients.map(({ name }) => name))
+    .toEqual(['bread flour', 'water', 'salt'])
+})
+
+test('the page has no barrier that can be found by rule', async () => {
+  const screen = await open()
+  await expect.element(page.getByRole('heading', { name: 'Plan', exact: true })).toBeVisible()
+  const { violations } = await axe.run(screen.container, {
+    rules: { region: { enabled: false } },
+  })
+  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([])
+})
