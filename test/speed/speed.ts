@@ -1,9 +1,14 @@
-import { cpus } from 'node:os'
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { cpus, tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { bootstrapOfBest } from '@/core/findings/bootstrap-of-best.ts'
 import { cellsOf } from '@/core/findings/cells.ts'
 import { piecesRung } from '@/core/findings/higher-rungs.ts'
 import { responseFindings } from '@/core/findings/response-findings.ts'
+import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
 import { tasterMeans } from '@/core/findings/taster-means.ts'
+import { csvForSpeed } from './csv-for-speed.ts'
 import { scoresForSpeed } from './scores-for-speed.ts'
 import { medianMilliseconds } from './timed.ts'
 
@@ -42,4 +47,34 @@ export function run(): void {
   process.stdout.write(
     `${(big / small).toFixed(2).padStart(10)}     times longer for ten times the scores\n`,
   )
+  const texts = [10_000, 100_000].map((rows) =>
+    csvForSpeed(scoresForSpeed({ levels: 6, tasters: 12, sessions: sessionsOf(rows) })),
+  )
+  for (const text of texts) {
+    const lines = text.split('\n').length - 1
+    say(
+      `reading a spreadsheet of ${lines.toLocaleString('en')} lines`,
+      medianMilliseconds(() => scoresOfCsv(text), 5),
+    )
+  }
+  const folder = mkdtempSync(join(tmpdir(), 'evenhand-speed-'))
+  const file = join(folder, 'scores.csv')
+  writeFileSync(file, csvForSpeed(middling))
+  const bare = ['src/cli/start.mjs', 'findings', file, '--json']
+  say(
+    'the command findings --json as a bare process, same shape as the first',
+    medianMilliseconds(() => succeed('node', bare), 7),
+  )
+  const byNpm = ['run', '--silent', 'evenhand', '--', 'findings', file, '--json']
+  say(
+    'the same started by npm',
+    medianMilliseconds(() => succeed('npm', byNpm), 5),
+  )
+  rmSync(folder, { recursive: true })
+}
+
+/** Runs a command to its end. Throws when it fails, since a failure has no speed. */
+function succeed(command: string, given: readonly string[]): void {
+  const { status, stderr } = spawnSync(command, given, { encoding: 'utf8' })
+  if (status !== 0) throw new Error(`${command} ${given.join(' ')} failed: ${stderr}`)
 }
