@@ -1,63 +1,85 @@
-// Bundles a TypeScript entry for Node when a source is newer than its bundle. Node 20 cannot run .ts by itself,
+// Bundles a TypeScript entry for Node when one of the files it was made of has changed. Node 20 cannot run .ts by itself,
 // and a bundle starts faster than any loader. Used by the command line, the sample generator, schemas, pictures and speed runs.
-import { createHash } from 'node:crypto'
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
-import { basename, join, relative } from 'node:path'
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
+import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const cache = join(root, 'node_modules', '.cache', 'evenhand')
+/** A replaced bundle stays this long, for a process that has not loaded its last part yet. */
+const staysMilliseconds = 600_000
 
-function version() {
-  return JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version
+const changedAt = (path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Infinity
+
+/** What is known of the last bundle: where it is, when its making began, and which files went into it. */
+function lastBundle(card) {
+  if (!existsSync(card)) return undefined
+  const { bundle, begunAt, inputs } = JSON.parse(readFileSync(card, 'utf8'))
+  return existsSync(bundle) && inputs.every((path) => changedAt(path) < begunAt)
+    ? bundle
+    : undefined
 }
 
-function newestIn(folder) {
-  let newest = 0
-  for (const entry of readdirSync(folder, { withFileTypes: true })) {
-    const path = join(folder, entry.name)
-    const changed = entry.isDirectory() ? newestIn(path) : statSync(path).mtimeMs
-    if (changed > newest) newest = changed
-  }
-  return newest
-}
-
-function isFresh(bundle, watched) {
-  if (!existsSync(bundle)) return false
-  const made = statSync(bundle).mtimeMs
-  return watched.every((folder) => newestIn(folder) < made)
-}
-
-/**
- * The address of a bundle of `entry` (a path from the project root), made anew only when something in `watched`
- * (folders from the project root) has changed since.
- */
-export async function bundleOf(entry, watched) {
-  const name = basename(entry).replace(/\.tsx?$/, '')
-  const folder = join(
-    cache,
-    `${name}-${createHash('sha256').update(entry).digest('hex').slice(0, 8)}`,
-  )
-  const bundle = join(folder, `${name}.mjs`)
-  const folders = [...watched.map((each) => join(root, each)), join(root, 'src', 'cli')]
-  if (!isFresh(bundle, folders)) {
-    const { build } = await import('vite')
-    await build({
-      root,
-      configFile: false,
-      logLevel: 'error',
-      resolve: { alias: { '@': join(root, 'src') } },
-      define: { __APP_VERSION__: JSON.stringify(version()) },
-      ssr: { noExternal: true, external: ['vite', 'playwright-core'] },
-      build: {
-        ssr: join(root, entry),
-        outDir: relative(root, folder),
-        emptyOutDir: true,
-        target: 'node20',
-        minify: false,
-        rollupOptions: { output: { entryFileNames: `${name}.mjs`, chunkFileNames: '[name].mjs' } },
-      },
-    })
-  }
+/** The address of a bundle of `entry`, a path from the project root. */
+export async function bundleOf(entry) {
+  const name = entry.replaceAll(/[/\\]/g, '-').replace(/\.tsx?$/, '')
+  const card = join(cache, `${name}.json`)
+  const bundle = lastBundle(card) ?? (await madeAnew(entry, name, card))
   return pathToFileURL(bundle).href
+}
+
+async function madeAnew(entry, name, card) {
+  const begunAt = Date.now()
+  const folder = join(cache, `${name}@${begunAt}-${process.pid}`)
+  const inputs = await build(entry, folder)
+  const bundle = join(folder, 'entry.mjs')
+  // Written aside and renamed, so that a process starting meanwhile reads a whole card.
+  const aside = join(folder, 'card.json')
+  writeFileSync(aside, JSON.stringify({ bundle, begunAt, inputs }))
+  renameSync(aside, card)
+  removeReplaced(name, begunAt)
+  return bundle
+}
+
+/** Bundles, and names the files of the project that went in. */
+async function build(entry, folder) {
+  const { build: bundled } = await import('vite')
+  mkdirSync(folder, { recursive: true })
+  const packageFile = join(root, 'package.json')
+  const { version } = JSON.parse(readFileSync(packageFile, 'utf8'))
+  const { output } = await bundled({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    resolve: { alias: { '@': join(root, 'src') } },
+    define: { __APP_VERSION__: JSON.stringify(version) },
+    ssr: { noExternal: true, external: ['vite', 'playwright-core'] },
+    build: {
+      ssr: join(root, entry),
+      outDir: folder,
+      target: 'node20',
+      minify: false,
+      rollupOptions: { output: { entryFileNames: 'entry.mjs', chunkFileNames: '[name].mjs' } },
+    },
+  })
+  const modules = output.flatMap((chunk) => (chunk.type === 'chunk' ? chunk.moduleIds : []))
+  const own = modules.filter((path) => path.startsWith(root) && !path.includes('node_modules'))
+  return [...own, packageFile, join(root, 'package-lock.json')]
+}
+
+function removeReplaced(name, now) {
+  for (const each of readdirSync(cache)) {
+    const madeAt = Number(each.match(/@(\d+)-\d+$/)?.[1])
+    if (each.startsWith(`${name}@`) && madeAt < now - staysMilliseconds)
+      rmSync(join(cache, each), { recursive: true, force: true })
+  }
 }
