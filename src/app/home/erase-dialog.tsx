@@ -34,8 +34,8 @@ export function EraseDialog({
       }
     >
       <p>
-        “{summary ? titleOf(summary) : ''}” goes with its log, its ballots and its photos. This cannot be undone;
-        export it first if you may want it again.
+        “{summary ? titleOf(summary) : ''}” goes with its log, its ballots and its photos. This
+        cannot be undone; export it first if you may want it again.
       </p>
     </Dialog>
   )

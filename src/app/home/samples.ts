@@ -13,11 +13,11 @@ const told: Record<string, { title: string; shows: string }> = {
     shows: 'Five levels, three sessions, eight tasters. Finished: the best lies inside the range.',
   },
   'pan-loaf-salt': {
-    title: 'How much salt does our pan loaf want?',
+    title: 'How little salt does our pan loaf need?',
     shows: 'Four levels, one session, six tasters. Finished, and honestly not settled.',
   },
   'flatbread-hydration': {
-    title: 'How wet should our flatbread be?',
+    title: 'Does a wetter flatbread puff and please more?',
     shows: 'Four levels, eaten hot in three flights. Half logged: a working day at the bench.',
   },
 }

@@ -44,7 +44,7 @@ export function KitchenForm({ chapter, id, draft, others, onKeep, onCancel }: Ki
       noValidate
     >
       <FieldRow>
-        {chapter.fields.map((field) =>
+        {chapter.fields.map((field, index) =>
           field.type === 'number' ? (
             <NumberField
               key={field.key}
@@ -67,6 +67,7 @@ export function KitchenForm({ chapter, id, draft, others, onKeep, onCancel }: Ki
               onValue={(text) => type(field.key, text)}
               maxLength={field.key === 'initials' ? 12 : 200}
               problem={problems[field.key]}
+              autoFocus={index === 0 && textOf(field.key) === ''}
             />
           ),
         )}
