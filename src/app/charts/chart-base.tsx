@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useRef } from 'react'
 import { CartesianGrid, ComposedChart, ResponsiveContainer, XAxis, YAxis } from 'recharts'
 import type { ValueAxis } from '@/core/figure/value-axis.ts'
 import styles from './charts.module.css'
+import { useQuietLayers } from './use-quiet-layers.ts'
 
 interface ChartBaseProps {
   y: ValueAxis
@@ -24,9 +25,11 @@ export function ChartBase(props: ChartBaseProps) {
   const ends = [y.ticks[0], y.ticks.at(-1)]
   const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
   const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
+  const section = useRef<HTMLElement>(null)
+  useQuietLayers(section)
   const room = (y.high - y.low) * 0.04
   return (
-    <section className={styles.plot} aria-label={label}>
+    <section ref={section} className={styles.plot} aria-label={label}>
       <ResponsiveContainer
         width="100%"
         height={heightPixels}

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import {
   CartesianGrid,
   ReferenceArea,
@@ -14,6 +14,7 @@ import {
 import type { PairPicture, PairRow } from '@/core/figure/pair-picture.ts'
 import { differenceText, intervalText } from '@/core/wording/difference-text.ts'
 import styles from './charts.module.css'
+import { useQuietLayers } from './use-quiet-layers.ts'
 
 interface PairsChartProps {
   picture: PairPicture
@@ -26,10 +27,12 @@ const rowPixels = 30
 export function PairsChart({ picture, label }: PairsChartProps) {
   const { axis, rows, margin } = picture
   const [reached, setReached] = useState<PairRow | null>(null)
+  const section = useRef<HTMLElement>(null)
+  useQuietLayers(section)
   const words = new Map(axis.ticks.map((tick) => [tick.value, tick.label]))
   const heightPixels = rows.length * rowPixels + 40
   return (
-    <section className={styles.plot} aria-label={label}>
+    <section ref={section} className={styles.plot} aria-label={label}>
       <ResponsiveContainer
         width="100%"
         height={heightPixels}

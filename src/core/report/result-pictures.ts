@@ -54,9 +54,8 @@ export function pairsBlock(
   const unit = found.findings.factor.unitOfMeasure
   const name = (level: number | string) => {
     const letter = found.letters.get(String(level))
-    return letter === undefined
-      ? levelNameText(level, unit)
-      : `${letter} ${levelNameText(level, unit)}`
+    const short = levelNameText(level, '')
+    return letter === undefined ? short : `${letter} ${short}`
   }
   const margin = found.scores.responses[index]?.margin ?? null
   return {
