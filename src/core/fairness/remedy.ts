@@ -27,7 +27,6 @@ export const adviceCodes = [
   'levels-further-apart',
   'levels-closer',
   'larger-batches',
-  'smaller-batches',
   'two-mixes',
   'more-tasters',
   'blind-tasters',
