@@ -25,5 +25,5 @@ describe('a rehearsal', () => {
     expect(first.rows.called).toBeGreaterThan(2 * first.factor.called)
     const said = Object.values(first.factor.said).reduce((sum, count) => sum + count, 0)
     expect(said).toBe(120)
-  })
+  }, 30_000)
 })
