@@ -4,7 +4,7 @@ import { BeginSession } from './begin-session.tsx'
 import { DayCostPanel } from './day-cost-panel.tsx'
 import { DetectPanel } from './detect-panel.tsx'
 import { FactorSection } from './factor-section.tsx'
-import { FairnessSlot } from './fairness-slot.tsx'
+import { FairnessPanel } from './fairness-panel.tsx'
 import { FormulaSection } from './formula-section.tsx'
 import { JumpWatch } from './jump-watch.tsx'
 import { KitchenSection } from './kitchen-section.tsx'
@@ -48,7 +48,7 @@ export const PlanPageBody = memo(function PlanPageBody() {
           <BeginSession />
           <WeighSheetPanel />
           <WaterPanel />
-          <FairnessSlot />
+          <FairnessPanel />
           <DetectPanel />
           <DayCostPanel />
           <PrintSheets />

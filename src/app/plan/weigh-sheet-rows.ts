@@ -54,12 +54,18 @@ export function achievedRows(sheet: WeighSheet, unit: string): WrittenRow[] {
   ]
   if (sheet.batches.every(({ achieved }) => achieved === null) || sheet.scales.length === 0)
     return rows
-  const cells = sheet.batches.map(({ achieved }) => {
-    if (!achieved) return ''
-    const decimals = uncertaintyDecimals(achieved.expandedUncertainty)
-    return `${decimalText(achieved.value, decimals)} ± ${decimalText(achieved.expandedUncertainty, decimals)}`
-  })
-  return [...rows, { key: 'achieved', head: `Achieved, ${unit}`, cells, quiet: true }]
+  const decimals = Math.max(
+    ...sheet.batches.map(({ achieved }) =>
+      achieved ? uncertaintyDecimals(achieved.expandedUncertainty) : 0,
+    ),
+  )
+  const cells = (of: 'value' | 'expandedUncertainty') =>
+    sheet.batches.map(({ achieved }) => (achieved ? decimalText(achieved[of], decimals) : ''))
+  return [
+    ...rows,
+    { key: 'achieved', head: `Achieved, ${unit}`, cells: cells('value'), quiet: true },
+    { key: 'uncertainty', head: 'give or take', cells: cells('expandedUncertainty'), quiet: true },
+  ]
 }
 
 /** Decimals that show an uncertainty with one leading figure: 0.2, 0.04. Between none and four. */
