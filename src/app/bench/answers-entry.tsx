@@ -41,7 +41,8 @@ export function AnswersEntry({ unit, onKept }: EntryProps) {
   )
 }
 
-const isTyped = ({ scale }: Response) => scale.kind !== 'measured' || scale.measure === 'own'
+/** Whether the baker types an answer in; what the notebook works out from the log is not asked. */
+export const isTyped = ({ scale }: Response) => scale.kind !== 'measured' || scale.measure === 'own'
 
 function OneAnswer({ response, unit }: { response: Response; unit: EntryProps['unit'] }) {
   const { log, events } = useBench()

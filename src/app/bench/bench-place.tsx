@@ -21,12 +21,14 @@ export function BenchPlace({ trialId }: { trialId: string }) {
   const session = sessions.find((each) => each.id === pickedId) ?? sessions.at(-1)
   return (
     <div className={styles.bench}>
-      <PageHeading>Bench</PageHeading>
-      {session ? (
-        <>
+      <div className={styles.head}>
+        <PageHeading>Bench</PageHeading>
+        {session ? (
           <SessionChoice sessions={sessions} session={session} onPick={setPickedId} />
-          <BenchSession key={session.id} whole={whole} session={session} device={settings.device} />
-        </>
+        ) : null}
+      </div>
+      {session ? (
+        <BenchSession key={session.id} whole={whole} session={session} device={settings.device} />
       ) : (
         <EmptyState
           title="No session has begun"

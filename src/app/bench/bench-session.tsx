@@ -1,11 +1,10 @@
 import { useMemo, useState } from 'react'
-import { Button } from '@/app/kit/button.tsx'
 import { useCurrentLevel } from '@/app/kit/current-level.ts'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { useDraft } from '@/app/kit/use-draft.ts'
 import { useTicking } from '@/app/kit/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
-import { agenda } from '@/core/session/agenda.ts'
+import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
@@ -13,16 +12,21 @@ import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import styles from './bench.module.css'
 import { type Bench, BenchContext } from './bench-context.ts'
+import { BenchFoot } from './bench-foot.tsx'
 import { ComingUp, FollowTheClock } from './coming-up.tsx'
-import { type EntryKind, entryNames } from './entry-kinds.ts'
-import { EntryPanel } from './entry-panel.tsx'
+import { EntryKeyBoard } from './entry-key-board.tsx'
+import type { EntryKind } from './entry-kinds.ts'
+import { type BenchUnit, EntryPanel } from './entry-panel.tsx'
 import { frontLine } from './front-line.ts'
 import { useKeepAwake } from './keep-awake.ts'
 import { LogList } from './log-list.tsx'
+import { nextOnLine, runOf } from './next-on-line.ts'
 import { NowStep } from './now-step.tsx'
+import { OffPlan } from './off-plan.tsx'
 import { OvenCaution } from './oven-caution.tsx'
-import { UndoFoot } from './undo-foot.tsx'
+import { RunningClocks } from './running-clocks.tsx'
 import { useBenchLog } from './use-bench-log.ts'
+import { useEntryKeys } from './use-entry-keys.ts'
 
 interface BenchSessionProps {
   whole: WholeTrial
@@ -30,7 +34,7 @@ interface BenchSessionProps {
   device: string
 }
 
-/** One session being worked: the step in front with its clock, the entries, what comes next, the log, and undo at the foot. */
+/** One session being worked: the step in front with its clock, the entries, what comes next, the log; clocks and undo at the foot. */
 export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const { notebook, now: clock } = useServices()
   useKeepAwake()
@@ -43,63 +47,82 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
     drop: () => notebook.dropDraft(key),
   })
   const { levelId, pick } = useCurrentLevel()
-  const [entering, setEntering] = useState<EntryKind | null>(null)
+  const [picked, setPicked] = useState<BenchUnit | null>(null)
+  const [entering, setEntering] = useState<{ kind: EntryKind; unit: BenchUnit } | null>(null)
 
   const plan = planOfSession(whole, session)
   const events = useMemo(() => eventsOfSession(whole.events, session.id), [whole, session])
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
   const items = agenda(session, plan, events, now)
-  const { item, unit } = frontLine(session, items, levelId)
-  const running = item
-    ? runs.find(
-        (run) =>
-          run.unit.id === item.unit.id &&
-          run.step.id === item.step.id &&
-          run.repeat === item.repeat,
-      )
-    : undefined
+  const { item, unit } = frontLine(session, items, levelId, picked)
   const bench: Bench = { whole, plan, session, events, log, drafts }
+  const bringToFront = (each: AgendaItem) => {
+    pick(each.levelId)
+    setPicked(each.unit)
+    setEntering(null)
+    window.scrollTo(0, 0)
+  }
+  const others = items.filter((each) => each !== item)
+  const bakesNext = item?.step.kind === 'bake' || item?.step.kind === 'warm-up'
   return (
     <BenchContext value={bench}>
-      <OvenCaution />
-      {entering && unit ? (
-        <EntryPanel kind={entering} unit={unit} onClose={() => setEntering(null)} />
+      {entering ? (
+        <EntryPanel kind={entering.kind} unit={entering.unit} onClose={() => setEntering(null)} />
       ) : (
         <div className={styles.columns}>
           <div className={styles.front}>
+            {bakesNext ? <OvenCaution open /> : null}
             {item ? (
-              <NowStep item={item} now={now} startedAt={running?.startedAt ?? null} />
+              <NowStep
+                key={`${item.unit.id}/${item.step.id}/${item.repeat}`}
+                item={item}
+                now={now}
+                startedAt={runOf(runs, item)?.startedAt ?? null}
+                next={nextOnLine(runs, item)}
+              />
             ) : (
               <AllDone trialId={whole.trial.id} everything={items.length === 0} />
             )}
-            {unit ? <EntryKeys onPick={setEntering} /> : null}
-            {levelId === null ? null : <FollowTheClock onPress={() => pick(null)} />}
+            {unit ? (
+              <Keys item={item} unit={unit} onPick={(kind) => setEntering({ kind, unit })} />
+            ) : null}
+            {bakesNext ? null : <OvenCaution open={false} />}
+            {levelId === null && picked === null ? null : (
+              <FollowTheClock
+                onPress={() => {
+                  pick(null)
+                  setPicked(null)
+                }}
+              />
+            )}
           </div>
           <div>
-            <ComingUp
-              items={items.filter((each) => each !== item)}
-              now={now}
-              onPick={(each) => pick(each.levelId)}
-            />
+            <ComingUp items={others} now={now} onPick={bringToFront} />
+            <OffPlan />
             <LogList />
           </div>
         </div>
       )}
-      <UndoFoot device={device} />
+      <BenchFoot device={device}>
+        <RunningClocks
+          items={entering ? items : others}
+          runs={runs}
+          now={now}
+          onPick={bringToFront}
+        />
+      </BenchFoot>
     </BenchContext>
   )
 }
 
-function EntryKeys({ onPick }: { onPick: (kind: EntryKind) => void }) {
-  return (
-    <div className={styles.pair}>
-      {(Object.keys(entryNames) as EntryKind[]).map((kind) => (
-        <Button key={kind} size="bench" onPress={() => onPick(kind)}>
-          {entryNames[kind]}
-        </Button>
-      ))}
-    </div>
-  )
+interface KeysProps {
+  item: AgendaItem | null
+  unit: BenchUnit
+  onPick: (kind: EntryKind) => void
+}
+
+function Keys({ item, unit, onPick }: KeysProps) {
+  return <EntryKeyBoard key={unit.id} keys={useEntryKeys(item, unit)} onPick={onPick} />
 }
 
 function AllDone({ trialId, everything }: { trialId: string; everything: boolean }) {

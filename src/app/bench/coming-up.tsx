@@ -54,7 +54,7 @@ const lateness = (item: AgendaItem, now: number) => durationText((now - (item.du
 /** The way back to letting the soonest line stand in front. */
 export function FollowTheClock({ onPress }: { onPress: () => void }) {
   return (
-    <Button kind="quiet" onPress={onPress}>
+    <Button kind="quiet" size="bench" onPress={onPress}>
       Follow the clock again
     </Button>
   )

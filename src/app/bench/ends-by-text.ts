@@ -1,24 +1,51 @@
 import type { Step } from '@/core/trial/step.ts'
 
+const readings = {
+  dough: 'the dough',
+  'oven-floor': 'the oven floor',
+  core: 'the core',
+} as const
+
 const marks = {
   rise: 'the rise',
   poke: 'the poke test',
   windowpane: 'a windowpane',
-  own: 'its mark',
+  own: 'its own mark',
 } as const
 
-const readings = {
-  dough: 'dough',
-  'oven-floor': 'oven floor',
-  core: 'core',
+const reached = {
+  rise: 'It has risen: done',
+  poke: 'It springs back slowly: done',
+  windowpane: 'It makes a windowpane: done',
+  own: 'The mark is reached: done',
 } as const
+
+type Ending = Pick<Step, 'endsBy'>
 
 /** What ends the step that is running, in the words of the bench. */
-export function endsByText({ endsBy }: Pick<Step, 'endsBy'>): string {
-  if (endsBy.by === 'clock') return 'ends by the clock'
-  if (endsBy.by === 'reading') return `ends at ${readings[endsBy.of]} ${endsBy.celsius} °C`
-  if (endsBy.mark === 'rise' && endsBy.risePercent !== undefined)
-    return `ends when it has risen by ${endsBy.risePercent} %`
-  if (endsBy.mark === 'own' && endsBy.text) return `ends by its mark: ${endsBy.text}`
-  return `ends by ${marks[endsBy.mark]}, not by the clock`
+export function endsByText({ endsBy }: Ending): string {
+  switch (endsBy.by) {
+    case 'clock':
+      return 'ends by the clock'
+    case 'reading':
+      return `Ends when ${readings[endsBy.of]} reads ${endsBy.celsius} °C, not by the clock.`
+    case 'mark':
+      if (endsBy.mark === 'rise' && endsBy.risePercent !== undefined)
+        return `Ends when it has risen by ${endsBy.risePercent} %, not by the clock.`
+      if (endsBy.mark === 'own' && endsBy.text)
+        return `Ends by its mark, not by the clock: ${endsBy.text}`
+      return `Ends by ${marks[endsBy.mark]}, not by the clock.`
+  }
+}
+
+/** What the button that ends a step says: by a mark or a reading, the mark itself, so that nobody ends it by the clock. */
+export function doneText({ endsBy }: Ending): string {
+  switch (endsBy.by) {
+    case 'clock':
+      return 'Done'
+    case 'reading':
+      return `It reads ${endsBy.celsius} °C: done`
+    case 'mark':
+      return reached[endsBy.mark]
+  }
 }

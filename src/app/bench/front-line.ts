@@ -8,14 +8,20 @@ export interface FrontLine {
 }
 
 /**
- * What stands in front at the bench: the level picked on the rail, with its soonest step; without a pick, whatever is due
- * soonest. A level whose line is through still takes entries, about its dough.
+ * What stands in front at the bench: the very dough or piece that was brought there; else the level picked on the rail, with
+ * its soonest step; without a pick, whatever is due soonest. A level whose line is through still takes entries, about its
+ * dough.
  */
 export function frontLine(
   session: Session,
   items: readonly AgendaItem[],
   pickedLevelId: string | null,
+  pickedUnit: FrontLine['unit'],
 ): FrontLine {
+  const own = items.find(
+    ({ unit, levelId }) => unit.id === pickedUnit?.id && levelId === pickedLevelId,
+  )
+  if (own) return { item: own, unit: own.unit }
   const picked = pickedLevelId !== null && lineOfLevel(session, pickedLevelId)
   if (!picked) {
     const item = items[0] ?? null

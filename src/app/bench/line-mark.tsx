@@ -6,12 +6,21 @@ import { unitName } from './line-name.ts'
 interface LineMarkProps {
   unit: { kind: 'batch' | 'piece'; id: string }
   size?: 'small' | 'plain' | 'large'
+  letterOnly?: boolean
 }
 
 /** A batch or piece by its tab; a dough that serves all levels by its bare letter. */
-export function LineMark({ unit, size = 'plain' }: LineMarkProps) {
+export function LineMark({ unit, size = 'plain', letterOnly = false }: LineMarkProps) {
   const { session, plan } = useBench()
-  const name = unitName(session, plan, unit)
-  if (name.levelId === null) return <b className={styles.commonDough}>{name.letter}</b>
-  return <LevelTab levels={plan.levels} levelId={name.levelId} letter={name.letter} size={size} />
+  const { letter, levelId } = unitName(session, plan, unit)
+  if (levelId === null) return <b className={styles.commonDough}>{letter}</b>
+  return (
+    <LevelTab
+      levels={plan.levels}
+      levelId={levelId}
+      letter={letter}
+      size={size}
+      letterOnly={letterOnly}
+    />
+  )
 }

@@ -1,3 +1,4 @@
+import { letterOfLevel } from '@/core/session/line.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { levelShort } from '@/core/wording/level-text.ts'
@@ -7,6 +8,8 @@ export interface LineName {
   letter: string
   levelId: string | null
   text: string
+  /** Which piece of its line: "flight 2", "warm-up"; empty for a dough and an only piece. */
+  which: string
 }
 
 /** The name of a batch: letter and level; a dough that serves all levels has its letter alone. */
@@ -18,6 +21,7 @@ export function batchName(session: Session, plan: Plan, batchId: string): LineNa
     letter: batch.letter,
     levelId: batch.levelId,
     text: level ? `${batch.letter} ${levelShort(level)}` : batch.letter,
+    which: '',
   }
 }
 
@@ -25,14 +29,18 @@ export function batchName(session: Session, plan: Plan, batchId: string): LineNa
 export function pieceName(session: Session, plan: Plan, pieceId: string): LineName {
   const piece = session.pieces.find((each) => each.id === pieceId)
   if (!piece) throw new Error(`session ${session.id} has no piece ${pieceId}`)
-  const letter = session.dealt.letters.find((each) => each.levelId === piece.levelId)?.letter ?? '?'
+  const letter =
+    letterOfLevel(session, piece.levelId) ?? batchName(session, plan, piece.batchId).letter
   const level = plan.levels.find((each) => each.id === piece.levelId)
   const flight = session.dealt.flights.find((each) => each.id === piece.flightId)
   const which = pieceRole(piece.role, flight?.number, session.dealt.flights.length)
   return {
     letter,
     levelId: piece.levelId,
-    text: [letter, level ? levelShort(level) : '', which].filter(Boolean).join(' '),
+    text: [letter, level ? levelShort(level) : '', which ? `(${which})` : '']
+      .filter(Boolean)
+      .join(' '),
+    which,
   }
 }
 
@@ -41,9 +49,9 @@ function pieceRole(
   flightNumber: number | undefined,
   flights: number,
 ): string {
-  if (role === 'warm-up') return '(warm-up)'
-  if (role === 'spare') return '(spare)'
-  return flights > 1 && flightNumber ? `(flight ${flightNumber})` : ''
+  if (role === 'warm-up') return 'warm-up'
+  if (role === 'spare') return 'spare'
+  return flights > 1 && flightNumber ? `flight ${flightNumber}` : ''
 }
 
 /** The name of whatever an agenda line or log entry is about, batch or piece. */

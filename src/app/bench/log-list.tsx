@@ -8,6 +8,7 @@ import { useBench } from './bench-context.ts'
 import { clockTime } from './clock-time.ts'
 import { CorrectDialog } from './correct-dialog.tsx'
 import { LineMark } from './line-mark.tsx'
+import { PhotoThumb } from './photo-thumb.tsx'
 
 const shownAtFirst = 8
 
@@ -50,7 +51,12 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
           <LineMark unit={{ kind: event.about.kind, id: event.about.id }} size="small" />
         ) : null}
       </span>
-      <span>{eventText(event, plan)}</span>
+      <span>
+        {eventText(event, plan)}
+        {event.kind === 'photo' ? (
+          <PhotoThumb photoId={event.photoId} caption={event.caption ?? ''} />
+        ) : null}
+      </span>
     </>
   )
 }

@@ -1,56 +1,78 @@
 import { Button } from '@/app/kit/button.tsx'
 import { Timer } from '@/app/kit/timer.tsx'
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { stepText } from '@/core/wording/event-text.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import { clockTime } from './clock-time.ts'
-import { endsByText } from './ends-by-text.ts'
+import { doneText, endsByText } from './ends-by-text.ts'
 import { LineMark } from './line-mark.tsx'
+import { unitName } from './line-name.ts'
 import { stepPress } from './step-press.ts'
 
-/** The one thing to do now: whose dough, which step, the clock to it, and one big button. */
-export function NowStep({
-  item,
-  now,
-  startedAt,
-}: {
+interface NowStepProps {
   item: AgendaItem
   now: number
   startedAt: number | null
-}) {
+  /** What follows on the same dough or piece, so that one press can end this step and begin that one. */
+  next: StepRun | null
+}
+
+/** The one thing to do now: whose dough, which step, the clock to it, and one big button. */
+export function NowStep({ item, now, startedAt, next }: NowStepProps) {
   const { log, plan, session } = useBench()
-  const press = () => log(...stepPress(session, item))
+  const name = stepText(plan, item.step.id, item.repeat)
   const ending = item.do === 'end'
+  const byClock = item.step.endsBy.by === 'clock'
+  const seconds = runSeconds(item.step)
   return (
-    <div className={styles.now}>
+    <section className={styles.now} aria-label="Now">
       <LineMark unit={item.unit} size="large" />
-      <h2 className={styles.nowTitle}>{stepText(plan, item.step.id, item.repeat)}</h2>
+      {item.unit.kind === 'piece' ? (
+        <p className={styles.then}>{unitName(session, plan, item.unit).which}</p>
+      ) : null}
+      <h2 className={styles.nowTitle}>{name}</h2>
       {ending && startedAt !== null ? (
         <Timer
-          label={`${stepText(plan, item.step.id, item.repeat)}, ${item.letter}`}
+          label={`${name}, ${item.letter}`}
           startedAt={startedAt}
           now={now}
           size="bench"
-          {...(item.step.waitSeconds + item.step.handsSeconds > 0
-            ? { goalSeconds: item.step.waitSeconds + item.step.handsSeconds }
-            : {})}
+          {...(byClock && seconds > 0 ? { goalSeconds: seconds } : {})}
         />
       ) : (
         <p className={styles.due}>{dueText(item, now, session.zone)}</p>
       )}
-      <p className={styles.then}>{ending ? endsByText(item.step) : workText(item)}</p>
-      <Button kind="primary" size="bench" onPress={press}>
+      {ending && !byClock ? (
+        <p className={styles.mark}>
+          <b>{endsByText(item.step)}</b>{' '}
+          {seconds > 0 ? `Expected after about ${durationText(seconds)}.` : ''}
+        </p>
+      ) : (
+        <p className={styles.then}>{ending ? '' : workText(item)}</p>
+      )}
+      <Button kind="primary" size="bench" onPress={() => log(...stepPress(session, item))}>
         {pressText(item)}
       </Button>
-    </div>
+      {ending && next && item.step.kind !== 'bake' && next.step.kind !== 'bake' ? (
+        <Button
+          size="bench"
+          onPress={() =>
+            log(...stepPress(session, item), ...stepPress(session, { ...next, do: 'start' }))
+          }
+        >
+          Done, and {stepText(plan, next.step.id, next.repeat)} begins
+        </Button>
+      ) : null}
+    </section>
   )
 }
 
-function pressText(item: AgendaItem): string {
-  if (item.step.kind === 'bake') return item.do === 'start' ? 'Into the oven' : 'Out of the oven'
-  return item.do === 'start' ? 'Begin' : 'Done'
+function pressText({ step, do: what }: AgendaItem): string {
+  if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
+  return what === 'start' ? 'Begin' : doneText(step)
 }
 
 function dueText(item: AgendaItem, now: number, zone: string): string {
@@ -58,14 +80,15 @@ function dueText(item: AgendaItem, now: number, zone: string): string {
   const seconds = Math.round((item.dueAt - now) / 1000)
   if (seconds > 30) return `in ${durationText(seconds)}, at ${clockTime(item.dueAt, zone)}`
   if (seconds >= -30) return 'now'
-  return `${durationText(-seconds)} late, was due at ${clockTime(item.dueAt, zone)}`
+  return `was due at ${clockTime(item.dueAt, zone)}, ${durationText(-seconds)} ago`
 }
 
-function workText(item: AgendaItem): string {
-  const { handsSeconds, waitSeconds } = item.step
+function workText({ step }: AgendaItem): string {
   const parts = [
-    handsSeconds > 0 ? `about ${durationText(handsSeconds)} of work` : '',
-    waitSeconds > 0 ? `then ${durationText(waitSeconds)} of waiting` : '',
+    step.handsSeconds > 0 ? `about ${durationText(step.handsSeconds)} of work` : '',
+    step.waitSeconds > 0
+      ? `${step.kind === 'bake' ? '' : 'then '}${durationText(step.waitSeconds)} ${step.kind === 'bake' ? 'in the oven' : 'of waiting'}`
+      : '',
   ]
   return parts.filter(Boolean).join(', ')
 }

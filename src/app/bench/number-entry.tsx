@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import { typedNumber } from '@/app/kit/typed-number.ts'
+import { useThrown } from '@/app/kit/use-thrown.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 
@@ -13,13 +14,16 @@ interface NumberEntryProps {
   draftName: string
   onKeep: (value: number) => Promise<void>
   hint?: string
+  /** Beside a likelier answer: its button stands back. */
+  quiet?: boolean
   children?: ReactNode
 }
 
 /** One number and one big button. What was typed and not yet kept survives a reload. */
 export function NumberEntry(props: NumberEntryProps) {
-  const { label, unit, check, draftName, onKeep, hint, children } = props
+  const { label, unit, check, draftName, onKeep, hint, quiet, children } = props
   const { drafts } = useBench()
+  const watch = useThrown()
   const text = drafts.values[draftName] ?? ''
   const read = typedNumber(text, unit)
   const value =
@@ -34,7 +38,7 @@ export function NumberEntry(props: NumberEntryProps) {
       className={styles.entry}
       onSubmit={(submit) => {
         submit.preventDefault()
-        void keep()
+        watch(keep())
       }}
     >
       <NumberField
@@ -49,7 +53,12 @@ export function NumberEntry(props: NumberEntryProps) {
         {...(hint ? { hint } : {})}
       />
       {children}
-      <Button kind="primary" size="bench" disabled={value === null} onPress={keep}>
+      <Button
+        type="submit"
+        kind={quiet ? 'plain' : 'primary'}
+        size="bench"
+        disabled={value === null}
+      >
         Keep
       </Button>
     </form>

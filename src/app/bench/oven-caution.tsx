@@ -7,25 +7,33 @@ import styles from './bench.module.css'
 
 const shown = new Set(['raw-dough', 'hot-oven', 'carbon-monoxide', 'chilled-food'])
 
-/** The oven and dough cautions, before a first bake; once read they stay in the guide and in every report. */
-export function OvenCaution() {
+/**
+ * The oven and dough cautions: one line from the start of a first day, whole as soon as the oven is next; once read they
+ * stay in the guide and in every report.
+ */
+export function OvenCaution({ open }: { open: boolean }) {
   const { notebook } = useServices()
   const settings = useLiveQuery(() => notebook.settings(), [notebook])
   if (!settings || settings.cautionsSeen.includes('oven')) return null
   const seen = () => notebook.keepSettings({ cautionsSeen: [...settings.cautionsSeen, 'oven'] })
   return (
-    <Notice kind="caution" title="Before the first bake">
-      <div className={styles.cautions}>
-        {cautions
-          .filter((caution) => shown.has(caution.topic))
-          .map((caution) => (
-            <p key={caution.topic}>
-              <b>{caution.title}.</b> {caution.text}
-            </p>
-          ))}
-        <p>{cautionsDefer}</p>
-        <Button onPress={seen}>Read, and kept in mind</Button>
-      </div>
-    </Notice>
+    <details className={styles.caution} open={open}>
+      <summary>Before the first bake: raw dough, hot ovens, carbon monoxide</summary>
+      <Notice kind="caution">
+        <div className={styles.cautions}>
+          {cautions
+            .filter((caution) => shown.has(caution.topic))
+            .map((caution) => (
+              <p key={caution.topic}>
+                <b>{caution.title}.</b> {caution.text}
+              </p>
+            ))}
+          <p>{cautionsDefer}</p>
+          <Button size="bench" onPress={seen}>
+            Read, and kept in mind
+          </Button>
+        </div>
+      </Notice>
+    </details>
   )
 }

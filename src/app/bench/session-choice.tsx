@@ -1,6 +1,7 @@
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Session } from '@/core/session/session-record.ts'
 import { dateText } from '@/core/wording/date-text.ts'
+import styles from './bench.module.css'
 
 interface SessionChoiceProps {
   sessions: readonly Session[]
@@ -8,9 +9,14 @@ interface SessionChoiceProps {
   onPick: (sessionId: string) => void
 }
 
-/** Which session is on the bench; with only one there is nothing to choose. */
+/** Which session is on the bench; with only one, which it is. */
 export function SessionChoice({ sessions, session, onPick }: SessionChoiceProps) {
-  if (sessions.length < 2) return null
+  if (sessions.length < 2)
+    return (
+      <p className={styles.quiet}>
+        Session {session.number} of {session.plannedSessions}
+      </p>
+    )
   return (
     <SelectField
       label="Session"

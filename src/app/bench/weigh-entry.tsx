@@ -2,11 +2,14 @@ import { useMemo, useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { amountCheck } from './amount-checks.ts'
+import { batchIdOf } from './batch-id-of.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import type { EntryProps } from './entry-panel.tsx'
+import { LevelWorked } from './level-worked.tsx'
 import { NumberEntry } from './number-entry.tsx'
 import { type ToWeigh, toWeigh } from './to-weigh.ts'
+import { weighPress } from './weigh-press.ts'
 import { WeighedList } from './weighed-list.tsx'
 
 /** The weights of the dough in front, one ingredient at a time: one press when the scale shows the plan, else its reading. */
@@ -14,13 +17,11 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
   const { whole, session, plan, events } = useBench()
   const [againKey, setAgainKey] = useState<string | null>(null)
   const sheet = useMemo(() => weighSheet(plan, whole.kitchen), [plan, whole.kitchen])
-  const batchId =
-    unit.kind === 'batch' ? unit.id : session.pieces.find(({ id }) => id === unit.id)?.batchId
-  if (batchId === undefined) throw new Error(`piece ${unit.id} belongs to no batch`)
+  const batchId = batchIdOf(session, unit)
   const batch = session.batches.find(({ id }) => id === batchId)
   const lines = toWeigh(sheet, batch?.levelId ?? null, batchId, events)
   const open = lines.find((line) =>
-    againKey === null ? line.canLog && line.logged === null : line.key === againKey,
+    againKey === null ? line.loggedAs !== null && line.logged === null : line.key === againKey,
   )
   return (
     <div className={styles.entry}>
@@ -34,6 +35,7 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
           </Button>
         </>
       )}
+      <LevelWorked batchId={batchId} />
       <WeighedList lines={lines} openKey={open?.key ?? null} onAgain={setAgainKey} />
     </div>
   )
@@ -48,15 +50,7 @@ interface OneWeightProps {
 function OneWeight({ line, batchId, onKept }: OneWeightProps) {
   const { log } = useBench()
   const keep = async (grams: number) => {
-    if (line.ingredientId === null) return
-    await log({
-      kind: 'weighed',
-      about: { kind: 'batch', id: batchId },
-      ingredientId: line.ingredientId,
-      grams,
-      ...(line.prefermentId === null ? {} : { prefermentId: line.prefermentId }),
-      ...(line.logged === null ? {} : { corrects: line.logged.eventId }),
-    })
+    await log(...weighPress(line, batchId, grams))
     onKept()
   }
   return (
@@ -74,6 +68,7 @@ function OneWeight({ line, batchId, onKept }: OneWeightProps) {
         check={amountCheck.grams}
         draftName={`weigh/${batchId}/${line.key}`}
         onKeep={keep}
+        quiet
       />
     </>
   )

@@ -17,7 +17,7 @@ export function WeighedList({ lines, openKey, onAgain }: WeighedListProps) {
           <button
             type="button"
             className={styles.weighLine}
-            disabled={!line.canLog}
+            disabled={line.loggedAs === null}
             aria-current={line.key === openKey}
             onClick={() => onAgain(line.key)}
           >

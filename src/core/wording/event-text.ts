@@ -1,6 +1,8 @@
 import type { Event, EventOf } from '@/core/session/event-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { failureText } from './failure-text.ts'
+import { asSentenceStart } from './list-text.ts'
+import { ingredientName } from './named-in-plan.ts'
 import { plainNumber, withUnit } from './number-text.ts'
 
 const workedIn: Record<EventOf<'worked-in'>['what'], string> = {
@@ -53,11 +55,11 @@ export function stepText(plan: Pick<Plan, 'steps'>, stepId: string, repeat: numb
 /** One line of the log in a baker's words, without saying which batch or piece it is about. */
 export function eventText(
   event: Event,
-  plan: Pick<Plan, 'formula' | 'responses' | 'steps'>,
+  plan: Pick<Plan, 'formula' | 'responses' | 'sharedDoses' | 'steps'>,
 ): string {
   switch (event.kind) {
     case 'weighed':
-      return `${ingredientName(plan, event.ingredientId)} ${plainNumber(event.grams)} g`
+      return weighedText(event, plan)
     case 'worked-in':
       return `${plainNumber(event.grams)} g of ${workedIn[event.what]} worked in`
     case 'temperature':
@@ -102,8 +104,16 @@ const plainTexts = {
   'findings-looked': 'Findings looked at',
 } as const
 
-function ingredientName(plan: Pick<Plan, 'formula'>, ingredientId: string): string {
-  return plan.formula.ingredients.find((each) => each.id === ingredientId)?.name ?? 'An ingredient'
+function weighedText(
+  { ingredientId, prefermentId, grams }: EventOf<'weighed'>,
+  plan: Pick<Plan, 'formula' | 'sharedDoses'>,
+): string {
+  const dose = plan.sharedDoses.find((each) => each.ingredientId === ingredientId)
+  const by = dose ? `, ${dose.by === 'stock' ? 'stock' : 'dry mix'}` : ''
+  const into = prefermentId === undefined ? '' : ` into the ${ingredientName(plan, prefermentId)}`
+  return asSentenceStart(
+    `${ingredientName(plan, ingredientId)}${by} ${plainNumber(grams)} g${into}`,
+  )
 }
 
 function measuredText(event: EventOf<'measured'>, plan: Pick<Plan, 'responses'>): string {

@@ -5,7 +5,10 @@ export function stepName(plan: Plan, stepId: string): string {
   return plan.steps.find(({ id }) => id === stepId)?.name ?? 'a step'
 }
 
-/** An ingredient by the name the plan gives it. */
-export function ingredientName(plan: Plan, ingredientId: string): string {
-  return plan.formula.ingredients.find(({ id }) => id === ingredientId)?.name ?? 'an ingredient'
+/** An ingredient, or a starter that goes in whole, by the name the plan gives it. */
+export function ingredientName(plan: Pick<Plan, 'formula'>, ingredientId: string): string {
+  const { ingredients, preferments } = plan.formula
+  return (
+    [...ingredients, ...preferments].find(({ id }) => id === ingredientId)?.name ?? 'an ingredient'
+  )
 }

@@ -1,0 +1,52 @@
+import { useMemo } from 'react'
+import { workedLevels } from '@/core/session/worked-levels.ts'
+import { decimalsOf, decimalText, plainNumber, withUnit } from '@/core/wording/number-text.ts'
+import styles from './bench.module.css'
+import { useBench } from './bench-context.ts'
+
+/** The level of a dough as planned, as its logged weights make it, and with what was worked in by hand. */
+export function LevelWorked({ batchId }: { batchId: string }) {
+  const { whole, session, plan } = useBench()
+  const level = useMemo(
+    () =>
+      workedLevels({ plan, session, events: whole.events, kitchen: whole.kitchen }).find(
+        (each) => each.batchId === batchId,
+      ),
+    [plan, session, whole, batchId],
+  )
+  if (!level || level.planned === null || level.weighed === null) return null
+  const { planned, weighed, weighedUncertainty, handled, loggedLines, allLines } = level
+  const decimals = decimalsOf(planned) + 1
+  const inUnit = (value: number) =>
+    withUnit(decimalText(value, decimals), plan.factor.unitOfMeasure)
+  const spread =
+    weighedUncertainty === null ? '' : ` ± ${decimalText(2 * weighedUncertainty, decimals)}`
+  const shown = [
+    ['planned', withUnit(plainNumber(planned), plan.factor.unitOfMeasure)],
+    [
+      'as weighed',
+      withUnit(`${decimalText(weighed, decimals)}${spread}`, plan.factor.unitOfMeasure),
+    ],
+    ['as handled', handled === null ? '' : inUnit(handled)],
+  ] as const
+  return (
+    <dl className={styles.worked} aria-label={plan.factor.name}>
+      {shown.map(([word, value]) =>
+        value === '' ? null : (
+          <div key={word}>
+            <dt>{word}</dt>
+            <dd>{value}</dd>
+          </div>
+        ),
+      )}
+      {loggedLines < allLines ? (
+        <div className={styles.quiet}>
+          <dt>logged of it</dt>
+          <dd>
+            {loggedLines} of {allLines} weights
+          </dd>
+        </div>
+      ) : null}
+    </dl>
+  )
+}

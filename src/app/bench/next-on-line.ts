@@ -1,0 +1,22 @@
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import type { StepRun } from '@/core/session/step-runs.ts'
+
+/** The run of the step an agenda item is about; undefined when the plan has none. */
+export function runOf(runs: readonly StepRun[], item: AgendaItem): StepRun | undefined {
+  return runs.find(
+    (run) =>
+      run.unit.id === item.unit.id && run.step.id === item.step.id && run.repeat === item.repeat,
+  )
+}
+
+/** What comes after a running step on the very same dough or piece, not begun yet; null when its line runs apart or ends. */
+export function nextOnLine(runs: readonly StepRun[], item: AgendaItem): StepRun | null {
+  const run = runOf(runs, item)
+  if (!run) return null
+  const after = runs.slice(runs.indexOf(run) + 1)
+  const next = after.find(
+    ({ unit, batchId }) =>
+      unit.id === item.unit.id || (item.unit.kind === 'batch' && batchId === item.unit.id),
+  )
+  return next && next.unit.id === item.unit.id && next.startedAt === null ? next : null
+}
