@@ -1,3 +1,5 @@
+import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
+import { toMend } from '@/core/fairness/in-turn.ts'
 import { type Conclusion, conclusionOf } from '@/core/findings/conclusion.ts'
 import { findings, usualResamples } from '@/core/findings/findings.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
@@ -51,7 +53,9 @@ function withConclusion(
     findings: document,
     curves: curvesOf(scores, document),
     letters: whole ? lettersByName(whole) : new Map(),
-    conclusion: conclusionOf(document, scores, { toMend: 0 }),
+    conclusion: conclusionOf(document, scores, {
+      toMend: whole ? toMend(fairnessOfTrial(whole)) : 0,
+    }),
     whole,
   }
 }

@@ -4,6 +4,8 @@ import type { Verb } from './verb.ts'
 export const verbs: Record<string, () => Promise<Verb>> = {
   check: async () => (await import('./check-verb.ts')).checkVerb,
   weigh: async () => (await import('./weigh-verb.ts')).weighVerb,
+  fairness: async () => (await import('./fairness-verb.ts')).fairnessVerb,
+  detect: async () => (await import('./detect-verb.ts')).detectVerb,
   findings: async () => (await import('./findings-verb.ts')).findingsVerb,
   report: async () => (await import('./report-verb.ts')).reportVerb,
 }

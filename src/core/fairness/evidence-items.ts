@@ -8,7 +8,8 @@ import type { Remedy } from './remedy.ts'
 
 /**
  * Whether the design can answer: one session, in which nothing got its level twice, and the difference that would show
- * against the margin, for these pieces by tasters and for the factor by sessions.
+ * against the margin, for these pieces by tasters and for the factor by sessions. That is known for nine-point scales only:
+ * how far other answers scatter, nobody has said.
  */
 export function evidenceItems(plan: Plan): FairnessItem[] {
   const unit = unitOf(plan)
@@ -25,6 +26,7 @@ export function evidenceItems(plan: Plan): FairnessItem[] {
   const { margin, tasters } = designOfPlan(plan)
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (margin === null || tasters < 1 || main?.by !== 'taster') return items
+  if (main.scale.kind !== 'nine-point') return items
   const rungs = detectable(designOfPlan(plan))
   const show = (rung: DetectableRung) => (rung.ok ? rung.wouldShow : null)
   const ofPieces = show(rungs.thesePieces)

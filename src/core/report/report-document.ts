@@ -10,6 +10,7 @@ import { curvesOf } from './curves-of.ts'
 import { departuresSection } from './departures-section.ts'
 import { designSection } from './design-section.ts'
 import { failuresSection } from './failures-section.ts'
+import { fairnessSection } from './fairness-section.ts'
 import { happenedSection } from './happened-section.ts'
 import { lettersByName } from './letters-of.ts'
 import { originSection } from './origin-section.ts'
@@ -61,6 +62,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         ...resultSections(found),
         failuresSection(whole),
         departuresSection(whole),
+        fairnessSection(whole),
         originSection(whole, findings),
         cautionsSection(),
       ],

@@ -1,0 +1,37 @@
+import { dayCost } from '@/core/design/day-cost.ts'
+import { designOfPlan } from '@/core/design/design-of-plan.ts'
+import { whatWouldHelp } from '@/core/design/what-would-help.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { dayCostRows } from '@/core/wording/day-cost-text.ts'
+import { detectRefusal, detectSentences, detectTable } from '@/core/wording/detect-text.ts'
+import { readTrial } from './read-trial.ts'
+import { textTable } from './text-table.ts'
+import { jsonOption, type Verb } from './verb.ts'
+import { wrapped } from './wrapped.ts'
+
+/** What the plan could detect, what one step more would buy, and what a session's day costs. Tells nothing of any level. */
+export const detectVerb: Verb = {
+  summary: 'say what the plan could detect, and what the day costs',
+  about:
+    'The smallest true difference that would show with power 0.8, by claim, as planned and with another session, two more tasters or one level less. Spreads are those common on a nine-point scale, not measured ones.',
+  options: { json: jsonOption },
+  answer: async (asked) => {
+    const plan = planInForce(readTrial(asked.file))
+    const refusal = detectRefusal(plan)
+    const help = refusal === null ? whatWouldHelp(designOfPlan(plan)) : null
+    const cost = dayCost(plan)
+    if (asked.flag('json')) return JSON.stringify({ detectable: help, dayCost: cost }, null, 2)
+    const parts = [plan.question]
+    if (help) {
+      const { head, rows } = detectTable(help)
+      parts.push(wrapped(detectSentences(help.now, plan)))
+      parts.push(textTable(head, rows, [false, true, true, true]))
+    } else if (refusal !== null) parts.push(wrapped(refusal))
+    parts.push(
+      cost.ok
+        ? textTable(['One session asks', ''], dayCostRows(cost), [false, false])
+        : 'What the day costs cannot be said: a dough of the plan cannot be made; check says why.',
+    )
+    return parts.join('\n\n')
+  },
+}

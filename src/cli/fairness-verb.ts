@@ -1,0 +1,64 @@
+import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
+import { isPress } from '@/core/fairness/remedy.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { sealed } from '@/core/whole-trial/sealed.ts'
+import { fairnessPerLevel } from '@/core/wording/fairness-per-level.ts'
+import { fairnessText, severityText } from '@/core/wording/fairness-text.ts'
+import { listText } from '@/core/wording/list-text.ts'
+import { remedyText } from '@/core/wording/remedy-text.ts'
+import { readTrial, stillSealed } from './read-trial.ts'
+import { jsonOption, unsealOption, type Verb } from './verb.ts'
+import { wrapped } from './wrapped.ts'
+
+/** What rides along with the factor, how much, and what to do about it: planned, and as logged where there is a log. */
+export const fairnessVerb: Verb = {
+  summary: 'say what else changes with the factor, and how much',
+  about:
+    'The riders and weaknesses of the plan with their size and what to do about each; of a trial that was worked, also what its log shows.',
+  options: { unseal: unsealOption, json: jsonOption },
+  answer: async (asked) => {
+    const whole = readTrial(asked.file)
+    if (sealed(whole) && !asked.flag('unseal')) throw stillSealed(asked.file)
+    const plan = planInForce(whole)
+    const items = fairnessOfTrial(whole)
+    if (asked.flag('json'))
+      return JSON.stringify(
+        items.map((item) => saidItem(item, plan)),
+        null,
+        2,
+      )
+    return [plan.question, ...groups(items, plan)].join('\n\n')
+  },
+}
+
+function saidItem(item: FairnessItem, plan: Plan) {
+  return { ...item, ...fairnessText(item, plan) }
+}
+
+function groups(items: readonly FairnessItem[], plan: Plan): string[] {
+  const headings = [...new Set(items.map(heading))]
+  return headings.map((title) => {
+    const own = items.filter((item) => heading(item) === title)
+    const written = own.map((item) => itemText(item, plan))
+    return [`${title}\n${'═'.repeat([...title].length)}`, ...written].join('\n\n')
+  })
+}
+
+const heading = (item: FairnessItem) => (item.accepted ? 'Accepted' : severityText(item))
+
+function itemText(item: FairnessItem, plan: Plan): string {
+  const { title, sentence, why } = fairnessText(item, plan)
+  const from = item.when === 'after' ? ' (from the log)' : ''
+  const levels = fairnessPerLevel(item, plan)
+  const parts = item.severity === 'fine' ? [sentence] : [sentence, why]
+  const lines = [wrapped(parts.join(' '), `${title}${from}: `)]
+  if (levels && item.severity !== 'fine') {
+    const rows = levels.rows.map(({ level, text }) => `${level}: ${text}`)
+    lines.push(wrapped(`${listText(rows)} (${levels.what}).`, '    '))
+  }
+  for (const remedy of item.remedies)
+    lines.push(wrapped(remedyText(remedy, plan), isPress(remedy) ? '  * ' : '  - '))
+  return lines.join('\n')
+}

@@ -1,0 +1,39 @@
+import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { conductItems } from './conduct-items.ts'
+import { failureItems } from './failure-items.ts'
+import type { FairnessItem } from './fairness-item.ts'
+import { fairnessOfPlan } from './fairness-of-plan.ts'
+import { coolingItems, handledItems } from './handled-items.ts'
+import { inTurn } from './in-turn.ts'
+import { loggedAgeItems } from './logged-age-items.ts'
+import { loggedSessions } from './logged-sessions.ts'
+import { warmthItems } from './warmth-items.ts'
+
+/**
+ * The fairness check of a trial: that of its plan in force, and what the log of its sessions shows of the same and of what
+ * only happens on the day. Names levels beside orders and failures: callers keep it back while a session is sealed.
+ */
+export function fairnessOfTrial(
+  whole: WholeTrial,
+  learned: LearnedWork | null = null,
+): FairnessItem[] {
+  const plan = planInForce(whole)
+  const { kitchen, sessions, trial } = whole
+  const planned = fairnessOfPlan(plan, { kitchen, trialSeed: trial.seed, sessions, learned })
+  return inTurn([...planned, ...loggedItems(whole)], plan.accepted)
+}
+
+/** What the log alone shows; empty before the first session. */
+export function loggedItems(whole: WholeTrial): FairnessItem[] {
+  const logged = loggedSessions(whole)
+  return [
+    ...warmthItems(logged),
+    ...loggedAgeItems(logged, whole.ballots),
+    ...handledItems(logged, whole),
+    ...failureItems(logged),
+    ...coolingItems(logged),
+    ...conductItems(whole, logged),
+  ]
+}

@@ -1,0 +1,19 @@
+import type { DayCost } from '@/core/design/day-cost.ts'
+import { durationText } from './duration-text.ts'
+import { decimalText } from './number-text.ts'
+
+/** What one session asks of dough, room, hands, oven and mouths, as terms with their amounts. */
+export function dayCostRows(cost: DayCost): [string, string][] {
+  const rows: [string, string][] = [
+    ['Dough', `${decimalText(cost.doughGrams / 1000, 2)} kg in ${cost.tubs} tubs`],
+    ['Pieces', String(cost.pieces)],
+    ['Hands-on', durationText(cost.handsSeconds)],
+    ['Oven', `${durationText(cost.ovenSeconds)} in ${cost.loads} loads`],
+    ['From first hand to last cut', `about ${durationText(cost.spanSeconds)}`],
+    ['Samples a mouth', String(cost.samplesPerSitting)],
+  ]
+  if (cost.fridgePlaces > 0) rows.push(['Places in the fridge', String(cost.fridgePlaces)])
+  if (cost.gramsPerMouth !== null)
+    rows.push(['Eaten by each', `about ${decimalText(cost.gramsPerMouth, 0)} g`])
+  return rows
+}
