@@ -1,6 +1,6 @@
 """High-precision values for the studentized range, noncentral t and noncentral F at points of distributions.json.
 
-Usage: python3 settle-by-mpmath.py > settled.json   (mpmath, 30 digits; needs a few minutes)
+Usage: python3 settle-by-mpmath.py range|quantile|t|f   (mpmath, scipy; needs some minutes)
 Studentized range: nested quadrature of the definition. Noncentral t: quadrature over the estimated spread.
 Noncentral F: Poisson mixture of incomplete betas. Only tails above 1e-40 are listed.
 """
@@ -59,9 +59,14 @@ def sr_upper(q, k, df):
     return over_scale(df, lambda s: range_upper(q * s, k), q * q / 4)
 
 
-def sr_quantile(p, k, df, start):
-    f = lambda q: mp.log(sr_upper(q, k, df) / (1 - mp.mpf(str(p))))
-    return mp.findroot(f, (mp.mpf(start), mp.mpf(start) * mp.mpf("1.0005")), solver="secant", tol=1e-22, verify=False)
+def sr_quantile(p, k, df):
+    """Straight line in the logarithm of the tail between two points a millionth around scipy's quantile."""
+    from scipy.stats import studentized_range
+
+    start = mp.mpf(float(studentized_range.ppf(p, k, df)))
+    low, high = start * (1 - mp.mpf(10) ** -6), start * (1 + mp.mpf(10) ** -6)
+    miss = [mp.log(sr_upper(q, k, df) / (1 - mp.mpf(str(p)))) for q in (low, high)]
+    return low + (high - low) * miss[0] / (miss[0] - miss[1])
 
 
 def nct(t, df, d):
@@ -98,9 +103,10 @@ if which == "range":
             if u > mp.mpf(10) ** -40:
                 rows.append({"q": r["q"], "means": r["means"], "df": r["df"], "upper": number(u)})
 if which == "quantile":
+    mp.mp.dps = 20
     for r in ref["studentized_range_quantile"]:
-        if r["df"] in (2, 5, 9) and r["p"] >= 0.95 and r["means"] > 2:
-            rows.append({"p": r["p"], "means": r["means"], "df": r["df"], "q": number(sr_quantile(r["p"], r["means"], r["df"], r["q_refined"]))})
+        if r["df"] in (5, 9) and r["p"] >= 0.99 and r["means"] > 2:
+            rows.append({"p": r["p"], "means": r["means"], "df": r["df"], "q": number(sr_quantile(r["p"], r["means"], r["df"]))})
 if which == "t":
     for r in ref["noncentral_t_cdf"]:
         lower, upper = nct(r["x"], r["df"], r["ncp"])

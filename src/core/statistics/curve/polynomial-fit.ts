@@ -107,7 +107,7 @@ function inRawLevels(
   }
 }
 
-/** vᵀCv. */
+/** vᵀCv of a covariance: a variance, not below 0 by rounding. */
 export function quadraticForm(
   vector: readonly number[],
   matrix: readonly (readonly number[])[],
@@ -118,5 +118,5 @@ export function quadraticForm(
       sum += value * other * (matrix[i]?.[j] as number)
     }
   }
-  return sum
+  return Math.max(0, sum)
 }

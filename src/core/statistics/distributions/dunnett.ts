@@ -4,6 +4,7 @@ import { averageOverScale } from './chi-mixture.ts'
 import { largestOfNormalsUpper } from './largest-of-normals.ts'
 import { tHalfWidth } from './students-t.ts'
 
+/** Beyond it the tail, about exp(−w²/2), is smaller than any double. */
 const farthest = 37
 const tables = new Map<string, (w: number) => number>()
 const quantiles = new Map<string, number>()

@@ -7,7 +7,8 @@ import type { Tails } from './tails.ts'
 
 type RangeOfNormals = { logUpper: (w: number) => number; logLowerShape: (w: number) => number }
 
-const farthest = 70
+/** Beyond it the range's tail, about exp(−w²/4), is smaller than any double. */
+const farthest = 50
 const ranges = new Map<number, RangeOfNormals>()
 const quantiles = new Map<string, number>()
 

@@ -49,6 +49,17 @@ describe('Dunnett against R', () => {
   })
 })
 
+test('a t beyond every double has p 0, a t of 0 has p 1', () => {
+  for (const df of [1, 5, 40, 1e5]) {
+    const p = [30, 60, 1000, 1e6].map((t) => dunnettUpper(t, [0.7, 0.6, 0.8], df))
+    for (const [i, one] of p.entries()) {
+      expect(one).toBeGreaterThanOrEqual(0)
+      expect(one).toBeLessThanOrEqual(p[i - 1] ?? 1)
+    }
+  }
+  expect(dunnettUpper(0, [0.7, 0.6], 9)).toBe(1)
+})
+
 test('unequal numbers without blocks are a product form: λ² = n/(n + n of the control)', () => {
   // Corr of (a − c) and (b − c) is √(n_a/(n_a + n_c))·√(n_b/(n_b + n_c)), Dunnett 1955.
   const sizes = [4, 2, 7, 3]
