@@ -1,26 +1,29 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 
-/** The kitchen of the bake club on Tannery Lane, which exists in these samples alone. */
-export function clubKitchen(newId: () => string, initials: readonly string[]): KitchenThing[] {
+/**
+ * The kitchen of the bake club on Tannery Lane, which exists in these samples alone. Its things have the same ids in every
+ * sample, so that opening two samples does not double the kitchen.
+ */
+export function clubKitchen(initials: readonly string[]): KitchenThing[] {
   return [
     {
-      id: newId(),
+      id: 'club-bench-scale',
       kind: 'scale',
       name: 'Bench scale',
       resolutionGrams: 1,
       capacityGrams: 5000,
     },
     {
-      id: newId(),
+      id: 'club-small-scale',
       kind: 'scale',
       name: 'Small scale',
       resolutionGrams: 0.01,
       capacityGrams: 200,
     },
-    { id: newId(), kind: 'thermometer', name: 'Probe', spreadCelsius: 0.5 },
-    { id: newId(), kind: 'oven', name: 'Deck oven of the club', places: 2, maxCelsius: 320 },
+    { id: 'club-probe', kind: 'thermometer', name: 'Probe', spreadCelsius: 0.5 },
+    { id: 'club-oven', kind: 'oven', name: 'Deck oven of the club', places: 2, maxCelsius: 320 },
     {
-      id: newId(),
+      id: 'club-bowl',
       kind: 'mixer',
       name: 'By hand, in a bowl',
       leastDoughGrams: 200,
@@ -28,13 +31,19 @@ export function clubKitchen(newId: () => string, initials: readonly string[]): K
       workKilojoulesPerKilogram: 2,
     },
     {
-      id: newId(),
+      id: 'club-tap',
       kind: 'tap',
       name: 'Kitchen tap',
       coldestCelsius: 12,
       warmestCelsius: 48,
     },
-    ...initials.map((each): KitchenThing => ({ id: newId(), kind: 'taster', initials: each })),
+    ...initials.map(
+      (each): KitchenThing => ({
+        id: `club-taster-${each.toLowerCase()}`,
+        kind: 'taster',
+        initials: each,
+      }),
+    ),
   ]
 }
 

@@ -35,7 +35,7 @@ const hours = 3_600_000
 export function wholeSample(sample: Sample): WholeTrial {
   const newId = idsFor(sample.name)
   const trialId = newId()
-  const kitchen = clubKitchen(newId, sample.initials)
+  const kitchen = clubKitchen(sample.initials)
   const firstAt = sample.days[0] ?? 0
   const plan = sample.plan(newId, trialId, kitchen, firstAt - 48 * hours)
   const log = eventLog({ trialId, zone: plan.zone, newId })
