@@ -8,7 +8,8 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { expectationOutcomeText, nextStepText } from '@/core/wording/conclusion-text.ts'
+import { nextStepText } from '@/core/wording/conclusion-text.ts'
+import { expectationSentence } from '@/core/wording/expectation-sentence.ts'
 import { Adopt } from './adopt.tsx'
 import styles from './findings.module.css'
 import { bestInside, confirmingPlan, narrowingPlan } from './follow-up-plan.ts'
@@ -24,7 +25,7 @@ export function CarryOn({ whole, answer }: CarryOnProps) {
   const { notebook, newId, now, zone } = useServices()
   const [, navigate] = useLocation()
   const plan = planInForce(whole)
-  const { conclusion, findings } = answer
+  const { conclusion, findings, scores } = answer
   const pair = winnerAndRival(plan, findings)
   const main = findings.responses[0]
   const shown = main && conclusion.rung ? main[conclusion.rung] : null
@@ -40,7 +41,7 @@ export function CarryOn({ whole, answer }: CarryOnProps) {
 
   return (
     <Section title="Carry on">
-      <p>{expectationOutcomeText(conclusion.expectation)}</p>
+      <p>{expectationSentence(conclusion, scores, findings)}</p>
       <div className={styles.steps}>
         {conclusion.next.map((step, index) => {
           const { title, text } = nextStepText(step)

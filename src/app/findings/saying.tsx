@@ -27,25 +27,26 @@ export function Saying({ answer, index, seed }: SayingProps) {
   if (!found) return null
   const rung = shownRung(found)
   const shown = rung === null ? null : found[rung]
-  const best = shown !== null && isPresent(shown) ? shown.best : null
+  const valued = scores.responses[index]?.better.is !== 'neither'
+  const best = valued && shown !== null && isPresent(shown) ? shown.best : null
   const naming = { factor: findings.factor, unit: findings.unit }
   const levels = scores.levels.map(({ name }) => name)
   return (
     <>
-      <Section title="Where the best lies">
-        <div className={styles.stack}>
-          {best === null ? null : (
+      {best === null ? null : (
+        <Section title="Where the best lies">
+          <div className={styles.stack}>
             <p>{isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best)}</p>
-          )}
-          {findings.factor.ordered && best !== null && isPresent(best) ? (
-            <Redrawn
-              bootstrap={bootstrap}
-              say={(drawn) => bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure)}
-            />
-          ) : null}
-          <Method topics={['best', 'bootstrap']} />
-        </div>
-      </Section>
+            {findings.factor.ordered && isPresent(best) ? (
+              <Redrawn
+                bootstrap={bootstrap}
+                say={(drawn) => bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure)}
+              />
+            ) : null}
+            <Method topics={['best', 'bootstrap']} />
+          </div>
+        </Section>
+      )}
       {isPresent(found.rows) ? (
         <Section title="Was it freshness, or the order?">
           <ul className={styles.plainList}>

@@ -36,7 +36,7 @@ export function TasterPart({ whole, answer }: { whole: WholeTrial; answer: Findi
   }
   return (
     <Section title="Each taster’s own curve">
-      <p>{agreementSentence(found, unit)}</p>
+      <p>{agreementSentence(found, unit, response.better.is)}</p>
       <ChartFrame
         title={`${found.name}, a taster’s means at each level`}
         picture={

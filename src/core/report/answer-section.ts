@@ -1,7 +1,8 @@
 import type { Conclusion } from '@/core/findings/conclusion.ts'
 import { alsoSeen } from '@/core/wording/also-seen.ts'
-import { expectationOutcomeText, nextStepText } from '@/core/wording/conclusion-text.ts'
+import { nextStepText } from '@/core/wording/conclusion-text.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
+import { expectationSentence } from '@/core/wording/expectation-sentence.ts'
 import { restsOn } from '@/core/wording/rests-on.ts'
 import { verdictSentence } from '@/core/wording/verdict-sentence.ts'
 import type { ReportSection } from './report-block.ts'
@@ -21,6 +22,8 @@ export function answerSection(
       blocks: [{ kind: 'text', text: 'No response was planned, so there is no answer.' }],
     }
   const sentence = verdictSentence(main, naming)
+  if (scores.rows.length === 0)
+    return { id: 'answer', title: 'Answer', blocks: [{ kind: 'answer', ...sentence }] }
   return {
     id: 'answer',
     title: 'Answer',
@@ -31,7 +34,7 @@ export function answerSection(
       { kind: 'heading', text: 'What it rests on' },
       { kind: 'list', items: restsOn(scores, main, 0) },
       { kind: 'heading', text: 'What was expected, and what next' },
-      { kind: 'text', text: expectationOutcomeText(conclusion.expectation) },
+      { kind: 'text', text: expectationSentence(conclusion, scores, findings) },
       {
         kind: 'list',
         items: conclusion.next.map((step) => {

@@ -53,6 +53,7 @@ function responseBlocks(
   response: ResponseFindings,
   index: number,
 ): ReportBlock[] {
+  if (response.n === 0) return [{ kind: 'text', text: reasonText({ reason: 'no-scores' }) }]
   const rung = shownRung(response)
   const blocks: ReportBlock[] = [chartBlock(found, response, index, rung)]
   blocks.push(levelsTable(response, found.scores))
@@ -85,17 +86,20 @@ function saidOf(
   const { scores, findings } = found
   const naming = { factor: findings.factor, unit: findings.unit }
   const levels = scores.levels.map((level) => level.name)
-  const said = [
-    isPresent(answer.best)
-      ? bestSentence(answer.best, naming, levels)
-      : `Best: ${reasonText(answer.best)}`,
-  ]
+  const said: string[] = []
+  const better = scores.responses[index]?.better.is ?? 'neither'
+  if (better !== 'neither')
+    said.push(
+      isPresent(answer.best)
+        ? bestSentence(answer.best, naming, levels)
+        : `Best: ${reasonText(answer.best)}`,
+    )
   if (index === 0) said.push(easiestSentence(response.easiest, scores))
   if (isPresent(response.rows))
     said.push(
       besideSentence(response.rows.freshness, 'freshness'),
       besideSentence(response.rows.order, 'order'),
     )
-  const agreed = agreementSentence(response, findings.factor.unitOfMeasure)
+  const agreed = agreementSentence(response, findings.factor.unitOfMeasure, better)
   return agreed === '' ? said : [...said, agreed]
 }

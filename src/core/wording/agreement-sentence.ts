@@ -1,12 +1,25 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { Better } from '@/core/trial/response.ts'
 import { levelNameText } from './level-text.ts'
 import { asSentenceStart, countWord, listText } from './list-text.ts'
 import { decimalText } from './number-text.ts'
 
-/** Do the tasters agree? How many like which level best, and Kendall's W in words. Empty without tasters. */
-export function agreementSentence(found: ResponseFindings, unit: string): string {
+/**
+ * Do the tasters agree? How many find which level best, and Kendall's W in words. Empty without tasters. Where neither
+ * more nor less counts as better no level is best, and only the agreement is said.
+ */
+export function agreementSentence(
+  found: ResponseFindings,
+  unit: string,
+  better: Better['is'] = 'higher',
+): string {
   if (found.agreement.length === 0) return ''
+  const best = better === 'neither' ? '' : bestOfEach(found, unit)
+  return [best, agreementOf(found, better)].filter(Boolean).join(' ')
+}
+
+function bestOfEach(found: ResponseFindings, unit: string): string {
   const likes = new Map<string, number>()
   for (const { best } of found.agreement) {
     if (!isPresent(best)) continue
@@ -17,13 +30,17 @@ export function agreementSentence(found: ResponseFindings, unit: string): string
   const each = sorted.map(([name, count], index) => {
     const word = countWord(count)
     return index === 0
-      ? `${word} ${count === 1 ? 'taster likes' : 'tasters like'} ${name} best`
+      ? `${word} ${count === 1 ? 'taster finds' : 'tasters find'} ${name} best`
       : `${word} ${name}`
   })
-  const said =
-    each.length === 0 ? 'No taster has one best level.' : `${asSentenceStart(listText(each))}.`
-  if (!isPresent(found.ranks)) return said
-  const w = found.ranks.kendallW
+  if (each.length === 0) return 'No taster has one best level.'
+  return `${asSentenceStart(listText(each))}.`
+}
+
+function agreementOf({ ranks }: ResponseFindings, better: Better['is']): string {
+  if (!isPresent(ranks)) return ''
+  const w = ranks.kendallW
   const word = w < 0.3 ? 'hardly agree' : w < 0.6 ? 'agree in part' : 'agree well'
-  return `${said} By rank they ${word} (W ${decimalText(w, 2)} of 1).`
+  const who = better === 'neither' ? 'the tasters' : 'they'
+  return `By rank ${who} ${word} (W ${decimalText(w, 2)} of 1).`
 }
