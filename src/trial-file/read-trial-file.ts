@@ -21,8 +21,13 @@ const refused = (...troubles: FileTrouble[]): ReadTrialFile => ({
 /** The document in a text, or the place where it is no JSON. A byte order mark in front is passed over (RFC 8259, 8.1). */
 function documentOf(text: string): { document: unknown } | { trouble: FileTrouble } {
   const json = text.startsWith('\ufeff') ? text.slice(1) : text
-  const place = jsonPlace(json)
-  return place ? { trouble: { reason: 'not-json', ...place } } : { document: JSON.parse(json) }
+  try {
+    return { document: JSON.parse(json) }
+  } catch (failure) {
+    const place = jsonPlace(json)
+    if (!place) throw failure
+    return { trouble: { reason: 'not-json', ...place } }
+  }
 }
 
 const isTrialFile = (document: unknown): document is Content =>
