@@ -23,11 +23,12 @@ export function evidenceItems(plan: Plan): FairnessItem[] {
     const path = '/plannedSessions'
     items.push(madeItem('one-session', { size: 1, counts: false, data, remedies, path }))
   }
-  const { margin, tasters } = designOfPlan(plan)
+  const design = designOfPlan(plan)
+  const { margin, tasters } = design
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (margin === null || tasters < 1 || main?.by !== 'taster') return items
   if (main.scale.kind !== 'nine-point') return items
-  const rungs = detectable(designOfPlan(plan))
+  const rungs = detectable({ ...design, margin: null, levelValues: null })
   const show = (rung: DetectableRung) => (rung.ok ? rung.wouldShow : null)
   const ofPieces = show(rungs.thesePieces)
   if (ofPieces !== null) {

@@ -71,7 +71,7 @@ export interface FairnessData {
   'no-margin': Bare
   'no-control': { choice: boolean }
   'flour-lots': { name: string }
-  'levels-wide': { of: 'hydration' | 'salt' | 'yeast'; usualLow: number; usualHigh: number }
+  'levels-wide': { of: 'hydration' | 'yeast'; usualLow: number; usualHigh: number }
   'outside-usual': { of: 'hydration' | 'salt' | 'yeast' } & Ends
   'serving-rule': { topped: boolean }
   'baker-scores': { name: string }

@@ -78,15 +78,20 @@ function foldItems(logged: readonly LoggedSession[]): FairnessItem[] {
   })
 }
 
-/** How often a step was begun on each dough of a level; only where the session worked that step at all. */
-function timesDone({ session, effective }: LoggedSession, stepId: string): LevelAmount[] {
-  const begun = effective.flatMap((event) =>
-    event.kind === 'step-started' && event.stepId === stepId ? [event.about.id] : [],
-  )
-  if (begun.length === 0) return []
+/** How often a step was begun on each dough that has gone on to a later step: one still at it is not judged. */
+function timesDone({ session, plan, effective }: LoggedSession, stepId: string): LevelAmount[] {
+  const at = plan.steps.findIndex(({ id }) => id === stepId)
+  const later = new Set(plan.steps.slice(at + 1).map(({ id }) => id))
   return session.batches.flatMap(({ id, levelId }): LevelAmount[] => {
-    const value = begun.filter((about) => about === id).length
-    return levelId !== null && value > 0 ? [{ levelId, value }] : []
+    const own = new Set([id, ...piecesOfBatch(session, id).map((piece) => piece.id)])
+    const begun = effective.filter(
+      (event) => event.kind === 'step-started' && own.has(event.about.id),
+    )
+    const value = begun.filter(
+      (event) => event.kind === 'step-started' && event.stepId === stepId && event.about.id === id,
+    ).length
+    const gone = begun.some((event) => event.kind === 'step-started' && later.has(event.stepId))
+    return levelId !== null && gone && value > 0 ? [{ levelId, value }] : []
   })
 }
 

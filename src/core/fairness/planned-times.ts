@@ -15,8 +15,8 @@ export interface PlannedTimes {
 }
 
 /**
- * When each counted piece would be baked and eaten: doughs begin one stagger apart in dough order, a load goes in when the
- * oven is free and its last piece is ready. Hot pieces of a load are served one after another, rested ones all together once
+ * When each counted piece would be baked and eaten: doughs begin one stagger apart in dough order; in the order of the
+ * loads each piece goes in when it is ready and a place in the oven is free. Hot pieces of a load are served one after another, rested ones all together once
  * the last is through its cooling.
  */
 export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
@@ -34,26 +34,25 @@ export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
     .slice(bake + 1)
     .reduce((sum, step) => sum + step.handsSeconds * step.repeats, 0)
   const pieces = new Map(session.pieces.map((piece) => [piece.id, piece]))
-  let ovenFree = 0
+  const placesFree = Array.from({ length: plan.placesPerLoad }, () => 0)
   const times: (PlannedTimes & { counted: boolean })[] = []
   for (const load of session.dealt.loads.toSorted((a, b) => a.number - b.number)) {
     const own = load.pieceIds.flatMap((id) => pieces.get(id) ?? [])
-    const ready = own.map(
-      ({ batchId, levelId }) => (mixAt.get(batchId) ?? 0) + seconds(levelId, 0, bake),
-    )
-    const inAt = Math.max(ovenFree, ...ready)
-    const bakeSeconds = own.map(({ levelId }) => seconds(levelId, bake, bake + 1))
-    own.forEach(({ levelId, role }, place) => {
+    own.forEach(({ batchId, levelId, role }, place) => {
+      const ready = (mixAt.get(batchId) ?? 0) + seconds(levelId, 0, bake)
+      const free = placesFree.indexOf(Math.min(...placesFree))
+      const inAt = Math.max(placesFree[free] ?? 0, ready)
+      const outSeconds = inAt + seconds(levelId, bake, bake + 1)
+      placesFree[free] = outSeconds
       times.push({
         levelId,
         counted: role === 'counted',
         methodSeconds: seconds(levelId, 0, bake),
-        waitedSeconds: inAt - (ready[place] ?? inAt),
-        outSeconds: inAt + (bakeSeconds[place] ?? 0),
+        waitedSeconds: inAt - ready,
+        outSeconds,
         ageSeconds: place * handsAfter + seconds(levelId, bake + 1, plan.steps.length),
       })
     })
-    ovenFree = inAt + Math.max(0, ...bakeSeconds)
   }
   const counted = times.filter((one) => one.counted)
   if (plan.serving === 'as-baked') return counted

@@ -10,7 +10,8 @@ const ranged = ['hydration', 'salt', 'yeast'] as const
 
 /**
  * Levels against the usual ranges over all styles, as hints: how far the outermost lies outside, and whether the levels span so
- * much that neighbours are different breads rather than steps of one.
+ * much that neighbours are different breads rather than steps of one. Salt's usual range is what people like, not what dough
+ * bears, so its span is not judged.
  */
 export function rangeItems(plan: Plan): FairnessItem[] {
   const of = ranged.find((one) => one === plan.factor.acts.on)
@@ -25,6 +26,7 @@ export function rangeItems(plan: Plan): FairnessItem[] {
     const data = { of, low, high }
     items.push(madeItem('outside-usual', { size: outside, data, path: '/levels' }))
   }
+  if (of === 'salt') return items
   const data = { of, usualLow: low, usualHigh: high }
   const size = ((ends.high - ends.low) / (high - low)) * 100
   const remedies = [{ code: 'levels-closer' as const }]

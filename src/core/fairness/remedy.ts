@@ -22,6 +22,7 @@ export const adviceCodes = [
   'reverses-itself',
   'starter-corrected',
   'enter-temperatures',
+  'correct-water-by-reading',
   'say-own-water',
   'finer-scale',
   'levels-further-apart',

@@ -42,7 +42,9 @@ function doughItem(rows: readonly LevelAmount[], logged: readonly LoggedSession[
     madeItem('dough-warmth', {
       ...{ size: ends.high - ends.low, data: { batches: rows.length, minutes, ...ends } },
       ...{ perLevel, when: 'after', path: '/temperature' },
-      remedies: [{ code: 'match-water' }],
+      remedies: [
+        { code: plan.temperature?.matched === false ? 'match-water' : 'correct-water-by-reading' },
+      ],
     }),
   ]
 }

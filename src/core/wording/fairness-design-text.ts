@@ -1,7 +1,7 @@
 import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
-import { countText, countWord } from './list-text.ts'
+import { asSentenceStart, countText } from './list-text.ts'
 import { decimalText, plainNumber, withUnit } from './number-text.ts'
 
 type OrderCode = 'dough-order' | 'bake-order' | 'mouth-order' | 'load' | 'oven-place'
@@ -29,7 +29,7 @@ function orderSentence(item: ItemOf<OrderCode>, plan: Plan): string {
     first && last && last.value - first.value > 0.005
       ? ` ${levelNamed(plan, first.levelId)} stands at ${decimalText(first.value, 1)} on average, ${levelNamed(plan, last.levelId)} at ${decimalText(last.value, 1)}.`
       : ''
-  return `${ordered[item.code]} goes ${against[item.data.against]} by ${decimalText(size, 2)} of 1 ${over}.${mean}`
+  return `${ordered[item.code]} goes ${against[item.data.against]} ${over}: ${decimalText(size, 2)} on a scale from 0, even, to 1, not to be told apart.${mean}`
 }
 
 const shows = (item: ItemOf<'few-tasters' | 'few-sessions'>, of: string) =>
@@ -69,7 +69,7 @@ export const designSentences: Sentences<
   load: orderSentence,
   'oven-place': orderSentence,
   'piece-before': (item) =>
-    `Each level comes ${item.data.low === item.data.high ? countText(item.data.low, 'time') : `${countWord(item.data.low)} to ${countText(item.data.high, 'time')}`} directly after each other one.`,
+    `Each level comes ${rangeText(item.data, 0, 'times')} directly after each other one.`,
   'age-at-baking': (item) =>
     `Beyond its method a piece waits ${rangeText(item.data, 0, 'min')} for the oven, by level: ${sizeText(item, 1)} % of the way from mix to oven.`,
   'oven-to-mouth': (item) =>
@@ -77,10 +77,7 @@ export const designSentences: Sentences<
   'age-at-tasting': (item) =>
     `When tasted, the levels are ${rangeText(item.data, 0, 'min')} out of the oven on average, ${sizeText(item, 0)} % apart.`,
   'several-hands': (_, plan) =>
-    `${countText(plan.pairsOfHands, 'pair', 'pairs')} of hands work the doughs.`.replace(
-      /^./,
-      (c) => c.toUpperCase(),
-    ),
+    `${asSentenceStart(countText(plan.pairsOfHands, 'pair'))} of hands work the doughs.`,
   'key-keeper': () => 'The baker keeps the key and serves.',
   'knowing-tasters': (item) =>
     `${item.data.knowing} of ${item.data.tasters} tasters ${item.data.knowing === 1 ? 'knows' : 'know'} which is which.`,

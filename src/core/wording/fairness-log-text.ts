@@ -53,13 +53,13 @@ export const logSentences: Sentences<
   'oven-floor': (item) =>
     `Before the launch the floor read ${rangeText(item.data, 0, '°C')} by level, ${sizeText(item, 0)} °C apart.`,
   'piece-before-done': (item) =>
-    `As baked, a level came from ${item.data.low} to ${countText(item.data.high, 'time')} directly after another one.`,
+    `As baked, one level came ${rangeText(item.data, 0, 'times')} directly after another.`,
   'failures-by-level': (item) =>
     `${item.data.failed} of ${item.data.pieces} pieces failed: ${rangeText(item.data, 0, '%')} of a level’s pieces.`,
   practice: (item) =>
     `${asSentenceStart(countText(item.data.early, 'failure'))} came in the first half of the pieces, ${countText(item.data.late, 'failure')} in the second.`,
   'folds-done': (item, plan) =>
-    `${stepName(plan, item.data.stepId)} was done ${item.data.low} to ${countText(item.data.high, 'time')}, by level.`,
+    `${stepName(plan, item.data.stepId)} was done ${rangeText(item.data, item.data.high % 1 === 0 && item.data.low % 1 === 0 ? 0 : 1, 'times')}, by level.`,
   departed: ({ data }) =>
     `${counted([
       [data.order, 'change of order', 'changes of order'],

@@ -32,14 +32,18 @@ const written: Partial<Record<FairnessCode, { what: string; unit: string; decima
   'folds-done': { what: 'times', unit: '', decimals: 1 },
 }
 
-/** What an item found at each level, named and with its unit; empty for items that are not about levels. */
+/** What an item found at each level, named and with its unit, in the plan's order; null for items that are not about levels. */
 export function fairnessPerLevel(
   item: FairnessItem,
   plan: Plan,
 ): { what: string; rows: { levelId: string; level: string; text: string }[] } | null {
   const how = written[item.code]
   if (!item.perLevel || !how) return null
-  const rows = item.perLevel.map(({ levelId, value }) => ({
+  const place = new Map(plan.levels.map(({ id }, index) => [id, index]))
+  const inOrder = item.perLevel.toSorted(
+    (a, b) => (place.get(a.levelId) ?? 0) - (place.get(b.levelId) ?? 0),
+  )
+  const rows = inOrder.map(({ levelId, value }) => ({
     levelId,
     level: levelNamed(plan, levelId),
     text: withUnit(decimalText(value, how.decimals), how.unit),

@@ -17,6 +17,7 @@ const plain = {
   'reverses-itself': 'The next session takes the reverse order by itself.',
   'starter-corrected': 'The weigh sheet already takes it off.',
   'enter-temperatures': 'Enter the flour and room temperatures and the dough temperature you want.',
+  'correct-water-by-reading': 'Read the first dough, and correct the water of the next ones by it.',
   'say-own-water': 'If each flour should stand at its own best, give each option its own water.',
   'finer-scale': 'Use a finer scale.',
   'levels-further-apart': 'Set the levels further apart.',
