@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import styles from './bench.module.css'
+import styles from './bench-foot.module.css'
 import { UndoButton } from './undo-button.tsx'
 
 /** What never leaves the screen at the bench: the other lines' clocks, and undo. */

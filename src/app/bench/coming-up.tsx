@@ -1,11 +1,11 @@
 import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import { clockTime } from '@/core/wording/clock-time.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { stepText } from '@/core/wording/event-text.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
-import { clockTime } from './clock-time.ts'
 import { LineMark } from './line-mark.tsx'
 
 /** More than this late is said beside the line; less is the kitchen's usual. */

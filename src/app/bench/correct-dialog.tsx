@@ -4,9 +4,9 @@ import { Dialog } from '@/app/kit/dialog.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import { TextField } from '@/app/kit/text-field.tsx'
 import type { Event } from '@/core/session/event-record.ts'
+import { clockTime } from '@/core/wording/clock-time.ts'
 import { eventText } from '@/core/wording/event-text.ts'
 import { type BenchEntry, useBench } from './bench-context.ts'
-import { clockTime } from './clock-time.ts'
 import { correctable, corrected } from './correction.ts'
 
 /**

@@ -1,8 +1,8 @@
 import { useMemo } from 'react'
 import { workedLevels } from '@/core/session/worked-levels.ts'
 import { decimalsOf, decimalText, plainNumber, withUnit } from '@/core/wording/number-text.ts'
-import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
+import styles from './weigh.module.css'
 
 /** The level of a dough as planned, as its logged weights make it, and with what was worked in by hand. */
 export function LevelWorked({ batchId }: { batchId: string }) {
@@ -40,7 +40,7 @@ export function LevelWorked({ batchId }: { batchId: string }) {
         ),
       )}
       {loggedLines < allLines ? (
-        <div className={styles.quiet}>
+        <div className={styles.part}>
           <dt>logged of it</dt>
           <dd>
             {loggedLines} of {allLines} weights

@@ -1,15 +1,18 @@
 import { Button } from '@/app/kit/button.tsx'
 import { Timer } from '@/app/kit/timer.tsx'
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import type { Session } from '@/core/session/session-record.ts'
 import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { clockTime } from '@/core/wording/clock-time.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { stepText } from '@/core/wording/event-text.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
-import { clockTime } from './clock-time.ts'
+import { codeOfPiece } from './code-of-piece.ts'
 import { doneText, endsByText } from './ends-by-text.ts'
 import { LineMark } from './line-mark.tsx'
-import { unitName } from './line-name.ts'
+import { pieceName } from './line-name.ts'
 import { stepPress } from './step-press.ts'
 
 interface NowStepProps {
@@ -31,7 +34,7 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
     <section className={styles.now} aria-label="Now">
       <LineMark unit={item.unit} size="large" />
       {item.unit.kind === 'piece' ? (
-        <p className={styles.then}>{unitName(session, plan, item.unit).which}</p>
+        <p className={styles.then}>{pieceText(session, plan, item.unit.id)}</p>
       ) : null}
       <h2 className={styles.nowTitle}>{name}</h2>
       {ending && startedAt !== null ? (
@@ -68,6 +71,13 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
       ) : null}
     </section>
   )
+}
+
+function pieceText(session: Session, plan: Plan, pieceId: string): string {
+  const code = codeOfPiece(session, pieceId)
+  return [pieceName(session, plan, pieceId).which, code === null ? '' : `served as ${code}`]
+    .filter(Boolean)
+    .join(', ')
 }
 
 function pressText({ step, do: what }: AgendaItem): string {

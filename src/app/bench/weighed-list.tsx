@@ -1,6 +1,7 @@
 import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './bench.module.css'
 import type { ToWeigh } from './to-weigh.ts'
+import weigh from './weigh.module.css'
 
 interface WeighedListProps {
   lines: readonly ToWeigh[]
@@ -16,7 +17,7 @@ export function WeighedList({ lines, openKey, onAgain }: WeighedListProps) {
         <li key={line.key}>
           <button
             type="button"
-            className={styles.weighLine}
+            className={weigh.weighLine}
             disabled={line.loggedAs === null}
             aria-current={line.key === openKey}
             onClick={() => onAgain(line.key)}

@@ -2,8 +2,8 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { blindView } from '@/core/tasting/blind-view.ts'
+import { tasterName } from '@/core/wording/taster-name.ts'
 import { BallotForm } from './ballot-form.tsx'
-import { initialsOf } from './initials.ts'
 import { SetForm } from './set-form.tsx'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
@@ -19,7 +19,7 @@ export function AtTheTable({ tasterId, onLeave }: { tasterId: string; onLeave: (
   return (
     <section className={styles.stack}>
       <div className={styles.head}>
-        <PageHeading>{initialsOf(whole, tasterId)}, at the table</PageHeading>
+        <PageHeading>{tasterName(tasterId, whole.kitchen)}, at the table</PageHeading>
         <Button onPress={onLeave}>Hand on</Button>
       </div>
       {view.warmUpCode !== null && done.length === 0 ? (

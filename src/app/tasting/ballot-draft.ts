@@ -2,11 +2,26 @@ import type { Answer } from '@/core/tasting/ballot-record.ts'
 import type { BlindView } from '@/core/tasting/blind-view.ts'
 
 export type Question = BlindView['questions'][number]
+type Asked = Pick<Question, 'responseId'>
 
 /** The draft's field of a question's value, and of the reason why it has none. */
-export const valueField = (question: Question) => `value/${question.responseId}`
-export const whyField = (question: Question) => `why/${question.responseId}`
-export const skippedField = (question: Question) => `skip/${question.responseId}`
+export const valueField = (question: Asked) => `value/${question.responseId}`
+export const whyField = (question: Asked) => `why/${question.responseId}`
+export const skippedField = (question: Asked) => `skip/${question.responseId}`
+
+/** The draft that a sealed ballot is mended from: its answers, and when its taster first had the code. */
+export function draftOf(
+  answers: readonly Answer[],
+  startedAt: number,
+): Readonly<Record<string, string>> {
+  const fields = answers.map(({ responseId, value, why }): Record<string, string> => {
+    const question = { responseId }
+    return value === null
+      ? { [skippedField(question)]: 'yes', [whyField(question)]: why ?? '' }
+      : { [valueField(question)]: String(value) }
+  })
+  return Object.assign({ startedAt: String(startedAt) }, ...fields)
+}
 
 /** The answers a ballot would have from what was pressed and typed so far. */
 export function draftAnswers(

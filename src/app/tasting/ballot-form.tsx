@@ -7,7 +7,7 @@ import { checkAnswers } from '@/core/tasting/check-ballot.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
-import { draftAnswers, type Question } from './ballot-draft.ts'
+import { draftAnswers, draftOf, type Question } from './ballot-draft.ts'
 import { QuestionEntry } from './question-entry.tsx'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
@@ -26,28 +26,32 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
   const { notebook, now } = useServices()
   const { whole, session } = useTable()
   const [tried, setTried] = useState(false)
+  const [sealed, setSealed] = useState(false)
   const key = `ballot/${session.id}/${tasterId}/${code}`
   const draft = useDraft({
     load: () => notebook.draft(key),
     save: (values) => notebook.keepDraft(key, values),
     drop: () => notebook.dropDraft(key),
   })
-  const { ready, values, set } = draft
+  const { ready, values, setAll } = draft
   const opened = values.startedAt
+  const serving = servingByCode(session, code)
+  const before = effectiveBallots(whole.ballots, session.id).find(
+    (ballot) => ballot.tasterId === tasterId && ballot.about.id === serving?.id,
+  )
   useEffect(() => {
-    if (ready && opened === undefined) set('startedAt', String(now()))
-  }, [ready, opened, set, now])
+    if (ready && !sealed && opened === undefined)
+      setAll({
+        ...(before ? draftOf(before.answers, before.startedAt) : { startedAt: String(now()) }),
+      })
+  }, [ready, sealed, opened, setAll, now, before])
   if (!ready) return null
   const answers = draftAnswers(questions, values)
   const checked = checkAnswers(answers, tasterQuestions(planOfSession(whole, session)))
   const seal = async () => {
     setTried(true)
-    const serving = servingByCode(session, code)
     if (!checked.ok || !serving) return
     const about = { kind: 'serving' as const, id: serving.id }
-    const before = effectiveBallots(whole.ballots, session.id).find(
-      (ballot) => ballot.tasterId === tasterId && ballot.about.id === serving.id,
-    )
     await notebook.sealBallot({
       trialId: whole.trial.id,
       sessionId: session.id,
@@ -57,6 +61,7 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
       answers,
       ...(before ? { replaces: before.id } : {}),
     })
+    setSealed(true)
     draft.clear()
     onSealed()
   }

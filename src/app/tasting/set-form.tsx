@@ -4,12 +4,7 @@ import { useServices } from '@/app/services/services.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
-
-const asks = {
-  triangle: 'Two of these are alike. Which one is different?',
-  'duo-trio': 'Which of the last two is like the first?',
-  paired: 'Which of the two has more of it? Pick one, also if you have to guess.',
-} as const
+import { tellApartAsks } from './tell-apart-asks.ts'
 
 /** A tell-apart set: its codes, one pick, sealed at once. */
 export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly string[] }) {
@@ -38,7 +33,7 @@ export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly
   return (
     <div className={styles.ballot}>
       <p className={styles.code}>{codes.join(' · ')}</p>
-      <p className={styles.lead}>{asks[test]}</p>
+      <p className={styles.lead}>{tellApartAsks[test]}</p>
       <div className={styles.seats}>
         {offered.map((code) => (
           <Button

@@ -1,7 +1,7 @@
 import { Button } from '@/app/kit/button.tsx'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
-import { initialsOf } from './initials.ts'
+import { tasterName } from '@/core/wording/taster-name.ts'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 
@@ -15,6 +15,7 @@ const presenceText: Record<TasterState['presence'], string> = {
 /** Everybody who may taste, with how many of their ballots are in; who did not come or had to go is marked, not forgotten. */
 export function TasterList() {
   const { whole, state } = useTable()
+  const open = state.seal === 'not-begun' || state.seal === 'sealed'
   return (
     <LedgerTable
       caption="Ballots by taster"
@@ -27,11 +28,11 @@ export function TasterList() {
       ]}
       rows={state.tasters.map((taster) => ({
         key: taster.tasterId,
-        head: initialsOf(whole, taster.tasterId),
+        head: tasterName(taster.tasterId, whole.kitchen),
         cells: [
-          `${presenceText[taster.presence]}${taster.knows ? ', knows which is which' : ''}`,
+          `${presenceText[taster.presence]}${taster.knows ? ', not blind' : ''}`,
           `${taster.answered} / ${taster.expected}`,
-          <PresenceButton key="presence" taster={taster} />,
+          open ? <PresenceButton key="presence" taster={taster} /> : '',
         ],
       }))}
     />

@@ -8,10 +8,12 @@ import { useServices } from '@/app/services/services.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { AtTheTable } from './at-the-table.tsx'
 import { BakersDesk } from './bakers-desk.tsx'
+import { ServedList } from './served-list.tsx'
 import styles from './tasting.module.css'
 import { TastingCautions } from './tasting-cautions.tsx'
 import { type Table, TableContext } from './tasting-context.ts'
 import { Welcome } from './welcome.tsx'
+import { WhichWasWhich } from './which-was-which.tsx'
 
 /**
  * Blind scoring on one device that is handed round. Whoever is at the table sees codes and questions; nothing on this page
@@ -27,15 +29,23 @@ export function TastingPlace({ trialId }: { trialId: string }) {
   const session = sessions.find((each) => each.id === sessionId) ?? sessions.at(-1)
   if (!session) return <NothingToTaste trialId={trialId} />
   const table: Table = { whole, session, state: tastingState(whole, session.id) }
+  const taking = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
   return (
     <TableContext value={table}>
       <div className={styles.tasting}>
-        {tasterId === null ? (
+        {tasterId === null || !taking ? (
           <>
             <PageHeading>Tasting</PageHeading>
             <TastingCautions />
             <Welcome onSit={setTasterId} sessions={sessions} onSession={setSessionId} />
-            <BakersDesk />
+            {table.state.seal === 'unsealed' ? (
+              <WhichWasWhich />
+            ) : (
+              <>
+                <ServedList />
+                <BakersDesk />
+              </>
+            )}
           </>
         ) : (
           <AtTheTable key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />

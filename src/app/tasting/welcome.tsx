@@ -2,7 +2,7 @@ import { Button } from '@/app/kit/button.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Session } from '@/core/session/session-record.ts'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
-import { initialsOf } from './initials.ts'
+import { tasterName } from '@/core/wording/taster-name.ts'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 
@@ -26,8 +26,8 @@ export function Welcome({ sessions, onSession, onSit }: WelcomeProps) {
           onValue={onSession}
         />
       ) : null}
-      {state.seal === 'unsealed' ? (
-        <p className={styles.lead}>This tasting is unsealed; its ballots stand as they are.</p>
+      {state.seal === 'unsealed' ? null : state.seal === 'closed' ? (
+        <p className={styles.lead}>The tasting is closed: no more ballots are taken.</p>
       ) : seats.length === 0 ? (
         <p className={styles.lead}>Nobody is at the table. Add tasters on the Plan page first.</p>
       ) : (
@@ -43,7 +43,7 @@ export function Welcome({ sessions, onSession, onSit }: WelcomeProps) {
                 onPress={() => onSit(taster.tasterId)}
               >
                 <span className={styles.seat}>
-                  <b>{initialsOf(whole, taster.tasterId)}</b>
+                  <b>{tasterName(taster.tasterId, whole.kitchen)}</b>
                   <span className={styles.quiet}>{progressText(taster)}</span>
                 </span>
               </Button>

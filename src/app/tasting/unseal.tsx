@@ -1,0 +1,45 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { Dialog } from '@/app/kit/dialog.tsx'
+import { stillMissing } from '@/core/wording/still-missing.ts'
+import { useTable } from './tasting-context.ts'
+import { useTableLog } from './use-table-log.ts'
+
+/** The unsealing, for good: the one press at the table that cannot be taken back, so it is asked for twice. */
+export function Unseal() {
+  const { whole, session, state } = useTable()
+  const log = useTableLog()
+  const [asking, setAsking] = useState(false)
+  return (
+    <>
+      <Button
+        kind={state.mayUnseal.ok ? 'primary' : 'plain'}
+        disabled={!state.mayUnseal.ok}
+        onPress={() => setAsking(true)}
+      >
+        Unseal the codes
+      </Button>
+      <Dialog
+        title="Unseal the codes?"
+        open={asking}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button
+              kind="primary"
+              onPress={() => log({ kind: 'unsealed', about: { kind: 'session', id: session.id } })}
+            >
+              Unseal for good
+            </Button>
+            <Button onPress={() => setAsking(false)}>Keep them sealed</Button>
+          </>
+        }
+      >
+        <p>
+          {stillMissing(state, whole.kitchen)} Afterwards no ballot can be added or changed, and the
+          codes cannot be sealed again.
+        </p>
+      </Dialog>
+    </>
+  )
+}

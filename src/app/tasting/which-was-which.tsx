@@ -1,0 +1,54 @@
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { LevelTab } from '@/app/kit/level-tab.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import { letterOfLevel } from '@/core/session/line.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { levelText } from '@/core/wording/level-text.ts'
+import { servingTurns } from './serving-turns.ts'
+import styles from './tasting.module.css'
+import { useTable } from './tasting-context.ts'
+
+/** After the unsealing: which code was which dough, and the way to what it all says. */
+export function WhichWasWhich() {
+  const { whole, session, state } = useTable()
+  const plan = planOfSession(whole, session)
+  const rows = servingTurns(session, state.notServed).flatMap(({ id, code, flight }) => {
+    const serving = session.dealt.servings.find((each) => each.id === id)
+    const piece = session.pieces.find((each) => each.id === serving?.pieceId)
+    const level = plan.levels.find((each) => each.id === piece?.levelId)
+    if (!level) return []
+    const letter = letterOfLevel(session, level.id) ?? undefined
+    return [
+      {
+        key: id,
+        head: code,
+        quiet: flight === null,
+        cells: [
+          <LevelTab key="tab" levels={plan.levels} levelId={level.id} letter={letter} />,
+          levelText(level, plan.factor.unitOfMeasure),
+          flight === null ? 'warm-up' : session.dealt.flights.length > 1 ? `flight ${flight}` : '',
+        ],
+      },
+    ]
+  })
+  return (
+    <Section title="Which was which" aside={`Session ${session.number}`}>
+      <p className={styles.lead}>The codes are open.</p>
+      <LedgerTable
+        caption="What each code stood for"
+        hideCaption
+        rowHead="Code"
+        columns={[
+          { key: 'dough', head: 'Dough', align: 'text' },
+          { key: 'level', head: plan.factor.name, align: 'text' },
+          { key: 'flight', head: '', align: 'text' },
+        ]}
+        rows={rows}
+      />
+      <LinkButton href={`#/trial/${whole.trial.id}/findings`} kind="primary">
+        To the findings
+      </LinkButton>
+    </Section>
+  )
+}
