@@ -1,9 +1,41 @@
 import { type CsvAssignment, csvRoles } from '@/core/findings/csv-columns.ts'
+import { csvNumber } from '@/core/findings/csv-number.ts'
 import type { CsvOptions } from '@/core/findings/scores-of-csv.ts'
 import { CommandTrouble } from './trouble.ts'
-import type { Asked } from './verb.ts'
+import type { Asked, VerbOption } from './verb.ts'
 
 const roles: readonly string[] = [...csvRoles, 'response', 'ignore']
+
+/** What a table of scores cannot say of itself, and a trial file can. */
+export const tableOptions: Record<string, VerbOption> = {
+  as: {
+    type: 'string',
+    multiple: true,
+    value: 'MEANING=COLUMN',
+    help: `what a column of a table is: ${roles.join(', ')}`,
+  },
+  unit: {
+    type: 'string',
+    value: 'batch|piece',
+    help: 'what got its level separately; batch unless said',
+  },
+  control: { type: 'string', value: 'LEVEL', help: 'the level that is the usual one' },
+  margin: { type: 'string', value: 'NUMBER', help: 'the smallest difference to care about' },
+  wide: {
+    type: 'string',
+    value: 'NAME',
+    help: 'turn a table with one column a level into rows; NAME names what was scored',
+  },
+}
+
+/** Refuses, for a trial file, the options of a table: the trial says these things itself. */
+export function refuseTableOptions({ file, texts }: Asked): void {
+  const given = Object.keys(tableOptions).filter((option) => texts(option).length > 0)
+  if (given.length > 0)
+    throw new CommandTrouble(
+      `${file}: --${given.join(', --')} is for tables of scores; a trial file says that itself. Leave it out.`,
+    )
+}
 
 /** What the terminal says of a table of scores. Throws `CommandTrouble` naming the option and the mend. */
 export function csvOptions({ text, texts }: Asked): CsvOptions {
@@ -13,15 +45,14 @@ export function csvOptions({ text, texts }: Asked): CsvOptions {
   const name = text('wide')
   if (unit !== undefined && unit !== 'batch' && unit !== 'piece')
     throw new CommandTrouble(`--unit ${unit}: write batch or piece.`)
-  if (margin !== undefined && !(Number(margin) > 0))
+  const marginNumber = margin === undefined ? null : csvNumber(margin)
+  if (margin !== undefined && !(marginNumber !== null && marginNumber > 0))
     throw new CommandTrouble(`--margin ${margin}: write a number above zero.`)
   return {
     as: texts('as').flatMap(assignmentsOf),
     ...(unit === undefined ? {} : { unit }),
-    ...(margin === undefined ? {} : { margin: Number(margin) }),
-    ...(control === undefined
-      ? {}
-      : { control: Number.isNaN(Number(control)) ? control : Number(control) }),
+    ...(marginNumber === null ? {} : { margin: marginNumber }),
+    ...(control === undefined ? {} : { control: csvNumber(control) ?? control }),
     ...(name === undefined ? {} : { tidyAs: name }),
   }
 }
@@ -29,11 +60,12 @@ export function csvOptions({ text, texts }: Asked): CsvOptions {
 /** `session=Tag,taster=Who`, or one a time. */
 function assignmentsOf(given: string): CsvAssignment[] {
   return given.split(',').map((part) => {
-    const [role = '', ...column] = part.split('=')
-    if (!roles.includes(role.trim()) || column.length === 0)
+    const [meaning = '', ...column] = part.split('=')
+    const role = roles.find((each) => each === meaning.trim().toLowerCase())
+    if (role === undefined || column.length === 0)
       throw new CommandTrouble(
         `--as ${given}: write MEANING=COLUMN, the meaning one of ${roles.join(', ')}.`,
       )
-    return { role: role.trim() as CsvAssignment['role'], column: column.join('=') }
+    return { role: role as CsvAssignment['role'], column: column.join('=') }
   })
 }

@@ -9,10 +9,10 @@ import { curvesOf } from '@/core/report/curves-of.ts'
 import { lettersByName } from '@/core/report/letters-of.ts'
 import type { FoundScores } from '@/core/report/results-section.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { csvOptions } from './csv-options.ts'
+import { csvOptions, refuseTableOptions } from './csv-options.ts'
 import { csvRefusal } from './csv-refusal.ts'
 import { readText } from './read-text.ts'
-import { readTrial, stillSealed } from './read-trial.ts'
+import { stillSealed, trialInText } from './read-trial.ts'
 import type { Asked } from './verb.ts'
 
 /** Findings from a terminal: of a trial file, or of a table of scores. */
@@ -24,20 +24,23 @@ export interface Found extends FoundScores {
 /** Draws of a table of scores start here, since a table has no seed of its own. */
 const seedOfTables = 1
 
-/** Computes the findings of the file, a trial file by its ending `.json`, else a table of scores. */
+/** Computes the findings of the file: of a trial when it is named `.json` or holds an object, else of a table of scores. */
 export function found(asked: Asked): Found {
-  return /\.json$/i.test(asked.file) ? foundInTrial(asked) : foundInTable(asked)
+  const text = readText(asked.file)
+  const isTrial = /\.json$/i.test(asked.file) || /^\ufeff?\s*\{/.test(text)
+  return isTrial ? foundInTrial(asked, text) : foundInTable(asked, text)
 }
 
-function foundInTrial({ file, flag }: Asked): Found {
-  const whole = readTrial(file)
-  const answer = trialFindings(whole, { unsealed: flag('unseal') })
-  if (!answer.ok) throw stillSealed(file)
+function foundInTrial(asked: Asked, text: string): Found {
+  refuseTableOptions(asked)
+  const whole = trialInText(asked.file, text)
+  const answer = trialFindings(whole, { unsealed: asked.flag('unseal') })
+  if (!answer.ok) throw stillSealed(asked.file)
   return withConclusion(answer.scores, answer.document, whole)
 }
 
-function foundInTable(asked: Asked): Found {
-  const read = scoresOfCsv(readText(asked.file), csvOptions(asked))
+function foundInTable(asked: Asked, text: string): Found {
+  const read = scoresOfCsv(text, csvOptions(asked))
   if (!read.ok) throw csvRefusal(asked.file, read)
   const document = findings(read.scores, { seed: seedOfTables, resamples: usualResamples })
   return withConclusion(read.scores, document, null)

@@ -1,29 +1,34 @@
-import { textTable } from './text-table.ts'
+import { textList } from './text-table.ts'
 import type { Verb } from './verb.ts'
 import { verbs } from './verbs.ts'
 import { wrapped } from './wrapped.ts'
 
+const start = 'npm run --silent evenhand --'
+
 /** The page that lists the verbs. */
 export async function generalHelp(): Promise<string> {
   const rows = await Promise.all(
-    Object.entries(verbs).map(async ([name, load]) => [`  ${name} FILE`, (await load()).summary]),
+    Object.entries(verbs).map(
+      async ([name, load]) => [`  ${name} FILE`, (await load()).summary] as const,
+    ),
   )
   return [
-    'Usage: npm run --silent evenhand -- VERB FILE [options]',
-    textTable(['Verb', ''], rows, [false, false]),
-    'VERB --help tells the options of a verb. An answer exits with 0, trouble with 1.',
+    `Usage: ${start} VERB FILE [options]`,
+    textList(rows),
+    wrapped(
+      `FILE is a trial file; findings also reads a table of scores (CSV). VERB --help tells the options of a verb. An answer exits with 0, trouble with 1.`,
+    ),
   ].join('\n\n')
 }
 
 /** The page of one verb. */
 export function verbHelp(name: string, verb: Verb): string {
-  const options = Object.entries(verb.options).map(([option, { value, help }]) => [
-    `  --${option}${value ? ` ${value}` : ''}`,
-    help,
-  ])
+  const options = Object.entries(verb.options).map(
+    ([option, { value, help }]) => [`  --${option}${value ? ` ${value}` : ''}`, help] as const,
+  )
   return [
-    `Usage: npm run --silent evenhand -- ${name} FILE [options]`,
+    `Usage: ${start} ${name} FILE [options]`,
     wrapped(`${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}. ${verb.about}`),
-    textTable(['Option', ''], options, [false, false]),
+    textList(options),
   ].join('\n\n')
 }

@@ -6,7 +6,12 @@ import { CommandTrouble } from './trouble.ts'
 
 /** The trial in a file. Throws `CommandTrouble` that lists every trouble with its place. */
 export function readTrial(file: string): WholeTrial {
-  const read = readTrialFile(readText(file))
+  return trialInText(file, readText(file))
+}
+
+/** The trial in the text of a file. Throws as `readTrial` does. */
+export function trialInText(file: string, text: string): WholeTrial {
+  const read = readTrialFile(text)
   if (read.ok) return read.whole
   throw new CommandTrouble(
     read.troubles.map((trouble) => `${file}: ${fileTroubleText(trouble)}`).join('\n'),

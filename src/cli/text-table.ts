@@ -1,19 +1,60 @@
-/** A table in plain text: columns padded to their widest cell, figures flush right, a rule under the head. */
+import { lineWidth, wrapped } from './wrapped.ts'
+
+/** The least a column of words is narrowed to before the table is let run past the page. */
+const narrowest = 20
+
+/**
+ * A table in plain text: columns padded to their widest cell, figures flush right, a rule under the head. A last column
+ * of words that would run past the page is broken over lines.
+ */
 export function textTable(
   head: readonly string[],
   rows: readonly (readonly string[])[],
   figures: readonly boolean[],
 ): string {
-  const widths = head.map((title, column) =>
-    Math.max(widthOf(title), ...rows.map((row) => widthOf(row[column] ?? ''))),
-  )
-  const written = (cells: readonly string[]) =>
-    widths
-      .map((width, column) => padded(cells[column] ?? '', width, figures[column] ?? false))
-      .join('  ')
-      .trimEnd()
+  const widths = widthsOf(head, rows, figures)
   const rule = widths.map((width) => '─'.repeat(width)).join('  ')
+  const written = (cells: readonly string[]) => writtenRow(cells, widths, figures)
   return [written(head), rule, ...rows.map(written)].join('\n')
+}
+
+/** Terms with their explanation beside them, as a help page lists its options. */
+export function textList(rows: readonly (readonly [string, string])[]): string {
+  const words = [false, false]
+  const widths = widthsOf(['', ''], rows, words)
+  return rows.map((row) => writtenRow(row, widths, words)).join('\n')
+}
+
+function widthsOf(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  figures: readonly boolean[],
+): number[] {
+  const widths = head.map((title, column) =>
+    rows.reduce((most, row) => Math.max(most, widthOf(row[column] ?? '')), widthOf(title)),
+  )
+  const last = widths.length - 1
+  if (figures[last] !== false) return widths
+  const before = widths.slice(0, last).reduce((sum, width) => sum + width + 2, 0)
+  const room = Math.max(narrowest, lineWidth - before)
+  return widths.map((width, column) => (column === last ? Math.min(width, room) : width))
+}
+
+function writtenRow(
+  cells: readonly string[],
+  widths: readonly number[],
+  figures: readonly boolean[],
+): string {
+  const last = widths.length - 1
+  const broken = figures[last] === false
+  const ends = broken ? wrapped(cells[last] ?? '', '', widths[last]).split('\n') : []
+  const before = widths
+    .slice(0, broken ? last : undefined)
+    .map((width, column) => padded(cells[column] ?? '', width, figures[column] ?? false))
+    .join('  ')
+  if (!broken) return before.trimEnd()
+  const blank = ' '.repeat(widthOf(before))
+  return ends.map((end, line) => `${line === 0 ? before : blank}  ${end}`.trimEnd()).join('\n')
 }
 
 const widthOf = (text: string) => [...text].length

@@ -1,5 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { differenceDecimals } from '@/core/wording/difference-text.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
 import {
@@ -19,13 +20,17 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
     return level ? levelText(level, unit) : 'all levels'
   })
   const rows = sheet.rows.map((row) => [
-    row.into === 'preferment' ? `${row.name} (ahead)` : row.name,
+    nameOf(row, plan),
     ...row.cells.map((cell) => (cell ? readingText(cell).replace(' g', '') : '–')),
   ])
   const dough = sheet.batches.map((batch) => decimalText(batch.doughGrams, 1))
+  const finest = Math.min(
+    ...sheet.batches.flatMap(({ achieved }) => achieved?.expandedUncertainty || []),
+  )
+  const decimals = Number.isFinite(finest) ? differenceDecimals(finest) : 2
   const achieved = sheet.batches.map((batch) =>
     batch.achieved
-      ? `${decimalText(batch.achieved.value, 2)} ± ${decimalText(batch.achieved.expandedUncertainty, 2)}`
+      ? `${decimalText(batch.achieved.value, decimals)} ± ${decimalText(batch.achieved.expandedUncertainty, decimals)}`
       : '–',
   )
   const table = textTable(
@@ -39,4 +44,12 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
     ...sheet.neighbours.map((pair) => keptApartText(pair, plan)),
   ].filter((text) => text !== '')
   return [plan.question, table, ...remarks.map((text) => wrapped(text, '- '))].join('\n\n')
+}
+
+/** A line's name, with what goes into the bowl where that is not the ingredient itself, and what is made ahead. */
+function nameOf({ name, what, into, ingredientId }: SheetRow, { sharedDoses }: Plan): string {
+  const shared = sharedDoses.find((dose) => dose.ingredientId === ingredientId)
+  const as =
+    what === 'dose' && shared ? (shared.by === 'stock' ? ', as stock' : ', as dry mix') : ''
+  return `${name}${as}${into === 'preferment' ? ' (ahead)' : ''}`
 }

@@ -1,18 +1,30 @@
-const lineWidth = 92
+/** Characters of a terminal page. */
+export const lineWidth = 92
 
-/** Text broken at blanks to the width of a terminal page; `lead` opens the first line, the others stand under it. */
-export function wrapped(text: string, lead = ''): string {
+/**
+ * Text broken at blanks to a width; `lead` opens the first line, the others stand under it. Lines that the text itself
+ * breaks stay broken.
+ */
+export function wrapped(text: string, lead = '', width = lineWidth): string {
   const indent = ' '.repeat(Math.min([...lead].length, 4))
+  return text
+    .split('\n')
+    .map((part, index) => wrappedLine(part, index === 0 ? lead : indent, indent, width))
+    .join('\n')
+}
+
+function wrappedLine(text: string, lead: string, indent: string, width: number): string {
   const lines: string[] = []
   let line = lead
+  let begun = false
   for (const word of text.split(/\s+/).filter(Boolean)) {
-    const begun = line.trim() !== '' && line !== lead
-    if (begun && [...line].length + 1 + [...word].length > lineWidth) {
+    if (begun && [...line].length + 1 + [...word].length > width) {
       lines.push(line)
       line = indent + word
     } else {
-      line = line === lead || line === indent ? line + word : `${line} ${word}`
+      line = begun ? `${line} ${word}` : line + word
     }
+    begun = true
   }
-  return [...lines, line].join('\n')
+  return [...lines, line.trimEnd()].join('\n')
 }

@@ -1,0 +1,41 @@
+import { parseArgs } from 'node:util'
+import { CommandTrouble } from './trouble.ts'
+import type { Asked, Verb } from './verb.ts'
+
+type Values = Record<string, string | boolean | (string | boolean)[] | undefined>
+
+/** What the words after a verb ask of it. Throws `CommandTrouble` for an option or file it cannot take. */
+export function commandOf(name: string, verb: Verb, words: readonly string[]): Asked | 'help' {
+  const { values, positionals } = parsed(name, verb, words)
+  if (values.help === true) return 'help'
+  const [file, more] = positionals
+  if (file === undefined)
+    throw new CommandTrouble(`${name}: name a file. ${name} --help tells more.`)
+  if (more !== undefined) throw new CommandTrouble(`${more}: ${name} takes one file at a time.`)
+  const texts = (option: string) => [values[option] ?? []].flat().map(String)
+  return {
+    file,
+    flag: (option) => values[option] === true,
+    texts,
+    text: (option) => texts(option)[0],
+  }
+}
+
+function parsed(name: string, verb: Verb, words: readonly string[]) {
+  const options = Object.fromEntries(
+    Object.entries(verb.options).map(([option, { type, multiple }]) => [
+      option,
+      { type, multiple: multiple ?? false },
+    ]),
+  )
+  try {
+    return parseArgs({
+      args: [...words],
+      options: { ...options, help: { type: 'boolean', short: 'h' } },
+      allowPositionals: true,
+    }) as { values: Values; positionals: string[] }
+  } catch (failure) {
+    const reason = failure instanceof Error ? failure.message.split(/\. |\n/)[0] : String(failure)
+    throw new CommandTrouble(`${name}: ${reason}. ${name} --help lists the options.`)
+  }
+}
