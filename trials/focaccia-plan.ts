@@ -38,7 +38,7 @@ export function focacciaPlan(
       unitOfMeasure: '% of flour',
       acts: { on: 'hydration', ingredientId: water },
       splitsAt: 'mix',
-      held: 'flour',
+      held: 'dough',
     },
     levels: levelsOf(newId, [66, 70, 74, 78, 82], 74),
     formula: {

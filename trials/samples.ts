@@ -20,7 +20,7 @@ export const samples: readonly Sample[] = [
     staggerSeconds: 9 * 60,
     bench: {
       stickiness: (level) => 2.2 + 0.33 * (level - 66),
-      massInGrams: (level) => 480 * (1 + level / 100 + 0.066) - 9,
+      massInGrams: () => 858,
       bakeLossPercent: (level) => 11.2 + 0.14 * (level - 66),
       doughCelsius: () => 24.1,
       dustingGrams: (level) => 0.1 * (level - 70),

@@ -9,7 +9,8 @@ const separator = '\u0000'
 
 /**
  * Rows of a readable table with their levels in order, and every cell that cannot be read. A batch is session and
- * letter, without letters session and level; a piece without a name is the level's one in its flight.
+ * letter, without letters session and level; a piece without a name is the level's one in its flight. A row without a
+ * taster, in a table that has tasters, is the baker's own measurement: it may fill only what no taster scored.
  */
 export function csvRows(
   grid: CsvGrid,
@@ -30,6 +31,9 @@ export function csvRows(
     return value
   }
   const names = levelNames(grid, at.get('level')?.index ?? -1)
+  const scored = responses.filter(({ index }) =>
+    grid.rows.some(({ cells }) => cells[index] !== '' && text(cells, 'taster') !== ''),
+  )
   const seen = new Map<string, number>()
   const owners = new Map<string, { level: number; row: number }>()
   const owned = (key: string, level: number, row: number, reason: CsvTrouble['reason']) => {
@@ -43,18 +47,21 @@ export function csvRows(
   const rows = grid.rows.map(({ number: row, cells }): ScoreRow => {
     for (const [role, reason] of needed) {
       const column = at.get(role)
-      if (column && text(cells, role) === '') troubles.push({ reason, row, column: column.heading })
+      const blank = column !== undefined && text(cells, role) === ''
+      const measured = role === 'taster' && scored.every(({ index }) => cells[index] === '')
+      if (blank && !measured) troubles.push({ reason, row, column: column.heading })
     }
     const session = text(cells, 'session') || '1'
     const flight = text(cells, 'flight') || '1'
-    const taster = at.has('taster') ? text(cells, 'taster') : null
+    const taster = text(cells, 'taster') || null
     const level = names.indexOf(text(cells, 'level'))
     const letter = text(cells, 'batch')
     const batch = [session, letter || `level ${level}`].join(separator)
     const named = text(cells, 'piece')
     const piece = [session, named ? letter : flight, named || `level ${level}`].join(separator)
     if (level >= 0) {
-      const key = [session, flight, level, taster ?? ''].join(separator)
+      const own = taster === null && at.has('taster') ? named : ''
+      const key = [session, flight, level, taster ?? '', own].join(separator)
       const first = seen.get(key)
       if (first === undefined) seen.set(key, row)
       else troubles.push({ reason: 'row-twice', row, column: null, first })

@@ -68,6 +68,22 @@ describe('scores from a spreadsheet', () => {
     expect(batches[0]).not.toBe(batches[1])
   })
 
+  it('takes the baker’s own measurements beside the scores: rows without a taster', () => {
+    const text =
+      'session,level,piece,taster,liking,loss\n1,60,p,a,5,\n1,60,p,b,6,\n1,60,p,,,11.5\n1,60,q,,,12\n'
+    const table = scores(text)
+    expect(table.rows.map(({ taster, values }) => [taster, ...values])).toEqual([
+      ['a', 5, null],
+      ['b', 6, null],
+      [null, null, 11.5],
+      [null, null, 12],
+    ])
+    // the blank is an oversight where it fills what tasters score
+    expect(troubles(`${text}1,70,r,,7,\n`)).toEqual([
+      { reason: 'taster-missing', row: 6, column: 'taster' },
+    ])
+  })
+
   it('places every trouble by row and column, all at once', () => {
     const text =
       'session,level,taster,y\n1,60,a,five\n,60,b,1\n1,,c,1\n1,60,,1\n1,60,d,1\n1,60,d,2\n1,70\n1,80,e,2\n'
