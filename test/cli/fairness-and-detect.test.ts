@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest'
+import { runCommand, scratch } from './run-command.ts'
+import { sampleJson, samplePath } from './sample-file.ts'
+
+const focaccia = samplePath('focaccia-hydration')
+
+/** The focaccia sample had its flour been held: 480 g in every dough. */
+function flourHeld(): string {
+  const document = sampleJson('focaccia-hydration')
+  for (const plan of document.plans) {
+    plan.factor.held = 'flour'
+    plan.formula.batchSize = { by: 'flour', flourGrams: 480 }
+  }
+  return scratch('flour-held.json', JSON.stringify(document))
+}
+
+describe('fairness', () => {
+  test('names what is to be fixed first, with its size and what to do', async () => {
+    const { code, out } = await runCommand('fairness', flourHeld())
+    expect(code).toBe(0)
+    const headings = ['Fix before you start', 'Know about it', 'Fine'].map((one) =>
+      out.indexOf(`${one}\n═`),
+    )
+    expect(headings.every((at) => at > 0)).toBe(true)
+    expect(headings).toEqual(headings.toSorted((a, b) => a - b))
+    expect(out).toContain('* Hold the dough instead')
+    expect(out).toContain('(from the log)')
+    for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(92)
+  })
+
+  test('answers in JSON, planned and from the log, with sentences', async () => {
+    const { out } = await runCommand('fairness', flourHeld(), '--json')
+    const items = JSON.parse(out)
+    expect(new Set(items.map(({ when }: { when: string }) => when))).toEqual(
+      new Set(['before', 'after']),
+    )
+    const mass = items.find(({ code }: { code: string }) => code === 'piece-mass')
+    expect(mass.severity).toBe('fix')
+    // The ends differ by 82 − 66 = 16 % of 480 g of flour.
+    expect(mass.data.high - mass.data.low).toBeCloseTo(76.8, 6)
+    expect(mass.amount.unit).toBe('%')
+    expect(mass.remedies).toEqual([{ code: 'hold', held: 'dough' }])
+  })
+
+  test('is still sealed while the codes are, unless the look is known', async () => {
+    const document = sampleJson('focaccia-hydration')
+    document.events = document.events.filter(({ kind }: { kind: string }) => kind !== 'unsealed')
+    const file = scratch('sealed-fairness.json', JSON.stringify(document))
+    const refused = await runCommand('fairness', file)
+    expect([refused.code, refused.out]).toEqual([1, ''])
+    expect(refused.err).toContain('still-sealed')
+    expect((await runCommand('fairness', file, '--unseal')).code).toBe(0)
+  })
+})
+
+describe('detect', () => {
+  test('says it in words, in a table of steps, and what the day costs', async () => {
+    const { code, out } = await runCommand('detect', focaccia)
+    expect(code).toBe(0)
+    for (const row of ['As planned', 'Another session', 'Two more tasters', 'One level less'])
+      expect(out).toMatch(new RegExp(`^${row} +\\d`, 'm'))
+    expect(out).toContain('eight tasters, one flight, three sessions and five levels')
+    expect(out).toMatch(/Dough +\d\.\d\d kg in 5 tubs/)
+  })
+
+  test('shows less with more sessions, in JSON', async () => {
+    const { detectable, refused, dayCost } = JSON.parse(
+      (await runCommand('detect', focaccia, '--json')).out,
+    )
+    expect(refused).toBeNull()
+    expect(detectable.anotherSession.theFactor.wouldShow).toBeLessThan(
+      detectable.now.theFactor.wouldShow,
+    )
+    expect([dayCost.ok, dayCost.batches, dayCost.samplesPerSitting]).toEqual([true, 5, 5])
+  })
+
+  test('refuses numbers where the main response is on no nine-point scale', async () => {
+    const document = sampleJson('focaccia-hydration')
+    for (const plan of document.plans) plan.mainResponseId = null
+    const file = scratch('no-main.json', JSON.stringify(document))
+    const { out } = await runCommand('detect', file)
+    expect(out).toContain('Choose the main response first')
+    expect(out).toContain('One session asks')
+  })
+})
