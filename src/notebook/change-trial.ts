@@ -1,5 +1,6 @@
 import { trialShape } from '@/core/trial/trial-record.ts'
 import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
+import type { ReferenceTrouble } from '@/core/whole-trial/references.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { checked } from './checked.ts'
 import { NotebookFailure } from './notebook-failure.ts'
@@ -16,10 +17,12 @@ export interface Changed<Told> {
 
 /** Refuses a trial in which a record names something that is not there. */
 export function refuseDangling(whole: WholeTrial): void {
-  const troubles = referenceTroubles(whole).map((each) => ({
-    reason: 'reference' as const,
-    ...each,
-  }))
+  refuseReferences(referenceTroubles(whole))
+}
+
+/** Throws a failure that names every reference that names nothing; lets an empty list pass. */
+export function refuseReferences(found: readonly ReferenceTrouble[]): void {
+  const troubles = found.map((each) => ({ reason: 'reference' as const, ...each }))
   if (troubles.length > 0)
     throw new NotebookFailure('refused-record', JSON.stringify(troubles.slice(0, 3)), troubles)
 }

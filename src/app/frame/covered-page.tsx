@@ -30,7 +30,7 @@ export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProp
         trialId: whole.trial.id,
         sessionId: id,
         about: { kind: 'session', id },
-        reason: `${title}: bakes and does not taste`,
+        reason: `bakes and does not taste (${title})`,
       })),
     )
     onUncover?.()
