@@ -20,7 +20,8 @@ export const detectVerb: Verb = {
     const refusal = detectRefusal(plan)
     const help = refusal === null ? whatWouldHelp(designOfPlan(plan)) : null
     const cost = dayCost(plan)
-    if (asked.flag('json')) return JSON.stringify({ detectable: help, dayCost: cost }, null, 2)
+    if (asked.flag('json'))
+      return JSON.stringify({ detectable: help, refused: refusal, dayCost: cost }, null, 2)
     const parts = [plan.question]
     if (help) {
       const { head, rows } = detectTable(help)

@@ -1,6 +1,5 @@
 import { Button } from '@/app/kit/button.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
-import { useServices } from '@/app/services/services.ts'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { isPress } from '@/core/fairness/remedy.ts'
@@ -22,7 +21,6 @@ const marks = { fix: '◆', know: '○', fine: '–' } as const
 export function FairnessItemRow({ item, plan }: Props) {
   const change = usePlanPage((page) => page.change)
   const jumpTo = usePlanPage((page) => page.jumpTo)
-  const { newId } = useServices()
   const { title, sentence, why } = fairnessText(item, plan)
   const presses = item.remedies.filter(isPress)
   const advice = item.remedies.filter((remedy) => !isPress(remedy))
@@ -41,7 +39,7 @@ export function FairnessItemRow({ item, plan }: Props) {
             <Button
               key={JSON.stringify(remedy)}
               size="small"
-              onPress={() => change((now) => applyRemedy(now, remedy, { newId }))}
+              onPress={() => change((now) => applyRemedy(now, remedy))}
             >
               {remedyText(remedy, plan)}
             </Button>

@@ -8,7 +8,7 @@ import type { Remedy } from './remedy.ts'
  * on. A proof ended by a mark is ended by the poke unless it says more. Pieces that a flight or a warm-up adds are added to
  * the batch where it is sized by pieces.
  */
-export function applyRemedy(plan: Plan, remedy: Remedy, _given: { newId: () => string }): Plan {
+export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
   switch (remedy.code) {
     case 'match-water':
       return plan.temperature

@@ -23,7 +23,7 @@ export interface FairnessData {
   }
   'water-past-limits': { levelId: string | null; waterCelsius: number } & Ends
   'piece-mass': { of: 'piece' | 'dough'; flourPercentOtherwise: number } & Ends
-  'flour-per-piece': { massPercentOtherwise: number } & Ends
+  'flour-per-piece': { of: 'piece' | 'dough'; massPercentOtherwise: number } & Ends
   'salt-in-water': Ends
   'yeast-in-water': Ends
   'water-rides': Ends

@@ -22,17 +22,16 @@ export function massItems(plan: Plan): FairnessItem[] {
   )
   const path = '/factor/held'
   const items: FairnessItem[] = []
+  const of = pieces ? ('piece' as const) : ('dough' as const)
   if (now.mass) {
     const { size, perLevel, low, high } = now.mass
-    const of = pieces ? ('piece' as const) : ('dough' as const)
     const data = { of, low, high, flourPercentOtherwise: other.flour?.size ?? 0 }
-    const held = pieces ? ('piece' as const) : ('dough' as const)
-    const remedies = [{ code: 'hold' as const, held }]
+    const remedies = [{ code: 'hold' as const, held: of }]
     items.push(madeItem('piece-mass', { size, data, perLevel, remedies, path }))
   }
   if (now.flour && !now.mass) {
     const { size, perLevel, low, high } = now.flour
-    const data = { low, high, massPercentOtherwise: other.mass?.size ?? 0 }
+    const data = { of, low, high, massPercentOtherwise: other.mass?.size ?? 0 }
     const remedies = [{ code: 'hold' as const, held: 'flour' as const }]
     items.push(madeItem('flour-per-piece', { size, data, perLevel, remedies, path }))
   }

@@ -1,3 +1,4 @@
+import { severityOf } from '@/core/fairness/severity-of.ts'
 import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 import { listText } from './list-text.ts'
 import { ingredientName, stepName } from './named-in-plan.ts'
@@ -41,9 +42,9 @@ export const riderSentences: Sentences<
     return `${levelNamed(plan, levelId)}: its water would have to be ${decimalText(waterCelsius, 1)} °C, ${sizeText(item, 1)} °C outside the advisable ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
   },
   'piece-mass': (item) =>
-    `The ${item.data.of === 'piece' ? 'pieces' : 'doughs'} weigh ${rangeText(item.data, 0, 'g')}, ${sizeText(item, 1)} % apart. With the ${item.data.of === 'piece' ? 'piece' : 'dough'} held instead, they would differ in flour by ${decimalText(item.data.flourPercentOtherwise, 1)} %.`,
+    `The ${item.data.of}s weigh ${rangeText(item.data, 0, 'g')}, ${sizeText(item, 1)} % apart. With the ${item.data.of} held instead, they would differ in flour by ${decimalText(item.data.flourPercentOtherwise, 1)} %.`,
   'flour-per-piece': (item) =>
-    `The pieces weigh the same and hold ${rangeText(item.data, 1, 'g')} of flour, ${sizeText(item, 1)} % apart. With the flour held instead, they would differ in mass by ${decimalText(item.data.massPercentOtherwise, 1)} %.`,
+    `The ${item.data.of}s weigh the same and hold ${rangeText(item.data, 1, 'g')} of flour, ${sizeText(item, 1)} % apart. With the flour held instead, they would differ in mass by ${decimalText(item.data.massPercentOtherwise, 1)} %.`,
   'salt-in-water': (item) =>
     `Salt makes ${rangeText(item.data, 2, '%')} of the water, ${sizeText(item, 0)} % apart.`,
   'yeast-in-water': (item) =>
@@ -95,7 +96,7 @@ export const riderSentences: Sentences<
   'levels-blur': (item, plan) => {
     const { lowerLevelId, upperLevelId, gap, blur } = item.data
     const how = { fine: 'keep', know: 'barely keep', fix: 'do not keep' }[
-      item.accepted ? 'fix' : item.severity
+      severityOf('levels-blur', blur / gap)
     ]
     return `The scales ${how} ${levelNamed(plan, lowerLevelId)} and ${levelNamed(plan, upperLevelId)} apart: a blur of ${decimalText(blur, 2)} over a gap of ${decimalText(gap, 2)}.`
   },

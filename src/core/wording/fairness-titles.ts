@@ -5,7 +5,7 @@ export const fairnessTitles: Readonly<Record<FairnessCode, string>> = {
   'water-temperature': 'Dough temperature',
   'water-past-limits': 'Water too cold or too hot',
   'piece-mass': 'Piece mass',
-  'flour-per-piece': 'Flour in a piece',
+  'flour-per-piece': 'Flour in equal pieces',
   'salt-in-water': 'Salt in the water',
   'yeast-in-water': 'Yeast in the water',
   'water-rides': 'Water comes along',

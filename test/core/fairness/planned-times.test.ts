@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest'
+import { plannedTimes } from '@/core/fairness/planned-times.ts'
+import { dealSession } from '@/core/session/deal-session.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { countedIds, madePlan, madeStep } from '../made-plan.ts'
+
+function dealt(plan: Plan): Session {
+  const newId = countedIds('t')
+  const session = dealSession({
+    ...{ plan, trialSeed: 5, number: 1, earlier: [], at: 0, zone: plan.zone, newId },
+  })
+  if (!session.ok) throw new Error(session.reason)
+  return session.session
+}
+
+/** One piece a load, baked in dough order, one flight after the other. */
+function inDoughOrder(session: Session): Session {
+  const ofDoughs = session.dealt.doughOrder.map((batchId) =>
+    session.pieces.filter((piece) => piece.batchId === batchId).map(({ id }) => id),
+  )
+  const order = session.dealt.flights.flatMap((_, flight) =>
+    ofDoughs.flatMap((ids) => ids[flight] ?? []),
+  )
+  const loads = order.map((id, at) => ({ id: `load-${at}`, number: at + 1, pieceIds: [id] }))
+  return { ...session, dealt: { ...session.dealt, loads } }
+}
+
+const twoLevels = { levels: madePlan().levels.slice(0, 2), warmUpPiece: false }
+
+describe('plannedTimes', () => {
+  // Stagger 480 s (the mix). To the oven: 480 + 1800 + 2 × 1320 + 60 = 4980 s, so the doughs are ready at 4980 and 5460 s.
+  // One place, 260 s a bake. First flight in dough order: in at 4980 and 5460, no wait. The second flight, in the same
+  // order: in at 5720 and 5980, so 740 and 520 s late.
+  it('lets a piece wait for its dough and for the oven', () => {
+    const plan = madePlan({ ...twoLevels, flights: 2 })
+    const times = plannedTimes(plan, inDoughOrder(dealt(plan)))
+    expect(times.map(({ waitedSeconds }) => waitedSeconds)).toEqual([0, 0, 740, 520])
+    expect(times.map(({ methodSeconds }) => methodSeconds)).toEqual([4980, 4980, 4980, 4980])
+    expect(times.every(({ ageSeconds }) => ageSeconds === 0)).toBe(true)
+  })
+
+  // Rested: both are tasted when the last is cool. Out at 5240 and 5720 s, cooling 3600 s: 9320 s, so aged 4080 and 3600 s.
+  it('lets rested pieces wait for the last', () => {
+    const cool = madeStep('cool', 'cool', { per: 'piece', handsSeconds: 0, waitSeconds: 3600 })
+    const steps = [...madePlan().steps, cool]
+    const plan = madePlan({ ...twoLevels, flights: 1, steps, serving: 'rested' })
+    const session = inDoughOrder(dealt(plan))
+    expect(plannedTimes(plan, session).map(({ ageSeconds }) => ageSeconds)).toEqual([4080, 3600])
+  })
+
+  it('is empty without a bake', () => {
+    const plan = madePlan({ steps: [madeStep('mix', 'mix')] })
+    expect(plannedTimes(plan, dealt(plan))).toEqual([])
+  })
+})
