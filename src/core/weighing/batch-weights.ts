@@ -58,31 +58,13 @@ export function weighLines(
     const plain = levelShare(formula, acts, line)
     const dose = dosed.get(line.key)
     if (dose) {
-      const { targetGrams, grams, scaleId, resolutionGrams } = dose.weighing
-      const { uncertaintyGrams, relativeUncertainty, trouble } = dose.weighing
-      const weighing = {
-        targetGrams,
-        grams,
-        scaleId,
-        resolutionGrams,
-        uncertaintyGrams,
-        relativeUncertainty,
-        trouble,
-      }
-      return {
-        ...line,
-        ...weighing,
-        what: 'dose',
-        share: doseShare(plain, formula, acts, line, dose.recipe),
-      }
+      const share = doseShare(plain, formula, acts, line, dose.recipe)
+      return weighLine(line, 'dose', dose.weighing, share)
     }
     if (line.what === 'all-of-preferment')
-      return { ...line, ...unweighed(line.targetGrams), share: null }
-    return {
-      ...line,
-      ...weigh(line.targetGrams - (taken.get(line.key) ?? 0), scales),
-      share: plain,
-    }
+      return weighLine(line, line.what, unweighed(line.targetGrams), null)
+    const weighing = weigh(line.targetGrams - (taken.get(line.key) ?? 0), scales)
+    return weighLine(line, line.what, weighing, plain)
   })
 }
 
@@ -113,11 +95,9 @@ export function achievedOf(
   lines: readonly WeighLine[],
   errors: readonly SharedError[],
 ): Achieved | null {
-  const terms = lines.flatMap((line): LevelTerm[] =>
-    line.share
-      ? [{ ...line.share, grams: line.grams, uncertaintyGrams: line.uncertaintyGrams }]
-      : [],
-  )
+  const terms: LevelTerm[] = []
+  for (const { share, grams, uncertaintyGrams } of lines)
+    if (share) terms.push({ above: share.above, below: share.below, grams, uncertaintyGrams })
   return terms.length > 0 ? achievedLevel(terms, errors) : null
 }
 
@@ -125,6 +105,32 @@ export function achievedOf(
 export function achievedPiece(pieceGrams: number, scales: readonly Scale[]): Achieved | null {
   const { grams, uncertaintyGrams, scaleId } = weigh(pieceGrams, scales)
   return scaleId === null ? null : achieved(grams, uncertaintyGrams)
+}
+
+/** Field by field: merging two records of ten fields for every line of every batch cost most of the sheet's time. */
+function weighLine(
+  line: DoughLine,
+  what: WeighLine['what'],
+  weighing: Weighing,
+  share: LevelShare | null,
+): WeighLine {
+  return {
+    key: line.key,
+    into: line.into,
+    what,
+    ingredientId: line.ingredientId,
+    prefermentId: line.prefermentId,
+    name: line.name,
+    kind: line.kind,
+    targetGrams: weighing.targetGrams,
+    grams: weighing.grams,
+    scaleId: weighing.scaleId,
+    resolutionGrams: weighing.resolutionGrams,
+    uncertaintyGrams: weighing.uncertaintyGrams,
+    relativeUncertainty: weighing.relativeUncertainty,
+    trouble: weighing.trouble,
+    share,
+  }
 }
 
 function doseShare(

@@ -121,9 +121,10 @@ function rowsOf(batches: readonly BatchWeights[]): SheetRow[] {
   for (const line of batches.flatMap(({ lines }) => lines)) {
     if (!first.has(line.key)) first.set(line.key, line)
   }
+  const ofBatch = batches.map(({ lines }) => new Map(lines.map((line) => [line.key, line])))
   const byPlace = [...first.values()].toSorted((a, b) => placeOf(a) - placeOf(b))
   return byPlace.map(({ key, name, into, what, prefermentId, ingredientId }) => {
-    const cells = batches.map(({ lines }) => lines.find((line) => line.key === key) ?? null)
+    const cells = ofBatch.map((lines) => lines.get(key) ?? null)
     return { key, name, into, what, prefermentId, ingredientId, cells }
   })
 }
