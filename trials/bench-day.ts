@@ -1,11 +1,11 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Session } from '@/core/session/session-record.ts'
-import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { Step } from '@/core/trial/step.ts'
 import { roundToStep } from '@/core/units/round-to-step.ts'
-import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import type { EventLog } from './event-maker.ts'
+import { pieceLines } from './piece-lines.ts'
+import { stoppedLine } from './stopped-line.ts'
+import { weighingLines } from './weighing-lines.ts'
 
 export interface BenchTruth {
   /** How the doughs behave at a level: handling score, share lost in the oven, rise and dough temperature. */
@@ -16,7 +16,7 @@ export interface BenchTruth {
   dustingGrams: (level: number) => number
 }
 
-interface BenchDay {
+export interface BenchDay {
   plan: Plan
   session: Session
   kitchen: readonly KitchenThing[]
@@ -26,17 +26,21 @@ interface BenchDay {
   /** When the first dough is weighed, UTC ms. */
   startAt: number
   staggerSeconds: number
+  /** What else was written down that day. */
+  besides: readonly Line[]
   /** Nothing later than this is logged: a day that is still being worked. */
   untilAt?: number
 }
 
-type Line = { at: number; say: Parameters<EventLog['write']>[1] }
+export type Line = { at: number; say: Parameters<EventLog['write']>[1] }
 
 /** Works one session at the bench: weights, steps, temperatures, handling scores, the oven. Invented, from the truth given. */
 export function workDay(day: BenchDay): void {
   const { session, log, untilAt = Number.POSITIVE_INFINITY } = day
-  const lines = session.dealt.doughOrder
-    .flatMap((batchId, index) => batchLines(day, batchId, index))
+  const worked = session.dealt.doughOrder.flatMap((batchId, index) =>
+    batchLines(day, batchId, index),
+  )
+  const lines = [...day.besides, ...worked]
     .filter(({ at }) => at <= untilAt)
     .toSorted((one, other) => one.at - other.at)
   for (const { say } of lines) log.write(session.id, say)
@@ -49,7 +53,7 @@ function batchLines(day: BenchDay, batchId: string, index: number): Line[] {
   if (!level || level.value === null) throw new Error('sample batches have a measured level')
   const about = { kind: 'batch' as const, id: batchId }
   let at = startAt + index * staggerSeconds * 1000
-  const lines: Line[] = weighingLines(day, batchId, level, at - 6 * 60_000)
+  const lines: Line[] = weighingLines(day, batchId, level, index)
   let mixed = false
   for (const step of plan.steps) {
     if (step.per === 'piece') {
@@ -59,7 +63,7 @@ function batchLines(day: BenchDay, batchId: string, index: number): Line[] {
         const seconds = step.handsSeconds + step.waitSeconds + Math.round(noise(12))
         lines.push(
           { at, say: { kind: 'step-started', about, at, stepId: step.id, repeat } },
-          stopped(about, at + seconds * 1000, step, repeat),
+          stoppedLine(about, at + seconds * 1000, step, repeat),
         )
         at += seconds * 1000
       }
@@ -79,34 +83,6 @@ function batchLines(day: BenchDay, batchId: string, index: number): Line[] {
   return lines
 }
 
-const stopped = (about: Line['say']['about'], at: number, step: Step, repeat: number): Line => ({
-  at,
-  say: { kind: 'step-stopped', about, at, stepId: step.id, repeat },
-})
-
-function weighingLines(day: BenchDay, batchId: string, level: Level, at: number): Line[] {
-  const { plan, kitchen, noise } = day
-  const batch = weighSheet(plan, kitchen).batches.find(({ levelId }) => levelId === level.id)
-  const weighed = batch?.lines.filter(({ what }) => what === 'ingredient') ?? []
-  return weighed.flatMap((line, index) => {
-    if (line.ingredientId === null) return []
-    const step = line.resolutionGrams ?? 1
-    const slip = Math.round(noise(0.5)) * step
-    const moment = at + index * 40_000
-    return {
-      at: moment,
-      say: {
-        kind: 'weighed',
-        about: { kind: 'batch', id: batchId },
-        at: moment,
-        ingredientId: line.ingredientId,
-        grams: roundToStep(Math.max(0, line.grams + slip), step),
-        ...(line.prefermentId === null ? {} : { prefermentId: line.prefermentId }),
-      },
-    } satisfies Line
-  })
-}
-
 function handlingLines(day: BenchDay, batchId: string, level: number, at: number): Line[] {
   const { plan, truth, noise } = day
   const about = { kind: 'batch' as const, id: batchId }
@@ -121,56 +97,4 @@ function handlingLines(day: BenchDay, batchId: string, level: number, at: number
     ...dusted,
     { at: moment, say: { kind: 'measured', about, at: moment, responseId: response.id, value } },
   ]
-}
-
-function pieceLines(
-  day: BenchDay,
-  batchId: string,
-  level: Level,
-  step: Step,
-  startAt: number,
-): Line[] {
-  const pieces = piecesInOvenOrder(day.session, batchId)
-  return pieces.flatMap(({ id, turn }) => {
-    const about = { kind: 'piece' as const, id }
-    const at = startAt + turn * (step.kind === 'bake' ? 60_000 : 25_000)
-    const seconds = step.handsSeconds + step.waitSeconds + Math.round(day.noise(4))
-    const end = at + seconds * 1000
-    if (step.kind !== 'bake') {
-      return [
-        { at, say: { kind: 'step-started', about, at, stepId: step.id, repeat: 1 } },
-        stopped(about, end, step, 1),
-      ] satisfies Line[]
-    }
-    const massIn = roundToStep(day.truth.massInGrams(level.value ?? 0) + day.noise(1.5), 1)
-    const loss = day.truth.bakeLossPercent(level.value ?? 0) + day.noise(0.35)
-    const cooled = end + 3_600_000
-    return [
-      { at, say: { kind: 'mass', about, at, when: 'in', grams: massIn } },
-      { at, say: { kind: 'bake-in', about, at } },
-      { at: end, say: { kind: 'bake-out', about, at: end } },
-      {
-        at: cooled,
-        say: {
-          kind: 'mass',
-          about,
-          at: cooled,
-          when: 'cooled',
-          grams: roundToStep(massIn * (1 - loss / 100), 1),
-        },
-      },
-    ] satisfies Line[]
-  })
-}
-
-/** The pieces of a dough with their turn at the oven within it. */
-function piecesInOvenOrder(session: Session, batchId: string): { id: string; turn: number }[] {
-  const loaded = session.dealt.loads
-    .toSorted((one, other) => one.number - other.number)
-    .flatMap(({ pieceIds }) => pieceIds)
-  return session.pieces
-    .filter((piece) => piece.batchId === batchId && piece.role !== 'spare')
-    .map(({ id }) => ({ id, place: loaded.indexOf(id) }))
-    .toSorted((one, other) => one.place - other.place)
-    .map(({ id }, turn) => ({ id, turn }))
 }

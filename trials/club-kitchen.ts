@@ -21,7 +21,7 @@ export function clubKitchen(initials: readonly string[]): KitchenThing[] {
       capacityGrams: 200,
     },
     { id: 'club-probe', kind: 'thermometer', name: 'Probe', spreadCelsius: 0.5 },
-    { id: 'club-oven', kind: 'oven', name: 'Deck oven of the club', places: 2, maxCelsius: 320 },
+    { id: 'club-oven', kind: 'oven', name: 'Deck oven of the club', places: 4, maxCelsius: 320 },
     {
       id: 'club-bowl',
       kind: 'mixer',

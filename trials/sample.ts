@@ -2,14 +2,16 @@ import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { roundToStep } from '@/core/units/round-to-step.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { type BenchTruth, workDay } from './bench-day.ts'
+import { type BenchTruth, type Line, workDay } from './bench-day.ts'
 import { clubKitchen } from './club-kitchen.ts'
-import { type EventLog, eventLog } from './event-maker.ts'
+import { eventLog } from './event-maker.ts'
 import { idsFor } from './ids.ts'
 import { normalsFrom } from './noise.ts'
 import { dealt } from './sample-session.ts'
 import { panelOf, type Spreads, type TasteTruth, tastingHour } from './tasting-hour.ts'
+import { eveningBeforeHours } from './weighing-lines.ts'
 
 export interface Sample {
   name: string
@@ -25,8 +27,7 @@ export interface Sample {
   bench: BenchTruth
   taste: TasteTruth
   spreads: Spreads
-  /** Anything that happened besides, written into the log of a session. */
-  besides?: (log: EventLog, session: Session, plan: Plan) => void
+  roomCelsius: number
 }
 
 const hours = 3_600_000
@@ -46,17 +47,16 @@ export function wholeSample(sample: Sample): WholeTrial {
   for (const startAt of sample.days) {
     const session = dealt({
       ...{ plan, trialSeed: sample.seed, earlier: sessions, newId },
-      at: startAt - hours / 2,
+      at: startAt - (plan.formula.preferments.length > 0 ? eveningBeforeHours + 1 : 2) * hours,
     })
     sessions.push(session)
-    if (sessions.length === 1)
-      log.write(session.id, { kind: 'lock', about: { kind: 'trial', id: trialId }, at: startAt })
+    const besides = [roomReading(session.id, startAt, sample.roomCelsius + noise(0.4))]
+    if (sessions.length === 1) besides.push(lockLine(trialId, startAt))
     workDay({
-      ...{ plan, session, kitchen, log, truth: sample.bench, noise, startAt },
+      ...{ plan, session, kitchen, log, truth: sample.bench, noise, startAt, besides },
       staggerSeconds: sample.staggerSeconds,
       ...(sample.untilAt === undefined ? {} : { untilAt: sample.untilAt }),
     })
-    sample.besides?.(log, session, plan)
     if (sample.untilAt !== undefined) continue
     const lastAt = Math.max(...log.events.map(({ at }) => at))
     const tasted = tastingHour({
@@ -76,4 +76,19 @@ export function wholeSample(sample: Sample): WholeTrial {
     ...{ seed: sample.seed, revision: log.events.length + ballots.length, note: sample.note },
   }
   return { trial, plans: [plan], sessions, events: log.events, ballots, photos: [], kitchen }
+}
+
+/** Question, expectation and main response are locked as the first dough is mixed. */
+const lockLine = (trialId: string, at: number): Line => ({
+  at,
+  say: { kind: 'lock', about: { kind: 'trial', id: trialId }, at },
+})
+
+function roomReading(sessionId: string, startAt: number, celsius: number): Line {
+  const at = startAt - 2 * 60_000
+  const about = { kind: 'session' as const, id: sessionId }
+  return {
+    at,
+    say: { kind: 'temperature', about, at, of: 'room', celsius: roundToStep(celsius, 0.1) },
+  }
 }
