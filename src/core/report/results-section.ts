@@ -8,6 +8,7 @@ import { shownRung } from '@/core/wording/answer-of-rung.ts'
 import { besideSentence } from '@/core/wording/beside-sentence.ts'
 import { bestSentence } from '@/core/wording/best-sentence.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
+import { justAboutRightText } from '@/core/wording/just-about-right-text.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import { rungTitle } from '@/core/wording/rung-text.ts'
 import { tellApartSentence } from '@/core/wording/tell-apart-sentence.ts'
@@ -74,7 +75,17 @@ function responseBlocks(
   )
   if (isPresent(answer.againstControl))
     blocks.push(againstControlTable(answer.againstControl, found.scores))
-  return [...blocks, { kind: 'list', items: saidOf(found, response, index, answer) }]
+  blocks.push({ kind: 'list', items: saidOf(found, response, index, answer) })
+  return [...blocks, ...tooMuchBlocks(response)]
+}
+
+/** Shares of too little, right and too much, and what each side cost this response. */
+function tooMuchBlocks({ justAboutRight, name }: ResponseFindings): ReportBlock[] {
+  if (justAboutRight.length === 0) return []
+  return [
+    { kind: 'heading', text: 'Too much or too little' },
+    { kind: 'list', items: justAboutRight.map((each) => justAboutRightText(each, name)) },
+  ]
 }
 
 function saidOf(

@@ -65,6 +65,11 @@ export const methodNotes = {
     text: 'The levels are compared again as if all had been tasted at the same minutes from the oven (or the same position). Where that makes the intervals more than three times as wide, level and freshness cannot be told apart.',
     source: 'Analysis of covariance (textbook).',
   },
+  justAboutRight: {
+    title: 'Too much or too little',
+    text: 'The shares are over all answers. The cost of a side is how much lower the response was there than where it was called just about right, with taster and level allowed for. It is given only for a side that at least a fifth of all answers, five servings and four tasters chose.',
+    source: 'Mean drop within a least-squares model; the fifth is common practice.',
+  },
   agreement: {
     title: 'Do the tasters agree?',
     text: 'Each taster’s own means, the level they like best, and how their scores go with those of the others. People may differ honestly: a mean can please nobody.',

@@ -49,9 +49,9 @@ function shownByLower(
   const who = rung === 'doughs' ? 'These doughs' : 'These pieces'
   switch (verdict.kind) {
     case 'matters':
-      return `${who} differ, and by more than your margin of ${plainNumber(verdict.margin ?? 0)}: ${highest(found, rung, verdict, naming)}.`
+      return `${who} differ, and by more than your margin of ${plainNumber(verdict.margin ?? 0)}: ${highest(found, spokenFor(found, rung), verdict, naming)}.`
     case 'differs':
-      return `${who} differ, though by how much is unsure: ${highest(found, rung, verdict, naming)}.`
+      return `${who} differ, though by how much is unsure: ${highest(found, spokenFor(found, rung), verdict, naming)}.`
     case 'too-small':
       return `${who} make no difference in ${lower(found.name)} that would matter to you: no two levels are more than ${plainNumber(verdict.margin ?? 0)} apart.`
     case 'leans':
@@ -89,7 +89,7 @@ function knownOfFactor(
   switch (factor.kind) {
     case 'matters':
       return same
-        ? `It holds whenever they are made again: ${name} itself matters${itsBest(found, naming)}.`
+        ? `It holds for ${name} itself, whenever the ${naming.unit === 'batch' ? 'doughs' : 'pieces'} are made again${itsBest(found, naming)}.`
         : `${asSentenceStart(name)} itself matters: ${comparison(found, factor, naming)}.`
     case 'differs':
       return same
@@ -132,22 +132,48 @@ function highest(
 
 /** "liking is best near 73.6 %, somewhere between 71.6 and 75.8 %"; null where the rung bounds no best. */
 function bestPart(found: ResponseFindings, rung: RungName, naming: Naming): string | null {
-  const answer = found[rung]
-  if (!isPresent(answer) || !isPresent(answer.best)) return null
-  const { answer: where, vertex, fieller, crossing } = answer.best
-  if (crossing !== undefined || where !== 'inside') return null
-  if (!isPresent(vertex) || !isPresent(fieller) || fieller.kind !== 'interval') return null
+  const best = insideBest(found, rung)
+  if (best === null) return null
+  const { vertex, fieller } = best
   const unit = naming.factor.unitOfMeasure
   const levels = found.levels.map((level) => level.level)
   return `${lower(found.name)} is best near ${withUnit(placeText(vertex, levels), unit)}${boundText(fieller, levels, unit)}`
 }
 
+/** What the second half adds on the best: nothing where the first has said it for both. */
 function itsBest(found: ResponseFindings, naming: Naming): string {
-  const best = bestPart(found, 'factor', naming)
   const rung = lowerRung(found)
   const said = rung === null ? null : bestPart(found, rung, naming)
-  if (best === null) return ''
-  return best === said ? ', with its best in the same place' : `; ${best}`
+  const best = bestPart(found, 'factor', naming)
+  if (best === null) return said === null ? '' : ', though where its best lies is not bounded yet'
+  return rung !== null && said !== null && spokenFor(found, rung) === 'factor' ? '' : `; ${best}`
+}
+
+/**
+ * The rung whose best the first half names: the factor's own where it speaks the same way and its interval holds the
+ * lower rung's best, so that one place is said once, and as wide as the factor itself bounds it.
+ */
+function spokenFor(found: ResponseFindings, rung: 'pieces' | 'doughs'): RungName {
+  const [near, factor] = [found.verdict[rung], found.verdict.factor]
+  if (!isPresent(near) || !isPresent(factor) || !sameWay(near, factor)) return rung
+  if (factor.kind !== 'matters' && factor.kind !== 'differs') return rung
+  const [said, own] = [insideBest(found, rung), insideBest(found, 'factor')]
+  if (!said || !own) return rung
+  const { low, high } = own.fieller
+  return (low ?? Number.NEGATIVE_INFINITY) <= said.vertex &&
+    said.vertex <= (high ?? Number.POSITIVE_INFINITY)
+    ? 'factor'
+    : rung
+}
+
+/** A best inside the range that its rung bounds as one interval; null else, and where a target is met instead. */
+function insideBest(found: ResponseFindings, rung: RungName) {
+  const answer = found[rung]
+  if (!isPresent(answer) || !isPresent(answer.best)) return null
+  const { answer: where, vertex, fieller, crossing } = answer.best
+  if (crossing !== undefined || where !== 'inside') return null
+  if (!isPresent(vertex) || !isPresent(fieller) || fieller.kind !== 'interval') return null
+  return { vertex, fieller }
 }
 
 /** "liking is 1.7 higher at 74 % than at 66 %", with its interval. */

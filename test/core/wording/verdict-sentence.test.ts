@@ -91,7 +91,7 @@ describe('the verdict in two halves', () => {
       expect(`${shown} ${known}`).not.toMatch(
         /no effect|NaN|undefined|not significant|insignificant/i,
       )
-      expect(/itself matters/.test(known)).toBe(factor === 'matters')
+      expect(/holds for hydration itself|itself matters/.test(known)).toBe(factor === 'matters')
     },
   )
 
@@ -104,5 +104,54 @@ describe('the verdict in two halves', () => {
       'What hydration does to liking is not settled: from 66 % to 74 % liking could change by anything from +1.1 to +2.3.',
     )
     expect(known).toBe('')
+  })
+
+  describe('the best is said once', () => {
+    const bestAt = (
+      vertex: number,
+      low: number,
+      high: number,
+      answer: 'inside' | 'flat' = 'inside',
+    ) => ({
+      f: 9,
+      df1: 4,
+      df2: 20,
+      p: 0.001,
+      residualSd: 1,
+      means: [],
+      pairs: [],
+      againstControl: absent,
+      trend: absent,
+      best: {
+        answer,
+        linear: 1,
+        quadratic: -1,
+        vertex,
+        delta: { low, high },
+        fieller: { kind: 'interval' as const, low, high },
+        lackOfFit: absent,
+        asHandled: absent,
+      },
+    })
+    const said = (pieces: ReturnType<typeof bestAt>, factor: ReturnType<typeof bestAt>) =>
+      verdictSentence({ ...found(verdict('matters'), verdict('matters')), pieces, factor }, naming)
+
+    test('where the factor bounds the same place, the first half names it and the second is short', () => {
+      const { shown, known } = said(bestAt(74.1, 72.8, 75.5), bestAt(74.4, 72.9, 76.2))
+      expect(shown).toContain('liking is best near 74.4 %, somewhere between 72.9 and 76.2 %')
+      expect(known).toBe('It holds for hydration itself, whenever the doughs are made again.')
+    })
+
+    test('where it bounds another place, both are said', () => {
+      const { shown, known } = said(bestAt(70.1, 69.2, 71), bestAt(74.4, 72.9, 76.2))
+      expect(shown).toContain('70.1 %')
+      expect(known).toContain('74.4 %')
+    })
+
+    test('where it bounds none, that is said', () => {
+      const { shown, known } = said(bestAt(74.1, 72.8, 75.5), bestAt(74.4, 72.9, 76.2, 'flat'))
+      expect(shown).toContain('74.1 %')
+      expect(known).toContain('not bounded yet')
+    })
   })
 })
