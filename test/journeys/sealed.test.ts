@@ -76,7 +76,7 @@ function expectNoLetter(text: string, where: string): void {
 }
 
 /** The words a person sees on the page as it stands, on screen or (with print emulated) on paper. */
-const shownText = (page: Page) => page.evaluate(() => document.body.innerText)
+const shownText = async (page: Page) => (await page.locator('body').allInnerTexts()).join('\n')
 
 function pdfText(pdf: Buffer): string | null {
   try {

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest'
+import { frontLine } from '@/app/bench/front-line.ts'
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import { planOf } from '../../trial-of/plan-of.ts'
+import { sessionOf } from '../../trial-of/session-of.ts'
+
+const [mix] = planOf().steps
+if (!mix) throw new Error('the plan has steps')
+const item = (batchId: string, levelId: string | null): AgendaItem => ({
+  ...{ unit: { kind: 'batch', id: batchId }, batchId, letter: 'K', levelId, do: 'start' },
+  ...{ step: mix, repeat: 1, dueAt: null, earliestAt: null, latestAt: null },
+  ...{ lateSeconds: null, due: 'clock' },
+})
+const first = item('batch-2', 'level-2')
+const second = item('batch-1', 'level-1')
+
+test('without a pick the soonest line stands in front', () => {
+  expect(frontLine(sessionOf(), [first, second], null, null).item).toBe(first)
+})
+
+test('a level picked on the rail brings its own line, and what was brought by hand goes first', () => {
+  expect(frontLine(sessionOf(), [first, second], 'level-1', null).item).toBe(second)
+  const third = { ...second, unit: { kind: 'piece', id: 'piece-1' } } as const
+  const { unit } = frontLine(sessionOf(), [first, second, third], 'level-1', third.unit)
+  expect(unit).toEqual({ kind: 'piece', id: 'piece-1' })
+})
+
+test('another level picked since lets go of the piece that was brought by hand', () => {
+  const found = frontLine(sessionOf(), [first, second], 'level-2', second.unit)
+  expect(found.item).toBe(first)
+})
+
+test('a line that is through still takes entries, about its dough', () => {
+  expect(frontLine(sessionOf(), [first], 'level-1', null)).toEqual({
+    item: null,
+    unit: { kind: 'batch', id: 'batch-1' },
+  })
+  // Dough order of the session: batch-2 first.
+  expect(frontLine(sessionOf(), [], null, null).unit).toEqual({ kind: 'batch', id: 'batch-2' })
+})
