@@ -1,3 +1,4 @@
+import { cellNumbers } from './cell-numbers.ts'
 import { insistOnRows, type LevelRows } from './rows.ts'
 
 /**
@@ -24,69 +25,48 @@ export type Cells = {
  */
 export function gatherCells(rows: LevelRows): Cells {
   insistOnRows(rows)
-  const { levelCount } = rows
   const rowCount = rows.y.length
   const origin = rows.y[0] ?? 0
-  const size = rows.blockCount * levelCount
+  const { ofRow, block, level } = cellNumbers(rows)
   const y = new Float64Array(rowCount)
-  const index = new Int32Array(rowCount)
-  const counts = new Int32Array(size)
-  const means = new Float64Array(size)
+  const weight = new Float64Array(block.length)
+  const means = new Float64Array(block.length)
   let [lowest, highest] = [Infinity, -Infinity]
   for (let i = 0; i < rowCount; i += 1) {
     const value = rows.y[i] as number
     lowest = Math.min(lowest, value)
     highest = Math.max(highest, value)
-    const cell = (rows.block[i] as number) * levelCount + (rows.level[i] as number)
+    const cell = ofRow[i] as number
     y[i] = value - origin
-    index[i] = cell
-    counts[cell] = (counts[cell] as number) + 1
+    weight[cell] = (weight[cell] as number) + 1
   }
-  const sums = new Float64Array(size)
+  const sums = new Float64Array(block.length)
   for (let pass = 0; pass < 2; pass += 1) {
     sums.fill(0)
     for (let i = 0; i < rowCount; i += 1) {
-      const cell = index[i] as number
+      const cell = ofRow[i] as number
       sums[cell] = (sums[cell] as number) + ((y[i] as number) - (means[cell] as number))
     }
-    for (let cell = 0; cell < size; cell += 1) {
-      const count = counts[cell] as number
-      if (count > 0) means[cell] = (means[cell] as number) + (sums[cell] as number) / count
+    for (let cell = 0; cell < sums.length; cell += 1) {
+      means[cell] = (means[cell] as number) + (sums[cell] as number) / (weight[cell] as number)
     }
   }
   let insideSumOfSquares = 0
   for (let i = 0; i < rowCount; i += 1) {
-    const off = (y[i] as number) - (means[index[i] as number] as number)
+    const off = (y[i] as number) - (means[ofRow[i] as number] as number)
     insideSumOfSquares += off * off
   }
   return {
-    ...filledCells(counts, means, levelCount),
+    y: means,
+    block,
+    level,
+    weight,
     blockCount: rows.blockCount,
-    levelCount,
+    levelCount: rows.levelCount,
     rowCount,
     origin,
     insideSumOfSquares,
     lowest,
     highest,
   }
-}
-
-function filledCells(counts: Int32Array, means: Float64Array, levelCount: number) {
-  let filled = 0
-  for (let cell = 0; cell < counts.length; cell += 1) if ((counts[cell] as number) > 0) filled += 1
-  const y = new Float64Array(filled)
-  const weight = new Float64Array(filled)
-  const block = new Int32Array(filled)
-  const level = new Int32Array(filled)
-  let at = 0
-  for (let cell = 0; cell < counts.length; cell += 1) {
-    const count = counts[cell] as number
-    if (count === 0) continue
-    y[at] = means[cell] as number
-    weight[at] = count
-    block[at] = Math.floor(cell / levelCount)
-    level[at] = cell % levelCount
-    at += 1
-  }
-  return { y, weight, block, level }
 }

@@ -1,4 +1,5 @@
 import { triangularFactor } from '@/core/statistics/least-squares/triangular-factor.ts'
+import { cellNumbers } from './cell-numbers.ts'
 import { type Cells, gatherCells } from './cells.ts'
 import type { LevelRows } from './rows.ts'
 
@@ -20,15 +21,7 @@ export function covariateCells(
 ): CovariateCells {
   const cells = gatherCells(rows)
   const rowCount = rows.y.length
-  const position = new Int32Array(rows.blockCount * rows.levelCount)
-  for (let cell = 0; cell < cells.y.length; cell += 1) {
-    position[(cells.block[cell] as number) * rows.levelCount + (cells.level[cell] as number)] = cell
-  }
-  const cellOf = new Int32Array(rowCount)
-  for (let i = 0; i < rowCount; i += 1) {
-    const code = (rows.block[i] as number) * rows.levelCount + (rows.level[i] as number)
-    cellOf[i] = position[code] as number
-  }
+  const cellOf = cellNumbers(rows).ofRow
   const parts = covariates.map((values) => {
     if (values.length !== rowCount) throw new RangeError('a covariate needs one value for each row')
     return splitByCell(values, cellOf, cells.weight)

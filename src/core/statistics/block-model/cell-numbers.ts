@@ -1,0 +1,45 @@
+import type { LevelRows } from './rows.ts'
+
+/** The filled cells of some rows: which cell each row belongs to, and the block and level of each cell, in that order. */
+export type CellNumbers = { ofRow: Int32Array; block: Int32Array; level: Int32Array }
+
+/**
+ * Numbers the filled cells of block × level, blocks first. A full table is counted off; one with far more places than rows
+ * (thousands of tasters, each with a few batches) is kept as the list of filled places, so that memory grows with the rows alone.
+ */
+export function cellNumbers(rows: LevelRows): CellNumbers {
+  const { levelCount } = rows
+  const rowCount = rows.y.length
+  const places = new Float64Array(rowCount)
+  for (let i = 0; i < rowCount; i += 1) {
+    places[i] = (rows.block[i] as number) * levelCount + (rows.level[i] as number)
+  }
+  const size = rows.blockCount * levelCount
+  const filled = size <= 8 * rowCount + 1000 ? filledOfTable(places, size) : filledOfList(places)
+  return {
+    ofRow: Int32Array.from(places, filled.numberOf),
+    block: Int32Array.from(filled.places, (place) => Math.floor(place / levelCount)),
+    level: Int32Array.from(filled.places, (place) => place % levelCount),
+  }
+}
+
+type Filled = { places: ArrayLike<number>; numberOf: (place: number) => number }
+
+function filledOfTable(places: Float64Array, size: number): Filled {
+  const numbers = new Int32Array(size).fill(-1)
+  for (const place of places) numbers[place] = 0
+  const filled: number[] = []
+  for (let place = 0; place < size; place += 1) {
+    if ((numbers[place] as number) < 0) continue
+    numbers[place] = filled.length
+    filled.push(place)
+  }
+  return { places: filled, numberOf: (place) => numbers[place] as number }
+}
+
+function filledOfList(places: Float64Array): Filled {
+  const filled = Float64Array.from(new Set(places)).sort()
+  const numbers = new Map<number, number>()
+  for (const [number, place] of filled.entries()) numbers.set(place, number)
+  return { places: filled, numberOf: (place) => numbers.get(place) as number }
+}
