@@ -2,11 +2,11 @@ import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
+import { type Sample, samples } from '@/app/services/samples.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import styles from './home.module.css'
 import { ImportTroubles } from './import-troubles.tsx'
-import { type Sample, samples } from './samples.ts'
 
 /** Trials to look into before one's own; opening one copies it into the notebook. */
 export function SampleShelf() {

@@ -12,12 +12,14 @@ export function DoseAdviceList({ sheet }: { sheet: WeighSheet }) {
   const store = usePlanStore()
   const nameOf = (id: string) => ingredients.find((each) => each.id === id)?.name ?? ''
   const share = (ingredientId: string, by: 'dry-mix' | 'stock') =>
-    store.getState().change((plan) => ({
-      ...plan,
-      sharedDoses: [...plan.sharedDoses, { ingredientId, by }],
-    }))
+    store
+      .getState()
+      .changeSaid(`${by === 'stock' ? 'One stock' : 'One dry mix'} for all`, (plan) => ({
+        ...plan,
+        sharedDoses: [...plan.sharedDoses, { ingredientId, by }],
+      }))
   const single = (ingredientId: string) =>
-    store.getState().change((plan) => ({
+    store.getState().changeSaid(`${nameOf(ingredientId)} weighed singly`, (plan) => ({
       ...plan,
       sharedDoses: plan.sharedDoses.filter((dose) => dose.ingredientId !== ingredientId),
     }))

@@ -4,6 +4,8 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import type { StepKind } from '@/core/trial/step.ts'
 import { factsOfKind } from './factor-kinds.ts'
 import { usualStep } from './step-presets.ts'
+import { usualLevels } from './usual-levels.ts'
+import { questionOfKind } from './usual-question.ts'
 
 const usualNames: Record<IngredientKind, { name: string; percent: number }> = {
   flour: { name: 'Wheat flour', percent: 0 },
@@ -34,8 +36,8 @@ export function usualPreferment(ingredients: readonly Ingredient[], id: string):
 
 /**
  * The plan with its factor turned to another kind: its usual name, unit and splitting point, moving the first thing of
- * the plan that fits. What the kind needs and the plan has not (a salt, a poolish, a proof step) is added. Levels keep
- * their numbers between measured kinds; going to a choice or back empties them, since options have no number.
+ * the plan that fits. What the kind needs and the plan has not (a salt, a poolish, a proof step) is added. The levels
+ * are new ones around what the plan has now, since the numbers of one kind mean nothing to another.
  */
 export function withFactorKind(plan: Plan, kind: FactorKind, newId: () => string): Plan {
   if (kind === plan.factor.acts.on) return plan
@@ -43,13 +45,13 @@ export function withFactorKind(plan: Plan, kind: FactorKind, newId: () => string
   const ready = withTarget(plan, kind, newId)
   const { name, unitOfMeasure, splitsAt } = facts
   const acts = actsOf(ready, kind)
-  const crosses = (kind === 'choice') !== (plan.factor.acts.on === 'choice')
-  return {
+  const turned: Plan = {
     ...ready,
+    question: questionOfKind(ready.question, kind),
     factor: { name, unitOfMeasure, splitsAt, held: plan.factor.held, acts },
-    levels: crosses ? [] : plan.levels,
     doughs: splitsAt === 'mix' ? 'apart' : 'one',
   }
+  return { ...turned, levels: usualLevels(turned, newId) }
 }
 
 /**

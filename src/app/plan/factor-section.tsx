@@ -21,6 +21,7 @@ export function FactorSection() {
   const factor = usePlanPage((page) => page.plan.factor)
   const doughs = usePlanPage((page) => page.plan.doughs)
   const change = usePlanPage((page) => page.change)
+  const changeSaid = usePlanPage((page) => page.changeSaid)
   const trouble = useTroubleAt('/doughs')
   const { newId } = useServices()
   const facts = factsOfKind(factor.acts.on)
@@ -33,7 +34,13 @@ export function FactorSection() {
           label="Kind"
           value={facts.kind}
           options={kindOptions}
-          onValue={(kind) => change((plan) => withFactorKind(plan, kind, newId))}
+          onValue={(kind) =>
+            changeSaid(
+              `Now about: ${factsOfKind(kind).label}`,
+              (plan) => withFactorKind(plan, kind, newId),
+              'level/',
+            )
+          }
         />
         <PlanText
           field="factor/name"

@@ -19,7 +19,7 @@ const marks = { fix: '◆', know: '○', fine: '–' } as const
 
 /** One item of the fairness check: what and how much in a sentence, then what can be done about it. */
 export function FairnessItemRow({ item, plan }: Props) {
-  const change = usePlanPage((page) => page.change)
+  const changeSaid = usePlanPage((page) => page.changeSaid)
   const jumpTo = usePlanPage((page) => page.jumpTo)
   const { title, sentence, why } = fairnessText(item, plan)
   const presses = item.remedies.filter(isPress)
@@ -39,7 +39,9 @@ export function FairnessItemRow({ item, plan }: Props) {
             <Button
               key={JSON.stringify(remedy)}
               size="small"
-              onPress={() => change((now) => applyRemedy(now, remedy))}
+              onPress={() =>
+                changeSaid(`Done: ${remedyText(remedy, plan)}`, (now) => applyRemedy(now, remedy))
+              }
             >
               {remedyText(remedy, plan)}
             </Button>
@@ -50,7 +52,10 @@ export function FairnessItemRow({ item, plan }: Props) {
               kind="quiet"
               label={`Go on knowing it: ${title}`}
               onPress={() =>
-                change((now) => ({ ...now, accepted: [...new Set([...now.accepted, item.key])] }))
+                changeSaid(`Gone on knowing it: ${title}`, (now) => ({
+                  ...now,
+                  accepted: [...new Set([...now.accepted, item.key])],
+                }))
               }
             >
               Go on knowing it

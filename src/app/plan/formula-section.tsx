@@ -3,7 +3,6 @@ import { Button } from '@/app/kit/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import { BatchSizeFields } from './batch-size.tsx'
-import { EarlierFormula } from './earlier-formula.tsx'
 import { usualIngredient, usualPreferment } from './factor-for-kind.ts'
 import { FlourSum } from './flour-sum.tsx'
 import styles from './formula-section.module.css'
@@ -15,6 +14,8 @@ import { inFormula } from './plan-edits.ts'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PrefermentRow } from './preferment-row.tsx'
+import { withFormula } from './replace-formula.ts'
+import { TrialPicker } from './trial-picker.tsx'
 import { TroubleHere } from './trouble-here.tsx'
 
 /** The dough itself: ingredients in percent of flour, what ferments ahead, how much is made, and the three views of it. */
@@ -22,6 +23,7 @@ export function FormulaSection() {
   const ingredients = usePlanPage((page) => page.plan.formula.ingredients)
   const preferments = usePlanPage((page) => page.plan.formula.preferments)
   const change = usePlanPage((page) => page.change)
+  const changeSaid = usePlanPage((page) => page.changeSaid)
   const [start, setStart] = useState<'paste' | 'earlier' | null>(null)
   const { newId } = useServices()
   const add = (kind: IngredientKind) =>
@@ -45,11 +47,24 @@ export function FormulaSection() {
           Paste a formula
         </Button>
         <Button size="small" onPress={() => setStart('earlier')}>
-          Start from an earlier trial
+          Take one from an earlier trial
         </Button>
       </div>
       {start === 'paste' ? <PasteFormula onClose={() => setStart(null)} /> : null}
-      {start === 'earlier' ? <EarlierFormula onClose={() => setStart(null)} /> : null}
+      {start === 'earlier' ? (
+        <TrialPicker
+          title="The formula of an earlier trial"
+          takes="its formula"
+          onPick={({ formula }) =>
+            changeSaid(
+              'Formula replaced',
+              (plan) => withFormula(plan, formula, newId),
+              'ingredient/',
+            )
+          }
+          onClose={() => setStart(null)}
+        />
+      ) : null}
       <ol className={styles.rows} data-path="/formula/ingredients">
         {ingredients.map((ingredient, index) => (
           <IngredientRow key={ingredient.id} ingredient={ingredient} index={index} />

@@ -24,13 +24,9 @@ export function LevelSeries() {
     first === null || last === null || count === null ? null : levelsBetween(first, last, count)
   const fill = () => {
     if (!series?.ok) return
-    const before = store.getState().plan.levels
-    store.getState().takeOut({
-      id: 'level/',
-      what: 'the levels before',
-      plan: withSeries(store.getState().plan, series.values, newId),
-      restore: (plan) => ({ ...plan, levels: before }),
-    })
+    store
+      .getState()
+      .changeSaid('Levels replaced', (plan) => withSeries(plan, series.values, newId), 'level/')
   }
   return (
     <NumberGrid>

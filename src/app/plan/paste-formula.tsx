@@ -28,19 +28,9 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
   }
   const take = () => {
     if (!formula) return
-    const { plan, takeOut } = store.getState()
-    takeOut({
-      id: 'ingredient/',
-      what: 'the formula before',
-      plan: withFormula(plan, formula, newId),
-      restore: (now) => ({
-        ...now,
-        formula: plan.formula,
-        factor: plan.factor,
-        sharedDoses: plan.sharedDoses,
-        levels: plan.levels,
-      }),
-    })
+    store
+      .getState()
+      .changeSaid('Formula replaced', (plan) => withFormula(plan, formula, newId), 'ingredient/')
     onClose()
   }
   return (

@@ -18,6 +18,7 @@ import { QuestionSection } from './question-section.tsx'
 import { ResponsesSection } from './responses-section.tsx'
 import { SectionWay } from './section-way.tsx'
 import { SessionsSection } from './sessions-section.tsx'
+import { StartWays } from './start-ways.tsx'
 import { TastersSection } from './tasters-section.tsx'
 import { TemperaturesSection } from './temperatures-section.tsx'
 import { WaterPanel } from './water-panel.tsx'
@@ -32,6 +33,7 @@ export const PlanPageBody = memo(function PlanPageBody() {
       <SectionWay />
       <div className={styles.page}>
         <div className={styles.form}>
+          <StartWays />
           <QuestionSection />
           <FactorSection />
           <LevelsSection />

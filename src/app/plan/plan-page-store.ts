@@ -2,6 +2,7 @@ import { createStore, type StoreApi } from 'zustand'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
+import { putBackParts } from './put-back-parts.ts'
 
 /** Where the page keeps things: the notebook and the clock, narrowed to what a plan needs. */
 export interface PlanKeeping {
@@ -39,10 +40,13 @@ export interface PlanPage {
   newRevision: number | null
   /** The words of the last failed write; what was typed still stands on the page. */
   notKept: string | null
-  undo: { what: string; restore: (plan: Plan) => Plan } | null
+  /** What was just done, in words, and how to take it back. */
+  undo: { said: string; restore: (plan: Plan) => Plan } | null
   /** Where the page was last asked to go: a field's name or a path of the plan; a new object for each ask. */
   jump: { to: string } | null
   change: (recipe: (plan: Plan) => Plan) => void
+  /** A change that is said at the foot of the page, where it can be taken back; unfinished texts of what it replaces go. */
+  changeSaid: (said: string, recipe: (plan: Plan) => Plan, replaces?: string) => void
   takeOut: (taken: TakenOut) => void
   takeBack: () => void
   dropUndo: () => void
@@ -127,6 +131,10 @@ export function createPlanPage(
       draftTimer = setTimeout(() => void write(keepDrafts), draftWaitMilliseconds)
     }
 
+    const dropDrafts = (of: string) => {
+      for (const field of Object.keys(get().drafts)) if (field.includes(of)) draft(field, null)
+    }
+
     return {
       plan,
       kitchen,
@@ -138,10 +146,17 @@ export function createPlanPage(
       undo: null,
       jump: null,
       change,
+      changeSaid: (said, recipe, replaces) => {
+        const before = get().plan
+        if (replaces !== undefined) dropDrafts(replaces)
+        change(recipe)
+        const after = get().plan
+        if (after !== before) set({ undo: { said, restore: putBackParts(before, after) } })
+      },
       takeOut: ({ id, what, plan: next, restore }) => {
-        for (const field of Object.keys(get().drafts)) if (field.includes(id)) draft(field, null)
+        dropDrafts(id)
         change(() => next)
-        set({ undo: { what, restore } })
+        set({ undo: { said: `Removed: ${what}`, restore } })
       },
       takeBack: () => {
         const { undo } = get()

@@ -28,8 +28,8 @@ export function PlanState() {
       )}
       {undo === null ? null : (
         <Toast
-          key={undo.what}
-          message={`Removed: ${undo.what}`}
+          key={undo.said}
+          message={undo.said}
           onUndo={store.getState().takeBack}
           onClose={store.getState().dropUndo}
         />

@@ -30,10 +30,38 @@ test('what the kind needs and the plan lacks is added: a poolish, a second flour
   expect(steps.filter(({ kind }) => kind === 'cold-proof')).toHaveLength(1)
 })
 
-test('a choice has options without numbers, so going there and back empties the levels', () => {
-  const choice = withFactorKind(planOfTest(), 'choice', counting('new'))
-  expect(choice.levels).toEqual([])
-  expect(withFactorKind(planOfTest(), 'salt', counting('new')).levels).toHaveLength(3)
+test('levels start anew around what the plan has: one step down, the control, one step up', () => {
+  const valuesOf = (kind: Parameters<typeof withFactorKind>[1]) =>
+    withFactorKind(planOfTest(), kind, counting('new')).levels.map(({ value, control }) => [
+      value,
+      control,
+    ])
+  expect(valuesOf('salt')).toEqual([
+    [1.6, false],
+    [2, true],
+    [2.4, false],
+  ])
+  // A second flour is added at 0 %, and nothing lies below that.
+  expect(valuesOf('flour-share')).toEqual([
+    [0, true],
+    [15, false],
+    [30, false],
+  ])
+  expect(valuesOf('choice')).toEqual([
+    [null, true],
+    [null, false],
+  ])
+  expect(valuesOf('own')).toEqual([])
+})
+
+test('the question turns with the kind as long as it is nobody’s own', () => {
+  const plan = planOfTest()
+  expect(plan.question).toBe('How wet should our pan bread be?')
+  expect(withFactorKind(plan, 'salt', counting('new')).question).toBe(
+    'How much salt does our pan bread need?',
+  )
+  const own = { ...plan, question: 'Wetter?' }
+  expect(withFactorKind(own, 'salt', counting('new')).question).toBe('Wetter?')
 })
 
 test('another formula keeps the ids of what has the same name, and the factor stays on its water', () => {

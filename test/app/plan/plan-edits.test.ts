@@ -58,3 +58,14 @@ test('checks name the mend and refuse 1e308, NaN and what is not whole', () => {
   expect(visibleName('a name')('  ')).toBe('Write a name; it cannot stay empty.')
   expect(visibleName('a name')('🍞')).toBeUndefined()
 })
+
+test('a series without the control’s value hands the mark to the nearest, and keeps it where the value stays', () => {
+  const controls = (values: number[]) =>
+    withSeries(planOfTest(), values, counting('new'))
+      .levels.filter(({ control }) => control)
+      .map(({ value }) => value)
+  // The control is 70: 71 lies nearer than 68; 69 and 71 lie alike, and the lower is taken.
+  expect(controls([65, 68, 71])).toEqual([71])
+  expect(controls([69, 71])).toEqual([69])
+  expect(controls([60, 70, 80])).toEqual([70])
+})

@@ -103,7 +103,7 @@ test('undo puts an ingredient back beside what was changed in the meantime, and 
   if (!taken) throw new Error('salt could not be taken out')
   store.getState().takeOut(taken)
   expect(store.getState().drafts).toEqual({})
-  expect(store.getState().undo?.what).toBe('Salt')
+  expect(store.getState().undo?.said).toBe('Removed: Salt')
   store.getState().change(asked('Later'))
   store.getState().takeBack()
   const { plan } = store.getState()

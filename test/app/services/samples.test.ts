@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { samples } from '@/app/home/samples.ts'
+import { samples } from '@/app/services/samples.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 
