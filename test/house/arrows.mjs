@@ -17,7 +17,7 @@ const worked = [
   'core/tasting',
   'core/whole-trial',
 ]
-const judged = [...worked, 'core/fairness', 'core/findings']
+const judged = [...worked, 'core/fairness', 'core/findings', 'core/learned']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
 const keeping = [...core, 'trial-file', 'notebook']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
@@ -59,6 +59,7 @@ export const arrows = [
   },
   { folder: 'core/fairness', may: worked, packages: outsideCore },
   { folder: 'core/findings', may: [...worked, 'core/fairness'], packages: outsideCore },
+  { folder: 'core/learned', may: [...worked, 'core/findings'], packages: outsideCore },
   { folder: 'core/figure', may: judged, packages: outsideCore },
   { folder: 'core/wording', may: judged, packages: outsideCore },
   { folder: 'core/report', may: [...judged, 'core/figure', 'core/wording'], packages: outsideCore },
