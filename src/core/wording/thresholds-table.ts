@@ -10,7 +10,7 @@ export function thresholdsTable(): string {
   const codes = Object.keys(thresholds) as FairnessCode[]
   const rows = codes.map((code) => {
     const { unit, know, fix, source, practice } = thresholds[code]
-    const standing = practice ? `${source} *Common practice.*` : source
+    const standing = practice ? `${source} _Common practice._` : source
     return `| ${fairnessTitles[code]} | ${unit} | ${sizeText(know)} | ${sizeText(fix)} | ${standing} |`
   })
   const head = ['| item | unit | know from | fix from | where the sizes come from |']
