@@ -5,7 +5,6 @@ import { stepText } from '@/core/wording/event-text.ts'
 import { useBench } from './bench-context.ts'
 import styles from './bench-foot.module.css'
 import { LineMark } from './line-mark.tsx'
-import { unitName } from './line-name.ts'
 import { runOf } from './next-on-line.ts'
 
 interface RunningClocksProps {
@@ -17,7 +16,7 @@ interface RunningClocksProps {
 
 /** The clocks of the other lines that run, soonest first, in view whatever is on the screen; a press brings one to the front. */
 export function RunningClocks({ items, runs, now, onPick }: RunningClocksProps) {
-  const { plan, session } = useBench()
+  const { plan } = useBench()
   const running = items.flatMap((item) => {
     const startedAt = item.do === 'end' ? (runOf(runs, item)?.startedAt ?? null) : null
     return startedAt === null ? [] : [{ item, startedAt }]
@@ -30,13 +29,8 @@ export function RunningClocks({ items, runs, now, onPick }: RunningClocksProps) 
         const seconds = item.step.endsBy.by === 'clock' ? runSeconds(item.step) : 0
         return (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}`}>
-            <button
-              type="button"
-              className={styles.clock}
-              aria-label={`${unitName(session, plan, item.unit).text}, ${name}: bring to the front`}
-              onClick={() => onPick(item)}
-            >
-              <LineMark unit={item.unit} size="small" letterOnly />
+            <button type="button" className={styles.clock} onClick={() => onPick(item)}>
+              <LineMark unit={item.unit} size="small" letterOnly />{' '}
               <Timer
                 label={`${name}, ${item.letter}`}
                 startedAt={startedAt}

@@ -22,14 +22,12 @@ export function RailTab({ tab, look, unitOfMeasure, current, reachable, onPick }
     current ? styles.current : '',
   ].join(' ')
   const spoken = [
-    tab.letter,
-    `${tab.words} ${unitOfMeasure}`.trim(),
+    [tab.letter, tab.words, unitOfMeasure].filter(Boolean).join(' '),
     tab.control ? 'control' : undefined,
   ].filter(Boolean)
   const inside = (
     <span className={tabs.words}>
-      {tab.letter ? <b>{tab.letter}</b> : null}
-      <span>{tab.words}</span>
+      {tab.letter ? <b>{tab.letter}</b> : null} <span>{tab.words}</span>
     </span>
   )
   return (

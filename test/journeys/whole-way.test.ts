@@ -1,0 +1,194 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import * as z from 'zod/mini'
+import { openBrowser, overhangPixels, visit } from './visit.ts'
+
+const baseUrl = inject('baseUrl')
+let browser: Browser
+let folder: string
+
+beforeAll(async () => {
+  browser = await openBrowser()
+  folder = await mkdtemp(join(tmpdir(), 'evenhand-way-'))
+})
+afterAll(async () => {
+  await browser.close()
+  await rm(folder, { recursive: true })
+})
+
+const tasters = ['AB', 'CD', 'EF']
+const levels = ['66.4', '69', '71.7']
+
+const heading = (page: Page, name: string) =>
+  page.getByRole('heading', { level: 1, name, exact: true }).waitFor()
+
+async function go(page: Page, place: string): Promise<void> {
+  await page.getByRole('link', { name: place, exact: true }).click()
+  await heading(page, place)
+}
+
+async function plan(page: Page): Promise<void> {
+  await page.goto(baseUrl)
+  await page.getByRole('button', { name: 'New trial' }).click()
+  await heading(page, 'Plan')
+  await page.getByLabel('Question', { exact: true }).fill('Which water suits our bread?')
+  await page.getByLabel('It is best somewhere in between').check()
+  for (const [index, level] of levels.entries()) {
+    const field = page.getByLabel(`Level ${index + 1}`, { exact: true })
+    await field.fill(level)
+    await field.blur()
+  }
+  for (const initials of tasters) {
+    await page.getByLabel('New taster').fill(initials)
+    await page.getByRole('button', { name: 'Add taster' }).click()
+    await page.getByRole('group', { name: initials }).waitFor()
+  }
+  await page.getByRole('button', { name: 'Begin session 1' }).click()
+  await heading(page, 'Bench')
+}
+
+async function weighAll(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Weigh', exact: true }).click()
+  const shows = page.getByRole('button', { name: /^The scale shows/ })
+  const weighed = page.getByText('All weighed')
+  for (;;) {
+    await shows.or(weighed).waitFor()
+    if (await weighed.isVisible()) break
+    const label = await shows.textContent()
+    await shows.click()
+    await page.waitForFunction(
+      (before) =>
+        ![...document.querySelectorAll('button')].some((each) => each.textContent === before),
+      label,
+    )
+  }
+  await page.getByRole('button', { name: 'Back to the bench' }).click()
+}
+
+/** The next dough is due sooner than the end of this mix: its clock at the foot brings the running one to the front. */
+async function toFront(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /Mix, [A-Z]: \d/ }).click()
+  await page.getByRole('heading', { level: 2, name: 'Mix', exact: true }).waitFor()
+}
+
+async function bench(page: Page): Promise<void> {
+  await weighAll(page)
+  await page.getByRole('button', { name: 'Begin', exact: true }).click()
+  await toFront(page)
+  await page.getByRole('button', { name: 'Temperature', exact: true }).click()
+  await page.getByLabel('Dough temperature').fill('24,')
+  await page.waitForTimeout(400)
+  await page.reload()
+  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix begun”$/ }).waitFor()
+  await toFront(page)
+  await page.getByRole('button', { name: 'Temperature', exact: true }).click()
+  expect(await page.getByLabel('Dough temperature').inputValue()).toBe('24,')
+  await page.getByLabel('Dough temperature').fill('24,5')
+  await page.getByRole('button', { name: 'Keep', exact: true }).click()
+  await page.getByRole('button', { name: /^Undo “[A-Z]: Dough 24.5 °C”$/ }).waitFor()
+  await page.getByRole('button', { name: 'Done, and Fold 1 of 2 begins' }).click()
+  await page.getByRole('heading', { level: 2, name: 'Fold 1 of 2' }).waitFor()
+  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done”$/ }).click()
+  await page.getByRole('heading', { level: 2, name: 'Mix', exact: true }).waitFor()
+  await page.getByRole('button', { name: 'Done', exact: true }).click()
+  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done”$/ }).waitFor()
+}
+
+/** Each taster's likings, in the order the codes come to them: made up, and not the same for any two. */
+const likings = [
+  [6, 8, 5],
+  [7, 6, 4],
+  [5, 7, 8],
+] as const
+
+async function taste(page: Page): Promise<void> {
+  for (const [person, initials] of tasters.entries()) {
+    await page.getByRole('button', { name: new RegExp(`^${initials}`) }).click()
+    for (const liking of likings[person] ?? []) {
+      const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
+      const name = await seal.textContent()
+      await page.getByRole('button', { name: new RegExp(`^Liking: ${liking}(,|$)`) }).click()
+      await page.getByRole('button', { name: /^Softness of crumb: 5/ }).click()
+      if (person === 0 && liking === 8) {
+        await page.waitForTimeout(400)
+        await page.reload()
+        await page.getByRole('button', { name: new RegExp(`^${initials}`) }).click()
+        await page.getByRole('button', { name: /^Liking: 8/, pressed: true }).waitFor()
+      }
+      await page.getByRole('button', { name: name ?? '', exact: true }).click()
+      await page
+        .getByRole('button', { name: name ?? '', exact: true })
+        .waitFor({ state: 'detached' })
+    }
+    await page.getByText('Thank you. All your ballots are sealed.').waitFor()
+    await page.getByRole('button', { name: 'Hand the device on' }).click()
+  }
+  await page.getByText('Every ballot is in. The codes wait to be unsealed.').waitFor()
+  await page.getByRole('button', { name: 'Unseal the codes' }).click()
+  await page.getByRole('button', { name: 'Unseal for good' }).click()
+  await page.getByText('The codes are open.').waitFor()
+}
+
+async function saved(page: Page, press: string): Promise<string> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: press }).click(),
+  ])
+  const path = join(folder, download.suggestedFilename())
+  await download.saveAs(path)
+  return path
+}
+
+const evenhand = (...words: string[]) =>
+  execFileSync(process.execPath, ['src/cli/start.mjs', ...words], { encoding: 'utf8' })
+
+const findingsShape = z.object({
+  responses: z.array(
+    z.object({
+      name: z.string(),
+      levels: z.array(z.object({ level: z.number(), n: z.number(), mean: z.number() })),
+    }),
+  ),
+})
+
+test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots, findings, report, and the command line says the same', async () => {
+  const { page, troubles } = await visit(browser, baseUrl, {
+    viewport: { width: 1280, height: 900 },
+  })
+  await plan(page)
+  await bench(page)
+  await page.setViewportSize({ width: 360, height: 800 })
+  await go(page, 'Tasting')
+  await page.getByRole('button', { name: 'Everyone was asked' }).click()
+  await taste(page)
+  expect(await overhangPixels(page)).toBe(0)
+
+  await go(page, 'Findings')
+  await page.getByRole('button', { name: 'Look now, and record it' }).click()
+  await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
+  await go(page, 'Report')
+  const file = await saved(page, 'Trial file')
+  const markdown = await readFile(await saved(page, 'Report as Markdown'), 'utf8')
+
+  const found = findingsShape.parse(JSON.parse(evenhand('findings', file, '--json')))
+  const liking = found.responses.find(({ name }) => name === 'Liking')
+  expect(liking?.levels.map(({ level }) => String(level))).toEqual(levels)
+  // Nine ballots, three a level; whichever codes they fell on, the likings above sum to 56.
+  const sum = liking?.levels.reduce((total, { n, mean }) => total + n * mean, 0)
+  expect(sum).toBeCloseTo(56, 9)
+  const rows = await page.getByRole('row').allInnerTexts()
+  for (const { level, n, mean } of liking?.levels ?? [])
+    expect(
+      rows.some((row) => row.replace(/\s+/g, ' ').startsWith(`${level} % ${n} ${mean.toFixed(2)}`)),
+      `${level} % with mean ${mean.toFixed(2)} in the report on the screen`,
+    ).toBe(true)
+  const written = join(folder, 'from-the-terminal.md')
+  evenhand('report', file, '--out', written)
+  expect(markdown).toBe(await readFile(written, 'utf8'))
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
