@@ -1,9 +1,11 @@
+import { useLiveQuery } from 'dexie-react-hooks'
 import { lazy, Suspense } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { HomePlace } from '@/app/home/home-place.tsx'
 import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
+import { TemperatureUnitContext } from '@/app/kit/temperature-unit.ts'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
 import styles from './frame.module.css'
 import { Header } from './header.tsx'
@@ -15,15 +17,22 @@ const KitchenPlace = lazy(async () => ({
   default: (await import('@/app/kitchen/kitchen-place.tsx')).KitchenPlace,
 }))
 const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
+const ScoresPlace = lazy(async () => ({
+  default: (await import('@/app/findings/scores-place.tsx')).ScoresPlace,
+}))
 const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
 
 /** The app around its notebook: every address and what stands at it. */
 export function App({ services }: { services: Services }) {
+  const { notebook } = services
+  const settings = useLiveQuery(() => notebook.settings(), [notebook])
   return (
     <ServicesContext value={services}>
-      <Router hook={useHashLocation}>
-        <Shell />
-      </Router>
+      <TemperatureUnitContext value={settings?.temperatureUnit ?? 'celsius'}>
+        <Router hook={useHashLocation}>
+          <Shell />
+        </Router>
+      </TemperatureUnitContext>
     </ServicesContext>
   )
 }
@@ -45,6 +54,11 @@ function Shell() {
             <Route path="/kitchen">
               <Page title="Kitchen">
                 <KitchenPlace />
+              </Page>
+            </Route>
+            <Route path="/scores">
+              <Page title="Scores from elsewhere">
+                <ScoresPlace />
               </Page>
             </Route>
             <Route path="/about">

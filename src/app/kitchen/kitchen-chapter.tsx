@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import styles from './kitchen.module.css'
 import type { KitchenChapter } from './kitchen-fields.ts'
@@ -17,18 +18,22 @@ interface ChapterProps {
   onErase: (thing: KitchenThing) => void
   /** A message about one of the things. */
   message: ReactNode
+  /** What was learned of one of the things, and of all together. */
+  learnedOf: (thing: KitchenThing) => ReactNode
+  learned: ReactNode
 }
 
 /** One kind of thing in the kitchen: what there is of it, and the way to add, change and remove. */
 export function KitchenChapterList(props: ChapterProps) {
   const { chapter, things, form } = props
+  const unit = useTemperatureUnit()
   return (
     <Section title={chapter.title}>
       <p className={styles.why}>{chapter.why}</p>
       {things.length > 0 ? (
         <ul className={styles.things} aria-label={chapter.title}>
           {things.map((thing) => {
-            const { title, facts } = thingWords(thing)
+            const { title, facts } = thingWords(thing, unit)
             const erased = thing.kind === 'taster' && thing.erasedAt !== undefined
             return (
               <li key={thing.id}>
@@ -67,11 +72,13 @@ export function KitchenChapterList(props: ChapterProps) {
                     Remove
                   </Button>
                 </div>
+                {props.learnedOf(thing)}
               </li>
             )
           })}
         </ul>
       ) : null}
+      {props.learned}
       {props.message}
       {form ?? (
         <div>

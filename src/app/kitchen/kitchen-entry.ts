@@ -1,6 +1,8 @@
+import type { TemperatureUnit } from '@/app/kit/temperature-words.ts'
 import { typedNumber, typedNumberText } from '@/app/kit/typed-number.ts'
 import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
 import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
+import { fieldIn, keptOf, shownOf } from './temperature-fields.ts'
 
 export type Typed = Readonly<Partial<Record<string, string>>>
 
@@ -25,23 +27,25 @@ export function fieldProblem(field: KitchenField, text: string): string | undefi
   return undefined
 }
 
-/** The kitchen record that the typed fields make, or what keeps them from making one, field by field. */
+/** The kitchen record that the typed fields make, temperatures typed in `unit`, or what keeps them from making one, field by field. */
 export function kitchenEntry(
   chapter: KitchenChapter,
   id: string,
   typed: Typed,
   others: readonly KitchenThing[],
+  unit: TemperatureUnit = 'celsius',
 ): KitchenEntry {
   const problems: Record<string, string> = {}
   const record: Record<string, string | number> = { id, kind: chapter.kind }
-  for (const field of chapter.fields) {
+  for (const asked of chapter.fields) {
+    const field = fieldIn(asked, unit)
     const text = (typed[field.key] ?? '').trim()
     const problem = fieldProblem(field, text)
     if (problem) problems[field.key] = problem
     else if (field.type === 'text') record[field.key] = text
     else {
       const read = typedNumber(text, field.unit)
-      if (read.ok && read.value !== null) record[field.key] = read.value
+      if (read.ok && read.value !== null) record[field.key] = keptOf(asked, read.value, unit)
     }
   }
   const note = (typed.note ?? '').trim()
@@ -78,11 +82,21 @@ function crossProblems(
   return problems
 }
 
-/** An entry's fields as they would be typed, to change it. */
-export function typedFrom(thing: KitchenThing): Record<string, string> {
+/** An entry's fields as they would be typed in a unit of temperature, to change it. */
+export function typedFrom(
+  chapter: KitchenChapter,
+  thing: KitchenThing,
+  unit: TemperatureUnit = 'celsius',
+): Record<string, string> {
   return Object.fromEntries(
     Object.entries(thing)
       .filter(([key]) => key !== 'id' && key !== 'kind')
-      .map(([key, value]) => [key, String(value)]),
+      .map(([key, value]) => {
+        const field = chapter.fields.find((one) => one.key === key)
+        return [
+          key,
+          String(field && typeof value === 'number' ? shownOf(field, value, unit) : value),
+        ]
+      }),
   )
 }

@@ -10,6 +10,8 @@ export interface KitchenField {
   least?: number
   most?: number
   whole?: boolean
+  /** A temperature, or a difference of two: bounds in °C, shown and typed in the person's unit. */
+  measures?: 'temperature' | 'temperature-steps'
 }
 
 export interface KitchenChapter {
@@ -31,13 +33,16 @@ const number = (
   unit: string,
   bounds: { least: number; most: number; whole?: boolean },
 ): KitchenField => ({ key, label, unit, type: 'number', required: true, ...bounds })
+const temperature = (key: string, label: string): KitchenField => ({
+  ...number(key, label, '°C', { least: -80, most: 700 }),
+  measures: 'temperature',
+})
 const optional = (field: KitchenField, hint?: string): KitchenField => ({
   ...field,
   required: false,
   ...(hint ? { hint } : {}),
 })
 const grams = { least: 0, most: 1_000_000 }
-const celsius = { least: -80, most: 700 }
 const share = { least: 0, most: 100 }
 const count = { least: 1, most: 1000, whole: true }
 
@@ -67,7 +72,10 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'Its spread goes into how surely a dough’s temperature is known.',
     fields: [
       name('Such as “probe”.'),
-      number('spreadCelsius', 'May be off by, either way', '°C', { least: 0, most: 20 }),
+      {
+        ...number('spreadCelsius', 'May be off by, either way', '°C', { least: 0, most: 20 }),
+        measures: 'temperature-steps',
+      },
     ],
   },
   {
@@ -76,7 +84,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     fields: [
       name('Such as “home oven with steel”.'),
       number('places', 'Pieces at once', '', count),
-      optional(number('maxCelsius', 'Hottest', '°C', celsius)),
+      optional(temperature('maxCelsius', 'Hottest')),
     ],
   },
   {
@@ -105,9 +113,9 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'For cold proofs, cold water and ice.',
     fields: [
       name('Such as “cellar fridge”.'),
-      number('celsius', 'Temperature', '°C', celsius),
+      temperature('celsius', 'Temperature'),
       optional(number('places', 'Tubs it holds', '', count)),
-      optional(number('freezerCelsius', 'Its freezer', '°C', celsius)),
+      optional(temperature('freezerCelsius', 'Its freezer')),
     ],
   },
   {
@@ -115,8 +123,8 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'The coldest and warmest water there is without ice or a kettle.',
     fields: [
       name('Such as “kitchen tap”.'),
-      number('coldestCelsius', 'Coldest', '°C', celsius),
-      number('warmestCelsius', 'Warmest', '°C', celsius),
+      temperature('coldestCelsius', 'Coldest'),
+      temperature('warmestCelsius', 'Warmest'),
     ],
   },
   {

@@ -2,12 +2,14 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { FieldRow } from '@/app/kit/field-row.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
+import type { TemperatureUnit } from '@/app/kit/temperature-words.ts'
 import { TextField } from '@/app/kit/text-field.tsx'
 import type { Draft } from '@/app/kit/use-draft.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import styles from './kitchen.module.css'
 import { fieldProblem, kitchenEntry } from './kitchen-entry.ts'
 import type { KitchenChapter } from './kitchen-fields.ts'
+import { fieldIn } from './temperature-fields.ts'
 
 interface KitchenFormProps {
   chapter: KitchenChapter
@@ -15,15 +17,18 @@ interface KitchenFormProps {
   id: string
   draft: Draft
   others: readonly KitchenThing[]
+  /** What temperatures are typed in, from the moment the entry was opened. */
+  unit: TemperatureUnit
   onKeep: (thing: KitchenThing) => Promise<void>
   onCancel: () => void
 }
 
 /** The fields of one kitchen entry. What is typed stays as a draft until it is kept or left. */
-export function KitchenForm({ chapter, id, draft, others, onKeep, onCancel }: KitchenFormProps) {
+export function KitchenForm(props: KitchenFormProps) {
+  const { chapter, id, draft, others, unit, onKeep, onCancel } = props
   const [problems, setProblems] = useState<Record<string, string>>({})
   const keep = async () => {
-    const entry = kitchenEntry(chapter, id, draft.values, others)
+    const entry = kitchenEntry(chapter, id, draft.values, others, unit)
     if (!entry.ok) {
       setProblems(entry.problems)
       return
@@ -44,33 +49,35 @@ export function KitchenForm({ chapter, id, draft, others, onKeep, onCancel }: Ki
       noValidate
     >
       <FieldRow>
-        {chapter.fields.map((field, index) =>
-          field.type === 'number' ? (
-            <NumberField
-              key={field.key}
-              label={field.required ? field.label : `${field.label} (if known)`}
-              {...(field.unit ? { unit: field.unit } : {})}
-              {...(field.hint ? { hint: field.hint } : {})}
-              value={null}
-              onValue={() => undefined}
-              check={(value) => fieldProblem(field, String(value))}
-              text={textOf(field.key)}
-              onText={(text) => type(field.key, text)}
-              problem={problems[field.key]}
-            />
-          ) : (
-            <TextField
-              key={field.key}
-              label={field.label}
-              {...(field.hint ? { hint: field.hint } : {})}
-              value={textOf(field.key)}
-              onValue={(text) => type(field.key, text)}
-              maxLength={field.key === 'initials' ? 12 : 200}
-              problem={problems[field.key]}
-              autoFocus={index === 0 && textOf(field.key) === ''}
-            />
-          ),
-        )}
+        {chapter.fields
+          .map((each) => fieldIn(each, unit))
+          .map((field, index) =>
+            field.type === 'number' ? (
+              <NumberField
+                key={field.key}
+                label={field.required ? field.label : `${field.label} (if known)`}
+                {...(field.unit ? { unit: field.unit } : {})}
+                {...(field.hint ? { hint: field.hint } : {})}
+                value={null}
+                onValue={() => undefined}
+                check={(value) => fieldProblem(field, String(value))}
+                text={textOf(field.key)}
+                onText={(text) => type(field.key, text)}
+                problem={problems[field.key]}
+              />
+            ) : (
+              <TextField
+                key={field.key}
+                label={field.label}
+                {...(field.hint ? { hint: field.hint } : {})}
+                value={textOf(field.key)}
+                onValue={(text) => type(field.key, text)}
+                maxLength={field.key === 'initials' ? 12 : 200}
+                problem={problems[field.key]}
+                autoFocus={index === 0 && textOf(field.key) === ''}
+              />
+            ),
+          )}
         <TextField
           label="Note (if any)"
           value={textOf('note')}

@@ -1,12 +1,16 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import { ErrorNote } from '@/app/kit/error-note.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
 import { Toast } from '@/app/kit/toast.tsx'
 import { useDraft } from '@/app/kit/use-draft.ts'
 import { useServices } from '@/app/services/services.ts'
+import { teachingTrials } from '@/app/services/teaching-trials.ts'
+import { useLearned } from '@/app/worker/use-learned.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import { EraseTaster } from './erase-taster.tsx'
 import styles from './kitchen.module.css'
@@ -14,9 +18,12 @@ import { KitchenChapterList } from './kitchen-chapter.tsx'
 import { typedFrom } from './kitchen-entry.ts'
 import { kitchenChapters } from './kitchen-fields.ts'
 import { KitchenForm } from './kitchen-form.tsx'
+import { LearnedOfChapter, workOfMixer } from './learned-of-chapter.tsx'
+import { LearnedWork } from './learned-work.tsx'
+import { TemperatureSetting } from './temperature-setting.tsx'
 import { thingWords } from './thing-words.ts'
 
-/** What the baker has: entered once, used by every trial. */
+/** What the baker has and what was learned of it: entered once, used by every trial. */
 export function KitchenPlace() {
   const { notebook, newId } = useServices()
   const kitchen = useLiveQuery(() => notebook.kitchen(), [notebook])
@@ -25,6 +32,13 @@ export function KitchenPlace() {
     save: (values) => notebook.keepDraft('kitchen', values),
     drop: () => notebook.dropDraft('kitchen'),
   })
+  const unit = useTemperatureUnit()
+  const trials = useLiveQuery(() => teachingTrials(notebook), [notebook])
+  const learned = useLearned(trials)
+  const questions = useMemo(
+    () => new Map(trials?.map((whole) => [whole.trial.id, planInForce(whole).question])),
+    [trials],
+  )
   const [removed, setRemoved] = useState<KitchenThing | null>(null)
   const [inUse, setInUse] = useState<KitchenThing | null>(null)
   const [erasing, setErasing] = useState<KitchenThing | null>(null)
@@ -53,9 +67,12 @@ export function KitchenPlace() {
           key={chapter.kind}
           chapter={chapter}
           things={kitchen.filter((thing) => thing.kind === chapter.kind)}
-          onAdd={() => draft.setAll({ formKind: chapter.kind, formId: newId() })}
+          onAdd={() => draft.setAll({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
           onChange={(thing) =>
-            draft.setAll({ ...typedFrom(thing), formKind: thing.kind, formId: thing.id })
+            draft.setAll({
+              ...typedFrom(chapter, thing, unit),
+              ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
+            })
           }
           onRemove={remove}
           onErase={setErasing}
@@ -68,6 +85,13 @@ export function KitchenPlace() {
               </ErrorNote>
             ) : null
           }
+          learnedOf={(thing) => {
+            const work = thing.kind === 'mixer' ? workOfMixer(learned, thing) : undefined
+            return thing.kind === 'mixer' && work ? (
+              <LearnedWork work={work} mixer={thing} name={thing.name} questions={questions} />
+            ) : null
+          }}
+          learned={<LearnedOfChapter {...{ kind: chapter.kind, kitchen, learned, questions }} />}
           form={
             draft.values.formKind === chapter.kind && draft.values.formId ? (
               <KitchenForm
@@ -76,6 +100,7 @@ export function KitchenPlace() {
                 id={draft.values.formId}
                 draft={draft}
                 others={kitchen}
+                unit={draft.values.formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'}
                 onKeep={async (thing) => {
                   await notebook.keepKitchenThing(thing)
                   draft.clear()
@@ -86,6 +111,7 @@ export function KitchenPlace() {
           }
         />
       ))}
+      <TemperatureSetting />
       <EraseTaster taster={erasing} onClose={() => setErasing(null)} />
       {removed ? (
         <Toast

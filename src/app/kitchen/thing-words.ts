@@ -1,7 +1,18 @@
+import {
+  degreeSign,
+  shownDegrees,
+  shownSteps,
+  type TemperatureUnit,
+} from '@/app/kit/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 
-/** An entry in the list: what it is called, and its figures in one line. */
-export function thingWords(thing: KitchenThing): { title: string; facts: string } {
+/** An entry in the list: what it is called, and its figures in one line, temperatures in the person's unit. */
+export function thingWords(
+  thing: KitchenThing,
+  unit: TemperatureUnit = 'celsius',
+): { title: string; facts: string } {
+  const sign = degreeSign(unit)
+  const degrees = (celsius: number) => shownDegrees(celsius, unit)
   const facts = (parts: (string | false | undefined)[]) => parts.filter(Boolean).join(', ')
   switch (thing.kind) {
     case 'scale':
@@ -15,13 +26,16 @@ export function thingWords(thing: KitchenThing): { title: string; facts: string 
         facts: thing.erasedAt ? 'scores kept without a name' : '',
       }
     case 'thermometer':
-      return { title: thing.name, facts: `good to ±${thing.spreadCelsius} °C` }
+      return {
+        title: thing.name,
+        facts: `good to ±${shownSteps(thing.spreadCelsius, unit)} ${sign}`,
+      }
     case 'oven':
       return {
         title: thing.name,
         facts: facts([
           thing.places === 1 ? 'one piece at once' : `${thing.places} pieces at once`,
-          thing.maxCelsius !== undefined && `up to ${thing.maxCelsius} °C`,
+          thing.maxCelsius !== undefined && `up to ${degrees(thing.maxCelsius)} ${sign}`,
         ]),
       }
     case 'mixer':
@@ -38,15 +52,15 @@ export function thingWords(thing: KitchenThing): { title: string; facts: string 
       return {
         title: thing.name,
         facts: facts([
-          `${thing.celsius} °C`,
+          `${degrees(thing.celsius)} ${sign}`,
           thing.places !== undefined && `${thing.places} tubs`,
-          thing.freezerCelsius !== undefined && `freezer ${thing.freezerCelsius} °C`,
+          thing.freezerCelsius !== undefined && `freezer ${degrees(thing.freezerCelsius)} ${sign}`,
         ]),
       }
     case 'tap':
       return {
         title: thing.name,
-        facts: `${thing.coldestCelsius} to ${thing.warmestCelsius} °C`,
+        facts: `${degrees(thing.coldestCelsius)} to ${degrees(thing.warmestCelsius)} ${sign}`,
       }
     case 'flour':
       return {

@@ -3,7 +3,8 @@ import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import {
-  factorKey,
+  type FactorScale,
+  factorScale,
   loggedMixes,
   type MixedBy,
   mixedByOf,
@@ -21,8 +22,8 @@ export type MixerWork = {
       ok: true
       /** Trials whose doughs it rests on. */
       trialIds: string[]
-      /** The kind of factor that the slope is along; null without a slope. */
-      factor: string | null
+      /** The factor that the slope is along; null without a slope. */
+      factor: FactorScale | null
     } & LearnedWork)
   | { ok: false; reason: 'no-logged-mix' }
 )
@@ -50,12 +51,12 @@ function workOfWay(mixedBy: MixedBy, doughs: readonly TrialMix[]): MixerWork {
     reason,
     batches: reasons.filter((each) => each === reason).length,
   }))
-  const factors = [...new Set(told.map((one) => one.factor))]
+  const factors = new Set(told.map((one) => one.factor.key))
   const learned = learnMixingWork(
-    told.map(({ mix }) => (factors.length === 1 ? mix : { ...mix, level: null })),
+    told.map(({ mix }) => (factors.size === 1 ? mix : { ...mix, level: null })),
   )
   if (!learned.ok) return { mixedBy, untold, ok: false, reason: learned.reason }
-  const factor = learned.slope ? (factors[0] ?? null) : null
+  const factor = learned.slope ? (told[0]?.factor ?? null) : null
   const trialIds = [...new Set(told.map(({ trialId }) => trialId))]
   return { mixedBy, untold, ...learned, trialIds, factor }
 }
@@ -73,7 +74,7 @@ export function workForPlan(
   const work = learned.find(({ mixedBy }) => wayKey(mixedBy) === way)
   if (!work?.ok) return null
   const { kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds } = work
-  const slope = work.factor === factorKey(plan) ? work.slope : null
+  const slope = work.factor?.key === factorScale(plan).key ? work.slope : null
   return { kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds, slope }
 }
 

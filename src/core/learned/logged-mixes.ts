@@ -26,8 +26,15 @@ export type UntoldReason =
   | 'water-not-read'
   | 'cannot-be-weighed'
 
+/** The scale that a trial's levels stand on: `key` agrees where two trials' levels do. */
+export interface FactorScale {
+  key: string
+  name: string
+  unitOfMeasure: string
+}
+
 export type TrialMix = { trialId: string; mixedBy: MixedBy } & (
-  | { ok: true; factor: string; mix: LoggedMix }
+  | { ok: true; factor: FactorScale; mix: LoggedMix }
   | { ok: false; reason: UntoldReason }
 )
 
@@ -48,11 +55,12 @@ export function mixedByOf(plan: Plan, kitchen: WholeTrial['kitchen']): MixedBy {
   return { by: machine ? 'machine' : 'hand' }
 }
 
-/** What must agree for two trials' levels to stand on one scale: the kind of factor and its unit, for free ones the name. */
-export function factorKey({ factor }: Pick<Plan, 'factor'>): string {
+/** A plan's scale: the kind of factor and its unit must agree, for free kinds the name as well. */
+export function factorScale({ factor }: Pick<Plan, 'factor'>): FactorScale {
   const { acts, name, unitOfMeasure } = factor
   const free = acts.on === 'own' || acts.on === 'ingredient' || acts.on === 'flour-share'
-  return `${acts.on}/${unitOfMeasure}/${free ? name.trim().toLowerCase() : ''}`
+  const key = `${acts.on}/${unitOfMeasure}/${free ? name.trim().toLowerCase() : ''}`
+  return { key, name, unitOfMeasure }
 }
 
 function mixesOfSession(whole: WholeTrial, session: Session): TrialMix[] {
@@ -75,7 +83,7 @@ function mixesOfSession(whole: WholeTrial, session: Session): TrialMix[] {
     const level = plan.levels.find(({ id }) => id === batch.levelId)?.value ?? null
     const { waterCelsius, doughCelsius } = read
     const mix = { bodies, waterCelsius, doughCelsius, level }
-    return { ...said, ok: true, factor: factorKey(plan), mix }
+    return { ...said, ok: true, factor: factorScale(plan), mix }
   })
 }
 

@@ -12,3 +12,8 @@ export function fahrenheitFromCelsius(celsius: number): number {
 export function celsiusDifferenceFromFahrenheit(difference: number): number {
   return (difference * 5) / 9
 }
+
+/** A difference of temperatures in Celsius steps, in Fahrenheit steps: no offset of 32. */
+export function fahrenheitDifferenceFromCelsius(difference: number): number {
+  return (difference * 9) / 5
+}

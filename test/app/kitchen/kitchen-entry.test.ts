@@ -12,7 +12,8 @@ function chapterOf(kind: KitchenKind) {
 
 for (const thing of wholeTrialOf().kitchen)
   test(`changing nothing of ${thing.kind} ${thing.id} keeps it as it was`, () => {
-    expect(kitchenEntry(chapterOf(thing.kind), thing.id, typedFrom(thing), [])).toEqual({
+    const chapter = chapterOf(thing.kind)
+    expect(kitchenEntry(chapter, thing.id, typedFrom(chapter, thing), [])).toEqual({
       ok: true,
       thing,
     })
@@ -56,4 +57,32 @@ test('two tasters cannot share initials, whatever their case', () => {
     problems: { initials: expect.any(String) },
   })
   expect(kitchenEntry(chapterOf('taster'), 'one', { initials: 'RV' }, others).ok).toBe(true)
+})
+
+// 41 °F = 5 °C, 0 °F = −17.78 °C to a hundredth; a spread of 0.9 °F is half a degree Celsius.
+test('temperatures typed in °F are kept in °C, differences without the offset', () => {
+  const fridge = { name: 'Fridge', celsius: '41', freezerCelsius: '0 °F' }
+  expect(kitchenEntry(chapterOf('fridge'), 'f', fridge, [], 'fahrenheit')).toMatchObject({
+    ok: true,
+    thing: { celsius: 5, freezerCelsius: -17.78 },
+  })
+  const probe = { name: 'Probe', spreadCelsius: '0.9' }
+  expect(kitchenEntry(chapterOf('thermometer'), 'p', probe, [], 'fahrenheit')).toMatchObject({
+    ok: true,
+    thing: { spreadCelsius: 0.5 },
+  })
+})
+
+test('a bound is said in the unit that was typed', () => {
+  const typed = { name: 'Fridge', celsius: '2000' }
+  const entry = kitchenEntry(chapterOf('fridge'), 'f', typed, [], 'fahrenheit')
+  // 700 °C = 1292 °F.
+  expect(entry).toEqual({ ok: false, problems: { celsius: 'Not above 1292 °F.' } })
+})
+
+test('changing nothing in °F keeps what was typed in °F', () => {
+  const typed = { name: 'Tap', coldestCelsius: '52.3', warmestCelsius: '118' }
+  const entry = kitchenEntry(chapterOf('tap'), 't', typed, [], 'fahrenheit')
+  if (!entry.ok) throw new Error('the tap can stand')
+  expect(typedFrom(chapterOf('tap'), entry.thing, 'fahrenheit')).toEqual(typed)
 })
