@@ -19,7 +19,8 @@ const samples = [/flatbread/, /focaccia/, /salt/]
 for (const { width, colorScheme } of looks)
   test(`every place of every sample at ${width} px, ${colorScheme}: it fits, has no fault axe knows, and calls nobody`, async () => {
     const { page, troubles } = await visit(browser, baseUrl, {
-      viewport: { width, height: 800 },
+      // Tall, so that what merely lies under the bench's foot until it is scrolled clear is not taken for covered.
+      viewport: { width, height: 3200 },
       colorScheme,
     })
     for (const sample of samples) {

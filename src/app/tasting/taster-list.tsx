@@ -22,9 +22,9 @@ export function TasterList() {
       hideCaption
       rowHead="Taster"
       columns={[
-        { key: 'presence', head: '', align: 'text' },
+        { key: 'presence', head: 'Here', align: 'text' },
         { key: 'sealed', head: 'Sealed', align: 'figure' },
-        { key: 'change', head: '', align: 'text' },
+        { key: 'change', head: 'Mark', align: 'text' },
       ]}
       rows={state.tasters.map((taster) => ({
         key: taster.tasterId,

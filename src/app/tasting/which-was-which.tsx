@@ -27,7 +27,7 @@ export function WhichWasWhich() {
         cells: [
           <LevelTab key="tab" levels={plan.levels} levelId={level.id} letter={letter} />,
           levelText(level, plan.factor.unitOfMeasure),
-          flight === null ? 'warm-up' : session.dealt.flights.length > 1 ? `flight ${flight}` : '',
+          flight === null ? 'warm-up' : String(flight),
         ],
       },
     ]
@@ -42,7 +42,7 @@ export function WhichWasWhich() {
         columns={[
           { key: 'dough', head: 'Dough', align: 'text' },
           { key: 'level', head: plan.factor.name, align: 'text' },
-          { key: 'flight', head: '', align: 'text' },
+          { key: 'flight', head: 'Flight', align: 'text' },
         ]}
         rows={rows}
       />
