@@ -4,6 +4,7 @@ import { asFailure } from './as-failure.ts'
 import { beginSession } from './begin-session.ts'
 import { changeSettings } from './change-settings.ts'
 import { createTrial } from './create-trial.ts'
+import { keepAnswer } from './keep-answer.ts'
 import { keepDraft } from './keep-draft.ts'
 import { eraseTaster, keepKitchenThing, removeKitchenThing } from './keep-kitchen.ts'
 import { keepPlan } from './keep-plan.ts'
@@ -60,6 +61,7 @@ export function createNotebook(
     }),
     logAll: tell((events) => logEvents(store, services, events)),
     sealBallot: tell((ballot) => sealBallot(store, services, ballot)),
+    keepAnswer: tell((id, revision, answer) => keepAnswer(store, id, revision, answer)),
     archive: tell((id, away) => putAway(store, id, 'archivedAt', away ? now() : undefined)),
     bin: tell((id, away) => putAway(store, id, 'binnedAt', away ? now() : undefined)),
     erase: tell((trialId) => eraseTrial(store, trialId)),

@@ -54,6 +54,8 @@ export interface Notebook {
   /** Several events of one press, all or none. */
   logAll(events: NewEvent[]): Promise<Event[]>
   sealBallot(ballot: NewBallot): Promise<Ballot>
+  /** Writes the answer beside the trial in the home list; one found at another revision, or under seal, is not taken. */
+  keepAnswer(trialId: string, revision: number, answer: string): Promise<void>
   archive(trialId: string, archived: boolean): Promise<void>
   /** Into the bin and out of it; `erase` is the only true deletion. */
   bin(trialId: string, binned: boolean): Promise<void>

@@ -14,6 +14,8 @@ export const summaryShape = z.strictObject({
   stage: z.enum(['planning', 'working', 'tasting', 'sealed', 'answered']),
   /** While a session's codes are kept: then nothing of it may name a level. */
   sealed: z.boolean(),
+  /** The answer in words, as it was found at this very revision; nothing else ever stands here. */
+  answer: z.exactOptional(z.string().check(z.minLength(1), z.maxLength(2000))),
   sessionsDone: wholeShape,
   plannedSessions: wholeShape,
   lastAt: atShape,

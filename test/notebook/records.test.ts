@@ -4,6 +4,7 @@ import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { NewBallot, NewEvent } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { begun } from '../trial-of/made-up-day.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
@@ -123,6 +124,30 @@ describe('the home list', () => {
     const again = notebookOf(name)
     expect(await again.summaries()).toEqual(before)
     expect(await store.summaries.toArray()).toEqual(before)
+  })
+
+  test('N40: an answer stands beside its trial until the trial changes', async () => {
+    const notebook = await notebookWithTrial()
+    const answer = async () => (await notebook.summaries())[0]?.answer
+    await notebook.keepAnswer('trial-1', 39, 'Found too early.')
+    expect(await answer()).toBeUndefined()
+    await notebook.keepAnswer('trial-1', 40, 'These pieces lean.')
+    expect(await answer()).toBe('These pieces lean.')
+    await notebook.keepAnswer('no-such-trial', 40, 'Of nothing.')
+    await notebook.log(note)
+    expect(await answer()).toBeUndefined()
+    await notebook.keepAnswer('trial-1', 40, 'These pieces lean.')
+    expect(await answer()).toBeUndefined()
+  })
+
+  test('N40: nothing is kept beside a sealed trial', async () => {
+    const whole = wholeTrialOf()
+    const events = whole.events.filter(({ kind }) => kind !== 'unsealed')
+    const notebook = notebookOf()
+    await notebook.importTrial(writeTrialFile({ ...whole, events }))
+    expect((await notebook.summaries())[0]?.sealed).toBe(true)
+    await notebook.keepAnswer('trial-1', 40, 'These pieces lean.')
+    expect((await notebook.summaries())[0]?.answer).toBeUndefined()
   })
 
   test('N5: newest work first, archived and binned left out unless asked for', async () => {

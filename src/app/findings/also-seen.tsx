@@ -1,31 +1,32 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
-import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { alsoSeen } from '@/core/wording/also-seen.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import styles from './findings.module.css'
 import { Fold } from './fold.tsx'
+import { Ladder } from './ladder.tsx'
+import { SmallMultiples } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
 import { PairsPart } from './pairs-part.tsx'
 import { ResponsePart } from './response-part.tsx'
 import { sayMean } from './say-mean.ts'
-
-const SmallMultiples = lazy(async () => ({
-  default: (await import('@/app/charts/small-multiples.tsx')).SmallMultiples,
-}))
+import { Saying } from './saying.tsx'
+import type { Subject } from './subject.ts'
+import { TasterPart } from './taster-part.tsx'
+import { TooMuchPart } from './too-much-part.tsx'
+import { WhenNear } from './when-near.tsx'
 
 interface AlsoSeenProps {
-  whole: WholeTrial
+  subject: Subject
   answer: FindingsAnswer
-  letters: ReadonlyMap<string, string>
 }
 
 /** The other responses: all on one axis, a sentence each, and the whole of each behind a fold. */
-export function AlsoSeen({ whole, answer, letters }: AlsoSeenProps) {
+export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
   const { scores, findings } = answer
   const unit = findings.factor.unitOfMeasure
   const naming = { factor: findings.factor, unit: findings.unit }
@@ -36,26 +37,57 @@ export function AlsoSeen({ whole, answer, letters }: AlsoSeenProps) {
   }))
   return (
     <Section title="Also seen">
-      <ChartFrame
-        title="Everything recorded, on the rail’s axis"
-        picture={
-          <Suspense fallback={<ChartWaiting heightPixels={drawn.length * 150} />}>
-            <SmallMultiples multiples={drawn} />
-          </Suspense>
-        }
-        table={findings.responses.map((found, index) => (
-          <LevelsTable key={found.name} answer={answer} index={index} />
-        ))}
-      />
+      <div className={styles.underRail}>
+        <ChartFrame
+          title="Everything recorded, on the rail’s axis"
+          picture={
+            <WhenNear heightPixels={drawn.length * 156}>
+              <Suspense fallback={<ChartWaiting heightPixels={drawn.length * 156} />}>
+                <SmallMultiples multiples={drawn} />
+              </Suspense>
+            </WhenNear>
+          }
+          table={findings.responses.map((found, index) => (
+            <LevelsTable key={found.name} answer={answer} index={index} />
+          ))}
+        />
+      </div>
       {findings.responses.slice(1).map((found, index) => (
         <div key={found.name} className={styles.stack}>
           <p>{alsoSeen(found, naming)}</p>
           <Fold title={`${found.name}, in full`}>
-            <ResponsePart whole={whole} answer={answer} index={index + 1} />
-            <PairsPart answer={answer} index={index + 1} letters={letters} />
+            <InFull subject={subject} answer={answer} index={index + 1} />
           </Fold>
         </div>
       ))}
     </Section>
+  )
+}
+
+interface InFullProps extends AlsoSeenProps {
+  index: number
+}
+
+/** Another response as fully as the main one: chart, rungs, pairs, its own best, and every taster's curve. */
+function InFull(props: InFullProps) {
+  const { answer, index } = props
+  const found = answer.findings.responses[index]
+  if (!found) return null
+  const naming = { factor: answer.findings.factor, unit: answer.findings.unit }
+  return (
+    <div className={styles.columns}>
+      <div className={styles.lead}>
+        <ResponsePart {...props} />
+      </div>
+      <div className={styles.beside}>
+        <Ladder found={found} naming={naming} />
+        <PairsPart {...props} />
+      </div>
+      <div className={styles.below}>
+        <Saying {...props} />
+        <TooMuchPart found={found} />
+        <TasterPart {...props} />
+      </div>
+    </div>
   )
 }

@@ -3,6 +3,7 @@ import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import type { Conclusion } from '@/core/findings/conclusion.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
@@ -12,71 +13,78 @@ import { nextStepText } from '@/core/wording/conclusion-text.ts'
 import { expectationSentence } from '@/core/wording/expectation-sentence.ts'
 import { Adopt } from './adopt.tsx'
 import styles from './findings.module.css'
-import { bestInside, confirmingPlan, narrowingPlan } from './follow-up-plan.ts'
+import { bestInside, confirmingPlan, mendingPlan, narrowingPlan } from './follow-up-plan.ts'
+import type { Subject } from './subject.ts'
 import { winnerAndRival } from './winner.ts'
 
 interface CarryOnProps {
-  whole: WholeTrial
+  subject: Subject
   answer: FindingsAnswer
 }
 
-/** What to do next, the most pressing first, each ready to go: a house formula, or a new plan that follows this trial. */
-export function CarryOn({ whole, answer }: CarryOnProps) {
+type Step = Conclusion['next'][number]
+
+/** What to do next, the most pressing first; of a trial each is ready to go, of a table it is advice. */
+export function CarryOn({ subject, answer }: CarryOnProps) {
+  const { conclusion, findings, scores } = answer
+  const { whole } = subject
+  return (
+    <Section title="Carry on">
+      {whole ? <p>{expectationSentence(conclusion, scores, findings)}</p> : null}
+      <div className={styles.steps}>
+        {conclusion.next.map((step, index) => (
+          <div key={step} className={styles.step}>
+            <p>{nextStepText(step).text}</p>
+            {whole ? (
+              <StepPress
+                whole={whole}
+                subject={subject}
+                answer={answer}
+                step={step}
+                kind={index === 0 ? 'primary' : 'plain'}
+              />
+            ) : null}
+          </div>
+        ))}
+      </div>
+    </Section>
+  )
+}
+
+interface StepPressProps extends CarryOnProps {
+  whole: WholeTrial
+  step: Step
+  kind: 'primary' | 'plain'
+}
+
+function StepPress({ whole, subject, answer, step, kind }: StepPressProps) {
   const { notebook, newId, now, zone } = useServices()
   const [, navigate] = useLocation()
   const plan = planInForce(whole)
-  const { conclusion, findings, scores } = answer
+  const { conclusion, findings } = answer
   const pair = winnerAndRival(plan, findings)
+  if (step === 'adopt') return pair ? <Adopt plan={plan} level={pair.winner} kind={kind} /> : null
   const main = findings.responses[0]
   const shown = main && conclusion.rung ? main[conclusion.rung] : null
   const best = shown && isPresent(shown) && isPresent(shown.best) ? bestInside(shown.best) : null
-
-  const begin = async (how: Follows['how'], next: Plan) => {
+  const follows: Record<Exclude<Step, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
+    mend: { how: 'repeats', next: mendingPlan(plan, subject.fairness) },
+    confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
+    narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, newId) },
+    repeat: { how: 'repeats', next: plan },
+  }
+  const follow = follows[step]
+  if (!follow) return null
+  const begin = async () => {
     const trialId = await notebook.createTrial(
-      { ...next, id: newId(), trialId: newId(), at: now(), zone, accepted: [] },
-      { follows: { trialId: whole.trial.id, how }, note: whole.trial.note },
+      { ...follow.next, id: newId(), trialId: newId(), at: now(), zone, accepted: [] },
+      { follows: { trialId: whole.trial.id, how: follow.how }, note: whole.trial.note },
     )
     navigate(`/trial/${trialId}/plan`)
   }
-
   return (
-    <Section title="Carry on">
-      <p>{expectationSentence(conclusion, scores, findings)}</p>
-      <div className={styles.steps}>
-        {conclusion.next.map((step, index) => {
-          const { title, text } = nextStepText(step)
-          const kind = index === 0 ? 'primary' : 'plain'
-          return (
-            <div key={step} className={styles.stack}>
-              <p>{text}</p>
-              {step === 'adopt' && pair ? (
-                <Adopt plan={plan} level={pair.winner} kind={kind} />
-              ) : null}
-              {step === 'confirm' && pair ? (
-                <Button
-                  kind={kind}
-                  onPress={() => begin('confirms', confirmingPlan(plan, pair.winner, pair.rival))}
-                >
-                  {title}
-                </Button>
-              ) : null}
-              {step === 'narrow' && best !== null ? (
-                <Button
-                  kind={kind}
-                  onPress={() => begin('narrows', narrowingPlan(plan, best, newId))}
-                >
-                  {title}
-                </Button>
-              ) : null}
-              {step === 'repeat' ? (
-                <Button kind={kind} onPress={() => begin('repeats', plan)}>
-                  {title}
-                </Button>
-              ) : null}
-            </div>
-          )
-        })}
-      </div>
-    </Section>
+    <Button kind={kind} onPress={begin}>
+      {nextStepText(step).title}
+    </Button>
   )
 }

@@ -59,9 +59,9 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
           ]}
           rows={scores.ease.map((ease) => ({
             key: String(ease.level),
-            head: levelNameText(ease.level, scores.factor.unitOfMeasure),
+            head: unbroken(levelNameText(ease.level, scores.factor.unitOfMeasure)),
             cells: [
-              asGood(ease.level),
+              unbroken(asGood(ease.level)),
               `${ease.failures} of ${ease.pieces}`,
               ease.handsSeconds === null ? '–' : durationText(ease.handsSeconds),
               ease.handling === null ? '–' : decimalText(ease.handling, 1),
@@ -72,4 +72,9 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
       <Method topics={['easiest', 'handling']} />
     </Section>
   )
+}
+
+/** Short cells of a narrow table stay on one line. */
+function unbroken(text: string): string {
+  return text.replaceAll(' ', '\u00a0')
 }

@@ -1,5 +1,5 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useMemo } from 'react'
+import { useEffect, useMemo } from 'react'
 import { EmptyState } from '@/app/kit/empty-state.tsx'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
@@ -7,16 +7,23 @@ import { Progress } from '@/app/kit/progress.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
 import { FindingsPage } from './findings-page.tsx'
+import { fetchCharts } from './lazy-charts.ts'
 import { LookFirst } from './look-first.tsx'
 import { mustSayLook } from './must-say-look.ts'
+import { subjectOfTrial } from './subject.ts'
 
 /** The Findings place of a trial: sealed, nothing yet, a look before the end, or what the data support. */
 export function FindingsPlace({ trialId }: { trialId: string }) {
   const { notebook } = useServices()
   const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
   const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
+  const subject = useMemo(
+    () => (whole && scored?.ok ? subjectOfTrial(whole) : null),
+    [whole, scored],
+  )
+  useEffect(fetchCharts, [])
   if (!whole || !scored) return <Progress label="Opening the findings" done={null} />
-  if (!scored.ok)
+  if (!scored.ok || !subject)
     return (
       <>
         <PageHeading>Findings</PageHeading>
@@ -58,7 +65,7 @@ export function FindingsPlace({ trialId }: { trialId: string }) {
       {mustSayLook(whole) ? (
         <LookFirst whole={whole} />
       ) : (
-        <FindingsPage whole={whole} scores={scored.scores} />
+        <FindingsPage subject={subject} scores={scored.scores} />
       )}
     </>
   )

@@ -1,3 +1,6 @@
+import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
+import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import { isPress } from '@/core/fairness/remedy.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Best } from '@/core/findings/rung-shape.ts'
 import type { Level } from '@/core/trial/level.ts'
@@ -49,6 +52,15 @@ export function narrowingPlan(plan: Plan, best: number, newId: () => string): Pl
       (a, b) => (a.value ?? 0) - (b.value ?? 0),
     ),
   }
+}
+
+/** The plan that mends: the same once more, with the first remedy of every open item that one press can apply. */
+export function mendingPlan(plan: Plan, items: readonly FairnessItem[]): Plan {
+  const open = items.filter(({ severity }) => severity === 'fix')
+  return open.reduce((mended, { remedies }) => {
+    const remedy = remedies.find(isPress)
+    return remedy ? applyRemedy(mended, remedy) : mended
+  }, plan)
 }
 
 /** The place the best is narrowed around: the curve's top where it lies inside the range. */

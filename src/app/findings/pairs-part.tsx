@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { isPresent } from '@/core/findings/reason.ts'
@@ -8,21 +8,19 @@ import { shownRung } from '@/core/wording/answer-of-rung.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
+import { PairsChart } from './lazy-charts.ts'
 import { BlockTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
-
-const PairsChart = lazy(async () => ({
-  default: (await import('@/app/charts/pairs-chart.tsx')).PairsChart,
-}))
+import type { Subject } from './subject.ts'
 
 interface PairsPartProps {
+  subject: Subject
   answer: FindingsAnswer
   index: number
-  letters: ReadonlyMap<string, string>
 }
 
 /** Which levels differ: a picture of intervals against the margin, the same as tables, and the method. */
-export function PairsPart({ answer, index, letters }: PairsPartProps) {
+export function PairsPart({ subject, answer, index }: PairsPartProps) {
   const { scores, findings, curves } = answer
   const found = findings.responses[index]
   if (!found) return null
@@ -34,7 +32,12 @@ export function PairsPart({ answer, index, letters }: PairsPartProps) {
         <p>{reasonText(isPresent(found.factor) ? { reason: 'no-scores' } : found.factor)}</p>
       </Section>
     )
-  const block = pairsBlock({ scores, findings, curves, letters }, found, index, shown)
+  const block = pairsBlock(
+    { scores, findings, curves, letters: subject.letters },
+    found,
+    index,
+    shown,
+  )
   return (
     <Section title="Which differ">
       <ChartFrame

@@ -1,33 +1,32 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { bestSpan } from '@/core/figure/best-span.ts'
 import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/best-label.ts'
 import { chartAlt } from '@/core/wording/chart-alt.ts'
 import { rungTitle } from '@/core/wording/rung-text.ts'
-import { tasterName } from '@/core/wording/taster-name.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
+import { ResponseChart } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
 import { sayMean } from './say-mean.ts'
+import type { Subject } from './subject.ts'
 
-const ResponseChart = lazy(async () => ({
-  default: (await import('@/app/charts/response-chart.tsx')).ResponseChart,
-}))
+/** The chart's own height and its readout's line. */
+const responseChartPixels = 340 + 24
 
 interface ResponsePartProps {
-  whole: WholeTrial
+  subject: Subject
   answer: FindingsAnswer
   index: number
 }
 
 /** One response against the factor under the rail, all tasters or one, or the same as a table. */
-export function ResponsePart({ whole, answer, index }: ResponsePartProps) {
+export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
   const [tasterId, setTasterId] = useState('')
   const { scores, findings, curves } = answer
   const found = findings.responses[index]
@@ -39,7 +38,7 @@ export function ResponsePart({ whole, answer, index }: ResponsePartProps) {
   const span =
     shown !== null && isPresent(shown) && isPresent(shown.best) ? bestSpan(shown.best) : null
   const tasters = [...new Set(chart.points.flatMap((point) => point.tasterId ?? []))]
-  const options = tasters.map((id) => ({ value: id, label: tasterName(id, whole.kitchen) }))
+  const options = tasters.map((id) => ({ value: id, label: subject.nameOf(id) }))
   return (
     <ChartFrame
       title={`${found.name}${rung === null ? '' : `, means of ${rungTitle(rung).toLocaleLowerCase('en')}`}`}
@@ -55,7 +54,7 @@ export function ResponsePart({ whole, answer, index }: ResponsePartProps) {
         ) : null
       }
       picture={
-        <Suspense fallback={<ChartWaiting heightPixels={340} />}>
+        <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
           <ResponseChart
             chart={chart}
             fills={levelFills(axisLevels(scores.levels))}

@@ -12,18 +12,19 @@ import { bootstrapSentence } from '@/core/wording/bootstrap-sentence.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import styles from './findings.module.css'
 import { Method } from './method.tsx'
+import type { Subject } from './subject.ts'
 
 interface SayingProps {
+  subject: Subject
   answer: FindingsAnswer
   index: number
-  seed: number
 }
 
 /** Where the best lies, by curve and by drawing again; what freshness and order had to do with it. */
-export function Saying({ answer, index, seed }: SayingProps) {
+export function Saying({ subject, answer, index }: SayingProps) {
   const { scores, findings } = answer
   const found = findings.responses[index]
-  const bootstrap = useBootstrap(scores, index, seed)
+  const bootstrap = useBootstrap(scores, index, subject.seed)
   if (!found) return null
   const rung = shownRung(found)
   const shown = rung === null ? null : found[rung]

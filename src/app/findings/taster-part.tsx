@@ -1,35 +1,39 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
 import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
-import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { agreementSentence } from '@/core/wording/agreement-sentence.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
-import { tasterName } from '@/core/wording/taster-name.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
+import { TasterCharts } from './lazy-charts.ts'
 import { Method } from './method.tsx'
+import type { Subject } from './subject.ts'
+import { WhenNear } from './when-near.tsx'
 
-const TasterCharts = lazy(async () => ({
-  default: (await import('@/app/charts/taster-charts.tsx')).TasterCharts,
-}))
+interface TasterPartProps {
+  subject: Subject
+  answer: FindingsAnswer
+  index: number
+}
 
-/** Each taster's own curve for the main response: a mean can please nobody. */
-export function TasterPart({ whole, answer }: { whole: WholeTrial; answer: FindingsAnswer }) {
+/** Each taster's own curve for a response: a mean can please nobody. */
+export function TasterPart({ subject, answer, index }: TasterPartProps) {
   const { scores, findings } = answer
-  const found = findings.responses[0]
-  const response = scores.responses[0]
+  const found = findings.responses[index]
+  const response = scores.responses[index]
   if (!found || !response) return null
   const levels = axisLevels(scores.levels)
   const target = response.better.is === 'target' ? response.better.at : null
-  const curves = tasterCurves(levels, rowsOf(scores, 0), response.better.is, target)
+  const curves = tasterCurves(levels, rowsOf(scores, index), response.better.is, target)
   if (curves.length < 2) return null
   const unit = findings.factor.unitOfMeasure
-  const nameOf = (tasterId: string) => tasterName(tasterId, whole.kitchen)
+  const { nameOf } = subject
+  const heightPixels = Math.ceil(curves.length / 4) * 150
   const bestOf = ({ bestLevelId }: TasterCurve) => {
     const level = scores.levels.find(({ name }) => String(name) === bestLevelId)
     return level ? `best at ${levelNameText(level.name, unit)}` : 'no single best'
@@ -40,15 +44,17 @@ export function TasterPart({ whole, answer }: { whole: WholeTrial; answer: Findi
       <ChartFrame
         title={`${found.name}, a taster’s means at each level`}
         picture={
-          <Suspense fallback={<ChartWaiting heightPixels={300} />}>
-            <TasterCharts
-              curves={curves}
-              y={chartOfResponse(scores, 0, found, null, null).y}
-              fills={levelFills(levels)}
-              nameOf={nameOf}
-              say={bestOf}
-            />
-          </Suspense>
+          <WhenNear heightPixels={heightPixels}>
+            <Suspense fallback={<ChartWaiting heightPixels={heightPixels} />}>
+              <TasterCharts
+                curves={curves}
+                y={chartOfResponse(scores, index, found, null, null).y}
+                fills={levelFills(levels)}
+                nameOf={nameOf}
+                say={bestOf}
+              />
+            </Suspense>
+          </WhenNear>
         }
         table={
           <LedgerTable

@@ -5,9 +5,9 @@ import { levelNameText } from '@/core/wording/level-text.ts'
 import { decimalText, plainNumber } from '@/core/wording/number-text.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import styles from './findings.module.css'
-import type { Weights } from './findings-page.tsx'
 import { Fold } from './fold.tsx'
 import { Method } from './method.tsx'
+import type { Weights } from './weights.ts'
 
 interface TradeOffPartProps {
   answer: FindingsAnswer

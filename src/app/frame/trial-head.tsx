@@ -40,14 +40,16 @@ export function TrialHead({ whole, cover, placeName }: TrialHeadProps) {
       {cover.covered ? (
         <CoveredRail codes={cover.codes} />
       ) : plan.levels.length > 0 ? (
-        <LevelRail
-          levels={plan.levels}
-          factorName={plan.factor.name}
-          unitOfMeasure={plan.factor.unitOfMeasure}
-          letters={letters}
-          currentLevelId={levelId}
-          onPick={pick}
-        />
+        <div className={placeName === 'findings' ? styles.railBeside : ''}>
+          <LevelRail
+            levels={plan.levels}
+            factorName={plan.factor.name}
+            unitOfMeasure={plan.factor.unitOfMeasure}
+            letters={letters}
+            currentLevelId={levelId}
+            onPick={pick}
+          />
+        </div>
       ) : null}
     </section>
   )

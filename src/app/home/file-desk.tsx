@@ -4,6 +4,7 @@ import { Button } from '@/app/kit/button.tsx'
 import { Dialog } from '@/app/kit/dialog.tsx'
 import { ErrorNote } from '@/app/kit/error-note.tsx'
 import { FileButton } from '@/app/kit/file-button.tsx'
+import { LinkButton } from '@/app/kit/link-button.tsx'
 import { Notice } from '@/app/kit/notice.tsx'
 import { saveFile } from '@/app/kit/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
@@ -47,6 +48,7 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
         <FileButton accept=".json,application/json" multiple onFiles={reading.readIn}>
           Read in a trial file
         </FileButton>
+        <LinkButton href="#/scores">Import scores</LinkButton>
         <Button onPress={backUp}>Back up all</Button>
         <FileButton accept=".zip,application/zip" onFiles={restore}>
           Restore a backup

@@ -30,6 +30,9 @@ export function TrialLine(props: TrialMenuProps) {
           <b className={styles.stage}>{words}</b>
           {` · ${summary.sessionsDone} of ${summary.plannedSessions} ${summary.plannedSessions === 1 ? 'session' : 'sessions'} · ${dayText(summary.lastAt, now())}`}
         </p>
+        {summary.answer !== undefined && !summary.sealed ? (
+          <p className={styles.answer}>{summary.answer}</p>
+        ) : null}
       </div>
       <Suspense fallback={<div className={styles.picture} />}>
         <RailPicture summary={summary} />

@@ -7,6 +7,8 @@ import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
+import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
+import { toMend } from '@/core/fairness/in-turn.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
@@ -40,7 +42,8 @@ export function ReportPlace({ trialId }: { trialId: string }) {
 }
 
 function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
-  const found = useFindings(scores, whole.trial.seed, null, 0)
+  const open = useMemo(() => toMend(fairnessOfTrial(whole)), [whole])
+  const found = useFindings(scores, whole.trial.seed, null, open)
   if (found.state === 'working') return <Progress label="Writing the report" done={null} />
   if (found.state === 'failed')
     return (

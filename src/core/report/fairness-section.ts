@@ -11,7 +11,8 @@ export function fairnessSection(whole: WholeTrial): ReportSection {
   const items = fairnessOfTrial(whole)
   const open = items.filter(({ severity }) => severity !== 'fine')
   const fine = items.filter(({ severity }) => severity === 'fine')
-  const row = (item: FairnessItem) => {
+  const row = (found: FairnessItem) => {
+    const item = whole.sessions.length > 0 ? { ...found, when: 'after' as const } : found
     const { title, sentence, why } = fairnessText(item, plan)
     const weight = item.accepted ? 'Accepted' : severityText(item)
     return { term: title, text: `${weight}. ${sentence} ${why}` }

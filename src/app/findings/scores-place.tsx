@@ -1,0 +1,73 @@
+import { useCallback, useState } from 'react'
+import { FileButton } from '@/app/kit/file-button.tsx'
+import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Progress } from '@/app/kit/progress.tsx'
+import { useDraft } from '@/app/kit/use-draft.ts'
+import { useServices } from '@/app/services/services.ts'
+import { DropBox } from './drop-box.tsx'
+import styles from './findings.module.css'
+import { tableText } from './table-file.ts'
+import { TablePage } from './table-page.tsx'
+
+const draftKey = 'scores'
+
+/** A longer table is used and not kept: it would be written anew at every choice. */
+const longestKept = 4_000_000
+
+/** Scores from elsewhere: a table is chosen or dropped, its columns are named, and the findings stand over it. */
+export function ScoresPlace() {
+  const { notebook } = useServices()
+  const draft = useDraft({
+    load: () => notebook.draft(draftKey),
+    save: (values) => notebook.keepDraft(draftKey, values),
+    drop: () => notebook.dropDraft(draftKey),
+  })
+  const [long, setLong] = useState<string | null>(null)
+  const { setAll } = draft
+  const take = useCallback(
+    async ([file]: File[]) => {
+      if (!file) return
+      const text = await tableText(file)
+      const kept = text.length <= longestKept
+      setLong(kept ? null : text)
+      setAll({ name: file.name, ...(kept ? { text } : {}) })
+    },
+    [setAll],
+  )
+  if (!draft.ready) return <Progress label="Opening the table" done={null} />
+  const { name = '', text = long, ...choices } = draft.values
+  return (
+    <DropBox onFiles={take}>
+      <PageHeading>Scores from elsewhere</PageHeading>
+      {text === null ? (
+        <div className={styles.stack}>
+          <p className={styles.words}>
+            A table kept in a spreadsheet, saved as CSV: one row for each session, flight, level and
+            taster, headings in the first row, and a column of numbers for each response. It stays
+            on this device. Choose it, or drop it here.
+          </p>
+          <FileButton kind="primary" accept=".csv,.tsv,.txt,text/csv" onFiles={take}>
+            Choose a table
+          </FileButton>
+        </div>
+      ) : (
+        <TablePage
+          name={name}
+          text={text}
+          choices={choices}
+          onChoices={(next) => setAll({ name, ...(long === null ? { text } : {}), ...next })}
+          onClose={() => {
+            setLong(null)
+            draft.clear()
+          }}
+          another={
+            <FileButton accept=".csv,.tsv,.txt,text/csv" onFiles={take}>
+              Choose another table
+            </FileButton>
+          }
+          unkept={long !== null}
+        />
+      )}
+    </DropBox>
+  )
+}

@@ -1,0 +1,35 @@
+import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
+import { lettersByName } from '@/core/report/letters-of.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { tasterName } from '@/core/wording/taster-name.ts'
+
+/** What findings are about besides their scores: a trial with its log, or a table from elsewhere that has none. */
+export interface Subject {
+  whole: WholeTrial | null
+  /** Where draws start from. */
+  seed: number
+  /** Letters of the levels by name, where every session dealt the same. */
+  letters: ReadonlyMap<string, string>
+  fairness: readonly FairnessItem[]
+  nameOf: (taster: string) => string
+}
+
+export function subjectOfTrial(whole: WholeTrial): Subject {
+  return {
+    whole,
+    seed: whole.trial.seed,
+    letters: lettersByName(whole),
+    fairness: fairnessOfTrial(whole),
+    nameOf: (tasterId) => tasterName(tasterId, whole.kitchen),
+  }
+}
+
+/** A table has no seed of its own: every one starts from 1, as on the command line. */
+export const subjectOfTable: Subject = {
+  whole: null,
+  seed: 1,
+  letters: new Map(),
+  fairness: [],
+  nameOf: (taster) => taster,
+}

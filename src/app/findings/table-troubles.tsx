@@ -1,0 +1,64 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/button.tsx'
+import { ErrorNote } from '@/app/kit/error-note.tsx'
+import { Notice } from '@/app/kit/notice.tsx'
+import { TextField } from '@/app/kit/text-field.tsx'
+import type { CsvTrouble } from '@/core/findings/csv-trouble.ts'
+import type { WideOffer } from '@/core/findings/csv-wide.ts'
+import { csvTroubleText, wideOfferText } from '@/core/wording/csv-trouble-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/list-text.ts'
+import styles from './findings.module.css'
+
+interface TableTroublesProps {
+  troubles: readonly CsvTrouble[]
+  wide: WideOffer | null
+  onTurn: (response: string) => void
+}
+
+const mostShown = 40
+
+/** Everything that keeps the table from being read, by row and column, all at once; and the way out of a wide one. */
+export function TableTroubles({ troubles, wide, onTurn }: TableTroublesProps) {
+  const shown = troubles.slice(0, mostShown)
+  return (
+    <>
+      {wide ? <Turn wide={wide} onTurn={onTurn} /> : null}
+      <ErrorNote
+        title={`${asSentenceStart(countText(troubles.length, 'thing'))} to mend before it can be read`}
+      >
+        <ul className={styles.plainList}>
+          {shown.map((trouble) => (
+            <li key={`${trouble.reason} ${trouble.row} ${trouble.column} ${trouble.text}`}>
+              {asSentenceStart(csvTroubleText(trouble))}
+            </li>
+          ))}
+        </ul>
+        {troubles.length > shown.length ? (
+          <p>And {countText(troubles.length - shown.length, 'more', 'more')}.</p>
+        ) : null}
+      </ErrorNote>
+    </>
+  )
+}
+
+function Turn({ wide, onTurn }: { wide: WideOffer; onTurn: (response: string) => void }) {
+  const [response, setResponse] = useState('Liking')
+  const problem = response.trim() === '' ? 'Say what the scores are of.' : undefined
+  return (
+    <Notice kind="know" title="One column a level?">
+      <div className={styles.stack}>
+        <p>{wideOfferText(wide)}</p>
+        <TextField
+          label="What was scored"
+          value={response}
+          maxLength={80}
+          onValue={setResponse}
+          problem={problem}
+        />
+        <Button disabled={problem !== undefined} onPress={() => onTurn(response.trim())}>
+          Turn it into rows
+        </Button>
+      </div>
+    </Notice>
+  )
+}

@@ -1,0 +1,58 @@
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { Section } from '@/app/kit/section.tsx'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import { dropText, sharesText } from '@/core/wording/just-about-right-text.ts'
+import { decimalText } from '@/core/wording/number-text.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import styles from './findings.module.css'
+import { Method } from './method.tsx'
+import shares from './too-much-part.module.css'
+
+/** Too little, right and too much: the shares as a bar, and what each side cost this response. */
+export function TooMuchPart({ found }: { found: ResponseFindings }) {
+  if (found.justAboutRight.length === 0) return null
+  return (
+    <Section title="Too much or too little">
+      {found.justAboutRight.map((each) => (
+        <div key={each.response} className={styles.stack}>
+          <ChartFrame
+            title={each.response}
+            picture={
+              <div className={shares.bar} role="img" aria-label={sharesText(each)}>
+                {(['below', 'right', 'above'] as const).map((side) => (
+                  <span
+                    key={side}
+                    className={`${shares.part} ${shares[side]}`}
+                    style={{ flexGrow: each[side] }}
+                  />
+                ))}
+              </div>
+            }
+            table={
+              <LedgerTable
+                caption={`${each.response}: shares of all answers`}
+                hideCaption
+                rowHead="Answer"
+                columns={[{ key: 'share', head: 'Share', unit: '%' }]}
+                rows={(['below', 'right', 'above'] as const).map((side) => ({
+                  key: side,
+                  head: words[side],
+                  cells: [decimalText(each[side] * 100, 0)],
+                }))}
+              />
+            }
+          />
+          <p>{sharesText(each)}.</p>
+          <ul className={styles.plainList}>
+            {each.drops.map((drop) => (
+              <li key={drop.side}>{dropText(drop, found.name)}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
+      <Method topics={['justAboutRight']} />
+    </Section>
+  )
+}
+
+const words = { below: 'too little', right: 'just about right', above: 'too much' }
