@@ -5,8 +5,10 @@ import { leastWeighableGrams, type Weighing, weigh } from './weigh.ts'
 
 /** Mixed in surplus of what is dosed, for what sticks to the vessel (common practice). */
 export const overageShare = 0.1
-/** Each weighing of a shared dose is made large enough for this relative uncertainty, where the scales can. */
+/** A dose is made large enough for this relative uncertainty, where the scales can: its slip is each batch's own. */
 const wantedShare = 0.01
+/** The mix's own ingredient may be weighed less finely: its slip is the same for all batches and moves no level alone. */
+const wantedSharedShare = 0.025
 /** Carrier per part of the ingredient: the first that makes the smallest dose weighable is taken. */
 const dilutions = [4, 9, 19, 49, 99, 199, 499, 999] as const
 /** At most this share of a batch's own water (or flour) comes by way of the dose. */
@@ -112,7 +114,7 @@ function mixed(dose: SharedDose, asked: readonly DoseAsked[], scales: readonly S
   }
   const parts = carrierParts(asked, scales)
   const needed = asked.reduce((sum, { ingredientGrams }) => sum + ingredientGrams, 0)
-  const least = leastWeighableGrams(scales, wantedShare) ?? 0
+  const least = leastWeighableGrams(scales, wantedSharedShare) ?? 0
   const ingredient = weighUp(Math.max(needed * (1 + overageShare), least), scales)
   return { ingredient, carrier: weighUp(ingredient.grams * parts, scales) }
 }
