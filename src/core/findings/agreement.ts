@@ -21,23 +21,30 @@ export function agreementOf(
 ): Agreement[] {
   const scoresBy: number[][] = cells.tasters.map(() => [])
   for (const [row, y] of cells.y.entries()) scoresBy[cells.taster[row] as number]?.push(y)
+  const totals = names.map((_, level) => totalOf(means, level))
   return cells.tasters.map((taster, at) => ({
     taster,
-    correlation: correlationWithRest(means, at),
+    correlation: correlationWithRest(means[at] as (number | null)[], totals),
     best: bestLevel(means[at] as (number | null)[], names, better),
     sd: describe(scoresBy[at] as number[]).sd ?? absent('too-few-values'),
   }))
 }
 
-function correlationWithRest(means: TasterMeans, at: number): number | Absent {
-  const own = means[at] as (number | null)[]
+type Total = { sum: number; count: number }
+
+function totalOf(means: TasterMeans, level: number): Total {
+  const known = means.flatMap((row) => row[level] ?? [])
+  return { sum: known.reduce((sum, value) => sum + value, 0), count: known.length }
+}
+
+/** The mean of the others is what all gave less the taster's own, so that many tasters cost no more than their number. */
+function correlationWithRest(
+  own: readonly (number | null)[],
+  totals: readonly Total[],
+): number | Absent {
   const pairs = own.flatMap((mean, level) => {
-    const others = means.flatMap((each, other) => {
-      const value = each[level]
-      return other === at || value === null || value === undefined ? [] : [value]
-    })
-    if (mean === null || others.length === 0) return []
-    return [[mean, others.reduce((sum, value) => sum + value, 0) / others.length] as const]
+    const { sum, count } = totals[level] as Total
+    return mean === null || count < 2 ? [] : [[mean, (sum - mean) / (count - 1)] as const]
   })
   const found = correlation(
     pairs.map(([mean]) => mean),

@@ -7,9 +7,9 @@ import {
 } from '@/core/statistics/resampling/bootstrap-best.ts'
 import { curveClusters } from '@/core/statistics/resampling/clusters.ts'
 import { type Cells, cellsOf } from './cells.ts'
+import { comparableMeans } from './comparable-means.ts'
 import { levelsPresent } from './levels-present.ts'
-import { marginalMeans } from './marginal-means.ts'
-import { type Absent, absent } from './reason.ts'
+import { type Absent, absent, isPresent } from './reason.ts'
 import type { Bootstrap } from './response-findings-shape.ts'
 import { levelRows } from './rung-of.ts'
 import type { ScoreTable } from './score-table.ts'
@@ -29,7 +29,7 @@ const fewestTasters = 8
 /**
  * Percentile interval (95 %) of where the curve of the response at `index` turns, resampling whole tasters when there are
  * eight or more (their level means), else whole sessions (their unit means, within blocks), else not at all
- * (`too-few-clusters`). The seed is kept with the answer; the same seed gives the same interval. A stopped run is `not-asked`.
+ * (`too-few-clusters`); `tasters-not-shared` as for the factor's rung. The seed is kept with the answer; the same seed gives the same interval. A stopped run is `not-asked`.
  */
 export function bootstrapOfBest(
   scores: ScoreTable,
@@ -41,6 +41,7 @@ export function bootstrapOfBest(
   if (cells.y.length === 0) return absent('no-scores')
   const over = cells.tasters.length >= fewestTasters ? 'tasters' : 'sessions'
   const drawn = over === 'tasters' ? byTaster(scores, cells) : bySession(scores, cells)
+  if (!isPresent(drawn)) return drawn
   const clusters = curveClusters(drawn.rows, drawn.values, drawn.clusterOfBlock)
   if (!clusters.ok) return absent(clusters.reason)
   const bootstrap = startBootstrap(clusters)
@@ -76,12 +77,12 @@ function byTaster(scores: ScoreTable, cells: Cells): Drawn {
   return { rows: levelRows(data, present), values: levelValues(present), clusterOfBlock }
 }
 
-function bySession(scores: ScoreTable, cells: Cells): Drawn {
-  const unit = scores.unit
-  const means = marginalMeans(cells, cells[unit], unit === 'batch' ? cells.batches : cells.pieces)
-  const block = unit === 'batch' ? means.session : means.flight
+function bySession(scores: ScoreTable, cells: Cells): Drawn | Absent {
+  const { unit } = scores
+  const means = comparableMeans(cells, unit, unit === 'batch' ? 'session' : 'flight')
+  if (!isPresent(means)) return means
   const present = levelsPresent(scores, means.level)
-  const rows = levelRows({ y: means.y, block }, present)
+  const rows = levelRows(means, present)
   const clusterOfBlock: number[] = []
   for (const [u, session] of means.session.entries()) {
     clusterOfBlock[rows.block[u] as number] = session

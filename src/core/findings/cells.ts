@@ -51,8 +51,18 @@ export function cellsOf(scores: ScoreTable, index: number): Cells {
   }
 }
 
+/** Codes of the rows' keys, numbered in the order of the names. Each key is looked up once, then renumbered by its rank. */
 function coded(rows: readonly ScoreRow[], keyOf: (row: ScoreRow) => string) {
-  const names = [...new Set(rows.map(keyOf))].toSorted((a, b) => (a < b ? -1 : 1))
-  const codes = new Map(names.map((name, code) => [name, code]))
-  return { names, codes: rows.map((row) => codes.get(keyOf(row)) as number) }
+  const met = new Map<string, number>()
+  const codes = rows.map((row) => {
+    const key = keyOf(row)
+    const known = met.get(key)
+    if (known !== undefined) return known
+    met.set(key, met.size)
+    return met.size - 1
+  })
+  const names = [...met.keys()].toSorted((a, b) => (a < b ? -1 : 1))
+  const rank = new Array<number>(names.length)
+  for (const [at, name] of names.entries()) rank[met.get(name) as number] = at
+  return { names, codes: codes.map((code) => rank[code] as number) }
 }

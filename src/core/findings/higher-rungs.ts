@@ -1,7 +1,7 @@
 import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
-import { marginalMeans } from './marginal-means.ts'
-import { type Absent, absent } from './reason.ts'
+import { comparableMeans } from './comparable-means.ts'
+import { type Absent, absent, isPresent } from './reason.ts'
 import { type FittedRung, rungOf } from './rung-of.ts'
 import type { ScoreTable } from './score-table.ts'
 import type { TasterMeans } from './taster-means.ts'
@@ -57,16 +57,8 @@ function unitsRung(
   unit: 'batch' | 'piece',
   blocking: 'session' | 'flight',
 ): FittedRung | Absent {
-  const means = marginalMeans(cells, cells[unit], unit === 'batch' ? cells.batches : cells.pieces)
-  const block = means[blocking]
-  const groupOfBlock = new Map<number, number>()
-  for (const [u, at] of block.entries()) {
-    const known = groupOfBlock.get(at)
-    if (known !== undefined && known !== means.group[u]) return absent('tasters-not-shared')
-    groupOfBlock.set(at, means.group[u] as number)
-  }
-  const { y, level, handled } = means
-  return rungOf(scores, { y, block, level, handled }, better)
+  const means = comparableMeans(cells, unit, blocking)
+  return isPresent(means) ? rungOf(scores, means, better) : means
 }
 
 function handledMeans(cells: Cells, levels: number) {
