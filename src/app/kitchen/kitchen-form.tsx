@@ -4,6 +4,7 @@ import { FieldRow } from '@/app/kit/field-row.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import type { TemperatureUnit } from '@/app/kit/temperature-words.ts'
 import { TextField } from '@/app/kit/text-field.tsx'
+import { typedNumber } from '@/app/kit/typed-number.ts'
 import type { Draft } from '@/app/kit/use-draft.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import styles from './kitchen.module.css'
@@ -58,7 +59,7 @@ export function KitchenForm(props: KitchenFormProps) {
                 label={field.required ? field.label : `${field.label} (if known)`}
                 {...(field.unit ? { unit: field.unit } : {})}
                 {...(field.hint ? { hint: field.hint } : {})}
-                value={null}
+                value={numberIn(textOf(field.key), field.unit)}
                 onValue={() => undefined}
                 check={(value) => fieldProblem(field, String(value))}
                 text={textOf(field.key)}
@@ -93,4 +94,9 @@ export function KitchenForm(props: KitchenFormProps) {
       </div>
     </form>
   )
+}
+
+function numberIn(text: string, unit: string | undefined): number | null {
+  const read = typedNumber(text, unit)
+  return read.ok ? read.value : null
 }

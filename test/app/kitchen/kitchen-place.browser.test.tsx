@@ -1,0 +1,114 @@
+import axe from 'axe-core'
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { page } from 'vitest/browser'
+import { render } from 'vitest-browser-react'
+import '@/app/kit/tokens.css'
+import '@/app/kit/base.css'
+import { TemperatureUnitContext } from '@/app/kit/temperature-unit.ts'
+import { KitchenPlace } from '@/app/kitchen/kitchen-place.tsx'
+import { type Services, ServicesContext } from '@/app/services/services.ts'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import focaccia from '../../../trials/focaccia-hydration.json?raw'
+import loaf from '../../../trials/pan-loaf-salt.json?raw'
+import { mixingDay } from '../../core/learned/mixing-day.ts'
+
+let made = 0
+const newId = () => `k${++made}-${crypto.randomUUID()}`
+const complaints: string[] = []
+const say = console.error
+let notebook: ReturnType<typeof createNotebook>
+let services: Services
+
+beforeEach(async () => {
+  complaints.length = 0
+  console.error = (...words: unknown[]) => {
+    complaints.push(words.map(String).join(' '))
+  }
+  const chance = { now: () => Date.now(), zone: 'Europe/Rome', newId, newSeed: () => 7 }
+  notebook = createNotebook(`kitchen-${newId()}`, chance)
+  services = { notebook, ...chance }
+  for (const text of [focaccia, loaf]) expect((await notebook.openSample(text)).ok).toBe(true)
+  const day = mixingDay(
+    'mixing',
+    [60, 65, 70].map((hydration) => ({ hydration, waterCelsius: 30, doughCelsius: 31.7 })),
+    { kitchenIds: ['mixer-1'] },
+  )
+  expect(await notebook.importTrial(writeTrialFile(day))).toMatchObject({ ok: true })
+})
+
+afterEach(() => {
+  console.error = say
+  notebook.close()
+  expect(complaints).toEqual([])
+})
+
+const open = (unit: 'celsius' | 'fahrenheit' = 'celsius') =>
+  render(
+    <ServicesContext value={services}>
+      <TemperatureUnitContext value={unit}>
+        <KitchenPlace />
+      </TemperatureUnitContext>
+    </ServicesContext>,
+  )
+
+// The three doughs, each at 31.7 °C from water of 30 °C with a bowl of 0.45 kJ/K, take 31.7 (2.2 + 4.186 w) − 35 − 9 − 15.1 −
+// 125.58 w = 10.64 + 7.1162 w kJ: 14.91, 15.27, 15.62, mean 15.3 to a tenth; 0.0712 kJ a percent.
+test('a mixer’s learned work stands with its spread, its doughs and the way to its trial, and is used by one press', async () => {
+  const screen = await open()
+  await expect
+    .element(screen.getByText(/Mixing work 15\.3 kJ per kg of flour, give or take 0\.4/))
+    .toHaveTextContent(
+      'learned from three doughs in one trial. For each 1 % more of hydration it rises by 0.07.',
+    )
+  await screen.getByRole('button', { name: 'Use 15.3 kJ per kg for Hands' }).click()
+  await expect.element(screen.getByText('In use in this entry.')).toBeVisible()
+  const mixer = (await notebook.kitchen()).find(({ id }) => id === 'mixer-1')
+  expect(mixer).toMatchObject({ workKilojoulesPerKilogram: 15.3 })
+  await screen.getByRole('button', { name: 'Where from: Hands' }).click()
+  await expect
+    .element(screen.getByRole('link', { name: 'Does more water open the crumb?' }))
+    .toHaveAttribute('href', '#/trial/mixing/plan')
+})
+
+test('the panel says how it scatters and on how many scores that rests', async () => {
+  const screen = await open()
+  // 3 sessions × 5 levels × 8 tasters and the scores of the loaf's one session stand in two finished trials.
+  await expect
+    .element(screen.getByText(/On nine points one answer scatters by/))
+    .toHaveTextContent(/scores in two finished trials/)
+})
+
+test('temperatures stand and are typed in the chosen unit', async () => {
+  const screen = await open('fahrenheit')
+  // 12 °C = 53.6 °F, 48 °C = 118.4 °F.
+  await expect.element(screen.getByText('53.6 to 118.4 °F')).toBeVisible()
+  await screen.getByRole('button', { name: 'Change Kitchen tap' }).click()
+  const coldest = screen.getByRole('textbox', { name: 'Coldest' })
+  await expect.element(coldest).toHaveValue('53.6')
+  await coldest.fill('50')
+  await screen.getByRole('button', { name: 'Keep', exact: true }).click()
+  await expect
+    .poll(async () => (await notebook.kitchen()).find(({ id }) => id === 'club-tap'))
+    .toMatchObject({ coldestCelsius: 10, warmestCelsius: 48 })
+})
+
+test('the unit is chosen here and kept', async () => {
+  const screen = await open()
+  await screen.getByRole('radio', { name: '°F' }).click()
+  await expect.poll(async () => (await notebook.settings()).temperatureUnit).toBe('fahrenheit')
+})
+
+for (const width of [360, 1280])
+  test(`nothing is barred or cut off at ${width} px, light or dark`, async () => {
+    await page.viewport(width, 900)
+    const screen = await open()
+    await expect.element(screen.getByText(/Mixing work/)).toBeVisible()
+    for (const appearance of ['light', 'dark']) {
+      document.documentElement.dataset.appearance = appearance
+      expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width)
+      const { violations } = await axe.run(screen.container)
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([])
+    }
+    delete document.documentElement.dataset.appearance
+  })
