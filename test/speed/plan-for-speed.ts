@@ -4,7 +4,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { startingPlan } from '@/core/trial/starting-plan.ts'
 
 const scaleOf = (id: string, resolutionGrams: number, capacityGrams: number): Scale => ({
-  ...{ id, at: 0, kind: 'scale', name: id, resolutionGrams, capacityGrams },
+  ...{ id, kind: 'scale', name: id, resolutionGrams, capacityGrams },
 })
 
 /** The largest plan the page promises to follow live: 8 levels × 16 ingredients with a poolish, a stock, three scales, eight tasters. */

@@ -12,7 +12,7 @@ export const DayCostPanel = memo(function DayCostPanel() {
   const cost = useMemo(() => dayCost(plan), [plan])
   if (!cost.ok)
     return (
-      <Section title="What the day costs">
+      <Section id="plan-day" title="What the day costs">
         <p className={styles.soft}>
           As soon as the batches can be made, dough, hours and bites stand here.
         </p>
@@ -36,7 +36,7 @@ export const DayCostPanel = memo(function DayCostPanel() {
     ['First mix to last bite, about', durationText(cost.spanSeconds)],
   ]
   return (
-    <Section title="What the day costs" aside="one session">
+    <Section id="plan-day" title="What the day costs" aside="one session">
       <dl className={styles.facts}>
         {facts.map(([what, howMuch]) => (
           <div key={what}>

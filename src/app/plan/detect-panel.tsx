@@ -32,18 +32,18 @@ export const DetectPanel = memo(function DetectPanel() {
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (main && main.scale.kind !== 'nine-point')
     return (
-      <Section title="What this design could show">
+      <Section id="plan-detect" title="What this design could show">
         <p className={styles.soft}>{notOnPoints(main)}</p>
       </Section>
     )
   if (!help)
     return (
-      <Section title="What this design could show">
+      <Section id="plan-detect" title="What this design could show">
         <p className={styles.soft}>Working out what would show.</p>
       </Section>
     )
   return (
-    <Section title="What this design could show">
+    <Section id="plan-detect" title="What this design could show">
       <p className={styles.words}>{detectSentence(help.now, main)}</p>
       <LedgerTable
         caption="Smallest difference that would show, in points"

@@ -3,9 +3,9 @@ import type { ActsOn, FactorKind } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { StepKind } from '@/core/trial/step.ts'
 import { factsOfKind } from './factor-kinds.ts'
-import { usualStep } from './step-presets.ts'
 import { usualLevels } from './usual-levels.ts'
 import { questionOfKind } from './usual-question.ts'
+import { withStepOfKind } from './with-step.ts'
 
 const usualNames: Record<IngredientKind, { name: string; percent: number }> = {
   flour: { name: 'Wheat flour', percent: 0 },
@@ -107,7 +107,7 @@ function withPreferment(plan: Plan, newId: () => string): Plan {
 function withStep(plan: Plan, kinds: readonly StepKind[], newId: () => string): Plan {
   const [first] = kinds
   if (!first || plan.steps.some((step) => kinds.includes(step.kind))) return plan
-  return { ...plan, steps: [...plan.steps, usualStep(first, newId())] }
+  return withStepOfKind(plan, first, newId())
 }
 
 function added(plan: Plan, ingredient: Ingredient): Plan {

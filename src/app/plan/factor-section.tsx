@@ -55,6 +55,9 @@ export function FactorSection() {
             field="factor/unit"
             path="/factor/unitOfMeasure"
             label="Unit"
+            {...(facts.kind === 'own'
+              ? { hint: 'Such as “turns” or “cm”; empty without one.' }
+              : {})}
             value={factor.unitOfMeasure}
             maxLength={40}
             onValue={(unitOfMeasure) => edit({ unitOfMeasure })}

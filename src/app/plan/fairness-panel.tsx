@@ -23,7 +23,7 @@ export const FairnessPanel = memo(function FairnessPanel() {
   )
   if (!items)
     return (
-      <Section title="Fairness check">
+      <Section id="plan-fairness" title="Fairness check">
         <p className={styles.soft}>Looking for what rides along with the level.</p>
       </Section>
     )
@@ -32,6 +32,7 @@ export const FairnessPanel = memo(function FairnessPanel() {
   const toFix = open.filter((item) => item.severity === 'fix').length
   return (
     <Section
+      id="plan-fairness"
       title="Fairness check"
       aside={toFix > 0 ? `${countText(toFix, 'thing')} to fix before you start` : 'nothing to fix'}
     >

@@ -6,9 +6,10 @@ import styles from './method-section.module.css'
 import { moved } from './plan-edits.ts'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
-import { stepKindNames, usualStep } from './step-presets.ts'
+import { stepKindNames } from './step-presets.ts'
 import { StepRow } from './step-row.tsx'
 import { TroubleHere } from './trouble-here.tsx'
+import { withStepOfKind } from './with-step.ts'
 
 const addOptions = [
   { value: '', label: 'Choose a kind of step' },
@@ -23,7 +24,7 @@ export function MethodSection() {
   const [said, setSaid] = useState('')
   const add = (picked: string) => {
     const kind: StepKind | undefined = stepKinds.find((each) => each === picked)
-    if (kind) change((plan) => ({ ...plan, steps: [...plan.steps, usualStep(kind, newId())] }))
+    if (kind) change((plan) => withStepOfKind(plan, kind, newId()))
   }
   const move = (id: string, by: -1 | 1) => {
     const place = steps.findIndex((step) => step.id === id) + by

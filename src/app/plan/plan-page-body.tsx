@@ -10,6 +10,7 @@ import { JumpWatch } from './jump-watch.tsx'
 import { KitchenSection } from './kitchen-section.tsx'
 import { LevelsSection } from './levels-section.tsx'
 import { MethodSection } from './method-section.tsx'
+import { PanelWay } from './panel-way.tsx'
 import { PiecesSection } from './pieces-section.tsx'
 import styles from './plan-page-body.module.css'
 import { PlanState } from './plan-state.tsx'
@@ -30,9 +31,9 @@ export const PlanPageBody = memo(function PlanPageBody() {
     <div className={styles.plan}>
       <PageHeading>Plan</PageHeading>
       <PlanState />
-      <SectionWay />
       <div className={styles.page}>
         <div className={styles.form}>
+          <SectionWay />
           <StartWays />
           <QuestionSection />
           <FactorSection />
@@ -47,6 +48,7 @@ export const PlanPageBody = memo(function PlanPageBody() {
           <TemperaturesSection />
         </div>
         <aside className={styles.side} aria-label="What follows from the plan">
+          <PanelWay />
           <BeginSession />
           <WeighSheetPanel />
           <WaterPanel />

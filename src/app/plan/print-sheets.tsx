@@ -30,7 +30,7 @@ export function PrintSheets() {
     }
   }, [sheet])
   return (
-    <Section title="On paper">
+    <Section id="plan-paper" title="On paper">
       <div className={styles.presses}>
         <Button size="small" onPress={() => setSheet('weigh')}>
           Print the weigh sheet

@@ -1,13 +1,16 @@
 import { WarningMark } from '@/app/kit/warning-mark.tsx'
+import { PanelPresses } from './panel-way.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { planSections } from './section-names.ts'
 import styles from './section-way.module.css'
+import { showPart } from './show-part.ts'
 
-/** The parts of the page in one line: where something is to be mended, and a press to go there. */
+/**
+ * The parts of the page in one line that stays in view: where something is to be mended, and a press to go there. Where
+ * the page is one column, what follows from the plan stands in the same line.
+ */
 export function SectionWay() {
   const troubles = usePlanPage((page) => page.troubles)
-  const unfinished = usePlanPage((page) => Object.keys(page.unfinished).length)
-  const toMend = unfinished + troubles.filter((each) => each.severity === 'stop').length
   return (
     <nav className={styles.way} aria-label="Parts of the plan">
       {planSections.map(({ id, title, path }) => {
@@ -16,7 +19,7 @@ export function SectionWay() {
             each.severity === 'stop' && (each.path === path || each.path.startsWith(`${path}/`)),
         )
         return (
-          <button key={id} type="button" className={styles.part} onClick={() => goTo(id)}>
+          <button key={id} type="button" className={styles.part} onClick={() => showPart(id)}>
             {title}
             {stops ? (
               <>
@@ -28,13 +31,9 @@ export function SectionWay() {
           </button>
         )
       })}
-      <button type="button" className={styles.part} onClick={() => goTo('plan-ready')}>
-        {toMend > 0 ? `${toMend} to mend` : 'Begin'}
-      </button>
+      <span className={styles.besides}>
+        <PanelPresses />
+      </span>
     </nav>
   )
-}
-
-function goTo(id: string): void {
-  document.getElementById(id)?.scrollIntoView({ block: 'start' })
 }

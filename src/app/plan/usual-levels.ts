@@ -14,7 +14,7 @@ const gentleSteps: Partial<Record<FactorKind, number>> = {
   ingredient: 1,
   'rest-time': 10,
   'proof-time': 15,
-  'cold-hours': 12,
+  'cold-hours': 6,
   'fold-count': 1,
   'bake-temperature': 15,
   'bake-time': 3,

@@ -28,7 +28,7 @@ export const WaterPanel = memo(function WaterPanel() {
   const { temperature } = plan
   if (!temperature || !water.ok || water.batches.length === 0)
     return (
-      <Section title="Water">
+      <Section id="plan-water" title="Water">
         <p className={styles.soft}>{whyNoWater(water.ok ? 'no-batch' : water.reason)}</p>
       </Section>
     )
@@ -71,7 +71,11 @@ export const WaterPanel = memo(function WaterPanel() {
         },
       ]
   return (
-    <Section title="Water" aside={`for dough of ${tenths(water.wantedDoughCelsius)} °C`}>
+    <Section
+      id="plan-water"
+      title="Water"
+      aside={`for dough of ${tenths(water.wantedDoughCelsius)} °C`}
+    >
       <LedgerTable caption="Water temperature, °C" hideCaption columns={columns} rows={rows} />
       <p className={styles.words}>{spreadWords(water, matched)}</p>
       {matched ? null : (

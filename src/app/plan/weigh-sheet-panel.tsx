@@ -28,7 +28,7 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   )
   if (sheet.batches.length === 0)
     return (
-      <Section title="Weigh sheet">
+      <Section id="plan-weigh-sheet" title="Weigh sheet">
         <p>The weights of every batch stand here as soon as there is a level and a flour.</p>
       </Section>
     )
@@ -38,7 +38,7 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
     ...(riders.length === sheet.batches.length ? riderRows(riders) : []),
   ]
   return (
-    <Section title="Weigh sheet" aside="grams, for one session">
+    <Section id="plan-weigh-sheet" title="Weigh sheet" aside="grams, for one session">
       <LedgerTable caption="Grams for each batch" hideCaption columns={columns} rows={rows} />
       <NeighbourWords sheet={sheet} levels={plan.levels} />
       <DoseAdviceList sheet={sheet} />

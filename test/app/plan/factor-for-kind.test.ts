@@ -27,7 +27,13 @@ test('what the kind needs and the plan lacks is added: a poolish, a second flour
     100, 0,
   ])
   const steps = withFactorKind(plan, 'cold-hours', counting('new')).steps
-  expect(steps.filter(({ kind }) => kind === 'cold-proof')).toHaveLength(1)
+  // It stands where it is worked: after the proof, before the oven.
+  const kinds = steps.map(({ kind }) => kind)
+  expect(kinds.slice(kinds.indexOf('cold-proof') - 1).slice(0, 3)).toEqual([
+    'proof',
+    'cold-proof',
+    'bake',
+  ])
 })
 
 test('levels start anew around what the plan has: one step down, the control, one step up', () => {

@@ -28,7 +28,7 @@ test('another plan comes with its contents; its place, its bet, and what this no
     kitchenIds: ['elsewhere'],
     accepted: ['piece-mass'],
   }
-  const taster = { id: 'here', at: 0, kind: 'taster' as const, name: 'KL', initials: 'KL' }
+  const taster = { id: 'here', kind: 'taster' as const, initials: 'KL' }
   const plan = planFromOther(own, other, [taster])
   expect(planShape.safeParse(plan).success).toBe(true)
   expect([plan.id, plan.trialId, plan.question]).toEqual([own.id, own.trialId, 'Saltier?'])
