@@ -32,6 +32,11 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
     if (!passes.has(name)) return '–'
     return passes.get(name) ? 'yes' : 'not shown'
   }
+  const said = easiestSentence(easiest, scores)
+  const subject = isPresent(easiest)
+    ? levelNameText(easiest.level, scores.factor.unitOfMeasure)
+    : ''
+  const withoutSubject = said.startsWith(subject) ? said.slice(subject.length).trimStart() : said
   return (
     <Section title="The easiest that is as good">
       <p>
@@ -45,7 +50,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
             />{' '}
           </>
         )}
-        {easiestSentence(easiest, scores)}
+        {levelId === null ? said : withoutSubject}
       </p>
       {scores.ease ? (
         <LedgerTable

@@ -9,15 +9,15 @@ export type TableChoices = Readonly<Record<string, string>>
 export type Meaning = CsvAssignment['role']
 
 export const meanings: readonly { value: Meaning; label: string }[] = [
-  { value: 'level', label: 'level of the factor' },
+  { value: 'level', label: 'level' },
   { value: 'taster', label: 'taster' },
   { value: 'session', label: 'session' },
   { value: 'flight', label: 'flight' },
   { value: 'batch', label: 'batch' },
   { value: 'piece', label: 'piece' },
-  { value: 'position', label: 'place in the order of tasting' },
-  { value: 'minutes', label: 'minutes from the oven' },
-  { value: 'response', label: 'a response' },
+  { value: 'position', label: 'place in order' },
+  { value: 'minutes', label: 'minutes, oven to mouth' },
+  { value: 'response', label: 'response' },
   { value: 'ignore', label: 'left out' },
 ]
 

@@ -22,7 +22,7 @@ export function TableTold({ choices, scores, onChoice }: TableToldProps) {
   const main = responses.find(({ name }) => name === told.main) ?? responses[0]
   return (
     <Section title="What the columns cannot say">
-      <div className={styles.stack}>
+      <div className={styles.form}>
         <FieldRow>
           <TextField
             label="What changed"

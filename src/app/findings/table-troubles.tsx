@@ -19,13 +19,21 @@ const mostShown = 40
 
 /** Everything that keeps the table from being read, by row and column, all at once; and the way out of a wide one. */
 export function TableTroubles({ troubles, wide, onTurn }: TableTroublesProps) {
-  const shown = troubles.slice(0, mostShown)
+  const repeated = troubles.filter(({ reason }) => reason === 'row-twice')
+  const inTurn = [...troubles.filter(({ reason }) => reason !== 'row-twice'), ...repeated]
+  const shown = inTurn.slice(0, mostShown)
   return (
     <>
       {wide ? <Turn wide={wide} onTurn={onTurn} /> : null}
       <ErrorNote
         title={`${asSentenceStart(countText(troubles.length, 'thing'))} to mend before it can be read`}
       >
+        {repeated.length > 1 ? (
+          <p>
+            Where rows repeat, a column that says who tasted, or in which session or flight, may
+            still need its meaning: choose it over the column.
+          </p>
+        ) : null}
         <ul className={styles.plainList}>
           {shown.map((trouble) => (
             <li key={`${trouble.reason} ${trouble.row} ${trouble.column} ${trouble.text}`}>

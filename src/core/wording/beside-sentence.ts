@@ -7,7 +7,10 @@ import { reasonText } from './reason-text.ts'
 /** Was it freshness, or the order of tasting? One sentence, or why it cannot be said. */
 export function besideSentence(beside: Beside | Absent, what: 'freshness' | 'order'): string {
   const name = what === 'freshness' ? 'Freshness' : 'The order of tasting'
-  if (!isPresent(beside)) return `${name}: ${reasonText(beside)}`
+  if (!isPresent(beside)) {
+    const named = beside.reason === 'no-minutes' || beside.reason === 'no-positions'
+    return named ? reasonText(beside) : `${name}: ${reasonText(beside)}`
+  }
   if (!beside.separable)
     return `${name} and level cannot be told apart here: allowing for it makes the intervals ${decimalText(beside.widening, 1)} times as wide.`
   const each = what === 'freshness' ? 'minute from the oven' : 'place in the order'

@@ -1,4 +1,5 @@
 import type { LevelName } from '@/core/findings/rung-shape.ts'
+import { withinTried } from './best-sentence.ts'
 import { placeText } from './level-text.ts'
 import { withUnit } from './number-text.ts'
 
@@ -8,7 +9,8 @@ export function bestLabel(
   levels: readonly LevelName[],
   unit: string,
 ): string {
-  const { value, low, high } = span
+  const { value } = span
+  const { low, high } = withinTried(span, levels)
   const best = `best ${placeText(value, levels)}`
   if (low !== null && high !== null)
     return `${best}, between ${placeText(low, levels)} and ${withUnit(placeText(high, levels), unit)}`

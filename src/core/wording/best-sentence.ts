@@ -41,16 +41,32 @@ function crossingSentence(crossing: Crossing, levels: readonly LevelName[], unit
   return `The target of ${target} is met near ${listText(places)}${bound}.`
 }
 
-/** The best's interval as an ending of a sentence: ", somewhere between 71.6 and 75.8 %", or that it is not bounded. */
+/**
+ * The best's interval as an ending of a sentence: ", somewhere between 71.6 and 75.8 %", or that it is not bounded. An end
+ * beyond the levels tried is not named: there the curve was only drawn on.
+ */
 export function boundText(set: FiellerSet, levels: readonly LevelName[], unit: string): string {
-  const { low, high } = set
-  if (set.kind === 'everything' || (low === null && high === null))
-    return ', but these data do not bound it on either side'
+  const { low, high } = withinTried(set, levels)
   if (set.kind === 'outside')
     return ', but these data bound it only away from the middle, not from the ends'
+  if (set.kind === 'everything' || (low === null && high === null))
+    return ', but these data do not bound it on either side'
   if (low === null)
     return `, at most ${withUnit(placeText(high ?? Number.NaN, levels), unit)} and not bounded below`
   if (high === null)
     return `, at least ${withUnit(placeText(low, levels), unit)} and not bounded above`
   return `, somewhere between ${placeText(low, levels)} and ${withUnit(placeText(high, levels), unit)}`
+}
+
+/** An interval without the ends that lie beyond the lowest and highest level tried. */
+export function withinTried(
+  span: { low: number | null; high: number | null },
+  levels: readonly LevelName[],
+): { low: number | null; high: number | null } {
+  const tried = levels.filter((level) => typeof level === 'number')
+  const { low, high } = span
+  return {
+    low: low !== null && low < Math.min(...tried) ? null : low,
+    high: high !== null && high > Math.max(...tried) ? null : high,
+  }
 }

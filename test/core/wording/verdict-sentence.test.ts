@@ -137,20 +137,20 @@ describe('the verdict in two halves', () => {
       verdictSentence({ ...found(verdict('matters'), verdict('matters')), pieces, factor }, naming)
 
     test('where the factor bounds the same place, the first half names it and the second is short', () => {
-      const { shown, known } = said(bestAt(74.1, 72.8, 75.5), bestAt(74.4, 72.9, 76.2))
-      expect(shown).toContain('liking is best near 74.4 %, somewhere between 72.9 and 76.2 %')
+      const { shown, known } = said(bestAt(73.1, 72.8, 73.5), bestAt(73.4, 72.9, 73.9))
+      expect(shown).toContain('liking is best near 73.4 %, somewhere between 72.9 and 73.9 %')
       expect(known).toBe('It holds for hydration itself, whenever the doughs are made again.')
     })
 
     test('where it bounds another place, both are said', () => {
-      const { shown, known } = said(bestAt(70.1, 69.2, 71), bestAt(74.4, 72.9, 76.2))
+      const { shown, known } = said(bestAt(70.1, 69.2, 71), bestAt(73.4, 72.9, 73.9))
       expect(shown).toContain('70.1 %')
-      expect(known).toContain('74.4 %')
+      expect(known).toContain('73.4 %')
     })
 
     test('where it bounds none, that is said', () => {
-      const { shown, known } = said(bestAt(74.1, 72.8, 75.5), bestAt(74.4, 72.9, 76.2, 'flat'))
-      expect(shown).toContain('74.1 %')
+      const { shown, known } = said(bestAt(73.1, 72.8, 73.5), bestAt(73.4, 72.9, 73.9, 'flat'))
+      expect(shown).toContain('73.1 %')
       expect(known).toContain('not bounded yet')
     })
   })
