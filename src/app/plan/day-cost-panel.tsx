@@ -3,12 +3,13 @@ import { Section } from '@/app/kit/section.tsx'
 import { dayCost } from '@/core/design/day-cost.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
+import { judgedParts } from './judged-parts.ts'
 import styles from './panel.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanParts } from './use-plan-parts.ts'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
 export const DayCostPanel = memo(function DayCostPanel() {
-  const plan = usePlanPage((page) => page.plan)
+  const plan = usePlanParts(judgedParts)
   const cost = useMemo(() => dayCost(plan), [plan])
   if (!cost.ok)
     return (

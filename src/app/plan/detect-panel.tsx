@@ -5,7 +5,11 @@ import { SideNote } from '@/app/kit/side-note.tsx'
 import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import type { TrialDesign } from '@/core/design/detectable.ts'
+import { commonSpread } from '@/core/design/spread.ts'
+import { countText } from '@/core/wording/list-text.ts'
+import { spreadSourceText } from '@/core/wording/learned-text.ts'
 import { detectRows, detectSentence, notOnPoints } from './detect-words.ts'
+import { useLearnedSpread } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanParts } from './use-plan-parts.ts'
 
@@ -24,9 +28,11 @@ const designParts = [
 export const DetectPanel = memo(function DetectPanel() {
   const plan = usePlanParts(designParts)
   const { levels, tasters, flights, sessions, unit, margin } = designOfPlan(plan)
+  const learned = useLearnedSpread(plan)
+  const spread = learned?.spread ?? commonSpread
   const design = useMemo(
-    () => ({ levels, levelValues: null, tasters, flights, sessions, unit, margin }),
-    [levels, tasters, flights, sessions, unit, margin],
+    () => ({ levels, levelValues: null, tasters, flights, sessions, unit, margin, spread }),
+    [levels, tasters, flights, sessions, unit, margin, spread],
   )
   const help = usePlanWork(design, (service, asked: TrialDesign) => service.help(asked))
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
@@ -53,12 +59,16 @@ export const DetectPanel = memo(function DetectPanel() {
         ]}
         rows={detectRows(help)}
       />
+      {learned ? (
+        <p className={styles.soft}>
+          {`With the scatter learned from ${countText(learned.trialIds.length, 'finished trial')} of these tasters.`}
+        </p>
+      ) : null}
       <SideNote label="What this rests on">
         <p>
           “Would show” is the true difference between two levels that the comparison of all pairs
-          finds four times in five. It takes spreads on a nine-point scale that are common practice,
-          without a source: 1.2 from answer to answer, 0.6 between tasters’ own preferences, 0.6
-          between pieces and 0.4 between doughs.
+          finds four times in five.{' '}
+          {spreadSourceText(spread, learned?.learned ?? [], learned?.trialIds.length ?? 0)}
         </p>
       </SideNote>
     </Section>

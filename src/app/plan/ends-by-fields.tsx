@@ -3,6 +3,7 @@ import { SelectField } from '@/app/kit/select-field.tsx'
 import type { EndsBy, Step } from '@/core/trial/step.ts'
 import { between } from './field-checks.ts'
 import { PlanNumber } from './plan-number.tsx'
+import { PlanTemperature } from './plan-temperature.tsx'
 import { PlanText } from './plan-text.tsx'
 
 interface Props {
@@ -12,7 +13,6 @@ interface Props {
 }
 
 const riseCheck = between(1, 1000, '%')
-const readingCheck = between(-30, 600, '°C')
 const options = [
   { value: 'clock', label: 'the clock' },
   { value: 'rise', label: 'a mark: it has risen' },
@@ -61,13 +61,12 @@ export function EndsByFields({ step, path, onEnds }: Props) {
         />
       ) : null}
       {endsBy.by === 'reading' ? (
-        <PlanNumber
+        <PlanTemperature
           field={`step/${id}/reading`}
           path={`${path}/endsBy/celsius`}
           label="At a reading of"
-          unit="°C"
           value={endsBy.celsius}
-          check={readingCheck}
+          range="oven"
           onValue={(celsius) => onEnds({ ...endsBy, celsius })}
         />
       ) : null}

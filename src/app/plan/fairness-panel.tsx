@@ -1,58 +1,44 @@
 import { memo, useMemo } from 'react'
 import { Section } from '@/app/kit/section.tsx'
-import { SideNote } from '@/app/kit/side-note.tsx'
 import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { countText } from '@/core/wording/list-text.ts'
-import { FairnessItemRow } from './fairness-item-row.tsx'
+import { FairnessList } from './fairness-list.tsx'
 import { FairnessThresholds } from './fairness-thresholds.tsx'
+import { judgedParts } from './judged-parts.ts'
 import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
+import { usePlanParts } from './use-plan-parts.ts'
+import { useSessions } from './use-sessions.ts'
 import { useWhole } from './whole-context.ts'
 
 /** What rides along with the factor and what weakens the design: how much, why, and the remedy, by one press where it can be. */
 export const FairnessPanel = memo(function FairnessPanel() {
-  const plan = usePlanPage((page) => page.plan)
+  const plan = usePlanParts(judgedParts)
   const kitchen = usePlanPage((page) => page.kitchen)
-  const { trial, sessions } = useWhole()
+  const { seed } = useWhole().trial
+  const sessions = useSessions()
   const question = useMemo(
-    () => ({ plan, circumstances: { kitchen, trialSeed: trial.seed, sessions } }),
-    [plan, kitchen, trial.seed, sessions],
+    () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions } }),
+    [plan, kitchen, seed, sessions],
   )
-  const items = usePlanWork(question, (service, asked) =>
-    service.fairness(asked.plan, asked.circumstances),
-  )
-  if (!items)
+  const answer = usePlanWork(question, async (service, asked) => ({
+    plan: asked.plan,
+    items: await service.fairness(asked.plan, asked.circumstances),
+  }))
+  if (!answer)
     return (
       <Section id="plan-fairness" title="Fairness check">
         <p className={styles.soft}>Looking for what rides along with the level.</p>
       </Section>
     )
-  const open = items.filter((item) => item.severity !== 'fine')
-  const fine = items.filter((item) => item.severity === 'fine')
-  const toFix = open.filter((item) => item.severity === 'fix').length
+  const toFix = answer.items.filter((item) => item.severity === 'fix').length
   return (
     <Section
       id="plan-fairness"
       title="Fairness check"
       aside={toFix > 0 ? `${countText(toFix, 'thing')} to fix before you start` : 'nothing to fix'}
     >
-      {open.length === 0 ? (
-        <p className={styles.words}>Nothing rides along that is worth minding.</p>
-      ) : null}
-      <ul className={styles.list} aria-label="What rides along">
-        {open.map((item) => (
-          <FairnessItemRow key={item.key} item={item} plan={plan} />
-        ))}
-      </ul>
-      {fine.length > 0 ? (
-        <SideNote label={`Checked and fine: ${fine.length}`}>
-          <ul className={styles.list}>
-            {fine.map((item) => (
-              <FairnessItemRow key={item.key} item={item} plan={plan} />
-            ))}
-          </ul>
-        </SideNote>
-      ) : null}
+      <FairnessList items={answer.items} plan={answer.plan} />
       <FairnessThresholds />
     </Section>
   )

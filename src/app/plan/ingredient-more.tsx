@@ -1,8 +1,9 @@
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Ingredient } from '@/core/formula/formula-record.ts'
-import { celsiusCheck, shareCheck } from './field-checks.ts'
+import { shareCheck } from './field-checks.ts'
 import styles from './formula-section.module.css'
 import { PlanNumber } from './plan-number.tsx'
+import { PlanTemperature } from './plan-temperature.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 
 interface Props {
@@ -50,13 +51,12 @@ export function IngredientMore({ ingredient, index, edit }: Props) {
         }
         may="be-empty"
       />
-      <PlanNumber
+      <PlanTemperature
         field={`ingredient/${id}/celsius`}
         path={`${path}/celsius`}
         label={`Temperature of ${name}, if not the room's`}
-        unit="°C"
         value={ingredient.celsius ?? null}
-        check={celsiusCheck}
+        range="kitchen"
         onValue={(celsius) =>
           edit(({ celsius: _, ...one }) => (celsius === null ? one : { ...one, celsius }))
         }

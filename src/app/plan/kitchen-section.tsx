@@ -1,4 +1,6 @@
 import { LinkButton } from '@/app/kit/link-button.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
+import { degreeSign, shownSteps, type TemperatureUnit } from '@/app/kit/temperature-words.ts'
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './levels-section.module.css'
@@ -21,6 +23,7 @@ export function KitchenSection() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const used = usePlanPage((page) => page.plan.kitchenIds)
   const change = usePlanPage((page) => page.change)
+  const unit = useTemperatureUnit()
   const things = kitchen.filter((thing) => thing.kind !== 'taster')
   const turn = (id: string) =>
     change((plan) => ({
@@ -47,7 +50,7 @@ export function KitchenSection() {
                   checked={used.includes(thing.id)}
                   onChange={() => turn(thing.id)}
                 />
-                {thingWords(thing)}
+                {thingWords(thing, unit)}
               </label>
             ))}
           </fieldset>
@@ -63,12 +66,12 @@ export function KitchenSection() {
   )
 }
 
-function thingWords(thing: KitchenThing): string {
+function thingWords(thing: KitchenThing, unit: TemperatureUnit): string {
   switch (thing.kind) {
     case 'scale':
       return `${thing.name}, shows ${plainNumber(thing.resolutionGrams)} g up to ${plainNumber(thing.capacityGrams)} g`
     case 'thermometer':
-      return `${thing.name}, ± ${plainNumber(thing.spreadCelsius)} °C`
+      return `${thing.name}, ± ${plainNumber(shownSteps(thing.spreadCelsius, unit))} ${degreeSign(unit)}`
     case 'oven':
       return `${thing.name}, ${plainNumber(thing.places)} at once`
     case 'flour':

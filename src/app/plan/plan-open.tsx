@@ -3,6 +3,7 @@ import { useServices } from '@/app/services/services.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { LearnedContext, useReadLearned } from './learned-context.ts'
 import { PlanPageBody } from './plan-page-body.tsx'
 import { PlanPageContext } from './plan-page-context.ts'
 import { createPlanPage } from './plan-page-store.ts'
@@ -19,6 +20,7 @@ interface Props {
 /** One open plan: its page state, tied to the notebook, and written out whenever the page is hidden or left. */
 export function PlanOpen({ whole, kitchen, drafts, draftKey }: Props) {
   const { notebook, now } = useServices()
+  const learned = useReadLearned()
   const [store] = useState(() =>
     createPlanPage(planInForce(whole), drafts, kitchen, {
       now,
@@ -45,7 +47,9 @@ export function PlanOpen({ whole, kitchen, drafts, draftKey }: Props) {
   return (
     <WholeContext value={whole}>
       <PlanPageContext value={store}>
-        <PlanPageBody />
+        <LearnedContext value={learned}>
+          <PlanPageBody />
+        </LearnedContext>
       </PlanPageContext>
     </WholeContext>
   )

@@ -168,7 +168,11 @@ export function createPlanPage(
       markUnfinished: (field, label) =>
         set((page) => ({ unfinished: withDraft(page.unfinished, field, label) })),
       jumpTo: (to) => set({ jump: { to } }),
-      meetKitchen: (met) => set({ kitchen: met, troubles: keeping.judge(get().plan, met) }),
+      meetKitchen: (met) => {
+        // The notebook reads it anew at every keeping: an equal one must not set everything computing again.
+        if (JSON.stringify(met) === JSON.stringify(get().kitchen)) return
+        set({ kitchen: met, troubles: keeping.judge(get().plan, met) })
+      },
       meet: (met) => {
         if (planWaits || met.at <= get().plan.at) return
         set({ plan: met, troubles: keeping.judge(met, get().kitchen) })

@@ -3,11 +3,12 @@ import { Button } from '@/app/kit/button.tsx'
 import { FieldRow } from '@/app/kit/field-row.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Preferment } from '@/core/formula/formula-record.ts'
-import { celsiusCheck, shareCheck, visibleName } from './field-checks.ts'
+import { shareCheck, visibleName } from './field-checks.ts'
 import styles from './formula-section.module.css'
 import { inPreferment } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
+import { PlanTemperature } from './plan-temperature.tsx'
 import { PlanText } from './plan-text.tsx'
 import { PrefermentParts } from './preferment-parts.tsx'
 import { takeOutPreferment } from './take-out.ts'
@@ -68,13 +69,12 @@ export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: 
             onValue={(next) => edit((one) => ({ ...one, flourSharePercent: next }))}
           />
         )}
-        <PlanNumber
+        <PlanTemperature
           field={`preferment/${id}/celsius`}
           path={`${path}/celsius`}
           label="Temperature at the mix"
-          unit="°C"
           value={celsius ?? null}
-          check={celsiusCheck}
+          range="kitchen"
           onValue={(next) =>
             edit(({ celsius: _, ...one }) => (next === null ? one : { ...one, celsius: next }))
           }

@@ -1,9 +1,12 @@
 import { useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
+import { degreeSign, degreesText } from '@/app/kit/temperature-words.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
+import { shortUnit } from '@/core/wording/number-text.ts'
 import { BatchHead } from './batch-head.tsx'
+import { useLearnedWork } from './learned-context.ts'
 import { usePlanPage } from './plan-page-context.ts'
 import { achievedRows, weighSheetRows } from './weigh-sheet-rows.ts'
 
@@ -12,7 +15,9 @@ export function PrintedWeighSheet() {
   const plan = usePlanPage((page) => page.plan)
   const kitchen = usePlanPage((page) => page.kitchen)
   const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
-  const water = useMemo(() => waterPlan(plan, kitchen), [plan, kitchen])
+  const unit = useTemperatureUnit()
+  const learned = useLearnedWork(plan, kitchen)
+  const water = useMemo(() => waterPlan(plan, kitchen, learned), [plan, kitchen, learned])
   const columns = sheet.batches.map(({ levelId }) => ({
     key: levelId ?? 'all',
     head: <BatchHead levels={plan.levels} levelId={levelId} />,
@@ -21,9 +26,13 @@ export function PrintedWeighSheet() {
     ? [
         {
           key: 'water-celsius',
-          head: 'Water at, °C',
+          head: `Water at, ${degreeSign(unit)}`,
           cells: water.batches.map((each) =>
-            decimalText(plan.temperature?.matched ? each.waterCelsius : water.oneWaterCelsius, 1),
+            degreesText(
+              plan.temperature?.matched ? each.waterCelsius : water.oneWaterCelsius,
+              unit,
+              1,
+            ),
           ),
         },
       ]

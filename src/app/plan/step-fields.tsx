@@ -9,12 +9,12 @@ import { NumberGrid } from './number-grid.tsx'
 import { inStep } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
+import { PlanTemperature } from './plan-temperature.tsx'
 import { PlanText } from './plan-text.tsx'
 import { stepKindNames } from './step-presets.ts'
 
 const namesStep = visibleName("the step's name")
 const repeatsCheck = wholeBetween(1, 100)
-const stepCelsius = between(-30, 600, '°C')
 const kindOptions = stepKinds.map((kind) => ({ value: kind, label: stepKindNames[kind] }))
 const resources = ['hands', 'mixer', 'oven'] as const
 
@@ -81,13 +81,12 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
         {minutes('handsSeconds', 'Hands on')}
         {minutes('waitSeconds', 'Wait')}
         {minutes('toleranceSeconds', 'Good to, plus or minus')}
-        <PlanNumber
+        <PlanTemperature
           field={`step/${id}/celsius`}
           path={`${path}/celsius`}
           label="At"
-          unit="°C"
           value={step.celsius ?? null}
-          check={stepCelsius}
+          range="oven"
           onValue={(celsius) =>
             change((plan) =>
               inStep(plan, id, ({ celsius: _, ...each }) =>

@@ -80,14 +80,14 @@ export const StepRow = memo(function StepRow({ step, index, count, onMove }: Pro
   )
 })
 
-function timesWords(step: Step): string {
+function timesWords(step: Step, unit: TemperatureUnit): string {
   const times = [
     step.handsSeconds > 0 ? `${durationText(step.handsSeconds)} by hand` : '',
     step.waitSeconds > 0 ? `wait ${durationText(step.waitSeconds)}` : '',
   ].filter(Boolean)
   const each = times.join(', ')
   const repeated = step.repeats > 1 ? `${step.repeats} × ${each}` : each
-  return [repeated, step.per === 'piece' ? 'each piece' : '', endsWords(step.endsBy)]
+  return [repeated, step.per === 'piece' ? 'each piece' : '', endsWords(step.endsBy, unit)]
     .filter(Boolean)
     .join(' · ')
 }

@@ -1,10 +1,11 @@
 import { Switch } from '@/app/kit/switch.tsx'
 import type { TemperaturePlan } from '@/core/trial/plan-record.ts'
-import { between, celsiusCheck } from './field-checks.ts'
+import { between } from './field-checks.ts'
 import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
+import { PlanTemperature } from './plan-temperature.tsx'
 
 const workCheck = between(0, 100, 'kJ/kg')
 const usual: TemperaturePlan = {
@@ -40,14 +41,13 @@ export function TemperaturesSection() {
                 ['roomCelsius', 'Room'],
               ] as const
             ).map(([key, label]) => (
-              <PlanNumber
+              <PlanTemperature
                 key={key}
                 field={`temperature/${key}`}
                 path={`/temperature/${key}`}
                 label={label}
-                unit="°C"
                 value={temperature[key]}
-                check={celsiusCheck}
+                range="kitchen"
                 onValue={(value) => set({ [key]: value })}
               />
             ))}

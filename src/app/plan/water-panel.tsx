@@ -3,9 +3,13 @@ import { Button } from '@/app/kit/button.tsx'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
+import { degreeSign, degreesText, stepsText } from '@/app/kit/temperature-words.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { workSourceText } from '@/core/wording/learned-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { BatchHead } from './batch-head.tsx'
+import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
 import { usePlanParts } from './use-plan-parts.ts'
@@ -24,7 +28,9 @@ export const WaterPanel = memo(function WaterPanel() {
   ])
   const kitchen = usePlanPage((page) => page.kitchen)
   const change = usePlanPage((page) => page.change)
-  const water = useMemo(() => waterPlan(plan, kitchen), [plan, kitchen])
+  const unit = useTemperatureUnit()
+  const learned = useLearnedWork(plan, kitchen)
+  const water = useMemo(() => waterPlan(plan, kitchen, learned), [plan, kitchen, learned])
   const { temperature } = plan
   if (!temperature || !water.ok || water.batches.length === 0)
     return (
@@ -33,7 +39,9 @@ export const WaterPanel = memo(function WaterPanel() {
       </Section>
     )
   const { matched } = temperature
-  const tenths = (value: number) => decimalText(value, 1)
+  const sign = degreeSign(unit)
+  const tenths = (celsius: number) => degreesText(celsius, unit, 1)
+  const [first] = water.batches
   const columns = water.batches.map(({ levelId }) => ({
     key: levelId ?? 'all',
     head: <BatchHead levels={plan.levels} levelId={levelId} />,
@@ -74,10 +82,11 @@ export const WaterPanel = memo(function WaterPanel() {
     <Section
       id="plan-water"
       title="Water"
-      aside={`for dough of ${tenths(water.wantedDoughCelsius)} °C`}
+      aside={`for dough of ${tenths(water.wantedDoughCelsius)} ${sign}`}
     >
-      <LedgerTable caption="Water temperature, °C" hideCaption columns={columns} rows={rows} />
-      <p className={styles.words}>{spreadWords(water, matched)}</p>
+      <LedgerTable caption={`Water temperature, ${sign}`} hideCaption columns={columns} rows={rows} />
+      <p className={styles.words}>{spreadWords(water, matched, unit)}</p>
+      <p className={styles.soft}>{workSourceText(water.batches.map(({ work }) => work))}</p>
       {matched ? null : (
         <div>
           <Button
@@ -93,7 +102,7 @@ export const WaterPanel = memo(function WaterPanel() {
           </Button>
         </div>
       )}
-      {waterWarnings(water).map((warning) => (
+      {waterWarnings(water, unit).map((warning) => (
         <p key={warning} className={styles.warn}>
           {warning}
         </p>
@@ -102,10 +111,13 @@ export const WaterPanel = memo(function WaterPanel() {
         <p>
           A heat balance over flour, water and whatever else goes into the bowl, with the wetting
           heat of the flour that is still dry and the mixing work. A kitchen thermometer is good to
-          0.5 to 1 °C, so smaller differences are not worth chasing. The simple rule (temperatures
+          {stepsText(0.5, unit, 1)} to {stepsText(1, unit, 1)} {sign}, so smaller differences are not worth chasing. The simple rule (temperatures
           added up, friction taken off) would say{' '}
-          {tenths(water.batches[0]?.simpleRuleCelsius ?? water.oneWaterCelsius)} °C for all and miss
-          by {water.batches.map((each) => tenths(each.simpleRuleDoughErrorCelsius)).join(', ')} °C.
+          {tenths(first?.simpleRuleCelsius ?? water.oneWaterCelsius)} {sign} for all and miss by{' '}
+          {water.batches
+            .map((each) => stepsText(each.simpleRuleDoughErrorCelsius, unit, 1))
+            .join(', ')}{' '}
+          {sign}.
         </p>
       </SideNote>
     </Section>

@@ -1,3 +1,9 @@
+import {
+  degreeSign,
+  degreesText,
+  stepsText,
+  type TemperatureUnit,
+} from '@/app/kit/temperature-words.ts'
 import type {
   BatchWater,
   WaterPlan,
@@ -15,10 +21,14 @@ export function whyNoWater(reason: WaterPlanTrouble['reason']): string {
 }
 
 /** What one water for all would do to the doughs, in degrees and minutes, and whether that is worth minding. */
-export function spreadWords({ spreadCelsius, spreadMinutes }: WaterPlan, matched: boolean): string {
+export function spreadWords(
+  { spreadCelsius, spreadMinutes }: WaterPlan,
+  matched: boolean,
+  unit: TemperatureUnit,
+): string {
   const minutes =
     spreadMinutes === null ? '' : `, about ${decimalText(spreadMinutes, 0)} minutes of proof`
-  const spread = `${decimalText(spreadCelsius, 1)} °C apart${minutes}`
+  const spread = `${stepsText(spreadCelsius, unit, 1)} ${degreeSign(unit)} apart${minutes}`
   if (matched)
     return spreadCelsius < 0.05
       ? 'One water for all would do as well here.'
@@ -29,9 +39,9 @@ export function spreadWords({ spreadCelsius, spreadMinutes }: WaterPlan, matched
 }
 
 /** Water that is colder or hotter than the yeast or the tap allows, each once with the batches it concerns. */
-export function waterWarnings({ batches }: WaterPlan): string[] {
+export function waterWarnings({ batches }: WaterPlan, unit: TemperatureUnit): string[] {
   const warnings = batches.flatMap((batch) =>
-    warningsOf(batch).map((text) => `${text}${forBatch(batch)}`),
+    warningsOf(batch, unit).map((text) => `${text}${forBatch(batch)}`),
   )
   return [...new Set(warnings)]
 }
@@ -40,15 +50,16 @@ function forBatch({ label }: BatchWater): string {
   return label === '' ? '.' : ` (${label}).`
 }
 
-function warningsOf(batch: BatchWater): string[] {
+function warningsOf(batch: BatchWater, unit: TemperatureUnit): string[] {
   const { pastLimitsCelsius, limits, hotterThanTapCelsius, ice } = batch
   const found: string[] = []
+  const sign = degreeSign(unit)
   if (pastLimitsCelsius > 0)
-    found.push(`Hotter than the ${decimalText(limits.mostCelsius, 0)} °C this yeast bears well`)
+    found.push(`Hotter than the ${degreesText(limits.mostCelsius, unit, 0)} ${sign} this yeast bears well`)
   if (pastLimitsCelsius < 0)
-    found.push(`Colder than the ${decimalText(limits.leastCelsius, 0)} °C this yeast bears well`)
+    found.push(`Colder than the ${degreesText(limits.leastCelsius, unit, 0)} ${sign} this yeast bears well`)
   if (hotterThanTapCelsius !== null && hotterThanTapCelsius > 0)
-    found.push(`Heat the water: ${decimalText(hotterThanTapCelsius, 1)} °C hotter than the tap`)
+    found.push(`Heat the water: ${stepsText(hotterThanTapCelsius, unit, 1)} ${sign} hotter than the tap`)
   if (ice && !ice.ok && ice.reason === 'more-than-all')
     found.push('Even ice alone would not cool this dough enough; cool the flour')
   return found
