@@ -1,7 +1,7 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Panel } from '@/core/learned/learned-spread.ts'
 import { panelText } from '@/core/wording/learned-text.ts'
-import { listText } from '@/core/wording/list-text.ts'
+import { countText, listText } from '@/core/wording/list-text.ts'
 import styles from './kitchen.module.css'
 import { LearnedTrials } from './learned-trials.tsx'
 import { thingWords } from './thing-words.ts'
@@ -28,7 +28,11 @@ export function LearnedPanels({
           <b>{names}. </b>
           {panelText(panel)}
         </p>
-        <LearnedTrials trialIds={panel.trialIds} questions={questions} about={names} />
+        <LearnedTrials
+          trialIds={panel.trialIds}
+          questions={questions}
+          about={countText(panel.trialIds.length, 'trial')}
+        />
       </div>
     )
   })

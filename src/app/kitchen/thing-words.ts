@@ -5,6 +5,7 @@ import {
   type TemperatureUnit,
 } from '@/app/kit/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { plainNumber } from '@/core/wording/number-text.ts'
 
 /** An entry in the list: what it is called, and its figures in one line, temperatures in the person's unit. */
 export function thingWords(
@@ -12,7 +13,7 @@ export function thingWords(
   unit: TemperatureUnit = 'celsius',
 ): { title: string; facts: string } {
   const sign = degreeSign(unit)
-  const degrees = (celsius: number) => shownDegrees(celsius, unit)
+  const degrees = (celsius: number) => plainNumber(shownDegrees(celsius, unit))
   const facts = (parts: (string | false | undefined)[]) => parts.filter(Boolean).join(', ')
   switch (thing.kind) {
     case 'scale':

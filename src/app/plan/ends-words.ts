@@ -7,7 +7,7 @@ const places = { dough: 'dough', 'oven-floor': 'oven floor', core: 'core' } as c
 /** What ends a step, in a few words; nothing for the clock, which is what a wait says already. */
 export function endsWords(endsBy: EndsBy, unit: TemperatureUnit): string {
   if (endsBy.by === 'clock') return ''
-  if (endsBy.by === 'reading') 
+  if (endsBy.by === 'reading')
     return `until ${places[endsBy.of]} ${temperatureText(endsBy.celsius, unit)}`
   if (endsBy.mark === 'rise')
     return endsBy.risePercent === undefined

@@ -3,8 +3,8 @@ import type { Ingredient } from '@/core/formula/formula-record.ts'
 import { shareCheck } from './field-checks.ts'
 import styles from './formula-section.module.css'
 import { PlanNumber } from './plan-number.tsx'
-import { PlanTemperature } from './plan-temperature.tsx'
 import { usePlanPage } from './plan-page-context.ts'
+import { PlanTemperature } from './plan-temperature.tsx'
 
 interface Props {
   ingredient: Ingredient

@@ -1,5 +1,7 @@
 import { memo } from 'react'
 import { Button } from '@/app/kit/button.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
+import type { TemperatureUnit } from '@/app/kit/temperature-words.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { endsWords } from './ends-words.ts'
@@ -21,6 +23,7 @@ interface Props {
 export const StepRow = memo(function StepRow({ step, index, count, onMove }: Props) {
   const [open, setOpen] = useOpened(`/steps/${index}`)
   const takeOut = useTakeOut()
+  const unit = useTemperatureUnit()
   const acts = usePlanPage((page) => page.plan.factor.acts)
   const moves = 'stepId' in acts && acts.stepId === step.id
   return (
@@ -36,7 +39,7 @@ export const StepRow = memo(function StepRow({ step, index, count, onMove }: Pro
       <div className={styles.head}>
         <span className={styles.number}>{index + 1}</span>
         <span className={styles.name}>
-          <b>{step.name}</b> <span className={styles.times}>{timesWords(step)}</span>
+          <b>{step.name}</b> <span className={styles.times}>{timesWords(step, unit)}</span>
           {moves ? ' · set by the levels' : null}
         </span>
         <span className={styles.presses}>

@@ -84,7 +84,12 @@ export const WaterPanel = memo(function WaterPanel() {
       title="Water"
       aside={`for dough of ${tenths(water.wantedDoughCelsius)} ${sign}`}
     >
-      <LedgerTable caption={`Water temperature, ${sign}`} hideCaption columns={columns} rows={rows} />
+      <LedgerTable
+        caption={`Water temperature, ${sign}`}
+        hideCaption
+        columns={columns}
+        rows={rows}
+      />
       <p className={styles.words}>{spreadWords(water, matched, unit)}</p>
       <p className={styles.soft}>{workSourceText(water.batches.map(({ work }) => work))}</p>
       {matched ? null : (
@@ -111,8 +116,8 @@ export const WaterPanel = memo(function WaterPanel() {
         <p>
           A heat balance over flour, water and whatever else goes into the bowl, with the wetting
           heat of the flour that is still dry and the mixing work. A kitchen thermometer is good to
-          {stepsText(0.5, unit, 1)} to {stepsText(1, unit, 1)} {sign}, so smaller differences are not worth chasing. The simple rule (temperatures
-          added up, friction taken off) would say{' '}
+          {stepsText(0.5, unit, 1)} to {stepsText(1, unit, 1)} {sign}, so smaller differences are
+          not worth chasing. The simple rule (temperatures added up, friction taken off) would say{' '}
           {tenths(first?.simpleRuleCelsius ?? water.oneWaterCelsius)} {sign} for all and miss by{' '}
           {water.batches
             .map((each) => stepsText(each.simpleRuleDoughErrorCelsius, unit, 1))

@@ -55,11 +55,17 @@ function warningsOf(batch: BatchWater, unit: TemperatureUnit): string[] {
   const found: string[] = []
   const sign = degreeSign(unit)
   if (pastLimitsCelsius > 0)
-    found.push(`Hotter than the ${degreesText(limits.mostCelsius, unit, 0)} ${sign} this yeast bears well`)
+    found.push(
+      `Hotter than the ${degreesText(limits.mostCelsius, unit, 0)} ${sign} this yeast bears well`,
+    )
   if (pastLimitsCelsius < 0)
-    found.push(`Colder than the ${degreesText(limits.leastCelsius, unit, 0)} ${sign} this yeast bears well`)
+    found.push(
+      `Colder than the ${degreesText(limits.leastCelsius, unit, 0)} ${sign} this yeast bears well`,
+    )
   if (hotterThanTapCelsius !== null && hotterThanTapCelsius > 0)
-    found.push(`Heat the water: ${stepsText(hotterThanTapCelsius, unit, 1)} ${sign} hotter than the tap`)
+    found.push(
+      `Heat the water: ${stepsText(hotterThanTapCelsius, unit, 1)} ${sign} hotter than the tap`,
+    )
   if (ice && !ice.ok && ice.reason === 'more-than-all')
     found.push('Even ice alone would not cool this dough enough; cool the flour')
   return found

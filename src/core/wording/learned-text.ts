@@ -1,4 +1,5 @@
 import type { Spread } from '@/core/design/spread.ts'
+import type { MixingWork } from '@/core/dough-temperature/mixing-work.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
 import type { Panel } from '@/core/learned/learned-spread.ts'
 import type { UntoldReason } from '@/core/learned/logged-mixes.ts'
@@ -13,7 +14,7 @@ export function mixingWorkText(work: MixerWork): string {
     sdKilojoulesPerKilogram === null
       ? ''
       : `, give or take ${decimalText(sdKilojoulesPerKilogram, 1)}`
-  const rests = `learned from ${countText(batches, 'dough')} in ${countText(trialIds.length, 'trial')}`
+  const rests = `learned from ${countText(batches, 'batch', 'batches')} in ${countText(trialIds.length, 'trial')}`
   const unit = shortUnit(factor?.unitOfMeasure ?? '')
   const along =
     slope && factor
@@ -36,7 +37,7 @@ const untoldTexts: Record<UntoldReason, string> = {
 export function untoldText({ untold }: Pick<MixerWork, 'untold'>): string {
   if (untold.length === 0) return ''
   const parts = untold.map(
-    ({ reason, batches }) => `${countText(batches, 'dough')}: ${untoldTexts[reason]}`,
+    ({ reason, batches }) => `${countText(batches, 'batch', 'batches')}: ${untoldTexts[reason]}`,
   )
   return `Not counted: ${parts.join('; ')}.`
 }
@@ -90,4 +91,27 @@ export function spreadSourceText(
   return usual.length === 0
     ? own.trim()
     : `${own}Common practice on nine points, without a source: ${said(usual)}.`
+}
+
+/** Which mixing work the water of some batches was computed with, and where that comes from; an empty text without batches. */
+export function workSourceText(works: readonly MixingWork[]): string {
+  const [first] = works
+  if (!first) return ''
+  const ends = [Math.min, Math.max].map((end) =>
+    decimalText(end(...works.map((each) => each.kilojoulesPerKilogram)), 1),
+  )
+  const work = `${[...new Set(ends)].join(' to ')} kJ per kg of flour`
+  const { from, batches } = first
+  switch (from) {
+    case 'learned':
+      return `Mixing work learned from ${countText(batches, 'batch', 'batches')}: ${work}.`
+    case 'plan':
+      return `Mixing work as this plan says: ${work}.`
+    case 'mixer':
+      return `Mixing work as the mixer’s entry says: ${work}.`
+    case 'default-hand':
+      return `Mixing work as is common by hand, without a source: ${work}.`
+    case 'default-machine':
+      return `Mixing work as is common by machine, without a source: ${work}.`
+  }
 }

@@ -59,7 +59,7 @@ test('a mixer’s learned work stands with its spread, its doughs and the way to
   await expect
     .element(screen.getByText(/Mixing work 15\.3 kJ per kg of flour, give or take 0\.4/))
     .toHaveTextContent(
-      'learned from three doughs in one trial. For each 1 % more of hydration it rises by 0.07.',
+      'learned from three batches in one trial. For each 1 % more of hydration it rises by 0.07.',
     )
   await screen.getByRole('button', { name: 'Use 15.3 kJ per kg for Hands' }).click()
   await expect.element(screen.getByText('In use in this entry.')).toBeVisible()

@@ -16,7 +16,7 @@ interface Size {
 
 /** Codes of a full table, levels fastest, then flights, sessions, tasters; some rows left out by their index. */
 function table({ tasters, levels, sessions, flights }: Size, without: readonly number[] = []) {
-  const rows: Omit<ScatterRows, 'y'> & { [key: string]: number[] } = {
+  const rows: Record<Exclude<keyof ScatterRows, 'y'>, number[]> = {
     ...{ taster: [], level: [], flight: [], batch: [], piece: [] },
   }
   let index = 0
@@ -27,13 +27,13 @@ function table({ tasters, levels, sessions, flights }: Size, without: readonly n
           index += 1
           if (without.includes(index - 1)) continue
           const flight = session * flights + each
-          rows.taster?.push(taster)
-          rows.level?.push(level)
-          rows.flight?.push(flight)
-          rows.batch?.push(session * levels + level)
-          rows.piece?.push(flight * levels + level)
+          rows.taster.push(taster)
+          rows.level.push(level)
+          rows.flight.push(flight)
+          rows.batch.push(session * levels + level)
+          rows.piece.push(flight * levels + level)
         }
-  return rows as Omit<ScatterRows, 'y'>
+  return rows
 }
 
 describe('a table worked by hand', () => {
