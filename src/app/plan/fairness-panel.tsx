@@ -5,6 +5,7 @@ import { countText } from '@/core/wording/list-text.ts'
 import { FairnessList } from './fairness-list.tsx'
 import { FairnessThresholds } from './fairness-thresholds.tsx'
 import { judgedParts } from './judged-parts.ts'
+import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
 import { usePlanParts } from './use-plan-parts.ts'
@@ -17,9 +18,10 @@ export const FairnessPanel = memo(function FairnessPanel() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const { seed } = useWhole().trial
   const sessions = useSessions()
+  const learned = useLearnedWork(plan, kitchen)
   const question = useMemo(
-    () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions } }),
-    [plan, kitchen, seed, sessions],
+    () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions, learned } }),
+    [plan, kitchen, seed, sessions, learned],
   )
   const answer = usePlanWork(question, async (service, asked) => ({
     plan: asked.plan,
