@@ -19,18 +19,24 @@ export function weighSheetRows(
 ): WrittenRow[] {
   return sheet.rows.map((row) => ({
     key: row.key,
-    head: rowHead(row, plan.preferments),
+    head: rowHead(row, plan.preferments, sheet),
     cells: row.cells.map((cell) => (cell ? gramsText(cell) : '')),
     quiet: row.what === 'all-of-preferment',
   }))
 }
 
-function rowHead(row: SheetRow, preferments: readonly { id: string; name: string }[]): string {
+function rowHead(
+  row: SheetRow,
+  preferments: readonly { id: string; name: string }[],
+  { doses }: WeighSheet,
+): string {
   if (row.what === 'all-of-preferment') return `${row.name}, all of it`
   if (row.what === 'starter') return `${row.name}, ripe`
   const into = preferments.find(({ id }) => id === row.prefermentId)
   if (row.into === 'preferment' && into) return `${row.name}, for the ${into.name}`
-  return row.what === 'dose' ? `${row.name}, from the shared mix` : row.name
+  if (row.what !== 'dose') return row.name
+  const dose = doses.find(({ ingredientId }) => ingredientId === row.ingredientId)
+  return `${row.name}, ${dose?.by === 'stock' ? 'of the stock' : 'of the dry mix'}`
 }
 
 export function gramsText({

@@ -1,0 +1,144 @@
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { page, userEvent } from 'vitest/browser'
+import { render } from 'vitest-browser-react'
+import '@/app/kit/tokens.css'
+import '@/app/kit/base.css'
+import { PlanPlace } from '@/app/plan/plan-place.tsx'
+import { type Services, ServicesContext } from '@/app/services/services.ts'
+import { startingPlan } from '@/core/trial/starting-plan.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+
+let made = 0
+const newId = () => `b${++made}-${crypto.randomUUID()}`
+const faults: string[] = []
+const say = console.error
+const hear = (event: ErrorEvent | PromiseRejectionEvent) =>
+  faults.push(String('reason' in event ? event.reason : event.message))
+let notebook: ReturnType<typeof createNotebook>
+let services: Services
+let trialId = ''
+
+beforeEach(async () => {
+  faults.length = 0
+  console.error = (...words: unknown[]) => faults.push(words.map(String).join(' '))
+  window.addEventListener('error', hear)
+  window.addEventListener('unhandledrejection', hear)
+  const chance = { now: () => Date.now(), zone: 'Europe/Rome', newId, newSeed: () => 7 }
+  notebook = createNotebook(`bad-${newId()}`, chance)
+  services = { notebook, ...chance }
+  const plan = startingPlan({ newId, at: chance.now(), zone: chance.zone })
+  const scale = { ...{ id: newId(), kind: 'scale' as const, name: 'Bench scale' } }
+  await notebook.keepKitchenThing({ ...scale, resolutionGrams: 1, capacityGrams: 5000 })
+  trialId = await notebook.createTrial({ ...plan, kitchenIds: [scale.id] })
+})
+
+afterEach(() => {
+  console.error = say
+  window.removeEventListener('error', hear)
+  window.removeEventListener('unhandledrejection', hear)
+  notebook.close()
+  expect(faults).toEqual([])
+})
+
+const open = () =>
+  render(
+    <ServicesContext value={services}>
+      <PlanPlace trialId={trialId} />
+    </ServicesContext>,
+  )
+
+const keptPlan = async () => {
+  const whole = await notebook.wholeTrial(trialId)
+  if (!whole) throw new Error('the trial is gone')
+  return planInForce(whole)
+}
+
+const field = (name: string) => page.getByRole('textbox', { name, exact: true })
+const begin = () => page.getByRole('button', { name: /^Begin session/ })
+
+/** What is typed where, and the mend that the message names. */
+const cannotStand: [string, string, RegExp][] = [
+  ['Question', '', /Write the question/],
+  ['Question', '   ', /Write the question/],
+  ['Flour of a batch', '0', /above 0/],
+  ['Flour of a batch', '-500', /above 0/],
+  ['Flour of a batch', '1e308', /The most is/],
+  ['Bread flour, percent of flour', '-1', /from 0/],
+  ['Salt, percent of flour', '5000', /to 1,?000 %/],
+  ['Salt, percent of flour', 'NaN', /number/i],
+  ['Salt, percent of flour', 'Infinity', /number/i],
+  ['Instant yeast, percent of flour', '', /number|empty/i],
+  ['Level 1', '🍞', /number/i],
+  ['Level 1', '1e308', /The most is/],
+  ['Level 2', '70 or so', /number/i],
+  ['Level 3', '', /number|empty/i],
+  ['Flights a session', '2,5', /whole number/],
+  ['Flights a session', '0', /whole number/],
+  ['Sessions planned', '-1', /whole number/],
+  ['Wanted dough', '400', /to 60/],
+]
+
+test.each(cannotStand)(
+  '%s: “%s” stays in the field with its mend, out of the plan, and is there after a reload',
+  async (name, text, mend) => {
+    const first = await open()
+    await expect.element(field(name)).toBeVisible()
+    const before = await keptPlan()
+    await field(name).fill(text)
+    await userEvent.tab()
+    await expect.element(field(name)).toHaveAttribute('aria-invalid', 'true')
+    const described = field(name).element().getAttribute('aria-describedby') ?? ''
+    const words = described.split(' ').map((id) => document.getElementById(id)?.textContent ?? '')
+    expect(words.join(' ')).toMatch(mend)
+    await expect.element(begin()).not.toBeInTheDocument()
+    await first.unmount()
+    await open()
+    await expect.element(field(name)).toHaveValue(text)
+    expect({ ...(await keptPlan()), at: 0 }).toEqual({ ...before, at: 0 })
+  },
+)
+
+test.each(['20', '160'])('a hydration of %s %% is asked about, not forbidden', async (text) => {
+  await open()
+  await field('Level 1').fill(text)
+  await expect.element(page.getByRole('list', { name: 'To think about' })).toHaveTextContent(text)
+  await expect.poll(async () => (await keptPlan()).levels[0]?.value).toBe(Number(text))
+})
+
+test('a decimal comma is a decimal point', async () => {
+  await open()
+  await field('Level 1').fill('65,5')
+  await expect.poll(async () => (await keptPlan()).levels[0]?.value).toBe(65.5)
+  await expect.element(field('Level 1')).not.toHaveAttribute('aria-invalid', 'true')
+})
+
+test('levels that weigh the same on the scale are stopped at the field', async () => {
+  await open()
+  // 70.05 % of 500 g is 350.25 g: on a 1 g scale the same 350 g as 70 %.
+  await field('Level 1').fill('70.05')
+  await expect.element(field('Level 2')).toHaveAttribute('aria-invalid', 'true')
+  const mends = page.getByRole('list', { name: 'To mend' })
+  await expect.element(mends).toHaveTextContent('as 70.05')
+  await field('Level 1').fill('66')
+  await expect.element(mends).not.toHaveTextContent('as 70.05')
+})
+
+test('more pieces than the dough gives are stopped at the pieces', async () => {
+  await open()
+  await page.getByRole('radio', { name: 'from its pieces' }).click()
+  await field('Flights a session').fill('9')
+  await expect.element(field('Pieces from a batch')).toHaveAttribute('aria-invalid', 'true')
+})
+
+test('the control taken out leaves no level marked and comes back with its mark', async () => {
+  await open()
+  await page.getByRole('button', { name: 'Remove level 70' }).click()
+  await expect
+    .poll(async () => (await keptPlan()).levels.map(({ control }) => control))
+    .toEqual([false, false])
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect
+    .poll(async () => (await keptPlan()).levels.find(({ control }) => control)?.value)
+    .toBe(70)
+})

@@ -1,0 +1,135 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { accessibilityFaults, openBrowser, overhangPixels, visit } from './visit.ts'
+
+const baseUrl = inject('baseUrl')
+let browser: Browser
+
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser.close())
+
+async function newTrial(page: Page): Promise<void> {
+  await page.goto(baseUrl)
+  await page.getByRole('button', { name: 'New trial' }).click()
+  await page.getByRole('heading', { level: 1, name: 'Plan' }).waitFor()
+  await page.locator('#plan-fairness li').first().waitFor()
+}
+
+const looks = [360, 1280].flatMap((width) =>
+  (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
+)
+
+for (const { width, colorScheme } of looks)
+  test(`a new plan at ${width} px, ${colorScheme}: it fits, has no fault axe knows, and a part is a press away`, async () => {
+    const { page, troubles } = await visit(browser, baseUrl, {
+      viewport: { width, height: 800 },
+      colorScheme,
+    })
+    await newTrial(page)
+    expect(await accessibilityFaults(page)).toEqual([])
+    expect(await overhangPixels(page)).toBe(0)
+    for (const title of ['Method', 'Weigh sheet', 'Fairness check', 'What the day costs']) {
+      const press = title === 'What the day costs' ? 'The day' : title
+      await page
+        .locator('nav')
+        .getByRole('button', { name: press })
+        .filter({ visible: true })
+        .click()
+      const heading = page.getByRole('heading', { level: 2, name: title })
+      await expect
+        .poll(() =>
+          heading.evaluate((element) => {
+            const { top, bottom } = element.getBoundingClientRect()
+            const middle = element.ownerDocument.elementFromPoint(
+              element.getBoundingClientRect().left + 4,
+              (top + bottom) / 2,
+            )
+            return top >= 0 && bottom <= innerHeight && element.contains(middle)
+          }),
+        )
+        .toBe(true)
+    }
+    expect(troubles).toEqual([])
+    await page.context().close()
+  })
+
+test('a newcomer turns the plan to salt, adds two tasters, writes the bet down and begins the session', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  await newTrial(page)
+  await page.getByLabel('Kind', { exact: true }).selectOption('salt')
+  expect(await page.getByLabel('Question', { exact: true }).inputValue()).toBe(
+    'How much salt does our pan bread need?',
+  )
+  // One step of 0.4 either side of the 2 % that the plan has.
+  expect(await page.getByLabel('Level 1', { exact: true }).inputValue()).toBe('1.6')
+  await page.getByLabel('It is best somewhere in between').click()
+  for (const initials of ['KL', 'MB']) {
+    await page.getByLabel('New taster').fill(initials)
+    await page.getByRole('button', { name: 'Add taster' }).click()
+  }
+  await page.getByRole('button', { name: 'Begin session 1' }).click()
+  await page.waitForURL(/bench$/)
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
+test('each way to start is on an untouched plan, and each is taken back by undo', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  await newTrial(page)
+  await newTrial(page)
+  const question = page.getByLabel('Question', { exact: true })
+  const salt = page.getByLabel('Salt, percent of flour')
+  const undo = async () => {
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await salt.waitFor()
+  }
+
+  await page.getByRole('button', { name: 'an empty page' }).click()
+  await expect.poll(() => question.inputValue()).toBe('')
+  await undo()
+
+  await page.getByRole('button', { name: 'a pasted formula' }).click()
+  await page.getByLabel('One ingredient a line').fill('500 g bread flour\n400 g water\n10 g salt')
+  await page.getByRole('button', { name: 'Use this formula' }).click()
+  await page.getByText('Formula replaced').waitFor()
+  await undo()
+
+  await page.getByRole('button', { name: 'a sample' }).click()
+  await page.getByRole('button', { name: /^Use its plan: .*focaccia/ }).click()
+  await expect.poll(() => question.inputValue()).toContain('focaccia')
+  await undo()
+
+  await page.getByRole('button', { name: 'an earlier trial' }).click()
+  await page.getByRole('button', { name: /^Use its plan: / }).click()
+  await page.getByText('Started from another plan').waitFor()
+  await undo()
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
+test('every remedy of the fairness check changes the plan by its press, and undo takes it back', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  await newTrial(page)
+  const list = page.getByRole('list', { name: 'What rides along' })
+  const remedies = () =>
+    list
+      .getByRole('button')
+      .evaluateAll((all) =>
+        all
+          .map((each) => each.textContent ?? '')
+          .filter((text) => !/^(Show where|Why|Go on knowing it)/.test(text)),
+      )
+  const before = await remedies()
+  expect(before.length).toBeGreaterThan(2)
+  for (const remedy of before) {
+    await list.getByRole('button', { name: remedy, exact: true }).click()
+    await page.getByText(`Done: ${remedy}`).waitFor()
+    await expect.poll(remedies, remedy).not.toContain(remedy)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await expect.poll(remedies, `${remedy}, undone`).toEqual(before)
+  }
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
