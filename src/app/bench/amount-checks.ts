@@ -1,3 +1,6 @@
+/** The ends between which a temperature can be logged. */
+export const loggedEnds = { leastCelsius: -80, mostCelsius: 700 }
+
 /** What keeps a typed number from being logged, in words that name the mend; undefined when it can stand. */
 export const amountCheck = {
   grams: (grams: number) =>

@@ -2,10 +2,13 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { Dialog } from '@/app/kit/dialog.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
+import { TemperatureField } from '@/app/kit/temperature-field.tsx'
+import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import { TextField } from '@/app/kit/text-field.tsx'
 import type { Event } from '@/core/session/event-record.ts'
 import { clockTime } from '@/core/wording/clock-time.ts'
 import { eventText } from '@/core/wording/event-text.ts'
+import { loggedEnds } from './amount-checks.ts'
 import { type BenchEntry, useBench } from './bench-context.ts'
 import { correctable, corrected } from './correction.ts'
 
@@ -16,6 +19,7 @@ import { correctable, corrected } from './correction.ts'
 export function CorrectDialog({ event, onClose }: { event: Event; onClose: () => void }) {
   const { log, plan, session } = useBench()
   const part = correctable(event)
+  const degrees = useTemperatureText()
   const [value, setValue] = useState<number | null>(part.number?.value ?? null)
   const [text, setText] = useState(part.text ?? '')
   const [minutesEarlier, setMinutesEarlier] = useState<number | null>(0)
@@ -32,7 +36,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
   const complete = part.number === undefined || value !== null
   return (
     <Dialog
-      title={`${eventText(event, plan)}, ${clockTime(event.at, session.zone)}`}
+      title={`${eventText(event, plan, degrees)}, ${clockTime(event.at, session.zone)}`}
       open
       onClose={onClose}
       actions={
@@ -47,7 +51,16 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
         </>
       }
     >
-      {part.number ? (
+      {part.number && event.kind === 'temperature' ? (
+        <TemperatureField
+          {...loggedEnds}
+          label={part.number.label}
+          value={value}
+          onValue={setValue}
+          size="bench"
+          required
+        />
+      ) : part.number ? (
         <NumberField
           label={part.number.label}
           unit={part.number.unit}

@@ -21,14 +21,15 @@ const reached = {
 } as const
 
 type Ending = Pick<Step, 'endsBy'>
+type Degrees = (celsius: number) => string
 
 /** What ends the step that is running, in the words of the bench. */
-export function endsByText({ endsBy }: Ending): string {
+export function endsByText({ endsBy }: Ending, degrees: Degrees): string {
   switch (endsBy.by) {
     case 'clock':
       return 'ends by the clock'
     case 'reading':
-      return `Ends when ${readings[endsBy.of]} reads ${endsBy.celsius} °C, not by the clock.`
+      return `Ends when ${readings[endsBy.of]} reads ${degrees(endsBy.celsius)}, not by the clock.`
     case 'mark':
       if (endsBy.mark === 'rise' && endsBy.risePercent !== undefined)
         return `Ends when it has risen by ${endsBy.risePercent} %, not by the clock.`
@@ -39,12 +40,12 @@ export function endsByText({ endsBy }: Ending): string {
 }
 
 /** What the button that ends a step says: by a mark or a reading, the mark itself, so that nobody ends it by the clock. */
-export function doneText({ endsBy }: Ending): string {
+export function doneText({ endsBy }: Ending, degrees: Degrees): string {
   switch (endsBy.by) {
     case 'clock':
       return 'Done'
     case 'reading':
-      return `It reads ${endsBy.celsius} °C: done`
+      return `It reads ${degrees(endsBy.celsius)}: done`
     case 'mark':
       return reached[endsBy.mark]
   }

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
+import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import { clockTime } from '@/core/wording/clock-time.ts'
 import { eventText } from '@/core/wording/event-text.ts'
@@ -43,6 +44,7 @@ export function LogList() {
 
 function LogLine({ event, zone }: { event: Event; zone: string }) {
   const { plan } = useBench()
+  const degrees = useTemperatureText()
   return (
     <>
       <span className={styles.lineTime}>{clockTime(event.at, zone)}</span>
@@ -52,7 +54,7 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
         ) : null}
       </span>
       <span>
-        {eventText(event, plan)}
+        {eventText(event, plan, degrees)}
         {event.kind === 'photo' ? (
           <PhotoThumb photoId={event.photoId} caption={event.caption ?? ''} />
         ) : null}

@@ -1,4 +1,5 @@
 import { Button } from '@/app/kit/button.tsx'
+import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import { Timer } from '@/app/kit/timer.tsx'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -26,6 +27,7 @@ interface NowStepProps {
 /** The one thing to do now: whose dough, which step, the clock to it, and one big button. */
 export function NowStep({ item, now, startedAt, next }: NowStepProps) {
   const { log, plan, session } = useBench()
+  const degrees = useTemperatureText()
   const name = stepText(plan, item.step.id, item.repeat)
   const ending = item.do === 'end'
   const byClock = item.step.endsBy.by === 'clock'
@@ -50,14 +52,14 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
       )}
       {ending && !byClock ? (
         <p className={styles.mark}>
-          <b>{endsByText(item.step)}</b>{' '}
+          <b>{endsByText(item.step, degrees)}</b>{' '}
           {seconds > 0 ? `Expected after about ${durationText(seconds)}.` : ''}
         </p>
       ) : (
         <p className={styles.then}>{ending ? '' : workText(item)}</p>
       )}
       <Button kind="primary" size="bench" onPress={() => log(...stepPress(session, item))}>
-        {pressText(item)}
+        {pressText(item, degrees)}
       </Button>
       {ending && next && item.step.kind !== 'bake' && next.step.kind !== 'bake' ? (
         <Button
@@ -80,9 +82,9 @@ function pieceText(session: Session, plan: Plan, pieceId: string): string {
     .join(', ')
 }
 
-function pressText({ step, do: what }: AgendaItem): string {
+function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
   if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
-  return what === 'start' ? 'Begin' : doneText(step)
+  return what === 'start' ? 'Begin' : doneText(step, degrees)
 }
 
 function dueText(item: AgendaItem, now: number, zone: string): string {

@@ -1,8 +1,10 @@
 import { useState } from 'react'
 import { Choice } from '@/app/kit/choice.tsx'
+import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
+import { temperatureEntry } from '@/app/kit/temperature-words.ts'
 import type { EventOf } from '@/core/session/event-record.ts'
 import { temperatureName } from '@/core/wording/event-text.ts'
-import { amountCheck } from './amount-checks.ts'
+import { loggedEnds } from './amount-checks.ts'
 import { useBench } from './bench-context.ts'
 import type { EntryProps } from './entry-panel.tsx'
 import { NumberEntry } from './number-entry.tsx'
@@ -17,16 +19,17 @@ export function TemperatureEntry({ unit, onKept }: EntryProps) {
   const { log, session } = useBench()
   const choices = unit.kind === 'batch' ? ofBatch : ofPiece
   const [of, setOf] = useState<TemperatureOf>(choices[0] ?? 'dough')
+  const entry = temperatureEntry(useTemperatureUnit(), loggedEnds)
   const aboutSession = of === 'room' || of === 'fridge'
   return (
     <NumberEntry
       label={`${temperatureName(of)} temperature`}
-      unit="°C"
-      check={amountCheck.celsius}
-      draftName={`temperature/${unit.id}`}
-      onKeep={async (celsius) => {
+      unit={entry.unit}
+      check={entry.check}
+      draftName={entry.draftKey(`temperature/${unit.id}`)}
+      onKeep={async (typed) => {
         const about = aboutSession ? { kind: 'session' as const, id: session.id } : unit
-        await log({ kind: 'temperature', about, of, celsius })
+        await log({ kind: 'temperature', about, of, celsius: entry.celsius(typed) })
         onKept()
       }}
     >

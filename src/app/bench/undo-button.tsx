@@ -1,4 +1,5 @@
 import { Button } from '@/app/kit/button.tsx'
+import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import { undoTarget } from '@/core/session/undo-target.ts'
 import { eventText } from '@/core/wording/event-text.ts'
 import { type BenchEntry, useBench } from './bench-context.ts'
@@ -8,6 +9,7 @@ import { samePress } from './same-press.ts'
 /** Undo: takes back what the last press on this device logged, and at the next press the one before. */
 export function UndoButton({ device }: { device: string }) {
   const { whole, session, plan, events, log } = useBench()
+  const degrees = useTemperatureText()
   const target = undoTarget(whole.events, device, session.id)
   if (!target) return null
   const press = samePress(events, target)
@@ -24,7 +26,7 @@ export function UndoButton({ device }: { device: string }) {
   return (
     <Button size="bench" onPress={takeBack}>
       Undo “{of}
-      {eventText(first, plan)}”
+      {eventText(first, plan, degrees)}”
     </Button>
   )
 }

@@ -52,10 +52,14 @@ export function stepText(plan: Pick<Plan, 'steps'>, stepId: string, repeat: numb
   return step.repeats > 1 ? `${step.name} ${repeat} of ${step.repeats}` : step.name
 }
 
-/** One line of the log in a baker's words, without saying which batch or piece it is about. */
+/**
+ * One line of the log in a baker's words, without saying which batch or piece it is about. A face that shows another unit
+ * hands in how it writes a temperature.
+ */
 export function eventText(
   event: Event,
   plan: Pick<Plan, 'formula' | 'responses' | 'sharedDoses' | 'steps'>,
+  degrees: (celsius: number) => string = (celsius) => `${plainNumber(celsius)} °C`,
 ): string {
   switch (event.kind) {
     case 'weighed':
@@ -63,7 +67,7 @@ export function eventText(
     case 'worked-in':
       return `${plainNumber(event.grams)} g of ${workedIn[event.what]} worked in`
     case 'temperature':
-      return `${temperatures[event.of]} ${plainNumber(event.celsius)} °C`
+      return `${temperatures[event.of]} ${degrees(event.celsius)}`
     case 'step-started':
       return `${stepText(plan, event.stepId, event.repeat)} begun`
     case 'step-stopped':
