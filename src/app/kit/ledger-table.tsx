@@ -30,8 +30,9 @@ interface LedgerTableProps {
 /** Figures under each other, right-aligned, units in the head, thin rules. Wide tables scroll inside their own box. */
 export function LedgerTable({ caption, hideCaption, rowHead, columns, rows }: LedgerTableProps) {
   return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and tables of one name are no landmarks
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
-    <section className={styles.box} aria-label={caption} tabIndex={0}>
+    <div role="group" className={styles.box} aria-label={caption} tabIndex={0}>
       <table className={styles.ledger}>
         <caption className={hideCaption ? field.hidden : styles.caption}>{caption}</caption>
         <thead>
@@ -74,6 +75,6 @@ export function LedgerTable({ caption, hideCaption, rowHead, columns, rows }: Le
           ))}
         </tbody>
       </table>
-    </section>
+    </div>
   )
 }
