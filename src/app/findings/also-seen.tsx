@@ -2,6 +2,9 @@ import { Suspense } from 'react'
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
+import type { ResponseChart } from '@/core/figure/response-chart.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { alsoSeen } from '@/core/wording/also-seen.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
 import { ChartFrame } from './chart-frame.tsx'
@@ -32,7 +35,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
   const naming = { factor: findings.factor, unit: findings.unit }
   const drawn = findings.responses.map((found, index) => ({
     name: found.name,
-    chart: chartOfResponse(scores, index, found, shownRung(found), null),
+    chart: withDescribedMeans(chartOfResponse(scores, index, found, shownRung(found), null), found),
     say: (mean: Parameters<typeof sayMean>[0]) => sayMean(mean, unit),
   }))
   return (
@@ -62,6 +65,18 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
       ))}
     </Section>
   )
+}
+
+/** Where no rung can compare, the means that describe each level stand in, without intervals. */
+function withDescribedMeans(chart: ResponseChart, found: ResponseFindings): ResponseChart {
+  if (chart.means.length > 0) return chart
+  const means = chart.x.positions.flatMap(({ levelId, label, at }) => {
+    const mean = found.levels.find(({ level }) => String(level) === levelId)?.mean
+    return mean !== undefined && isPresent(mean)
+      ? [{ levelId, label, at, estimate: mean, low: null, high: null }]
+      : []
+  })
+  return { ...chart, means }
 }
 
 interface InFullProps extends AlsoSeenProps {

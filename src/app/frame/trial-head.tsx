@@ -21,7 +21,10 @@ export function TrialHead({ whole, cover, placeName }: TrialHeadProps) {
   const latest = whole.sessions.toSorted((a, b) => a.number - b.number).at(-1)
   const letters = new Map(latest?.dealt.letters.map((each) => [each.levelId, each.letter]))
   return (
-    <section className={styles.trialHead} aria-label="Trial">
+    <section
+      className={`${styles.trialHead} ${placeName === 'report' ? styles.onScreen : ''}`}
+      aria-label="Trial"
+    >
       <div className={styles.titleLine}>
         <p className={styles.question}>{cover.title}</p>
         <nav aria-label="Places of this trial" className={styles.places}>

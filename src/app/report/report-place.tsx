@@ -14,6 +14,7 @@ import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { Downloads } from './downloads.tsx'
+import styles from './report.module.css'
 import { ReportView } from './report-view.tsx'
 
 /** The Report place: one document that someone else can check, on screen, on paper and as files. */
@@ -64,7 +65,9 @@ function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
   if (!made.ok) throw new Error('a trial that gives scores gives a report')
   return (
     <>
-      <PageHeading>Report</PageHeading>
+      <div className={styles.heading}>
+        <PageHeading>Report</PageHeading>
+      </div>
       <Downloads whole={whole} scores={scores} document={made.document} />
       <ReportView document={made.document} />
     </>

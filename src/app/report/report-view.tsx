@@ -90,18 +90,27 @@ function Picture({ svg, title }: { svg: string; title: string }) {
   )
 }
 
+/** Longer tables may break over pages, between rows. */
+const longestUnbroken = 14
+
 function Table({ block }: { block: TableBlock }) {
   const [first, ...others] = block.head
   return (
-    <LedgerTable
-      caption={block.caption}
-      rowHead={first}
-      columns={others.map((head, index) => ({
-        key: `${index} ${head}`,
-        head,
-        align: block.figures[index + 1] ? 'figure' : 'text',
-      }))}
-      rows={block.rows.map(([head, ...cells], index) => ({ key: `${index} ${head}`, head, cells }))}
-    />
+    <div className={block.rows.length <= longestUnbroken ? styles.short : ''}>
+      <LedgerTable
+        caption={block.caption}
+        rowHead={first}
+        columns={others.map((head, index) => ({
+          key: `${index} ${head}`,
+          head,
+          align: block.figures[index + 1] ? 'figure' : 'text',
+        }))}
+        rows={block.rows.map(([head, ...cells], index) => ({
+          key: `${index} ${head}`,
+          head,
+          cells,
+        }))}
+      />
+    </div>
   )
 }
