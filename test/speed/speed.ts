@@ -9,11 +9,13 @@ import { responseFindings } from '@/core/findings/response-findings.ts'
 import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
 import { tasterMeans } from '@/core/findings/taster-means.ts'
 import { csvForSpeed } from './csv-for-speed.ts'
+import { measureKeys } from './keys-in-plan.ts'
+import { measurePlan } from './plan-speed.ts'
 import { scoresForSpeed } from './scores-for-speed.ts'
 import { medianMilliseconds } from './timed.ts'
 
 /** Measures what a baker waits for and prints it with the machine it ran on; compares nothing. */
-export function run(): void {
+export async function run(): Promise<void> {
   const [cpu] = cpus()
   const say = (what: string, milliseconds: number) =>
     process.stdout.write(`${milliseconds.toFixed(2).padStart(10)} ms  ${what}\n`)
@@ -71,6 +73,8 @@ export function run(): void {
     medianMilliseconds(() => succeed('npm', byNpm), 5),
   )
   rmSync(folder, { recursive: true })
+  measurePlan(say)
+  await measureKeys(say)
 }
 
 /** Runs a command to its end. Throws when it fails, since a failure has no speed. */

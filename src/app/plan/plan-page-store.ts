@@ -28,6 +28,13 @@ export interface TakenOut {
   restore: (plan: Plan) => Plan
 }
 
+interface Undo {
+  said: string
+  restore: (plan: Plan) => Plan
+  /** The unfinished texts that the change dropped or made, as they were before it; null where there was none. */
+  texts: Record<string, string | null>
+}
+
 export interface PlanPage {
   plan: Plan
   kitchen: readonly KitchenThing[]
@@ -41,12 +48,17 @@ export interface PlanPage {
   /** The words of the last failed write; what was typed still stands on the page. */
   notKept: string | null
   /** What was just done, in words, and how to take it back. */
-  undo: { said: string; restore: (plan: Plan) => Plan } | null
+  undo: Undo | null
   /** Where the page was last asked to go: a field's name or a path of the plan; a new object for each ask. */
   jump: { to: string } | null
   change: (recipe: (plan: Plan) => Plan) => void
   /** A change that is said at the foot of the page, where it can be taken back; unfinished texts of what it replaces go. */
-  changeSaid: (said: string, recipe: (plan: Plan) => Plan, replaces?: string) => void
+  changeSaid: (
+    said: string,
+    recipe: (plan: Plan) => Plan,
+    replaces?: string,
+    typed?: Record<string, string>,
+  ) => void
   takeOut: (taken: TakenOut) => void
   takeBack: () => void
   dropUndo: () => void
@@ -146,22 +158,31 @@ export function createPlanPage(
       undo: null,
       jump: null,
       change,
-      changeSaid: (said, recipe, replaces) => {
-        const before = get().plan
+      changeSaid: (said, recipe, replaces, typed = {}) => {
+        const { plan: before, drafts: textsBefore } = get()
         if (replaces !== undefined) dropDrafts(replaces)
         change(recipe)
-        const after = get().plan
-        if (after !== before) set({ undo: { said, restore: putBackParts(before, after) } })
+        for (const [field, text] of Object.entries(typed)) draft(field, text)
+        const { plan: after, drafts: textsAfter } = get()
+        const touched = Object.keys({ ...textsBefore, ...textsAfter }).filter(
+          (field) => textsBefore[field] !== textsAfter[field],
+        )
+        const texts = Object.fromEntries(
+          touched.map((field) => [field, textsBefore[field] ?? null]),
+        )
+        if (after !== before) set({ undo: { said, restore: putBackParts(before, after), texts } })
       },
       takeOut: ({ id, what, plan: next, restore }) => {
         dropDrafts(id)
         change(() => next)
-        set({ undo: { said: `Removed: ${what}`, restore } })
+        set({ undo: { said: `Removed: ${what}`, restore, texts: {} } })
       },
       takeBack: () => {
         const { undo } = get()
         set({ undo: null })
-        if (undo) change(undo.restore)
+        if (!undo) return
+        change(undo.restore)
+        for (const [field, text] of Object.entries(undo.texts)) draft(field, text)
       },
       dropUndo: () => set({ undo: null }),
       draft,

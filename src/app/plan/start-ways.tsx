@@ -21,12 +21,13 @@ export function StartWays() {
   const startFrom = (other: Plan) =>
     store
       .getState()
-      .changeSaid('Started from another plan', (plan) =>
-        planFromOther(plan, other, store.getState().kitchen),
+      .changeSaid(
+        'Started from another plan',
+        (plan) => planFromOther(plan, other, store.getState().kitchen),
+        '',
       )
   const empty = () => {
-    store.getState().changeSaid('Page emptied', emptyPlan)
-    store.getState().draft('question', '')
+    store.getState().changeSaid('Page emptied', emptyPlan, '', { question: '' })
   }
   return (
     <Section title="Start">
