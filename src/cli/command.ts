@@ -30,7 +30,7 @@ function parsed(name: string, verb: Verb, words: readonly string[]) {
   )
   try {
     return parseArgs({
-      args: [...words],
+      args: withNegatives(verb, words),
       options: { ...options, help: { type: 'boolean', short: 'h' } },
       allowPositionals: true,
     }) as { values: Values; positionals: string[] }
@@ -38,4 +38,16 @@ function parsed(name: string, verb: Verb, words: readonly string[]) {
     const reason = failure instanceof Error ? failure.message.split(/\. |\n/)[0] : String(failure)
     throw new CommandTrouble(`${name}: ${reason}. ${name} --help lists the options.`)
   }
+}
+
+/** `--control -20` as `--control=-20`: a number below zero is a value, no option. */
+function withNegatives(verb: Verb, words: readonly string[]): string[] {
+  const joined: string[] = []
+  for (const word of words) {
+    const before = joined.at(-1) ?? ''
+    const takesText = before.startsWith('--') && verb.options[before.slice(2)]?.type === 'string'
+    if (takesText && /^-[\d.,]/.test(word)) joined[joined.length - 1] = `${before}=${word}`
+    else joined.push(word)
+  }
+  return joined
 }

@@ -46,6 +46,14 @@ describe('a table of scores from a spreadsheet', () => {
     expect(document.responses[0].rows.againstControl).toHaveLength(1)
   })
 
+  test('a control below zero is a value, not an option', async () => {
+    const file = scratch('cold.csv', tidy.replaceAll(',60,', ',-20,').replaceAll(',65,', ',0,'))
+    for (const control of [['--control', '-20'], ['--control=-20']]) {
+      const document = await found(file, ...control)
+      expect(document.responses[0].rows.againstControl[0].level).toBe(0)
+    }
+  })
+
   test('a wide table is recognised and offered, and turned into rows when asked', async () => {
     const file = scratch('wide.csv', 'taster,60 %,65 %,70 %\nA,5,6,7\nB,4,6,6\n')
     const { code, err } = await runCommand('findings', file)

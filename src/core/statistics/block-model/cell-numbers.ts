@@ -15,31 +15,36 @@ export function cellNumbers(rows: LevelRows): CellNumbers {
     places[i] = (rows.block[i] as number) * levelCount + (rows.level[i] as number)
   }
   const size = rows.blockCount * levelCount
-  const filled = size <= 8 * rowCount + 1000 ? filledOfTable(places, size) : filledOfList(places)
-  return {
-    ofRow: Int32Array.from(places, filled.numberOf),
-    block: Int32Array.from(filled.places, (place) => Math.floor(place / levelCount)),
-    level: Int32Array.from(filled.places, (place) => place % levelCount),
+  const { filled, ofRow } = size <= 8 * rowCount + 1000 ? ofTable(places, size) : ofList(places)
+  const block = new Int32Array(filled.length)
+  const level = new Int32Array(filled.length)
+  for (let cell = 0; cell < filled.length; cell += 1) {
+    const place = filled[cell] as number
+    block[cell] = Math.floor(place / levelCount)
+    level[cell] = place % levelCount
   }
+  return { ofRow, block, level }
 }
 
-type Filled = { places: ArrayLike<number>; numberOf: (place: number) => number }
+type Filled = { filled: ArrayLike<number>; ofRow: Int32Array }
 
-function filledOfTable(places: Float64Array, size: number): Filled {
+function ofTable(places: Float64Array, size: number): Filled {
   const numbers = new Int32Array(size).fill(-1)
-  for (const place of places) numbers[place] = 0
+  for (let i = 0; i < places.length; i += 1) numbers[places[i] as number] = 0
   const filled: number[] = []
   for (let place = 0; place < size; place += 1) {
     if ((numbers[place] as number) < 0) continue
     numbers[place] = filled.length
     filled.push(place)
   }
-  return { places: filled, numberOf: (place) => numbers[place] as number }
+  const ofRow = new Int32Array(places.length)
+  for (let i = 0; i < places.length; i += 1) ofRow[i] = numbers[places[i] as number] as number
+  return { filled, ofRow }
 }
 
-function filledOfList(places: Float64Array): Filled {
+function ofList(places: Float64Array): Filled {
   const filled = Float64Array.from(new Set(places)).sort()
   const numbers = new Map<number, number>()
   for (const [number, place] of filled.entries()) numbers.set(place, number)
-  return { places: filled, numberOf: (place) => numbers.get(place) as number }
+  return { filled, ofRow: Int32Array.from(places, (place) => numbers.get(place) as number) }
 }

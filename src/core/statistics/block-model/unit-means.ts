@@ -1,6 +1,6 @@
 import { type Cells, gatherCells } from './cells.ts'
 import { connectedGroups } from './connected-groups.ts'
-import { twoWayMeans } from './two-way-means.ts'
+import { type TwoWayCells, twoWayMeans } from './two-way-means.ts'
 
 /** Scores with who gave them and what they were given to, as codes from 0 up. */
 export type UnitRows = {
@@ -34,30 +34,50 @@ export function unitMeans(rows: UnitRows): UnitMeans {
   })
   const { ofBlock, ofLevel, count } = connectedGroups(cells)
   const groups = Array.from(manyTasters ? ofLevel : ofBlock, (group) => (group < 0 ? null : group))
+  const whole = count === 1 && !ofBlock.includes(-1) && !ofLevel.includes(-1)
+  const parts = whole ? [wholeTable(cells)] : partsByGroup(cells, ofBlock, count)
   const means = groups.map((): number | null => null)
-  for (const members of cellsByGroup(cells, ofBlock, count)) {
-    const block = numbered(members.map((cell) => cells.block[cell] as number))
-    const column = numbered(members.map((cell) => cells.level[cell] as number))
-    const found = twoWayMeans({
-      y: Float64Array.from(members, (cell) => cells.y[cell] as number),
-      weight: Float64Array.from(members, (cell) => cells.weight[cell] as number),
-      block: block.codes,
-      column: column.codes,
-      blockCount: block.names.length,
-      columnCount: column.names.length,
-    })
+  for (const { table, blocks, columns } of parts) {
+    const found = twoWayMeans(table)
     const ofUnit = manyTasters ? found.columns : found.blocks
-    for (const [at, unit] of (manyTasters ? column : block).names.entries()) {
+    for (const [at, unit] of (manyTasters ? columns : blocks).entries()) {
       means[unit] = cells.origin + (ofUnit[at] as number)
     }
   }
   return { means, groups, groupCount: count }
 }
 
-function cellsByGroup(cells: Cells, ofBlock: Int32Array, count: number): number[][] {
+/** A table of cells whose tasters and units are linked, with the codes its blocks and columns had before. */
+type Part = { table: TwoWayCells; blocks: number[]; columns: number[] }
+
+function wholeTable(cells: Cells): Part {
+  const { y, weight, block, level, blockCount, levelCount } = cells
+  return {
+    table: { y, weight, block, column: level, blockCount, columnCount: levelCount },
+    blocks: Array.from({ length: blockCount }, (_, at) => at),
+    columns: Array.from({ length: levelCount }, (_, at) => at),
+  }
+}
+
+function partsByGroup(cells: Cells, ofBlock: Int32Array, count: number): Part[] {
   const groups: number[][] = Array.from({ length: count }, () => [])
   for (const [cell, block] of cells.block.entries()) groups[ofBlock[block] as number]?.push(cell)
-  return groups
+  return groups.map((members) => {
+    const block = numbered(members.map((cell) => cells.block[cell] as number))
+    const column = numbered(members.map((cell) => cells.level[cell] as number))
+    return {
+      table: {
+        y: Float64Array.from(members, (cell) => cells.y[cell] as number),
+        weight: Float64Array.from(members, (cell) => cells.weight[cell] as number),
+        block: block.codes,
+        column: column.codes,
+        blockCount: block.names.length,
+        columnCount: column.names.length,
+      },
+      blocks: block.names,
+      columns: column.names,
+    }
+  })
 }
 
 /** Codes without gaps, in the order in which they are met. */
