@@ -97,12 +97,12 @@ test('each way to start is on an untouched plan, and each is taken back by undo'
   await page.getByText('Formula replaced').waitFor()
   await undo()
 
-  await page.getByRole('button', { name: 'a sample' }).click()
+  await page.getByRole('button', { name: 'a sample', exact: true }).click()
   await page.getByRole('button', { name: /^Use its plan: .*focaccia/ }).click()
   await expect.poll(() => question.inputValue()).toContain('focaccia')
   await undo()
 
-  await page.getByRole('button', { name: 'an earlier trial' }).click()
+  await page.getByRole('button', { name: 'an earlier trial', exact: true }).click()
   await page.getByRole('button', { name: /^Use its plan: / }).click()
   await page.getByText('Started from another plan').waitFor()
   await undo()
