@@ -1,5 +1,7 @@
+import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Session } from '@/core/session/session-record.ts'
+import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { roundToStep } from '@/core/units/round-to-step.ts'
 import type { EventLog } from './event-maker.ts'
@@ -56,6 +58,7 @@ function batchLines(day: BenchDay, batchId: string, index: number): Line[] {
   const lines: Line[] = weighingLines(day, batchId, level, index)
   let mixed = false
   for (const step of plan.steps) {
+    if (step.kind === 'mix') lines.push(...waterLines(day, batchId, level, at - 20_000))
     if (step.per === 'piece') {
       lines.push(...pieceLines(day, batchId, level, step, at))
     } else {
@@ -81,6 +84,21 @@ function batchLines(day: BenchDay, batchId: string, index: number): Line[] {
     if (step.per === 'piece') at += (step.handsSeconds + step.waitSeconds) * 1000
   }
   return lines
+}
+
+/** The water's temperature as it was poured: what the plan asks for, read to a tenth. */
+function waterLines(
+  { plan, kitchen }: BenchDay,
+  batchId: string,
+  level: Level,
+  at: number,
+): Line[] {
+  const planned = waterPlan(plan, kitchen)
+  const batch = planned.ok ? planned.batches.find(({ levelId }) => levelId === level.id) : undefined
+  if (!batch) return []
+  const celsius = roundToStep(batch.waterCelsius, 0.1)
+  const about = { kind: 'batch' as const, id: batchId }
+  return [{ at, say: { kind: 'temperature', about, at, of: 'water', celsius } }]
 }
 
 function handlingLines(day: BenchDay, batchId: string, level: number, at: number): Line[] {
