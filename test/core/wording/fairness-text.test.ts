@@ -12,6 +12,8 @@ import { remedyText } from '@/core/wording/remedy-text.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { madePlan } from '../made-plan.ts'
 
+const byText = (one: string, other: string) => one.localeCompare(other)
+
 const samples = ['flatbread-hydration', 'focaccia-hydration', 'pan-loaf-salt'].map((name) => {
   const read = readTrialFile(readFileSync(`trials/${name}.json`, 'utf8'))
   if (!read.ok) throw new Error(`${name} is no trial`)
@@ -37,9 +39,9 @@ const said = [
 
 describe('the words of the fairness check', () => {
   it('name every code and say why it matters', () => {
-    const codes = Object.keys(thresholds).toSorted()
-    expect(Object.keys(fairnessTitles).toSorted()).toEqual(codes)
-    expect(Object.keys(fairnessWhy).toSorted()).toEqual(codes)
+    const codes = Object.keys(thresholds).toSorted(byText)
+    expect(Object.keys(fairnessTitles).toSorted(byText)).toEqual(codes)
+    expect(Object.keys(fairnessWhy).toSorted(byText)).toEqual(codes)
     for (const why of Object.values(fairnessWhy)) expect(why).toMatch(/^[A-Z].*\.$/)
   })
 
