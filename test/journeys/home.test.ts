@@ -46,7 +46,7 @@ test('a new trial is kept: it opens at its plan and stands in the book after a r
   await page.reload()
   const book = page.getByRole('list', { name: 'Trials' })
   expect(await book.getByRole('link').first().textContent()).toBe(
-    'How wet should our pan bread be?',
+    'How wet should our country loaf be?',
   )
   expect(troubles).toEqual([])
   await page.context().close()

@@ -60,7 +60,7 @@ test('a newcomer turns the plan to salt, adds two tasters, writes the bet down a
   await newTrial(page)
   await page.getByLabel('Kind', { exact: true }).selectOption('salt')
   expect(await page.getByLabel('Question', { exact: true }).inputValue()).toBe(
-    'How much salt does our pan bread need?',
+    'How much salt does our country loaf need?',
   )
   // One step of 0.4 either side of the 2 % that the plan has.
   expect(await page.getByLabel('Level 1', { exact: true }).inputValue()).toBe('1.6')
@@ -89,7 +89,7 @@ test('each way to start is on an untouched plan, and each is taken back by undo'
   await page.getByRole('button', { name: 'an empty page' }).click()
   await expect.poll(() => question.inputValue()).toBe('')
   await undo()
-  await expect.poll(() => question.inputValue()).toBe('How wet should our pan bread be?')
+  await expect.poll(() => question.inputValue()).toBe('How wet should our country loaf be?')
 
   await page.getByRole('button', { name: 'a pasted formula' }).click()
   await page.getByLabel('One ingredient a line').fill('500 g bread flour\n400 g water\n10 g salt')

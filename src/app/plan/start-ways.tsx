@@ -32,7 +32,7 @@ export function StartWays() {
   return (
     <Section title="Start">
       <p className={styles.words}>
-        A plain pan bread stands here, ready to work and there to be changed. Or start from
+        A plain country loaf stands here, ready to work and there to be changed. Or start from
       </p>
       <div className={styles.presses}>
         <Button size="small" onPress={empty}>

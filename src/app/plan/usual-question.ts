@@ -1,21 +1,21 @@
 import type { FactorKind } from '@/core/trial/factor.ts'
 
 const questions: Record<FactorKind, string> = {
-  hydration: 'How wet should our pan bread be?',
-  salt: 'How much salt does our pan bread need?',
-  yeast: 'How much yeast does our pan bread need?',
-  'preferment-share': 'How much preferment does our pan bread need?',
-  'flour-share': 'How much of another flour does our pan bread take?',
-  ingredient: 'How much of it does our pan bread need?',
+  hydration: 'How wet should our country loaf be?',
+  salt: 'How much salt does our country loaf need?',
+  yeast: 'How much yeast does our country loaf need?',
+  'preferment-share': 'How much preferment does our country loaf need?',
+  'flour-share': 'How much of another flour does our country loaf take?',
+  ingredient: 'How much of it does our country loaf need?',
   'rest-time': 'How long should our dough rest?',
-  'proof-time': 'How long should our pan bread proof?',
-  'cold-hours': 'How many cold hours does our pan bread need?',
+  'proof-time': 'How long should our country loaf proof?',
+  'cold-hours': 'How many cold hours does our country loaf need?',
   'fold-count': 'How many folds does our dough need?',
-  'bake-temperature': 'How hot should our pan bread bake?',
-  'bake-time': 'How long should our pan bread bake?',
-  'piece-mass': 'How heavy should our pan bread be?',
-  choice: 'Which makes the better pan bread?',
-  own: 'What makes our pan bread better?',
+  'bake-temperature': 'How hot should our country loaf bake?',
+  'bake-time': 'How long should our country loaf bake?',
+  'piece-mass': 'How heavy should our country loaf be?',
+  choice: 'Which makes the better country loaf?',
+  own: 'What makes our country loaf better?',
 }
 
 /** The question for another kind of factor: nobody's own words are touched, only one of these is turned into another. */

@@ -11,7 +11,7 @@ interface Start {
 const minutes = 60
 
 /**
- * The plan a new trial opens with: a plain pan bread whose water is moved in three gentle steps around the usual one,
+ * The plan a new trial opens with: a plain country loaf whose water is moved in three gentle steps around the usual one,
  * doughs mixed apart with flour held, loaves rested before the tasting, two sessions. Everything in it is there to be
  * changed; it is whole and workable as it stands. Amounts, times and temperatures are common practice, from memory.
  */
@@ -25,7 +25,7 @@ export function startingPlan({ newId, at, zone }: Start): Plan {
     revision: 1,
     at,
     zone,
-    question: 'How wet should our pan bread be?',
+    question: 'How wet should our country loaf be?',
     expectation: null,
     factor: {
       name: 'hydration',
@@ -97,7 +97,7 @@ function startingSteps(newId: () => string): Step[] {
       ...{ handsSeconds: 3 * minutes, waitSeconds: 0, toleranceSeconds: 5 * minutes },
     },
     {
-      ...{ ...each, id: newId(), kind: 'proof', name: 'Proof in the pan', uses: [] },
+      ...{ ...each, id: newId(), kind: 'proof', name: 'Proof', uses: [] },
       ...{ handsSeconds: 0, waitSeconds: 60 * minutes, toleranceSeconds: 10 * minutes },
     },
     {

@@ -62,9 +62,9 @@ test('levels start anew around what the plan has: one step down, the control, on
 
 test('the question turns with the kind as long as it is nobody’s own', () => {
   const plan = planOfTest()
-  expect(plan.question).toBe('How wet should our pan bread be?')
+  expect(plan.question).toBe('How wet should our country loaf be?')
   expect(withFactorKind(plan, 'salt', counting('new')).question).toBe(
-    'How much salt does our pan bread need?',
+    'How much salt does our country loaf need?',
   )
   const own = { ...plan, question: 'Wetter?' }
   expect(withFactorKind(own, 'salt', counting('new')).question).toBe('Wetter?')
