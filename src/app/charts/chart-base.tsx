@@ -25,11 +25,12 @@ export function ChartBase(props: ChartBaseProps) {
   const ends = [y.ticks[0], y.ticks.at(-1)]
   const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
   const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
-  const section = useRef<HTMLElement>(null)
+  const section = useRef<HTMLDivElement>(null)
   useQuietLayers(section)
   const room = (y.high - y.low) * 0.04
   return (
-    <section ref={section} className={styles.plot} aria-label={label}>
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and a page of charts is no page of landmarks
+    <div ref={section} role="group" className={styles.plot} aria-label={label}>
       <ResponsiveContainer
         width="100%"
         height={heightPixels}
@@ -58,6 +59,6 @@ export function ChartBase(props: ChartBaseProps) {
           {children}
         </ComposedChart>
       </ResponsiveContainer>
-    </section>
+    </div>
   )
 }

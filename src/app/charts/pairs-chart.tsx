@@ -27,12 +27,13 @@ const rowPixels = 30
 export function PairsChart({ picture, label }: PairsChartProps) {
   const { axis, rows, margin } = picture
   const [reached, setReached] = useState<PairRow | null>(null)
-  const section = useRef<HTMLElement>(null)
+  const section = useRef<HTMLDivElement>(null)
   useQuietLayers(section)
   const words = new Map(axis.ticks.map((tick) => [tick.value, tick.label]))
   const heightPixels = rows.length * rowPixels + 40
   return (
-    <section ref={section} className={styles.plot} aria-label={label}>
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and a page of charts is no page of landmarks
+    <div ref={section} role="group" className={styles.plot} aria-label={label}>
       <ResponsiveContainer
         width="100%"
         height={heightPixels}
@@ -86,7 +87,7 @@ export function PairsChart({ picture, label }: PairsChartProps) {
       <p className={styles.readout} aria-hidden="true">
         {reached ? sayPair(reached) : margin === null ? '' : 'The wash is your margin.'}
       </p>
-    </section>
+    </div>
   )
 }
 

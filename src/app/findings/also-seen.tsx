@@ -95,12 +95,12 @@ function InFull(props: InFullProps) {
         <ResponsePart {...props} />
       </div>
       <div className={styles.beside}>
-        <Ladder found={found} naming={naming} />
+        <Ladder found={found} naming={naming} index={index} />
         <PairsPart {...props} />
       </div>
       <div className={styles.below}>
         <Saying {...props} />
-        <TooMuchPart found={found} />
+        <TooMuchPart found={found} index={index} />
         <TasterPart {...props} />
       </div>
     </div>

@@ -47,14 +47,14 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
           <ResponsePart {...part} />
         </div>
         <div className={styles.beside}>
-          <Ladder found={main} naming={naming} />
+          <Ladder found={main} naming={naming} index={0} />
           <PairsPart {...part} />
           <Easiest main={main} scores={scores} letters={subject.letters} />
           <CarryOn subject={subject} answer={answer} />
         </div>
         <div className={styles.below}>
           <Saying {...part} />
-          <TooMuchPart found={main} />
+          <TooMuchPart found={main} index={0} />
           <RidersPart subject={subject} />
           <TasterPart {...part} />
           {subject.whole ? <PhotosPart whole={subject.whole} letters={subject.letters} /> : null}

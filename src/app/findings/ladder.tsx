@@ -4,13 +4,20 @@ import type { Naming } from '@/core/wording/answer-of-rung.ts'
 import { rungLines } from '@/core/wording/rung-text.ts'
 import styles from './ladder.module.css'
 import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
 
 const marks = { full: 'answers', half: 'leans', hollow: 'open' }
 
+interface LadderProps {
+  found: ResponseFindings
+  naming: Naming
+  index: number
+}
+
 /** The three rungs as a ladder: how far this evidence carries, lowest first. */
-export function Ladder({ found, naming }: { found: ResponseFindings; naming: Naming }) {
+export function Ladder({ found, naming, index }: LadderProps) {
   return (
-    <Section title="How far this carries">
+    <Section title={partTitle('How far this carries', index, found.name)}>
       <ol className={styles.ladder}>
         {rungLines(found, naming).map((line) => (
           <li key={line.rung} className={styles.rung}>

@@ -11,6 +11,7 @@ import { ChartWaiting } from './chart-waiting.tsx'
 import { PairsChart } from './lazy-charts.ts'
 import { BlockTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
 import type { Subject } from './subject.ts'
 
 interface PairsPartProps {
@@ -28,7 +29,7 @@ export function PairsPart({ subject, answer, index }: PairsPartProps) {
   const shown = rung === null ? null : found[rung]
   if (shown === null || !isPresent(shown))
     return (
-      <Section title="Which differ">
+      <Section title={partTitle('Which differ', index, found.name)}>
         <p>{reasonText(isPresent(found.factor) ? { reason: 'no-scores' } : found.factor)}</p>
       </Section>
     )
@@ -39,7 +40,7 @@ export function PairsPart({ subject, answer, index }: PairsPartProps) {
     shown,
   )
   return (
-    <Section title="Which differ">
+    <Section title={partTitle('Which differ', index, found.name)}>
       <ChartFrame
         title={`Differences in ${found.name.toLocaleLowerCase('en')}`}
         picture={

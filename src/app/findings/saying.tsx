@@ -12,6 +12,7 @@ import { bootstrapSentence } from '@/core/wording/bootstrap-sentence.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import styles from './findings.module.css'
 import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
 import type { Subject } from './subject.ts'
 
 interface SayingProps {
@@ -35,7 +36,7 @@ export function Saying({ subject, answer, index }: SayingProps) {
   return (
     <>
       {best === null ? null : (
-        <Section title="Where the best lies">
+        <Section title={partTitle('Where the best lies', index, found.name)}>
           <div className={styles.stack}>
             <p>{isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best)}</p>
             {findings.factor.ordered && isPresent(best) ? (
@@ -49,7 +50,7 @@ export function Saying({ subject, answer, index }: SayingProps) {
         </Section>
       )}
       {isPresent(found.rows) ? (
-        <Section title="Was it freshness, or the order?">
+        <Section title={partTitle('Was it freshness, or the order?', index, found.name)}>
           <ul className={styles.plainList}>
             <li>{besideSentence(found.rows.freshness, 'freshness')}</li>
             <li>{besideSentence(found.rows.order, 'order')}</li>

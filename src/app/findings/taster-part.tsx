@@ -12,6 +12,7 @@ import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { TasterCharts } from './lazy-charts.ts'
 import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
 import type { Subject } from './subject.ts'
 import { WhenNear } from './when-near.tsx'
 
@@ -39,7 +40,7 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
     return level ? `best at ${levelNameText(level.name, unit)}` : 'no single best'
   }
   return (
-    <Section title="Each taster’s own curve">
+    <Section title={partTitle('Each taster’s own curve', index, found.name)}>
       <p>{agreementSentence(found, unit, response.better.is)}</p>
       <ChartFrame
         title={`${found.name}, a taster’s means at each level`}

@@ -6,13 +6,14 @@ import { decimalText } from '@/core/wording/number-text.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import styles from './findings.module.css'
 import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
 import shares from './too-much-part.module.css'
 
 /** Too little, right and too much: the shares as a bar, and what each side cost this response. */
-export function TooMuchPart({ found }: { found: ResponseFindings }) {
+export function TooMuchPart({ found, index }: { found: ResponseFindings; index: number }) {
   if (found.justAboutRight.length === 0) return null
   return (
-    <Section title="Too much or too little">
+    <Section title={partTitle('Too much or too little', index, found.name)}>
       {found.justAboutRight.map((each) => (
         <div key={each.response} className={styles.stack}>
           <ChartFrame

@@ -1,9 +1,10 @@
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { ScoresPlace } from '@/app/findings/scores-place.tsx'
 import { notebookWith, openPlace } from './open-place.tsx'
 
 const slow = { timeout: 20_000 }
+vi.setConfig({ testTimeout: 60_000 })
 
 /** Two days, four tasters, three levels, in a spreadsheet's own words: semicolons and decimal commas. */
 const rows = ['1', '2'].flatMap((day) =>
@@ -23,7 +24,7 @@ async function opened(text: string) {
   const input = screen.container.querySelector('input[type=file]')
   if (!input) throw new Error('there is no way to choose a file')
   await userEvent.upload(input, new File([text], 'tasting.csv', { type: 'text/csv' }))
-  await expect.element(screen.getByRole('group', { name: 'The first rows' })).toBeVisible()
+  await expect.element(screen.getByRole('region', { name: 'The first rows' })).toBeVisible()
   return { screen, services }
 }
 

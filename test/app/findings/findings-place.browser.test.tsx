@@ -1,0 +1,121 @@
+import { expect, test, vi } from 'vitest'
+import { userEvent } from 'vitest/browser'
+import { FindingsPlace } from '@/app/findings/findings-place.tsx'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
+import focaccia from '../../../trials/focaccia-hydration.json?raw'
+import panLoaf from '../../../trials/pan-loaf-salt.json?raw'
+import { asChoice } from './choice-trial.ts'
+import { notebookWith, openPlace } from './open-place.tsx'
+
+const slow = { timeout: 20_000 }
+vi.setConfig({ testTimeout: 60_000 })
+
+async function opened(...files: Parameters<typeof notebookWith>) {
+  const { notebook, trialIds, services } = await notebookWith(...files)
+  const [trialId = ''] = trialIds
+  return { notebook, trialId, ...(await openPlace(services, <FindingsPlace trialId={trialId} />)) }
+}
+
+test('the sentence stands first, then the picture, how far it carries, which differ, the easiest, and what next', async () => {
+  const { screen, notebook } = await opened(focaccia)
+  await expect.element(screen.getByText(/^These pieces differ/), slow).toBeVisible()
+  await expect.element(screen.getByRole('img', { name: /^74 %: mean/ }).first(), slow).toBeVisible()
+  await expect.element(screen.getByRole('img', { name: /^66 to 74: \+/ }), slow).toBeVisible()
+  const heads = [...screen.container.querySelectorAll('h2')].map((head) => head.textContent)
+  for (const head of [
+    ...['How far this carries', 'Which differ', 'The easiest that is as good', 'Carry on'],
+    ...['Where the best lies', 'What the riders did to it', 'Each taster’s own curve', 'Also seen'],
+  ])
+    expect(heads).toContain(head)
+  // The one place of the best is said once.
+  const sentence = screen.container.querySelector('p')?.textContent ?? ''
+  expect(sentence.match(/best near/g)).toHaveLength(1)
+  await expect
+    .poll(async () => (await notebook.summaries())[0]?.answer, slow)
+    .toMatch(/^These pieces differ/)
+})
+
+test('every chart has the same facts as a table', async () => {
+  const { screen } = await opened(focaccia)
+  const press = screen.getByRole('button', { name: 'As a table' })
+  await expect.element(press.first(), slow).toBeVisible()
+  await press.nth(1).click()
+  await expect.element(screen.getByRole('rowheader', { name: '66 % → 74 %' })).toBeVisible()
+  await press.first().click()
+  await expect.element(screen.getByRole('rowheader', { name: '82 %' }).first()).toBeVisible()
+})
+
+test('a mean says its numbers when it is reached by keyboard', async () => {
+  const { screen } = await opened(focaccia)
+  const mean = screen.getByRole('img', { name: /^70 %: mean/ }).first()
+  await expect.element(mean, slow).toBeVisible()
+  const element = mean.element()
+  if (!(element instanceof SVGElement)) throw new Error('a mean is a mark of a picture')
+  element.focus()
+  await expect.element(screen.getByText(/^70 %: mean .* between/).first()).toBeVisible()
+})
+
+test('the method and its source are one press deeper', async () => {
+  const { screen } = await opened(focaccia)
+  const press = screen.getByRole('button', { name: 'How this was worked out' })
+  await expect.element(press.first(), slow).toBeVisible()
+  await press.first().click()
+  await expect.element(screen.getByText(/Hurlbert 1984/)).toBeVisible()
+})
+
+test('drawing again shows its progress and ends in an interval with its seed', async () => {
+  const { screen } = await opened(focaccia)
+  await expect.element(screen.getByRole('button', { name: /^Draw again/ }), slow).toBeVisible()
+  await screen.getByRole('button', { name: /^Draw again/ }).click()
+  await expect.element(screen.getByText(/drawn again 10,000 times/), slow).toBeVisible()
+})
+
+test('narrowing begins a new trial around the best that names the one it follows', async () => {
+  const { screen, notebook, trialId, history } = await opened(focaccia)
+  await expect.element(screen.getByRole('button', { name: 'Narrow the range' }), slow).toBeVisible()
+  await screen.getByRole('button', { name: 'Narrow the range' }).click()
+  await expect.poll(() => history.at(-1)).toMatch(/^\/trial\/.+\/plan$/)
+  const next = await notebook.wholeTrial(history.at(-1)?.split('/')[2] ?? '')
+  if (!next) throw new Error('there is no new trial')
+  expect(next.trial.follows).toEqual({ trialId, how: 'narrows' })
+  expect(planInForce(next).levels.length).toBeGreaterThan(2)
+})
+
+test('the trade-off is folded away, and a weight under the fingers moves it', async () => {
+  const { screen } = await opened(focaccia)
+  const fold = screen.getByText('Trade-off: weigh the responses against one another')
+  await expect.element(fold, slow).toBeVisible()
+  expect(screen.getByRole('slider').elements()).toHaveLength(0)
+  await fold.click()
+  const slider = screen.getByRole('slider', { name: /^Liking/ })
+  await expect.element(slider).toBeVisible()
+  slider.element().focus()
+  await userEvent.keyboard('{ArrowRight}')
+  await expect.element(slider).toHaveValue('1.5')
+})
+
+test('one session says honestly that it is not settled, and the sides of a just-about-right answer with their cost', async () => {
+  const { screen } = await opened(panLoaf)
+  await expect.element(screen.getByText(/^These pieces do not settle it/), slow).toBeVisible()
+  await expect.element(screen.getByText(/one session cannot speak/).first()).toBeVisible()
+  await expect
+    .element(screen.getByText(/% just about right, .* % too much\.$/).first())
+    .toBeVisible()
+  await expect.element(screen.getByRole('button', { name: 'Repeat it' })).toBeVisible()
+})
+
+test('options without order: no curve, no best, and the levels told apart by place', async () => {
+  const { format: _, version: __, ...whole } = JSON.parse(focaccia)
+  const { screen } = await opened(asChoice(wholeTrialShape.parse(whole)))
+  await expect.element(screen.getByText(/^These pieces differ/), slow).toBeVisible()
+  await expect
+    .element(screen.getByRole('img', { name: /^steel: mean/ }).first(), slow)
+    .toBeVisible()
+  await expect
+    .element(
+      screen.getByText('Options without order have no slope and no best in between.').first(),
+    )
+    .toBeVisible()
+  expect(screen.container.querySelectorAll('path[class*="curve"]')).toHaveLength(0)
+})

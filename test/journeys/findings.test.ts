@@ -1,0 +1,132 @@
+import { readFileSync } from 'node:fs'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
+import { sampleTrial } from '../core/findings/sample-trial.ts'
+import { readIn } from './read-in.ts'
+import { accessibilityFaults, openBrowser, overhangPixels, visit } from './visit.ts'
+
+const baseUrl = inject('baseUrl')
+let browser: Browser
+
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser.close())
+
+const focaccia = sampleTrial('focaccia-hydration')
+
+async function settled(page: Page, place: 'findings' | 'report') {
+  await page.goto(`${baseUrl}#/trial/${focaccia.trial.id}/${place}`)
+  await page
+    .getByText(/^These pieces differ, and by more than your margin/)
+    .first()
+    .waitFor()
+  if (place === 'findings')
+    await page
+      .getByRole('img', { name: /^74 %: mean/ })
+      .first()
+      .waitFor()
+}
+
+/** What is made only when it is near has to be passed once. */
+async function scrollThrough(page: Page) {
+  await page.evaluate(async () => {
+    for (let y = 0; y < document.body.scrollHeight; y += 400) {
+      window.scrollTo(0, y)
+      await new Promise((done) => setTimeout(done, 60))
+    }
+  })
+}
+
+describe.each([
+  ['light', 1280],
+  ['dark', 360],
+  ['light', 360],
+  ['dark', 1280],
+] as const)('%s at %i px', (colorScheme, width) => {
+  test('findings and report hold what axe asks and fit their window', async () => {
+    const { page, troubles } = await visit(browser, baseUrl, {
+      colorScheme,
+      viewport: { width, height: 900 },
+    })
+    await readIn(page, baseUrl, focaccia)
+    await settled(page, 'findings')
+    await scrollThrough(page)
+    await page.getByText('Crispness, in full').click()
+    await page.getByText(/^Trade-off: weigh/).click()
+    await page.getByRole('button', { name: 'How this was worked out' }).first().click()
+    expect(await accessibilityFaults(page)).toEqual([])
+    expect(await overhangPixels(page)).toBe(0)
+    await settled(page, 'report')
+    expect(await accessibilityFaults(page)).toEqual([])
+    expect(await overhangPixels(page)).toBe(0)
+    expect(troubles).toEqual([])
+    await page.context().close()
+  })
+})
+
+test('at 1280 px how far it carries stands beside the chart, and the chart’s means under their tabs', async () => {
+  const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })
+  await readIn(page, baseUrl, focaccia)
+  await settled(page, 'findings')
+  const middle = async (locator: ReturnType<Page['locator']>) => {
+    const box = await locator.first().boundingBox()
+    if (!box) throw new Error('it is not on the page')
+    return { x: box.x + box.width / 2, y: box.y }
+  }
+  const ladder = await middle(page.getByRole('heading', { name: 'How far this carries' }))
+  for (const level of [66, 82]) {
+    const mean = await middle(page.getByRole('img', { name: new RegExp(`^${level} %: mean`) }))
+    const tab = await middle(
+      page
+        .getByRole('navigation', { name: /^Levels/ })
+        .getByRole('button', { name: new RegExp(`${level}`) }),
+    )
+    expect(Math.abs(mean.x - tab.x)).toBeLessThan(2)
+    expect(ladder.x).toBeGreaterThan(mean.x)
+    expect(ladder.y).toBeLessThan(mean.y + 200)
+  }
+  await page.context().close()
+})
+
+test('the answer stands beside the trial in the notebook once it was found', async () => {
+  const { page } = await visit(browser, baseUrl)
+  await readIn(page, baseUrl, focaccia)
+  await page.goto(baseUrl)
+  const line = page.getByRole('list', { name: 'Trials' })
+  await line.getByText('Answered').waitFor()
+  expect(await line.getByText(/^These pieces differ/).count()).toBe(0)
+  await settled(page, 'findings')
+  await page.waitForTimeout(500)
+  await page.goto(baseUrl)
+  await line.getByText(/^These pieces differ/).waitFor()
+  await page.context().close()
+})
+
+test('scores kept elsewhere: refused with every trouble, mended by naming a column, and found in', async () => {
+  const { page, troubles } = await visit(browser, baseUrl, {
+    viewport: { width: 360, height: 800 },
+  })
+  await page.goto(baseUrl)
+  await page.getByRole('link', { name: 'Import scores' }).click()
+  await page.getByRole('heading', { level: 1, name: 'Scores from elsewhere' }).waitFor()
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'tasting.csv',
+    mimeType: 'text/csv',
+    buffer: readFileSync('test/journeys/tasting-elsewhere.csv'),
+  })
+  await page.getByRole('alert').waitFor()
+  expect(await page.getByRole('alert').textContent()).toContain('Row 5')
+  expect(await accessibilityFaults(page)).toEqual([])
+  await page.getByLabel('Meaning of who').selectOption('taster')
+  await page.getByRole('button', { name: 'Show what it supports' }).click()
+  await page.getByRole('heading', { name: 'How far this carries' }).waitFor()
+  await page
+    .getByRole('img', { name: /^64: mean/ })
+    .first()
+    .waitFor()
+  expect(await accessibilityFaults(page)).toEqual([])
+  expect(await overhangPixels(page)).toBe(0)
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
