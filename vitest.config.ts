@@ -38,7 +38,6 @@ export default defineConfig({
             'comlink',
             'culori/fn',
             'd3-array',
-            'd3-shape',
             'fflate',
             'ml-matrix',
             'papaparse',

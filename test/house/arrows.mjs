@@ -23,7 +23,7 @@ const keeping = [...core, 'trial-file', 'notebook']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
 
 /** Packages that only faces and keepers of data may use; the core knows none of them. */
-const screenPackages = ['react', 'react-dom', 'recharts', 'wouter', 'zustand', 'comlink', 'lean-qr']
+const screenPackages = ['react', 'react-dom', 'recharts', 'wouter', 'zustand', 'comlink']
 const storePackages = ['dexie', 'dexie-react-hooks']
 const outsideCore = [...screenPackages, ...storePackages, 'fflate']
 
