@@ -8,8 +8,19 @@ export interface LevelLook {
   pattern: LevelPattern | null
 }
 
-/** The colours of each level's tab for both appearances at once: CSS takes the one that is in force, print the light one. */
-export function levelLooks(levels: readonly Level[]): Map<string, LevelLook> {
+const known = new WeakMap<readonly Level[], ReadonlyMap<string, LevelLook>>()
+
+/**
+ * The colours of each level's tab for both appearances at once: CSS takes the one that is in force, print the light one.
+ * Worked out once for each list of levels, however many tabs show it; a list is never changed, only replaced.
+ */
+export function levelLooks(levels: readonly Level[]): ReadonlyMap<string, LevelLook> {
+  const found = known.get(levels) ?? looksOf(levels)
+  known.set(levels, found)
+  return found
+}
+
+function looksOf(levels: readonly Level[]): ReadonlyMap<string, LevelLook> {
   const light = levelPaints(levels, 'light')
   const dark = levelPaints(levels, 'dark')
   return new Map(

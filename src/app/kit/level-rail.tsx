@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react'
+import { useRef } from 'react'
 import type { Level } from '@/core/trial/level.ts'
 import { levelShort } from '@/core/wording/level-text.ts'
 import { levelLooks } from './level-look.ts'
@@ -39,7 +39,7 @@ export function LevelRail(props: LevelRailProps) {
   } = props
   const ref = useRef<HTMLDivElement>(null)
   const railPixels = useWidth(ref, firstGuessPixels[size])
-  const looks = useMemo(() => levelLooks(levels), [levels])
+  const looks = levelLooks(levels)
   const { axis, tabs, heightPixels } = railLayout(levels, letters, size, railPixels)
   const control = axis.positions.find((position) => position.control)
   const axisWords = [factorName, unitOfMeasure].filter(Boolean).join(', ')
