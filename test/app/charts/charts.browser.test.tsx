@@ -59,7 +59,7 @@ test('every value is a point, and means stand at the true distances of their lev
 
 test('the plot reaches from edge to edge, so that its places are those of the rail above it', async () => {
   const { container } = await shown()
-  const box = container.querySelector('section')?.getBoundingClientRect()
+  const box = container.querySelector('[role=group]')?.getBoundingClientRect()
   const mark = container.querySelector('g[role="img"]')?.getBoundingClientRect()
   const at = ((mark?.x ?? 0) + (mark?.width ?? 0) / 2 - (box?.x ?? 0)) / (box?.width ?? 1)
   expect(at).toBeCloseTo(chart.x.positions[0]?.at ?? 0, 2)
@@ -93,7 +93,7 @@ test('pairs stand in rows against the margin; only those that leave zero out are
     dot.getAttribute('class'),
   )
   expect(kinds[0]).not.toBe(kinds[1])
-  const area = container.querySelector('section')?.getBoundingClientRect()
+  const area = container.querySelector('[role=group]')?.getBoundingClientRect()
   for (const mark of container.querySelectorAll('g[role="img"]')) {
     const box = mark.getBoundingClientRect()
     expect(box.top).toBeGreaterThanOrEqual((area?.top ?? 0) - 1)
