@@ -99,12 +99,15 @@ test.each(cannotStand)(
   },
 )
 
-test.each(['20', '160'])('a hydration of %s %% is asked about, not forbidden', async (text) => {
-  await open()
-  await field('Level 1').fill(text)
-  await expect.element(page.getByRole('list', { name: 'To think about' })).toHaveTextContent(text)
-  await expect.poll(async () => (await keptPlan()).levels[0]?.value).toBe(Number(text))
-})
+test.each(['20', '160'])(
+  'a hydration of %s percent is asked about, not forbidden',
+  async (text) => {
+    await open()
+    await field('Level 1').fill(text)
+    await expect.element(page.getByRole('list', { name: 'To think about' })).toHaveTextContent(text)
+    await expect.poll(async () => (await keptPlan()).levels[0]?.value).toBe(Number(text))
+  },
+)
 
 test('a decimal comma is a decimal point', async () => {
   await open()
