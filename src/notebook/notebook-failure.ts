@@ -1,6 +1,6 @@
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 
-export const failureReasons = [
+const failureReasons = [
   /** The notebook was written by a newer version of the app; this one may not touch it. */
   'newer-database',
   /** Another tab holds an older notebook open and keeps this one from bringing it up to date. */

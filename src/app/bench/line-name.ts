@@ -13,7 +13,7 @@ export interface LineName {
 }
 
 /** The name of a batch: letter and level; a dough that serves all levels has its letter alone. */
-export function batchName(session: Session, plan: Plan, batchId: string): LineName {
+function batchName(session: Session, plan: Plan, batchId: string): LineName {
   const batch = session.batches.find((each) => each.id === batchId)
   if (!batch) throw new Error(`session ${session.id} has no batch ${batchId}`)
   const level = plan.levels.find((each) => each.id === batch.levelId)

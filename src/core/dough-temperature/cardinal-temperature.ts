@@ -15,7 +15,7 @@ export const yeastCardinals: CardinalTemperatures = {
 }
 
 /** Rates are told against 24 °C. */
-export const referenceCelsius = 24
+const referenceCelsius = 24
 
 /**
  * Growth rate relative to the optimum by the cardinal temperature model with inflection (Rosso, Lobry & Flandrois 1993, from

@@ -35,7 +35,7 @@ export function leavenOf(formula: Formula): Leaven | null {
 }
 
 /** How a leaven usually goes in: instant yeast with the flour, everything else in the water. */
-export function usuallyAdded(leaven: Leaven | null): YeastAdded {
+function usuallyAdded(leaven: Leaven | null): YeastAdded {
   return leaven === 'instant' ? 'with-flour' : 'in-water'
 }
 

@@ -3,7 +3,7 @@ import type { Remedy } from './remedy.ts'
 
 export type Severity = 'fix' | 'know' | 'fine'
 
-export const fairnessUnits = [
+const fairnessUnits = [
   '°C',
   '%',
   'g',

@@ -22,7 +22,7 @@ export interface LevelPaint {
   pattern: LevelPattern | null
 }
 
-export const levelPatterns = [
+const levelPatterns = [
   'plain',
   'diagonal',
   'dots',

@@ -1,6 +1,6 @@
 import { isPresent } from './reason.ts'
 
-export const rungNames = ['pieces', 'doughs', 'factor'] as const
+const rungNames = ['pieces', 'doughs', 'factor'] as const
 export type RungName = (typeof rungNames)[number]
 
 /** The highest rung that answers for a response: the factor, else these doughs, else these pieces; null when none does. */

@@ -5,7 +5,7 @@ import { responseFindingsShape } from './response-findings-shape.ts'
 import { levelNameShape } from './rung-shape.ts'
 
 /** One tell-apart test of two levels: exact binomial, one answer per person and set counts as independent. A d' without bound is `never-reached`. */
-export const discriminationShape = z.strictObject({
+const discriminationShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
   between: z.tuple([levelNameShape, levelNameShape]),
   n: z.number(),
@@ -21,7 +21,7 @@ export const discriminationShape = z.strictObject({
 })
 
 /** Weighted desirability of each level (Derringer and Suich), every part shown. */
-export const tradeOffShape = z.strictObject({
+const tradeOffShape = z.strictObject({
   weights: z.array(z.strictObject({ response: z.string(), weight: z.number() })),
   levels: z.array(
     z.strictObject({
@@ -33,7 +33,7 @@ export const tradeOffShape = z.strictObject({
 })
 
 /** What the findings are about. `kind` is the trial's own kind of factor; for scores from elsewhere `measured` or `choice`. */
-export const factorFactsShape = z.strictObject({
+const factorFactsShape = z.strictObject({
   kind: z.string(),
   name: z.string(),
   unitOfMeasure: z.string(),

@@ -3,7 +3,7 @@ import { orAbsent } from './reason.ts'
 import { levelNameShape, rowsRungShape, rungShape } from './rung-shape.ts'
 
 /** What happened at one level over all its rows: descriptive only. Variance n - 1, interval by Student's t, 95 %. */
-export const levelSummaryShape = z.strictObject({
+const levelSummaryShape = z.strictObject({
   level: levelNameShape,
   n: z.number(),
   mean: orAbsent(z.number()),
@@ -14,7 +14,7 @@ export const levelSummaryShape = z.strictObject({
 })
 
 /** Page's L for rising levels; the expected direction decides the side of p. */
-export const pageShape = z.strictObject({
+const pageShape = z.strictObject({
   l: z.number(),
   p: z.number(),
   method: z.enum(['exact', 'exact-given-ties', 'normal', 'normal-given-ties']),
@@ -22,7 +22,7 @@ export const pageShape = z.strictObject({
 })
 
 /** Friedman's test with ties on taster by level means; tasters with an empty cell are left out and counted. */
-export const ranksShape = z.strictObject({
+const ranksShape = z.strictObject({
   chiSquare: z.number(),
   df: z.number(),
   p: z.number(),
@@ -34,7 +34,7 @@ export const ranksShape = z.strictObject({
 })
 
 /** Percentile interval of the best level over resampled tasters (eight or more) or sessions. */
-export const bootstrapShape = z.strictObject({
+const bootstrapShape = z.strictObject({
   low: z.number(),
   high: z.number(),
   resamples: z.number(),
@@ -43,7 +43,7 @@ export const bootstrapShape = z.strictObject({
 })
 
 /** Shares of too little, right and too much, and how far the main score drops for each side, within taster and level. */
-export const justAboutRightShape = z.strictObject({
+const justAboutRightShape = z.strictObject({
   response: z.string(),
   below: z.number(),
   right: z.number(),
@@ -61,7 +61,7 @@ export const justAboutRightShape = z.strictObject({
 })
 
 /** One-sided: is the level as good as the best liked within the margin? `low` is the lower 95 % limit of the difference. */
-export const equivalenceShape = z.strictObject({
+const equivalenceShape = z.strictObject({
   level: levelNameShape,
   against: levelNameShape,
   difference: z.number(),
@@ -70,7 +70,7 @@ export const equivalenceShape = z.strictObject({
 })
 
 /** The easiest level among those that are as good as the best liked. */
-export const easiestShape = z.strictObject({
+const easiestShape = z.strictObject({
   level: levelNameShape,
   against: levelNameShape,
   lowerLimit: z.number(),
@@ -78,7 +78,7 @@ export const easiestShape = z.strictObject({
 })
 
 /** One taster: correlation of their level means with those of the rest, the level they like best, spread of their scores. */
-export const agreementShape = z.strictObject({
+const agreementShape = z.strictObject({
   taster: z.string(),
   correlation: orAbsent(z.number()),
   best: orAbsent(levelNameShape),

@@ -63,7 +63,7 @@ export const curveShape = z.strictObject({
 })
 
 /** F-test of what a model leaves over. */
-export const lackOfFitShape = z.strictObject({
+const lackOfFitShape = z.strictObject({
   f: z.number(),
   df1: z.number(),
   df2: z.number(),
@@ -74,7 +74,7 @@ export const lackOfFitShape = z.strictObject({
  * Where a response with a target meets it (`at`, none when the curve stays clear of it), and the stretches of levels at which
  * the fitted height cannot be told from the target (Fieller, 95 %); a stretch without an end has null there.
  */
-export const crossingShape = z.strictObject({
+const crossingShape = z.strictObject({
   target: z.number(),
   of: z.enum(['curve', 'line']),
   at: z.array(z.number()),

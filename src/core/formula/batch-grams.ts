@@ -28,6 +28,6 @@ export function batchGrams(formula: Formula): BatchGrams {
 }
 
 /** Dough to mix for pieces of a mass, with what hands and bowl keep. */
-export function doughOfPieces(size: Extract<BatchSize, { by: 'pieces' }>): number {
+function doughOfPieces(size: Extract<BatchSize, { by: 'pieces' }>): number {
   return (size.pieces * size.pieceGrams) / (1 - size.lossPercent / 100)
 }

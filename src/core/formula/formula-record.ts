@@ -5,7 +5,7 @@ import { celsiusShape, gramsShape, percentShape, shareShape } from '@/core/recor
 import { nameShape } from '@/core/record/text.ts'
 
 /** What an ingredient is to the dough: flour counts to the 100 %, water to the hydration, the others to neither. */
-export const ingredientKinds = [
+const ingredientKinds = [
   'flour',
   'water',
   'liquid',
@@ -21,7 +21,7 @@ export const yeastForms = ['instant', 'active-dry', 'fresh'] as const
  * One ingredient of the whole dough. `percent` is its overall baker's percentage, everything in preferments counted in;
  * the flours' percents sum to 100. `waterPercent` is the water in 100 g of it, for milk, egg, honey, butter and the like.
  */
-export const ingredientShape = z.strictObject({
+const ingredientShape = z.strictObject({
   id: idShape,
   name: nameShape,
   kind: z.enum(ingredientKinds),
@@ -38,7 +38,7 @@ export const ingredientShape = z.strictObject({
  * A part of the dough that ferments or soaks ahead. It takes `flourSharePercent` of the total flour; each part is a
  * percentage of the preferment's own flour, and the flour parts sum to 100.
  */
-export const prefermentShape = z.strictObject({
+const prefermentShape = z.strictObject({
   id: idShape,
   name: nameShape,
   kind: z.enum(['poolish', 'biga', 'sponge', 'starter', 'soaker', 'other']),
@@ -48,7 +48,7 @@ export const prefermentShape = z.strictObject({
 })
 
 /** How much is made: from the flour of one batch, or from pieces and their mass with what hands and bowl keep. */
-export const batchSizeShape = z.discriminatedUnion('by', [
+const batchSizeShape = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('flour'), flourGrams: gramsShape }),
   z.strictObject({
     by: z.literal('pieces'),

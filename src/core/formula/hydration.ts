@@ -22,7 +22,7 @@ export function waterFromEverythingPercent(formula: Formula): number | null {
 }
 
 /** The share of an ingredient that is water, 0 to 1: all of water, none of flour (by convention), else as stated. */
-export function waterShare(ingredient: Pick<Ingredient, 'kind' | 'waterPercent'>): number {
+function waterShare(ingredient: Pick<Ingredient, 'kind' | 'waterPercent'>): number {
   if (ingredient.kind === 'water') return 1
   if (ingredient.kind === 'flour') return 0
   return (ingredient.waterPercent ?? 0) / 100

@@ -16,7 +16,7 @@ const hydration = (style: string, leastPercent: number, mostPercent: number): Us
 })
 
 /** Hydration by style as seen in public charts without a source of their own; the rest is common practice. */
-export const usualRanges: readonly UsualRange[] = [
+const usualRanges: readonly UsualRange[] = [
   hydration('bagel', 50, 60),
   hydration('pan bread', 58, 65),
   hydration('baguette', 65, 70),

@@ -11,7 +11,7 @@ const handbook = 'USDA Handbook 8 (1976), seen quoted'
 const central = 'USDA FoodData Central, from memory'
 
 /** Water in usual ingredients: hints to start from, never limits. The more particular name stands first. */
-export const waterContents: readonly WaterContent[] = [
+const waterContents: readonly WaterContent[] = [
   { name: 'dry milk', words: ['dry milk', 'milk powder'], waterPercent: 2.5, source: handbook },
   { name: 'buttermilk', words: ['buttermilk'], waterPercent: 90.1, source: handbook },
   { name: 'skim milk', words: ['skim milk', 'skimmed milk'], waterPercent: 90.8, source: handbook },

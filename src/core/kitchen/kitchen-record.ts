@@ -8,7 +8,7 @@ import { nameShape, noteShape } from '@/core/record/text.ts'
 const thing = { id: idShape, note: z.exactOptional(noteShape) }
 
 /** A kitchen scale: every reading is a multiple of `resolutionGrams`, up to `capacityGrams`. */
-export const scaleShape = z.strictObject({
+const scaleShape = z.strictObject({
   ...thing,
   kind: z.literal('scale'),
   name: nameShape,
@@ -17,7 +17,7 @@ export const scaleShape = z.strictObject({
 })
 
 /** A thermometer; `spreadCelsius` is how far it may be off, plus or minus. */
-export const thermometerShape = z.strictObject({
+const thermometerShape = z.strictObject({
   ...thing,
   kind: z.literal('thermometer'),
   name: nameShape,
@@ -25,7 +25,7 @@ export const thermometerShape = z.strictObject({
 })
 
 /** An oven with room for `places` pieces at once. */
-export const ovenShape = z.strictObject({
+const ovenShape = z.strictObject({
   ...thing,
   kind: z.literal('oven'),
   name: nameShape,
@@ -34,7 +34,7 @@ export const ovenShape = z.strictObject({
 })
 
 /** A mixer (or hands) with the least and most dough it mixes well, and its mixing work per kg flour where known. */
-export const mixerShape = z.strictObject({
+const mixerShape = z.strictObject({
   ...thing,
   kind: z.literal('mixer'),
   name: nameShape,
@@ -46,7 +46,7 @@ export const mixerShape = z.strictObject({
   bowlHeat: z.exactOptional(z.number().check(z.gt(0), z.lte(5))),
 })
 
-export const fridgeShape = z.strictObject({
+const fridgeShape = z.strictObject({
   ...thing,
   kind: z.literal('fridge'),
   name: nameShape,
@@ -56,7 +56,7 @@ export const fridgeShape = z.strictObject({
   freezerCelsius: z.exactOptional(celsiusShape),
 })
 
-export const tapShape = z.strictObject({
+const tapShape = z.strictObject({
   ...thing,
   kind: z.literal('tap'),
   name: nameShape,
@@ -65,7 +65,7 @@ export const tapShape = z.strictObject({
 })
 
 /** One bag of flour: the same name in another bag or lot is another flour to a careful trial. */
-export const flourLotShape = z.strictObject({
+const flourLotShape = z.strictObject({
   ...thing,
   kind: z.literal('flour'),
   name: nameShape,
@@ -78,7 +78,7 @@ export const flourLotShape = z.strictObject({
  * A taster, known by initials or a code. The initials stand in this record alone, so that a taster can be erased:
  * then `initials` becomes empty and `erasedAt` says when.
  */
-export const tasterShape = z.strictObject({
+const tasterShape = z.strictObject({
   ...thing,
   kind: z.literal('taster'),
   initials: z.string().check(z.maxLength(12)),

@@ -78,6 +78,6 @@ export function workForPlan(
   return { kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds, slope }
 }
 
-export function wayKey(mixedBy: MixedBy): string {
+function wayKey(mixedBy: MixedBy): string {
   return mixedBy.by === 'mixer' ? `mixer/${mixedBy.mixerId}` : mixedBy.by
 }

@@ -25,7 +25,7 @@ export type Panel = {
 )
 
 /** Fewest finished trials that replace what is common practice. */
-export const fewestTrials = 2
+const fewestTrials = 2
 
 /**
  * How each panel scatters: standard deviations from its finished, open trials together, by the method of moments with

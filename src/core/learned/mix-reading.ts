@@ -3,7 +3,7 @@ import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
 import { type TemperatureReading, temperaturesOf } from '@/core/session/temperatures.ts'
 
 /** A dough's reading counts as the mixer's work up to this long after the mix: later, room and proof have worked on it too. */
-export const longestAfterMixSeconds = 15 * 60
+const longestAfterMixSeconds = 15 * 60
 
 /** Temperatures around one mix, °C; null where none was logged in time. The dough's is that of the whole mix. */
 export interface MixReading {

@@ -2,7 +2,7 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
 /** Letters of the levels by level id, where every session dealt the same ones; else none, for they would mislead. */
-export function lettersOf(whole: WholeTrial): Map<string, string> {
+function lettersOf(whole: WholeTrial): Map<string, string> {
   const dealt = whole.sessions.map(({ dealt: { letters } }) => letters)
   const first = dealt[0] ?? []
   const alike = dealt.every((letters) =>

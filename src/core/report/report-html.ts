@@ -28,7 +28,7 @@ ${reportBody(document)}
 }
 
 /** The body alone, for a face that shows it inside a page of its own. */
-export function reportBody(document: ReportDocument): string {
+function reportBody(document: ReportDocument): string {
   const note = document.note === '' ? '' : `<p class="note">${escapeHtml(document.note)}</p>\n`
   return `<h1>${escapeHtml(document.title)}</h1>
 ${note}${document.sections.map(sectionHtml).join('\n')}

@@ -5,7 +5,7 @@ import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
-export const aboutShape = z.strictObject({
+const aboutShape = z.strictObject({
   kind: z.enum(['trial', 'session', 'batch', 'piece', 'serving', 'step', 'taster', 'set']),
   id: idShape,
 })

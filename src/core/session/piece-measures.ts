@@ -85,7 +85,7 @@ const ratio = (volume: number | null, grams: number | null) =>
   volume === null || grams === null || grams <= 0 ? null : volume / grams
 
 /** When a dough's first mixing step began (UTC ms); null when that was not logged. */
-export function mixStart(
+function mixStart(
   plan: Plan,
   effective: readonly Standing[],
   batchId: string,

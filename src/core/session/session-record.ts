@@ -6,17 +6,17 @@ import { atShape, zoneShape } from '@/core/record/stamp.ts'
 const letterShape = z.string().check(z.regex(/^[A-Z]{1,2}$/))
 
 /** A three-digit serving code, 100 to 999. */
-export const servingCodeShape = z.string().check(z.regex(/^[1-9][0-9]{2}$/))
+const servingCodeShape = z.string().check(z.regex(/^[1-9][0-9]{2}$/))
 
 /** One dough: one level in this session, or (levelId null) one dough for all levels when the factor splits later. */
-export const batchShape = z.strictObject({
+const batchShape = z.strictObject({
   id: idShape,
   letter: letterShape,
   levelId: z.nullable(idShape),
 })
 
 /** A ball or loaf divided from a batch. Counted pieces belong to a flight; the warm-up and spares to none. */
-export const pieceShape = z.strictObject({
+const pieceShape = z.strictObject({
   id: idShape,
   batchId: idShape,
   levelId: idShape,
@@ -25,21 +25,21 @@ export const pieceShape = z.strictObject({
 })
 
 /** One piece of every level, in the order it is baked (and, served as baked, tasted). */
-export const flightShape = z.strictObject({
+const flightShape = z.strictObject({
   id: idShape,
   number: countShape,
   pieceIds: z.array(idShape),
 })
 
 /** Pieces in the oven together; the index in `pieceIds` is the place. */
-export const loadShape = z.strictObject({
+const loadShape = z.strictObject({
   id: idShape,
   number: countShape,
   pieceIds: z.array(idShape),
 })
 
 /** One piece in one flight under one code, the same for all tasters. */
-export const servingShape = z.strictObject({
+const servingShape = z.strictObject({
   id: idShape,
   code: servingCodeShape,
   pieceId: idShape,
@@ -47,13 +47,13 @@ export const servingShape = z.strictObject({
 })
 
 /** The servings of one taster in the order they are offered; the index + 1 is the position. */
-export const tasterOrderShape = z.strictObject({
+const tasterOrderShape = z.strictObject({
   tasterId: idShape,
   servingIds: z.array(idShape),
 })
 
 /** Samples of a tell-apart test: for triangle and duo-trio three codes, for paired two; `answerCode` is the odd or matching one. */
-export const tellApartSetShape = z.strictObject({
+const tellApartSetShape = z.strictObject({
   id: idShape,
   tasterId: idShape,
   samples: z.array(z.strictObject({ code: servingCodeShape, levelId: idShape })),
@@ -61,7 +61,7 @@ export const tellApartSetShape = z.strictObject({
 })
 
 /** Drawn once when the session is begun and kept as facts: never recomputed. */
-export const dealtShape = z.strictObject({
+const dealtShape = z.strictObject({
   seed: z.number().check(z.int(), z.gte(0), z.lte(0xffffffff)),
   drawVersion: countShape,
   /** The letter of each level's line, dealt at random against the levels. */

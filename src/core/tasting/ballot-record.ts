@@ -5,7 +5,7 @@ import { atShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
 /** One answer; without a value it says why (an allergy, a piece that ran out): never a silent gap. */
-export const answerShape = z.strictObject({
+const answerShape = z.strictObject({
   responseId: idShape,
   value: z.nullable(z.number()),
   why: z.exactOptional(noteShape),

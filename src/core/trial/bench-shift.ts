@@ -6,7 +6,7 @@ import { formulaAtLevel } from './formula-at-level.ts'
 import { levelShare, workedInShare } from './level-ratio.ts'
 import type { Plan } from './plan-record.ts'
 
-export const benchGrams = [5, 10] as const
+const benchGrams = [5, 10] as const
 
 export interface BenchShift {
   levelId: string

@@ -10,7 +10,7 @@ export type SplitsAt = (typeof splitPoints)[number]
  * What the factor moves. Formula factors name the ingredient or preferment they move; method factors name the step.
  * `own` is measured in a unit the baker names and moves nothing the notebook knows of; `choice` has no order.
  */
-export const actsOnShape = z.discriminatedUnion('on', [
+const actsOnShape = z.discriminatedUnion('on', [
   z.strictObject({ on: z.literal('hydration'), ingredientId: idShape }),
   z.strictObject({ on: z.literal('salt'), ingredientId: idShape }),
   z.strictObject({ on: z.literal('yeast'), ingredientId: idShape }),
@@ -34,7 +34,7 @@ export const actsOnShape = z.discriminatedUnion('on', [
 ])
 
 /** What stays the same while a formula factor moves: the batch's flour, its dough, or the piece mass. */
-export const heldShape = z.enum(['flour', 'dough', 'piece'])
+const heldShape = z.enum(['flour', 'dough', 'piece'])
 
 export const factorShape = z.strictObject({
   name: nameShape,

@@ -4,7 +4,7 @@ import { percentShape } from '@/core/record/quantity.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 
 /** What one option of a choice swaps: a named flour or ingredient, a tool, or a step done or left out. */
-export const changeShape = z.discriminatedUnion('what', [
+const changeShape = z.discriminatedUnion('what', [
   z.strictObject({
     what: z.literal('ingredient'),
     ingredientId: idShape,

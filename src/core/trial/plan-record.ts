@@ -12,7 +12,7 @@ import { responseShape } from './response.ts'
 import { stepShape } from './step.ts'
 
 /** Temperatures known before the mix, from which the water temperature of each batch follows. */
-export const temperaturePlanShape = z.strictObject({
+const temperaturePlanShape = z.strictObject({
   wantedDoughCelsius: celsiusShape,
   flourCelsius: celsiusShape,
   roomCelsius: celsiusShape,
@@ -22,7 +22,7 @@ export const temperaturePlanShape = z.strictObject({
 })
 
 /** An ingredient too small for the scale, shared by all batches as one dry mix or one stock. */
-export const sharedDoseShape = z.strictObject({
+const sharedDoseShape = z.strictObject({
   ingredientId: idShape,
   by: z.enum(['dry-mix', 'stock']),
   /** For a stock: how much of the ingredient goes into how much water, before dosing. */
@@ -32,7 +32,7 @@ export const sharedDoseShape = z.strictObject({
 })
 
 /** A difference test of two levels: can people tell them apart at all? */
-export const tellApartShape = z.strictObject({
+const tellApartShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
   levelIds: z.array(idShape).check(z.length(2)),
 })

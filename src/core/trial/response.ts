@@ -15,7 +15,7 @@ export const measures = [
 ] as const
 
 /** How an answer is given: an anchored nine-point scale, a five-point just-about-right scale, or a measured number. */
-export const answerScaleShape = z.discriminatedUnion('kind', [
+const answerScaleShape = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('nine-point'),
     /** Words beside points of the scale, at least beside 1 and 9. */
@@ -36,7 +36,7 @@ export const answerScaleShape = z.discriminatedUnion('kind', [
 ])
 
 /** What a good answer is: the higher the better, the lower the better, the nearer to a target, or neither. */
-export const betterShape = z.discriminatedUnion('is', [
+const betterShape = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('higher') }),
   z.strictObject({ is: z.literal('lower') }),
   z.strictObject({ is: z.literal('target'), at: z.number() }),

@@ -24,7 +24,7 @@ export const stepKinds = [
 ] as const
 
 /** What ends a step: the clock, a mark the baker sees or feels, or a reading. */
-export const endsByShape = z.discriminatedUnion('by', [
+const endsByShape = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('clock') }),
   z.strictObject({
     by: z.literal('mark'),

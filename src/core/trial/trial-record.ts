@@ -5,7 +5,7 @@ import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
 /** How a trial continues another: its winner confirmed, its range narrowed, or simply made again. */
-export const followsShape = z.strictObject({
+const followsShape = z.strictObject({
   trialId: idShape,
   how: z.enum(['confirms', 'narrows', 'repeats', 'copies']),
 })

@@ -3,7 +3,7 @@
  * (1 lb = 0.45359237 kg). Millilitre and litre stand for water, at the kitchen's convention of 1 g/mL
  * (0.998 at 20 °C: 2 g short in a litre).
  */
-export const gramsIn = {
+const gramsIn = {
   g: 1,
   kg: 1000,
   oz: 28.349523125,

@@ -4,7 +4,7 @@ import { roundToStep } from '@/core/units/round-to-step.ts'
 import { leastWeighableGrams, type Weighing, weigh } from './weigh.ts'
 
 /** Mixed in surplus of what is dosed, for what sticks to the vessel (common practice). */
-export const overageShare = 0.1
+const overageShare = 0.1
 /** A dose is made large enough for this relative uncertainty, where the scales can: its slip is each batch's own. */
 const wantedShare = 0.01
 /** The mix's own ingredient may be weighed less finely: its slip is the same for all batches and moves no level alone. */

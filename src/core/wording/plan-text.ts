@@ -80,7 +80,7 @@ export function responseText(response: Response): string {
   }`
 }
 
-export function unitOfResponse(response: Response): string {
+function unitOfResponse(response: Response): string {
   return response.scale.kind === 'measured' ? response.scale.unitOfMeasure : ''
 }
 

@@ -44,7 +44,7 @@ export function columnsValue(fit: BlockedFit, weights: readonly number[]): Combi
 }
 
 /** A column's block means, averaged with every block counting the same. */
-export function averageOverBlocks(fit: BlockedFit, blockMeans: Float64Array): number {
+function averageOverBlocks(fit: BlockedFit, blockMeans: Float64Array): number {
   let sum = 0
   for (let b = 0; b < blockMeans.length; b += 1) {
     if ((fit.blockWeights[b] as number) > 0) sum += blockMeans[b] as number
