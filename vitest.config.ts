@@ -54,7 +54,6 @@ export default defineConfig({
             '@stdlib/math-base-special-gammaln',
             '@stdlib/stats-base-dists-binomial-pmf',
             '@stdlib/stats-base-dists-binomial-quantile',
-            '@stdlib/stats-base-dists-chisquare-quantile',
             '@stdlib/stats-base-dists-f-quantile',
             '@stdlib/stats-base-dists-normal-quantile',
             '@stdlib/stats-base-dists-t-cdf',

@@ -31,6 +31,5 @@ export function visibleName(what: string): (text: string) => string | undefined 
 export const percentCheck = between(0, 1000, '%')
 export const shareCheck = between(0, 100, '%')
 export const gramsCheck = moreThanNothing(1_000_000, 'g')
-export const celsiusCheck = between(-30, 60, '°C')
 export const minutesCheck = between(0, 86_400, 'min')
 export const levelCheck = between(-100_000, 100_000)

@@ -140,4 +140,3 @@ export type Crossing = z.infer<typeof crossingShape>
 export type Best = z.infer<typeof bestShape>
 export type Rung = z.infer<typeof rungShape>
 export type Beside = z.infer<typeof besideShape>
-export type RowsRung = z.infer<typeof rowsRungShape>

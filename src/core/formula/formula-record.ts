@@ -5,15 +5,7 @@ import { celsiusShape, gramsShape, percentShape, shareShape } from '@/core/recor
 import { nameShape } from '@/core/record/text.ts'
 
 /** What an ingredient is to the dough: flour counts to the 100 %, water to the hydration, the others to neither. */
-const ingredientKinds = [
-  'flour',
-  'water',
-  'liquid',
-  'salt',
-  'yeast',
-  'fat',
-  'other',
-] as const
+const ingredientKinds = ['flour', 'water', 'liquid', 'salt', 'yeast', 'fat', 'other'] as const
 
 export const yeastForms = ['instant', 'active-dry', 'fresh'] as const
 

@@ -14,13 +14,3 @@ export function resizeToDough(formula: Formula, doughGrams: number): Formula {
   if (size.by === 'flour') return resizeToFlour(formula, size.flourGrams * factor)
   return { ...formula, batchSize: { ...size, pieceGrams: size.pieceGrams * factor } }
 }
-
-/** The same formula for so many pieces of a mass. */
-export function resizeToPieces(
-  formula: Formula,
-  pieces: number,
-  pieceGrams: number,
-  lossPercent: number,
-): Formula {
-  return { ...formula, batchSize: { by: 'pieces', pieces, pieceGrams, lossPercent } }
-}

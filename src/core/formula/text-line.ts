@@ -1,5 +1,5 @@
 import { gramsFrom } from '@/core/units/mass.ts'
-import { massSpellings } from '@/core/units/read-mass.ts'
+import { massSpellings } from '@/core/units/mass-spellings.ts'
 import { readNumber } from '@/core/units/read-number.ts'
 
 export type LineTrouble =

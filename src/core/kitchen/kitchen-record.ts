@@ -97,12 +97,10 @@ export const kitchenThingShape = z.discriminatedUnion('kind', [
 ])
 
 export type Scale = z.infer<typeof scaleShape>
-export type Thermometer = z.infer<typeof thermometerShape>
 export type Oven = z.infer<typeof ovenShape>
 export type Mixer = z.infer<typeof mixerShape>
 export type Fridge = z.infer<typeof fridgeShape>
 export type Tap = z.infer<typeof tapShape>
-export type FlourLot = z.infer<typeof flourLotShape>
 export type Taster = z.infer<typeof tasterShape>
 export type KitchenThing = z.infer<typeof kitchenThingShape>
 export type KitchenKind = KitchenThing['kind']

@@ -85,11 +85,7 @@ const ratio = (volume: number | null, grams: number | null) =>
   volume === null || grams === null || grams <= 0 ? null : volume / grams
 
 /** When a dough's first mixing step began (UTC ms); null when that was not logged. */
-function mixStart(
-  plan: Plan,
-  effective: readonly Standing[],
-  batchId: string,
-): number | null {
+function mixStart(plan: Plan, effective: readonly Standing[], batchId: string): number | null {
   const mixes = new Set(plan.steps.filter((step) => step.kind === 'mix').map((step) => step.id))
   const start = effective.find(
     (event) =>

@@ -28,19 +28,3 @@ export function levelsBetween(first: number, last: number, count: number): Level
 function decimalsOf(value: number): number {
   return value === 0 ? 0 : Math.min(8, stepDecimals(Math.abs(value)))
 }
-
-/**
- * The level a typed control stands for, or why it is none: a control is one of the levels, not a value beside them.
- * `nearest` is the level it may have meant.
- */
-export function controlAmong(
-  values: readonly number[],
-  control: number,
-):
-  | { ok: true; index: number }
-  | { ok: false; reason: 'control-is-no-level'; nearest: number | null } {
-  const index = values.findIndex((value) => Math.abs(value - control) <= 1e-9 * Math.abs(value))
-  if (index >= 0) return { ok: true, index }
-  const byDistance = values.toSorted((a, b) => Math.abs(a - control) - Math.abs(b - control))
-  return { ok: false, reason: 'control-is-no-level', nearest: byDistance[0] ?? null }
-}

@@ -74,4 +74,3 @@ export type PlanTrouble =
  * their path.
  */
 export type PlanProblem = (PlanTrouble | FormulaTrouble) & { path: string; severity: Severity }
-export type PlanReason = PlanProblem['reason']

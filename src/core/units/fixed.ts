@@ -9,12 +9,6 @@ export function toFixedDecimals(value: number, decimals: number): string {
   return value < 0 && Number(text) !== 0 ? `-${text}` : text
 }
 
-/** As `toFixedDecimals`, without trailing zeros: 66.40 is "66.4", 70.00 is "70". */
-export function toShortDecimals(value: number, mostDecimals: number): string {
-  const text = toFixedDecimals(value, mostDecimals)
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text
-}
-
 /** The number with its decimal point moved, by way of its shortest decimal digits, so that no binary dust comes in. */
 function shiftPoint(value: number, places: number): number {
   const [digits = '0', exponent = '0'] = String(value).split('e')

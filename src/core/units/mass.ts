@@ -18,8 +18,3 @@ export type MassUnit = keyof typeof gramsIn
 export function gramsFrom(amount: number, unit: MassUnit): number {
   return amount * gramsIn[unit]
 }
-
-/** Grams, written in a unit. */
-export function massIn(grams: number, unit: MassUnit): number {
-  return grams / gramsIn[unit]
-}

@@ -1,5 +1,5 @@
 import type { FactorFacts } from '@/core/findings/findings-document.ts'
-import { type Absent, isPresent } from '@/core/findings/reason.ts'
+import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings, Verdict } from '@/core/findings/response-findings-shape.ts'
 
 export type RungName = 'pieces' | 'doughs' | 'factor'
@@ -34,8 +34,4 @@ export function sameWay(one: Verdict, other: Verdict): boolean {
   const up = (verdict: Verdict) =>
     verdict.difference >= 0 ? verdict.between[1] : verdict.between[0]
   return up(one) === up(other)
-}
-
-export function verdictOf(found: ResponseFindings, rung: RungName): Verdict | Absent {
-  return found.verdict[rung]
 }

@@ -1,5 +1,3 @@
-import { decimalText } from './number-text.ts'
-
 /** A length of time as a baker says it: "45 s", "6 min", "6 min 30 s", "1 h 20 min", "2 days 3 h". Seconds in. */
 export function durationText(seconds: number): string {
   const whole = Math.round(Math.abs(seconds))
@@ -10,12 +8,6 @@ export function durationText(seconds: number): string {
   if (minutes < 48 * 60) return sign + pair(Math.floor(minutes / 60), 'h', minutes % 60, 'min')
   const hours = Math.round(minutes / 60)
   return sign + pair(Math.floor(hours / 24), 'days', hours % 24, 'h')
-}
-
-/** Minutes with one decimal under ten: short waits at the table. Seconds in. */
-export function minutesText(seconds: number): string {
-  const minutes = seconds / 60
-  return `${decimalText(minutes, Math.abs(minutes) < 10 ? 1 : 0)} min`
 }
 
 function pair(large: number, largeUnit: string, rest: number, restUnit: string): string {

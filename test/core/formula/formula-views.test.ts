@@ -4,7 +4,7 @@ import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import { formulaViews } from '@/core/formula/formula-views.ts'
 import { overallFromParts } from '@/core/formula/overall-from-parts.ts'
-import { resizeToDough, resizeToFlour, resizeToPieces } from '@/core/formula/resize-formula.ts'
+import { resizeToDough, resizeToFlour } from '@/core/formula/resize-formula.ts'
 import { ingredient, plainFormula } from './a-formula.ts'
 
 const percent = fc.double({ min: 0.01, max: 120, noNaN: true })
@@ -98,7 +98,9 @@ test('scaling a formula scales every weight', () => {
 
 test('a batch by pieces: 4 × 270 g with 10 % loss takes 1,200 g of dough', () => {
   // 4 × 270 / 0.9 = 1,200; at 100 + 70 + 2 + 0.4 = 172.4 % the flour is 1,200 / 1.724 = 696.056
-  const sized = resizeToPieces(plainFormula(), 4, 270, 10)
+  const sized = plainFormula({
+    batchSize: { by: 'pieces', pieces: 4, pieceGrams: 270, lossPercent: 10 },
+  })
   const grams = batchGrams(sized)
   expect(grams).toMatchObject({ pieces: 4, pieceGrams: 270 })
   expect(grams.doughGrams).toBeCloseTo(1200, 9)

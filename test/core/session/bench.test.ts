@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { agenda } from '@/core/session/agenda.ts'
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import { failuresOf, notServed } from '@/core/session/failures.ts'
-import { foldsDone } from '@/core/session/folds-done.ts'
 import { measureValues } from '@/core/session/measure-values.ts'
 import { pieceMeasures } from '@/core/session/piece-measures.ts'
 import { minutesSinceOven } from '@/core/session/serving-age.ts'
@@ -179,19 +178,6 @@ describe('piece measures', () => {
     expect(measureValues(session, plan, effectiveEvents(events), nth(plan.responses, 0))).toEqual(
       [],
     )
-  })
-})
-
-describe('foldsDone', () => {
-  it('counts each fold begun once, and those beyond the plan', () => {
-    const { events, log } = madeLog()
-    for (const repeat of [1, 1, 2, 3])
-      log({ kind: 'step-started', stepId: 'fold', repeat }, { about: batch(first) })
-    const folds = foldsDone(session, plan, effectiveEvents(events))
-    expect(folds.slice(0, 2)).toEqual([
-      { batchId: first, done: 3, planned: 2 },
-      { batchId: second, done: 0, planned: 2 },
-    ])
   })
 })
 

@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { blindView, servingByCode } from '@/core/tasting/blind-view.ts'
 import { checkAnswers } from '@/core/tasting/check-ballot.ts'
-import { codeKey } from '@/core/tasting/code-key.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { sessionSealed } from '@/core/tasting/session-sealed.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
@@ -209,34 +208,5 @@ describe('blindView', () => {
     const warmUp = session.dealt.servings.find((one) => one.flightId === null)
     expect(view.warmUpCode).toBe(warmUp?.code)
     expect(view.servings.map((one) => one.code)).not.toContain(warmUp?.code)
-  })
-})
-
-describe('codeKey', () => {
-  const codes = (answer: ReturnType<typeof codeKey>) =>
-    answer.ok ? answer.rows.length : answer.reason
-
-  it('is for whoever keeps it until something is served, then for a helper alone, then for all', () => {
-    const { records, log } = madeTasting()
-    expect(codes(codeKey(records, 'session-a', 'baker'))).toBe(9)
-    expect(codes(codeKey(records, 'session-a', 'helper'))).toBe('still-sealed')
-    log({ kind: 'served' }, { about: serving(nth(order, 0)) })
-    expect(codes(codeKey(records, 'session-a', 'baker'))).toBe('still-sealed')
-    expect(codes(codeKey(records, 'session-a', 'taster'))).toBe('still-sealed')
-    const kept = { ...records, plans: [madePlan({ keyKeptBy: 'helper' })] }
-    expect(codeKey(kept, 'session-a', 'helper')).toMatchObject({ ok: true, peek: true })
-    expect(codes(codeKey(kept, 'session-a', 'baker'))).toBe('still-sealed')
-    log({ kind: 'unsealed' })
-    expect(codeKey(records, 'session-a', 'taster')).toMatchObject({ ok: true, peek: false })
-  })
-
-  it('names the level of every code', () => {
-    const answer = codeKey(madeTasting().records, 'session-a', 'baker')
-    if (!answer.ok) throw new Error(answer.reason)
-    for (const row of answer.rows) {
-      const piece = session.pieces.find((one) => one.id === row.pieceId)
-      expect(piece?.levelId).toBe(row.levelId)
-      expect(servingByCode(session, row.code)?.pieceId).toBe(row.pieceId)
-    }
   })
 })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { controlAmong, levelsBetween } from '@/core/trial/levels-between.ts'
+import { levelsBetween } from '@/core/trial/levels-between.ts'
 
 test.each([
   [66, 82, 5, [66, 70, 74, 78, 82]],
@@ -21,14 +21,4 @@ test.each([
   [Number.NaN, 2, 3, 'not-a-number'],
 ])('refuses %d to %d in %d: %s', (first, last, count, reason) => {
   expect(levelsBetween(first, last, count)).toEqual({ ok: false, reason })
-})
-
-test('a typed control is one of the levels or is told the nearest', () => {
-  expect(controlAmong([62, 68, 74], 68)).toEqual({ ok: true, index: 1 })
-  expect(controlAmong([62, 68, 74], 70)).toEqual({
-    ok: false,
-    reason: 'control-is-no-level',
-    nearest: 68,
-  })
-  expect(controlAmong([], 70)).toMatchObject({ nearest: null })
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { toFixedDecimals, toShortDecimals } from '@/core/units/fixed.ts'
+import { toFixedDecimals } from '@/core/units/fixed.ts'
 import { roundToStep, stepDecimals } from '@/core/units/round-to-step.ts'
 
 test('prints the digits a person sees', () => {
@@ -9,9 +9,6 @@ test('prints the digits a person sees', () => {
   expect(toFixedDecimals(-0.04, 1)).toBe('0.0')
   expect(toFixedDecimals(-2.5, 0)).toBe('-3')
   expect(toFixedDecimals(1e-9, 3)).toBe('0.000')
-  expect(toShortDecimals(66.4, 3)).toBe('66.4')
-  expect(toShortDecimals(70, 2)).toBe('70')
-  expect(toShortDecimals(100, 0)).toBe('100')
   expect(() => toFixedDecimals(Number.NaN, 1)).toThrow()
 })
 

@@ -38,12 +38,6 @@ export function dPrimeOf(test: TellApartTest, chance: number): number {
   return findRoot((d) => chanceCorrect(test, d) - chance, 0, 60)
 }
 
-/** Slope of the chance of a right answer against d′, by a central difference; for standard errors. */
-export function chanceSlope(test: TellApartTest, dPrime: number): number {
-  const h = 1e-4
-  return (chanceCorrect(test, dPrime + h) - chanceCorrect(test, dPrime - h)) / (2 * h)
-}
-
 function triangleChance(dPrime: number): number {
   const root = Math.sqrt(3)
   const shift = dPrime * Math.sqrt(2 / 3)

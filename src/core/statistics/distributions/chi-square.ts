@@ -1,5 +1,4 @@
 import gammainc from '@stdlib/math-base-special-gammainc'
-import stdlibQuantile from '@stdlib/stats-base-dists-chisquare-quantile'
 import type { Tails } from './tails.ts'
 
 /** Both tails of chi-square, by the regularized incomplete gamma function at df/2 and x/2. */
@@ -9,9 +8,4 @@ export function chiSquareTails(x: number, df: number): Tails {
     lower: gammainc(x / 2, df / 2, true, false),
     upper: gammainc(x / 2, df / 2, true, true),
   }
-}
-
-/** The chi-square with a share p below it. */
-export function chiSquareQuantile(p: number, df: number): number {
-  return stdlibQuantile(p, df)
 }
