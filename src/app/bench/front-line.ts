@@ -1,5 +1,6 @@
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { Session } from '@/core/session/session-record.ts'
+import { runSeconds } from '@/core/session/step-runs.ts'
 
 export interface FrontLine {
   item: AgendaItem | null
@@ -9,8 +10,8 @@ export interface FrontLine {
 
 /**
  * What stands in front at the bench: the very dough or piece that was brought there; else the level picked on the rail, with
- * its soonest step; without a pick, whatever is due soonest. A level whose line is through still takes entries, about its
- * dough.
+ * its soonest step; without a pick, the dough that hands are on, else whatever is due soonest. A level whose line is through
+ * still takes entries, about its dough.
  */
 export function frontLine(
   session: Session,
@@ -24,7 +25,7 @@ export function frontLine(
   if (own) return { item: own, unit: own.unit }
   const picked = pickedLevelId !== null && lineOfLevel(session, pickedLevelId)
   if (!picked) {
-    const item = items[0] ?? null
+    const item = items.find(handsOn) ?? items[0] ?? null
     return { item, unit: item?.unit ?? firstBatch(session) }
   }
   const item =
@@ -32,6 +33,12 @@ export function frontLine(
     items.find((each) => each.levelId === null) ??
     null
   return { item, unit: item?.unit ?? picked }
+}
+
+/** Whether a step runs and its work by hand is not over by the plan: until then the next thing to do is this one. */
+function handsOn({ do: what, step, dueAt, lateSeconds }: AgendaItem): boolean {
+  if (what !== 'end' || step.kind === 'bake' || dueAt === null || lateSeconds === null) return false
+  return runSeconds(step) + lateSeconds < step.handsSeconds
 }
 
 function lineOfLevel(session: Session, levelId: string): FrontLine['unit'] {

@@ -38,3 +38,18 @@ test('a line that is through still takes entries, about its dough', () => {
   // Dough order of the session: batch-2 first.
   expect(frontLine(sessionOf(), [], null, null).unit).toEqual({ kind: 'batch', id: 'batch-2' })
 })
+
+test('hands stay on the dough whose work they began, until by the plan its wait begins', () => {
+  const kneaded = { ...mix, handsSeconds: 600, waitSeconds: 1800 }
+  const soon = { ...first, dueAt: 2_100_000, lateSeconds: -2000 }
+  const running = (lateSeconds: number): AgendaItem => ({
+    ...{ ...second, do: 'end', step: kneaded },
+    ...{ dueAt: 2_400_000, lateSeconds },
+  })
+  // 600 s of work and 1800 s of waiting: 2400 s before its end it has just begun, 1800 s before its end the work is over.
+  for (const late of [-2400, -1801]) {
+    const own = running(late)
+    expect(frontLine(sessionOf(), [soon, own], null, null).item).toBe(own)
+  }
+  expect(frontLine(sessionOf(), [soon, running(-1800)], null, null).item).toBe(soon)
+})
