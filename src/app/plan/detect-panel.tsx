@@ -6,9 +6,9 @@ import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import type { TrialDesign } from '@/core/design/detectable.ts'
 import { commonSpread } from '@/core/design/spread.ts'
+import { detectRefusal, detectSentences, detectTable } from '@/core/wording/detect-text.ts'
 import { spreadSourceText } from '@/core/wording/learned-text.ts'
 import { countText } from '@/core/wording/list-text.ts'
-import { detectRows, detectSentence, notOnPoints } from './detect-words.ts'
 import { useLearnedSpread } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanParts } from './use-plan-parts.ts'
@@ -35,11 +35,11 @@ export const DetectPanel = memo(function DetectPanel() {
     [levels, tasters, flights, sessions, unit, margin, spread],
   )
   const help = usePlanWork(design, (service, asked: TrialDesign) => service.help(asked))
-  const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
-  if (main && main.scale.kind !== 'nine-point')
+  const refusal = detectRefusal(plan)
+  if (refusal !== null)
     return (
       <Section id="plan-detect" title="What this design could show">
-        <p className={styles.soft}>{notOnPoints(main)}</p>
+        <p className={styles.soft}>{refusal}</p>
       </Section>
     )
   if (!help)
@@ -48,16 +48,14 @@ export const DetectPanel = memo(function DetectPanel() {
         <p className={styles.soft}>Working out what would show.</p>
       </Section>
     )
+  const { head, rows } = detectTable(help)
   return (
     <Section id="plan-detect" title="What this design could show">
-      <p className={styles.words}>{detectSentence(help.now, main)}</p>
+      <p className={styles.words}>{detectSentences(help.now, plan)}</p>
       <LedgerTable
         caption="Smallest difference that would show, in points"
-        columns={[
-          { key: 'pieces', head: 'These pieces' },
-          { key: 'factor', head: 'The factor' },
-        ]}
-        rows={detectRows(help)}
+        columns={head.slice(1).map((claim) => ({ key: claim, head: claim }))}
+        rows={rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
       />
       {learned ? (
         <p className={styles.soft}>

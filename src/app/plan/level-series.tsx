@@ -2,15 +2,15 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { levelsBetween } from '@/core/trial/levels-between.ts'
+import { levelsBetween, mostLevels } from '@/core/trial/levels-between.ts'
 import { plainNumber, shortUnit } from '@/core/wording/number-text.ts'
+import { seriesRefusal } from '@/core/wording/series-refusal.ts'
 import { levelCheck, wholeBetween } from './field-checks.ts'
 import { NumberGrid } from './number-grid.tsx'
 import { withSeries } from './plan-edits.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
-import { seriesRefusal } from './series-refusal.ts'
 
-const countCheck = wholeBetween(2, 12)
+const countCheck = wholeBetween(2, mostLevels)
 
 /** First, last and how many: fills the levels evenly. Levels that are there already keep their marks. */
 export function LevelSeries() {
@@ -37,7 +37,7 @@ export function LevelSeries() {
         value={count}
         onValue={setCount}
         check={countCheck}
-        problem={series && !series.ok ? seriesRefusal(series.reason) : undefined}
+        problem={series && !series.ok ? seriesRefusal(series) : undefined}
         hint={series?.ok ? series.values.map(plainNumber).join(' · ') : undefined}
       />
       <Button onPress={fill} disabled={!series?.ok}>

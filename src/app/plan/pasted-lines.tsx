@@ -2,10 +2,10 @@ import { SelectField } from '@/app/kit/select-field.tsx'
 import { WarningMark } from '@/app/kit/warning-mark.tsx'
 import type { ReadFormulaLine } from '@/core/formula/formula-from-text.ts'
 import type { Ingredient, IngredientKind } from '@/core/formula/formula-record.ts'
+import { lineRefusal } from '@/core/wording/line-refusal.ts'
 import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './formula-section.module.css'
 import { ingredientKindNames } from './ingredient-kind-names.ts'
-import { lineRefusal } from './line-refusal.ts'
 
 interface Props {
   lines: readonly ReadFormulaLine[]

@@ -27,7 +27,7 @@ export function spreadWords(
   unit: TemperatureUnit,
 ): string {
   const minutes =
-    spreadMinutes === null ? '' : `, about ${decimalText(spreadMinutes, 0)} minutes of proof`
+    spreadMinutes === null ? '' : `, about ${decimalText(spreadMinutes, 0)} min of proof`
   const spread = `${stepsText(spreadCelsius, unit, 1)} ${degreeSign(unit)} apart${minutes}`
   if (matched)
     return spreadCelsius < 0.05

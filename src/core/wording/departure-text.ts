@@ -2,6 +2,7 @@ import type { Departure } from '@/core/session/departures.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { durationText } from './duration-text.ts'
+import { stepText } from './event-text.ts'
 import { countText } from './list-text.ts'
 import { ingredientName, stepName } from './named-in-plan.ts'
 import { decimalText, signedText } from './number-text.ts'
@@ -21,12 +22,12 @@ export function departureText(departure: Departure, plan: Plan, session: Session
       return `The pieces were baked in another order (${countText(departure.swaps, 'swap')}).`
     case 'wait': {
       const off = departure.doneSeconds - departure.plannedSeconds
-      return `${line(departure.batchId)}: ${stepName(plan, departure.stepId)} took ${durationText(departure.doneSeconds)}, ${durationText(Math.abs(off))} ${off > 0 ? 'longer' : 'shorter'} than planned.`
+      return `${line(departure.batchId)}: ${stepText(plan, departure.stepId, departure.repeat)} took ${durationText(departure.doneSeconds)}, ${durationText(Math.abs(off))} ${off > 0 ? 'longer' : 'shorter'} than planned.`
     }
     case 'weight':
       return `${line(departure.batchId)}: ${decimalText(departure.doneGrams, 1)} g of ${ingredientName(plan, departure.ingredientId)} instead of ${decimalText(departure.plannedGrams, 1)} g (${signedText(departure.offPercent, 1)} %).`
     case 'step-missing':
-      return `${line(departure.batchId)}: ${stepName(plan, departure.stepId)} was passed over.`
+      return `${line(departure.batchId)}: ${stepText(plan, departure.stepId, departure.repeat)} was passed over.`
     case 'step-extra':
       return `${unitLine(departure.unit)}: ${stepName(plan, departure.stepId)} was done ${countText(departure.repeat, 'time')}, planned ${departure.planned}.`
   }

@@ -4,6 +4,11 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { asSentenceStart, countText } from './list-text.ts'
 import { decimalText, plainNumber } from './number-text.ts'
 
+type AskedPlan = Pick<
+  Plan,
+  'tasters' | 'flights' | 'plannedSessions' | 'levels' | 'responses' | 'mainResponseId'
+>
+
 const needs: Readonly<Record<DetectableReason, string>> = {
   'needs-two-tasters': 'needs two tasters',
   'needs-two-flights': 'needs two flights',
@@ -14,7 +19,7 @@ const needs: Readonly<Record<DetectableReason, string>> = {
 }
 
 /** What the plan could show, in plain words: the difference that would show, for these pieces and for the factor. */
-export function detectSentences(now: Detectable, plan: Plan): string {
+export function detectSentences(now: Detectable, plan: AskedPlan): string {
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   const design = [
     countText(plan.tasters.length, 'taster'),
@@ -65,7 +70,7 @@ export function detectTable(help: WhatWouldHelp): { head: string[]; rows: string
 }
 
 /** Said in place of numbers where the main response is on no nine-point scale, or there is none. */
-export function detectRefusal(plan: Plan): string | null {
+export function detectRefusal(plan: AskedPlan): string | null {
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (!main) return 'Choose the main response first: what could be detected is about it.'
   if (main.scale.kind === 'nine-point' && main.by === 'taster') return null
