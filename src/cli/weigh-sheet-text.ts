@@ -1,14 +1,10 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { differenceDecimals } from '@/core/wording/difference-text.ts'
+import { gramsText } from '@/core/wording/grams-text.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
-import {
-  doseAdviceText,
-  keptApartText,
-  readingText,
-  sharedDoseText,
-} from '@/core/wording/weighing-text.ts'
+import { doseAdviceText, keptApartText, sharedDoseText } from '@/core/wording/weighing-text.ts'
 import { textTable } from './text-table.ts'
 import { wrapped } from './wrapped.ts'
 
@@ -21,7 +17,7 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
   })
   const rows = sheet.rows.map((row) => [
     nameOf(row, plan),
-    ...row.cells.map((cell) => (cell ? readingText(cell).replace(' g', '') : '–')),
+    ...row.cells.map((cell) => (cell ? gramsText(cell.grams, cell.resolutionGrams) : '–')),
   ])
   const dough = sheet.batches.map((batch) => decimalText(batch.doughGrams, 1))
   const finest = Math.min(

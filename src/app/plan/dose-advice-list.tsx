@@ -2,9 +2,9 @@ import { Button } from '@/app/kit/button.tsx'
 import type { SharedDoseAnswer, SharedDoseRecipe } from '@/core/weighing/shared-dose.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
+import { readingText } from '@/core/wording/weighing-text.ts'
 import styles from './panel.module.css'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
-import { gramsText } from './weigh-sheet-rows.ts'
 
 /** Amounts the scales weigh too coarsely, each with one mix or stock for all batches by one press; and those in use. */
 export function DoseAdviceList({ sheet }: { sheet: WeighSheet }) {
@@ -59,10 +59,10 @@ export function DoseAdviceList({ sheet }: { sheet: WeighSheet }) {
 
 function recipeWords(recipe: SharedDoseRecipe, nameOf: (id: string) => string): string {
   const mix = recipe.by === 'dry-mix' ? 'one dry mix' : 'one stock'
-  const same = new Set(recipe.doses.map(gramsText))
+  const same = new Set(recipe.doses.map(readingText))
   const [dose] = same
-  const each = same.size === 1 ? `${dose} g of it to every batch` : 'its share to every batch'
-  return `${mix} of ${gramsText(recipe.ingredient)} g ${nameOf(recipe.ingredientId)} in ${gramsText(recipe.carrier)} g ${nameOf(recipe.carrierId)}, ${each}, good to ${decimalText(recipe.relativeUncertainty * 100, 1)} %.`
+  const each = same.size === 1 ? `${dose} of it to every batch` : 'its share to every batch'
+  return `${mix} of ${readingText(recipe.ingredient)} ${nameOf(recipe.ingredientId)} in ${readingText(recipe.carrier)} ${nameOf(recipe.carrierId)}, ${each}, good to ${decimalText(recipe.relativeUncertainty * 100, 1)} %.`
 }
 
 function doseWords(dose: SharedDoseAnswer, nameOf: (id: string) => string): string {

@@ -1,7 +1,6 @@
 import type { LevelRiders } from '@/core/trial/level-riders.ts'
-import { stepDecimals } from '@/core/units/round-to-step.ts'
-import type { WeighLine } from '@/core/weighing/batch-weights.ts'
 import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { gramsText } from '@/core/wording/grams-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 
 /** A line of the weigh sheet as it is written: one text a batch, empty where a batch takes none. */
@@ -20,7 +19,7 @@ export function weighSheetRows(
   return sheet.rows.map((row) => ({
     key: row.key,
     head: rowHead(row, plan.preferments, sheet),
-    cells: row.cells.map((cell) => (cell ? gramsText(cell) : '')),
+    cells: row.cells.map((cell) => (cell ? gramsText(cell.grams, cell.resolutionGrams) : '')),
     quiet: row.what === 'all-of-preferment',
   }))
 }
@@ -37,15 +36,6 @@ function rowHead(
   if (row.what !== 'dose') return row.name
   const dose = doses.find(({ ingredientId }) => ingredientId === row.ingredientId)
   return `${row.name}, ${dose?.by === 'stock' ? 'of the stock' : 'of the dry mix'}`
-}
-
-export function gramsText({
-  grams,
-  resolutionGrams,
-}: Pick<WeighLine, 'grams' | 'resolutionGrams'>): string {
-  const decimals =
-    resolutionGrams === null ? (Math.abs(grams) < 10 ? 2 : 1) : stepDecimals(resolutionGrams)
-  return decimalText(grams, decimals)
 }
 
 /** What the weights come to: dough of each batch, and the level that the rounded weights make with its uncertainty. */

@@ -3,6 +3,7 @@ import { formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent } from '@/core/formula/hydration.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
+import { gramsText } from '@/core/wording/grams-text.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText, plainNumber } from '@/core/wording/number-text.ts'
 import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
@@ -26,7 +27,7 @@ function formulaTable({ formula }: Plan): TableBlock {
     rows: views.overall.map((row) => [
       row.name,
       row.percent === null ? '–' : percentOf(row.percent),
-      gramsOf(row.grams),
+      gramsText(row.grams),
     ]),
     figures: [false, true, true],
   }
@@ -40,7 +41,7 @@ function prefermentBlocks({ formula }: Plan): ReportBlock[] {
     rows: preferment.rows.map((row) => [
       row.name,
       row.percent === null ? '–' : percentOf(row.percent),
-      gramsOf(row.grams),
+      gramsText(row.grams),
     ]),
     figures: [false, true, true],
   }))
@@ -54,10 +55,10 @@ function batchesTable(plan: Plan): TableBlock {
     row.name,
     ...views.map((view) => {
       const own = view.overall.find(({ ingredientId }) => ingredientId === row.ingredientId)
-      return own ? gramsOf(own.grams) : '–'
+      return own ? gramsText(own.grams) : '–'
     }),
   ])
-  const dough = batches.map(({ formula }) => gramsOf(batchGrams(formula).doughGrams))
+  const dough = batches.map(({ formula }) => gramsText(batchGrams(formula).doughGrams))
   const water = batches.map(({ formula }) => {
     const hydration = hydrationPercent(formula)
     return hydration === null ? '–' : `${decimalText(hydration, 1)} %`
@@ -72,11 +73,6 @@ function batchesTable(plan: Plan): TableBlock {
     rows: [...rows, ['Dough', ...dough], ['Hydration', ...water]],
     figures: [false, ...batches.map(() => true)],
   }
-}
-
-/** Grams as a scale would be read: a tenth above 10 g, a hundredth below. */
-function gramsOf(grams: number): string {
-  return decimalText(grams, Math.abs(grams) < 10 ? 2 : 1)
 }
 
 function percentOf(percent: number): string {

@@ -1,9 +1,9 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { stepDecimals } from '@/core/units/round-to-step.ts'
 import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
 import type { SharedDoseAnswer } from '@/core/weighing/shared-dose.ts'
 import type { Weighing } from '@/core/weighing/weigh.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { gramsText } from './grams-text.ts'
 import { levelText } from './level-text.ts'
 import { decimalText } from './number-text.ts'
 
@@ -13,10 +13,9 @@ const refusals = {
   'no-carrier': 'the formula has no flour or water to carry it',
 } as const
 
-/** A reading as its scale shows it: "1.50 g". */
+/** A reading as its scale shows it, with its unit: "1.50 g". */
 export function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
-  const decimals = weighing.resolutionGrams === null ? 1 : stepDecimals(weighing.resolutionGrams)
-  return `${decimalText(weighing.grams, decimals)} g`
+  return `${gramsText(weighing.grams, weighing.resolutionGrams)} g`
 }
 
 /** How the shared dry mix or stock is made and dosed, or why it cannot be. */

@@ -1,0 +1,8 @@
+import { stepDecimals } from '@/core/units/round-to-step.ts'
+import { decimalText } from './number-text.ts'
+
+/** Grams with the decimals that their scale shows; without a scale a tenth, below 10 g a hundredth. */
+export function gramsText(grams: number, resolutionGrams: number | null = null): string {
+  const unscaled = Math.abs(grams) < 10 ? 2 : 1
+  return decimalText(grams, resolutionGrams === null ? unscaled : stepDecimals(resolutionGrams))
+}
