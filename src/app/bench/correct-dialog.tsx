@@ -53,7 +53,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
     >
       {part.number && event.kind === 'temperature' ? (
         <TemperatureField
-          {...loggedEnds}
+          {...loggedEnds(event.of)}
           label={part.number.label}
           value={value}
           onValue={setValue}

@@ -1,5 +1,5 @@
 import type { Event } from '@/core/session/event-record.ts'
-import { amountCheck } from './amount-checks.ts'
+import { amountCheck, celsiusCheck } from './amount-checks.ts'
 import type { BenchEntry } from './bench-context.ts'
 
 interface CorrectableNumber {
@@ -22,7 +22,7 @@ export function correctable(event: Event): Correctable {
     case 'mass':
       return { number: numberPart(event.grams, 'Mass', 'g', amountCheck.grams) }
     case 'temperature':
-      return { number: numberPart(event.celsius, 'Temperature', '°C', amountCheck.celsius) }
+      return { number: numberPart(event.celsius, 'Temperature', '°C', celsiusCheck(event.of)) }
     case 'rise':
       return { number: numberPart(event.percent, 'Risen by', '%', amountCheck.rise) }
     case 'size':

@@ -19,8 +19,8 @@ export function LevelWorked({ batchId }: { batchId: string }) {
   const decimals = decimalsOf(planned) + 1
   const inUnit = (value: number) =>
     withUnit(decimalText(value, decimals), plan.factor.unitOfMeasure)
-  const spread =
-    weighedUncertainty === null ? '' : ` ± ${decimalText(2 * weighedUncertainty, decimals)}`
+  const twice = weighedUncertainty === null ? null : decimalText(2 * weighedUncertainty, decimals)
+  const spread = twice === null || Number(twice) === 0 ? '' : ` ± ${twice}`
   const shown = [
     ['planned', withUnit(plainNumber(planned), plan.factor.unitOfMeasure)],
     [

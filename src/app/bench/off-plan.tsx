@@ -10,8 +10,11 @@ export function OffPlan() {
   const { whole, session, plan } = useBench()
   const found = useMemo(
     () =>
-      departures({ session, plan, events: whole.events, kitchen: whole.kitchen }).map((departure) =>
-        departureText(departure, plan, session),
+      departures({ session, plan, events: whole.events, kitchen: whole.kitchen }).map(
+        (departure) => ({
+          key: JSON.stringify(departure),
+          text: departureText(departure, plan, session),
+        }),
       ),
     [whole, session, plan],
   )
@@ -19,8 +22,8 @@ export function OffPlan() {
   return (
     <Section title="Otherwise than planned" aside={`${found.length} so far`}>
       <ul className={styles.offPlan}>
-        {found.map((text) => (
-          <li key={text}>{text}</li>
+        {found.map(({ key, text }) => (
+          <li key={key}>{text}</li>
         ))}
       </ul>
     </Section>

@@ -19,7 +19,7 @@ export function TemperatureEntry({ unit, onKept }: EntryProps) {
   const { log, session } = useBench()
   const choices = unit.kind === 'batch' ? ofBatch : ofPiece
   const [of, setOf] = useState<TemperatureOf>(choices[0] ?? 'dough')
-  const entry = temperatureEntry(useTemperatureUnit(), loggedEnds)
+  const entry = temperatureEntry(useTemperatureUnit(), loggedEnds(of))
   const aboutSession = of === 'room' || of === 'fridge'
   return (
     <NumberEntry

@@ -39,3 +39,15 @@ test('a correction left as it was keeps number and words', () => {
     text: 'wetter than it looked',
   })
 })
+
+test('a temperature is mended within what its thing can have: no dough is at 250 °C, an oven floor may be', () => {
+  const reading = of('temperature')
+  if (reading.kind !== 'temperature') throw new Error('a reading is asked for')
+  const check = (what: typeof reading.of, celsius: number) =>
+    correctable({ ...reading, of: what }).number?.check(celsius)
+  expect(check('dough', 25)).toBeUndefined()
+  expect(check('dough', 250)).toBe('Write a number from −10 to 70 °C.')
+  // Liquid water at sea level: 0 to 100 °C.
+  expect(check('water', 101)).toBe('Write a number from 0 to 100 °C.')
+  expect(check('oven-floor', 250)).toBeUndefined()
+})
