@@ -10,11 +10,14 @@ import { emptyPlan, planFromOther } from './start-from.ts'
 import { TrialPicker } from './trial-picker.tsx'
 import { useWhole } from './whole-context.ts'
 
-/** The ways into a new plan, offered while nothing in it was changed; they stay until the page is left, so that nothing jumps. */
+/**
+ * The ways into a new plan, offered while nothing in it was changed; they stay until the page is left, so that nothing jumps.
+ * A plan that follows from another trial has had its start.
+ */
 export function StartWays() {
   const store = usePlanStore()
   const { trial } = useWhole()
-  const [untouched] = useState(trial.revision === 1)
+  const [untouched] = useState(trial.revision === 1 && trial.follows === undefined)
   const [way, setWay] = useState<'paste' | 'sample' | 'earlier' | null>(null)
   if (!untouched) return null
   const close = () => setWay(null)
