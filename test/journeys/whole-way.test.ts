@@ -69,22 +69,19 @@ async function weighAll(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Back to the bench' }).click()
 }
 
-/** The next dough is due sooner than the end of this mix: its clock at the foot brings the running one to the front. */
-async function toFront(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /Mix, [A-Z]: \d/ }).click()
-  await page.getByRole('heading', { level: 2, name: 'Mix', exact: true }).waitFor()
-}
+/** The next dough is due sooner than the end of this mix, but while hands are on it the running one stays in front. */
+const inFront = (page: Page) => page.getByRole('timer', { name: /^Mix, [A-Z]: \d/ }).waitFor()
 
 async function bench(page: Page): Promise<void> {
   await weighAll(page)
   await page.getByRole('button', { name: 'Begin', exact: true }).click()
-  await toFront(page)
+  await inFront(page)
   await page.getByRole('button', { name: 'Temperature', exact: true }).click()
   await page.getByLabel('Dough temperature').fill('24,')
   await page.waitForTimeout(400)
   await page.reload()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix begun”$/ }).waitFor()
-  await toFront(page)
+  await inFront(page)
   await page.getByRole('button', { name: 'Temperature', exact: true }).click()
   expect(await page.getByLabel('Dough temperature').inputValue()).toBe('24,')
   await page.getByLabel('Dough temperature').fill('24,5')
