@@ -39,8 +39,6 @@ async function scrollThrough(page: Page) {
 }
 
 describe.each([
-  ['light', 1280],
-  ['dark', 360],
   ['light', 360],
   ['dark', 1280],
 ] as const)('%s at %i px', (colorScheme, width) => {
