@@ -5,6 +5,7 @@ import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import styles from './bench.module.css'
 import { BenchSession } from './bench-session.tsx'
 import { SessionChoice } from './session-choice.tsx'
@@ -12,7 +13,7 @@ import { SessionChoice } from './session-choice.tsx'
 /** The working day: what to do next for which dough, and everything that happens logged at a press. */
 export function BenchPlace({ trialId }: { trialId: string }) {
   const { notebook } = useServices()
-  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const whole = useWholeTrial(trialId)
   const settings = useLiveQuery(() => notebook.settings(), [notebook])
   const [pickedId, setPickedId] = useState<string | null>(null)
   if (!whole || !settings) return <Progress label="Opening the bench" done={null} />

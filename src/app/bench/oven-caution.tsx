@@ -1,11 +1,11 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { Button } from '@/app/kit/button.tsx'
+import { CautionWords } from '@/app/kit/caution-words.tsx'
 import { Notice } from '@/app/kit/notice.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { cautions, cautionsDefer } from '@/core/wording/cautions.ts'
 import styles from './bench.module.css'
 
-const shown = new Set(['raw-dough', 'hot-oven', 'carbon-monoxide', 'chilled-food'])
+const topics = ['raw-dough', 'hot-oven', 'carbon-monoxide', 'chilled-food'] as const
 
 /**
  * The oven and dough cautions: one line from the start of a first day, whole as soon as the oven is next; once read they
@@ -21,14 +21,7 @@ export function OvenCaution({ open }: { open: boolean }) {
       <summary>Before the first bake: raw dough, hot ovens, carbon monoxide</summary>
       <Notice kind="caution">
         <div className={styles.cautions}>
-          {cautions
-            .filter((caution) => shown.has(caution.topic))
-            .map((caution) => (
-              <p key={caution.topic}>
-                <b>{caution.title}.</b> {caution.text}
-              </p>
-            ))}
-          <p>{cautionsDefer}</p>
+          <CautionWords topics={topics} />
           <Button size="bench" onPress={seen}>
             Read, and kept in mind
           </Button>

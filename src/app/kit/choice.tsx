@@ -2,6 +2,7 @@ import { useId } from 'react'
 import styles from './choice.module.css'
 import field from './field.module.css'
 import { describedBy, FieldNotes, type FieldWords } from './field.tsx'
+import unseen from './unseen.module.css'
 
 interface ChoiceProps<T extends string> extends FieldWords {
   value: T | null
@@ -23,7 +24,7 @@ export function Choice<T extends string>(props: ChoiceProps<T>) {
       disabled={disabled}
       aria-describedby={describedBy(id, props)}
     >
-      <legend className={hideLabel ? field.hidden : field.label}>{label}</legend>
+      <legend className={hideLabel ? unseen.unseen : field.label}>{label}</legend>
       <div
         className={`${row ? styles.row : styles.column} ${size === 'bench' ? styles.bench : ''}`}
       >

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import styles from './field.module.css'
+import unseen from './unseen.module.css'
 import { WarningMark } from './warning-mark.tsx'
 
 /** What every field may say around its control. */
@@ -26,7 +27,7 @@ export function describedBy(id: string, { hint, problem }: FieldWords): string |
 export function Field({ id, label, hint, problem, hideLabel, children }: FieldProps) {
   return (
     <div className={styles.field}>
-      <label htmlFor={id} className={hideLabel ? styles.hidden : styles.label}>
+      <label htmlFor={id} className={hideLabel ? unseen.unseen : styles.label}>
         {label}
       </label>
       {children}

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
-import field from './field.module.css'
 import styles from './ledger-table.module.css'
 import { UnitText } from './unit-text.tsx'
+import unseen from './unseen.module.css'
 
 export interface LedgerColumn {
   key: string
@@ -34,11 +34,11 @@ export function LedgerTable({ caption, hideCaption, rowHead, columns, rows }: Le
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
     <div role="group" className={styles.box} aria-label={caption} tabIndex={0}>
       <table className={styles.ledger}>
-        <caption className={hideCaption ? field.hidden : styles.caption}>{caption}</caption>
+        <caption className={hideCaption ? unseen.unseen : styles.caption}>{caption}</caption>
         <thead>
           <tr>
             <th scope="col" className={styles.text}>
-              {rowHead ?? <span className={field.hidden}>What</span>}
+              {rowHead ?? <span className={unseen.unseen}>What</span>}
             </th>
             {columns.map((column) => (
               <th

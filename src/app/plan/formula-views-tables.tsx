@@ -5,6 +5,7 @@ import { type AmountRow, formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent, waterFromEverythingPercent } from '@/core/formula/hydration.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
+import { gramsText } from '@/core/wording/grams-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { usePlanPage } from './plan-page-context.ts'
 
@@ -74,7 +75,7 @@ const percentText = (value: number | null) => (value === null ? '' : `${decimalT
 const line = (key: string, head: string, grams: number, percent: number | null) => ({
   key,
   head,
-  cells: [decimalText(grams, grams < 10 ? 2 : 1), percent === null ? '' : decimalText(percent, 2)],
+  cells: [gramsText(grams), percent === null ? '' : decimalText(percent, 2)],
 })
 
 const rowOf = (row: AmountRow) => line(row.ingredientId, row.name, row.grams, row.percent)

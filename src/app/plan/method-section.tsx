@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { SelectField } from '@/app/kit/select-field.tsx'
+import unseen from '@/app/kit/unseen.module.css'
 import { useServices } from '@/app/services/services.ts'
 import { type StepKind, stepKinds } from '@/core/trial/step.ts'
 import styles from './method-section.module.css'
@@ -43,7 +44,7 @@ export function MethodSection() {
           <StepRow key={step.id} step={step} index={index} count={steps.length} onMove={move} />
         ))}
       </ol>
-      <p className={styles.said} aria-live="polite">
+      <p className={unseen.unseen} aria-live="polite">
         {said}
       </p>
       <TroubleHere at="/steps" />

@@ -1,3 +1,4 @@
+import unseen from '@/app/kit/unseen.module.css'
 import { WarningMark } from '@/app/kit/warning-mark.tsx'
 import { PanelPresses } from './panel-way.tsx'
 import { usePlanPage } from './plan-page-context.ts'
@@ -25,7 +26,7 @@ export function SectionWay() {
               <>
                 {' '}
                 <WarningMark />
-                <span className={styles.said}> to mend</span>
+                <span className={unseen.unseen}> to mend</span>
               </>
             ) : null}
           </button>

@@ -1,11 +1,10 @@
-import { useLiveQuery } from 'dexie-react-hooks'
 import { useMemo } from 'react'
 import { EmptyState } from '@/app/kit/empty-state.tsx'
 import { ErrorNote } from '@/app/kit/error-note.tsx'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
-import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
 import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { toMend } from '@/core/fairness/in-turn.ts'
@@ -19,8 +18,7 @@ import { ReportView } from './report-view.tsx'
 
 /** The Report place: one document that someone else can check, on screen, on paper and as files. */
 export function ReportPlace({ trialId }: { trialId: string }) {
-  const { notebook } = useServices()
-  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const whole = useWholeTrial(trialId)
   const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
   if (!whole || !scored) return <Progress label="Opening the report" done={null} />
   if (!scored.ok)

@@ -1,11 +1,11 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { Button } from '@/app/kit/button.tsx'
+import { CautionWords } from '@/app/kit/caution-words.tsx'
 import { Notice } from '@/app/kit/notice.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { cautions, cautionsDefer } from '@/core/wording/cautions.ts'
 import styles from './tasting.module.css'
 
-const shown = new Set(['allergens', 'raw-dough', 'chilled-food'])
+const topics = ['allergens', 'raw-dough', 'chilled-food'] as const
 
 /** Allergen and raw-dough cautions, before a first tasting; afterwards they stay in every report. */
 export function TastingCautions() {
@@ -16,14 +16,7 @@ export function TastingCautions() {
   return (
     <Notice kind="caution" title="Before the first tasting">
       <div className={styles.stack}>
-        {cautions
-          .filter((caution) => shown.has(caution.topic))
-          .map((caution) => (
-            <p key={caution.topic}>
-              <b>{caution.title}.</b> {caution.text}
-            </p>
-          ))}
-        <p>{cautionsDefer}</p>
+        <CautionWords topics={topics} />
         <Button onPress={seen}>Everyone was asked</Button>
       </div>
     </Notice>

@@ -1,10 +1,9 @@
-import { useLiveQuery } from 'dexie-react-hooks'
 import { useState } from 'react'
 import { EmptyState } from '@/app/kit/empty-state.tsx'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
-import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { AtTheTable } from './at-the-table.tsx'
 import { BakersDesk } from './bakers-desk.tsx'
@@ -20,8 +19,7 @@ import { WhichWasWhich } from './which-was-which.tsx'
  * knows a level, letter or weight before unsealing, and no step of it makes an address of its own.
  */
 export function TastingPlace({ trialId }: { trialId: string }) {
-  const { notebook } = useServices()
-  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const whole = useWholeTrial(trialId)
   const [tasterId, setTasterId] = useState<string | null>(null)
   const [sessionId, setSessionId] = useState<string | null>(null)
   if (!whole) return <Progress label="Opening the tasting" done={null} />
