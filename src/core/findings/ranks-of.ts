@@ -12,7 +12,8 @@ import type { TasterMeans } from './taster-means.ts'
 /**
  * Ranks beside the means: Friedman with ties and Kendall's W on taster by level means, the least difference of rank
  * sums only after a significant Friedman, and Page's L for rising levels, one-sided when a direction was expected. Levels
- * nobody scored are left out; tasters with an empty cell are left out and counted.
+ * nobody scored are left out; tasters with an empty cell are left out and counted. One taster left to rank agrees with
+ * nobody: that says nothing of agreement (W would be 1 by its formula), so it is refused like one taster alone.
  */
 export function ranksOf(
   scores: ScoreTable,
@@ -24,6 +25,8 @@ export function ranksOf(
     .map((_, level) => level)
     .filter((level) => means.some((row) => row[level] !== null))
   const ranked = rankBlocks(means.map((row) => index.map((level) => row[level] ?? null)))
+  if (ranked.blocks.length === 1)
+    return { reason: 'needs-two-tasters', tasters: ranked.leftOut + 2 }
   const found = friedman(ranked)
   if (!found.ok) return absent(found.reason)
   return {

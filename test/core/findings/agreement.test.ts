@@ -31,4 +31,18 @@ describe('agreement', () => {
     expect(c?.correlation).toBeCloseTo(-1, 12)
     expect(d).toMatchObject({ best: { reason: 'tied' }, sd: 0 })
   })
+  it('claims no agreement by rank when one taster alone scored every level', () => {
+    const whole = levels.map((level, at) => ({ level, taster: 'a', liking: at + 1 }))
+    const partly = levels.slice(1).map((level, at) => ({ level, taster: 'b', liking: at + 2 }))
+    // Of the two only one can be ranked: one more who scores every level would make two.
+    expect(firstOf(tableOf([...whole, ...partly])).ranks).toEqual({
+      reason: 'needs-two-tasters',
+      tasters: 3,
+    })
+    const both = levels.map((level, at) => ({ level, taster: 'c', liking: at + 3 }))
+    expect(firstOf(tableOf([...whole, ...partly, ...both])).ranks).toMatchObject({
+      kendallW: 1,
+      leftOut: 1,
+    })
+  })
 })
