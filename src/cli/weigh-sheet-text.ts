@@ -36,7 +36,7 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
   )
   const remarks = [
     ...sheet.doses.map((dose) => sharedDoseText(dose, plan)),
-    ...sheet.advice.map((advice) => doseAdviceText(advice)),
+    ...sheet.advice.map((advice) => doseAdviceText(advice, plan)),
     ...sheet.neighbours.map((pair) => keptApartText(pair, plan)),
   ].filter((text) => text !== '')
   return [plan.question, table, ...remarks.map((text) => wrapped(text, '- '))].join('\n\n')

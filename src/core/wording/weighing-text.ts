@@ -1,6 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
-import type { SharedDoseAnswer } from '@/core/weighing/shared-dose.ts'
+import type { SharedDoseAnswer, SharedDoseRecipe } from '@/core/weighing/shared-dose.ts'
 import type { Weighing } from '@/core/weighing/weigh.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { gramsText } from './grams-text.ts'
@@ -21,21 +21,28 @@ export function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'
 /** How the shared dry mix or stock is made and dosed, or why it cannot be. */
 export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula'>): string {
   const name = nameOf(plan, dose.ingredientId)
-  const what = dose.by === 'stock' ? 'stock' : 'dry mix'
+  const what = mixName(dose.by)
   if (!dose.ok) return `${name}: no ${what} can be made, ${refusals[dose.reason]}.`
-  const carrier = nameOf(plan, dose.carrierId).toLowerCase()
-  const made = `${readingText(dose.ingredient)} into ${readingText(dose.carrier)} of ${carrier}`
-  return `${name}, one ${what} for all: ${made}, which is taken off each batch. Its strength is common to all batches; each dose is off by about ${shareText(dose.ownRelativeUncertainty)}.`
+  return `${name}, one ${what} for all: ${recipeText(dose, plan)}. What carries it is taken off each batch. Its strength is common to all batches; each dose is off by about ${shareText(dose.ownRelativeUncertainty)}.`
 }
 
 /** Which ingredient the scales weigh too coarsely, and the dry mix or stock that mends it. */
-export function doseAdviceText(advice: DoseAdvice): string {
+export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>): string {
   const coarse = `${advice.name}: ${decimalText(advice.smallestGrams, 2)} g is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
   const better = advice.better === 'stock' ? advice.stock : advice.dryMix
-  const what = advice.better === 'stock' ? 'stock' : 'dry mix'
   if (!better.ok) return `${coarse} A finer scale would help.`
-  return `${coarse} One ${what} for all batches would bring it to ${shareText(better.relativeUncertainty)}.`
+  return `${coarse} One ${mixName(advice.better)} for all batches would bring it to ${shareText(better.relativeUncertainty)}: ${recipeText(better, plan)}.`
 }
+
+function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): string {
+  const carrier = nameOf(plan, recipe.carrierId).toLowerCase()
+  const made = `${readingText(recipe.ingredient)} into ${readingText(recipe.carrier)} of ${carrier}`
+  const [dose, ...others] = new Set(recipe.doses.map(readingText))
+  const each = others.length === 0 ? `${dose} of it to every batch` : 'its share to every batch'
+  return `${made}, ${each}`
+}
+
+const mixName = (by: SharedDoseAnswer['by']) => (by === 'stock' ? 'stock' : 'dry mix')
 
 /** Whether the scales keep two neighbouring levels apart; nothing to say where they do. */
 export function keptApartText(
