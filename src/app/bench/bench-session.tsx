@@ -8,6 +8,7 @@ import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
+import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import styles from './bench.module.css'
@@ -81,7 +82,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
                 next={nextOnLine(runs, item)}
               />
             ) : (
-              <AllDone trialId={whole.trial.id} everything={items.length === 0} />
+              <AllDone whole={whole} everything={items.length === 0} />
             )}
             {unit ? (
               <Keys item={item} unit={unit} onPick={(kind) => setEntering({ kind, unit })} />
@@ -125,14 +126,20 @@ function Keys({ item, unit, onPick }: KeysProps) {
   return <EntryKeyBoard key={unit.id} keys={useEntryKeys(item, unit)} onPick={onPick} />
 }
 
-function AllDone({ trialId, everything }: { trialId: string; everything: boolean }) {
+/** Where to go when nothing is left to do: to the tasting, or, with that behind, to the next planned session. */
+function AllDone({ whole, everything }: { whole: WholeTrial; everything: boolean }) {
+  const next = nextSession(whole)
+  const place = next === null ? 'tasting' : 'plan'
   return (
     <div className={styles.now}>
       <h2 className={styles.nowTitle}>
         {everything ? 'All steps are done' : 'This dough is through'}
       </h2>
-      <LinkButton href={`#/trial/${trialId}/tasting`} kind="primary" size="bench">
-        To the tasting
+      {next === null ? null : (
+        <p className={styles.then}>Session {next} begins on the Plan page.</p>
+      )}
+      <LinkButton href={`#/trial/${whole.trial.id}/${place}`} kind="primary" size="bench">
+        To the {place}
       </LinkButton>
     </div>
   )

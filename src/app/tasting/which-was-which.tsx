@@ -3,6 +3,7 @@ import { LevelTab } from '@/app/kit/level-tab.tsx'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { letterOfLevel } from '@/core/session/line.ts'
+import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { servingTurns } from './serving-turns.ts'
@@ -13,6 +14,7 @@ import { useTable } from './tasting-context.ts'
 export function WhichWasWhich() {
   const { whole, session, state } = useTable()
   const plan = planOfSession(whole, session)
+  const next = nextSession(whole)
   const rows = servingTurns(session, state.notServed).flatMap(({ id, code, flight }) => {
     const serving = session.dealt.servings.find((each) => each.id === id)
     const piece = session.pieces.find((each) => each.id === serving?.pieceId)
@@ -46,7 +48,21 @@ export function WhichWasWhich() {
         ]}
         rows={rows}
       />
-      <LinkButton href={`#/trial/${whole.trial.id}/findings`} kind="primary">
+      {next === null ? null : (
+        <>
+          <p>
+            Session {next} of {session.plannedSessions} is still to be made. It begins on the Plan
+            page, with new letters and codes.
+          </p>
+          <LinkButton href={`#/trial/${whole.trial.id}/plan`} kind="primary">
+            To the plan
+          </LinkButton>
+        </>
+      )}
+      <LinkButton
+        href={`#/trial/${whole.trial.id}/findings`}
+        kind={next === null ? 'primary' : 'plain'}
+      >
         To the findings
       </LinkButton>
     </Section>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
+import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { observations } from '@/core/whole-trial/observations.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
 import { sessionsDone, stageOf } from '@/core/whole-trial/stage.ts'
@@ -135,8 +136,11 @@ describe('stageOf', () => {
 
   it('goes on working between planned sessions', () => {
     const { records, log } = madeTasting()
+    expect(nextSession(records)).toBe(null)
     log({ kind: 'unsealed' })
     expect(stageOf(records)).toBe('working')
+    // Two are planned, the first is tasted and open: the second waits.
+    expect(nextSession(records)).toBe(2)
     records.sessions.push(madeSession(madePlan(), [session]))
     expect(stageOf(records)).toBe('working')
     log({ kind: 'unsealed' }, { sessionId: 'session-2' })
