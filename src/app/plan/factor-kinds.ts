@@ -71,6 +71,7 @@ export const factorKinds: readonly FactorKindFacts[] = [
   },
 ]
 
+/** What the plan page knows of a kind of factor; every kind stands in the list. */
 export function factsOfKind(kind: FactorKind): FactorKindFacts {
   const facts = factorKinds.find((candidate) => candidate.kind === kind)
   if (!facts) throw new Error(`no facts of factor kind ${kind}`)

@@ -7,6 +7,7 @@ export interface FindingsWorker {
   end: () => void
 }
 
+/** Starts such a worker; ending it twice does no harm. */
 export function startFindingsWorker(): FindingsWorker {
   const worker = new Worker(new URL('./findings-worker.ts', import.meta.url), {
     type: 'module',

@@ -7,6 +7,7 @@ export interface PlanWorker {
   end: () => void
 }
 
+/** Starts such a worker; whoever starts it ends it. */
 export function startPlanWorker(): PlanWorker {
   const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), {
     type: 'module',

@@ -22,6 +22,7 @@ export function label(
   return element('text', { x, y, ...attributes }, escapeHtml(text))
 }
 
+/** A straight line from one point to another, in pixels. */
 export function line(
   x1: number,
   y1: number,

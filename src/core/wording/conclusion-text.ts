@@ -33,6 +33,7 @@ const steps: Record<NextStepName, { title: string; text: string }> = {
   },
 }
 
+/** Whether the expectation was borne out, in one sentence; also said where none was written down. */
 export function expectationOutcomeText(outcome: ExpectationOutcome): string {
   return outcomes[outcome]
 }

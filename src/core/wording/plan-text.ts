@@ -26,10 +26,12 @@ const directions: Record<Expectation['direction'], string> = {
   'no-difference': 'does not differ enough to matter',
 }
 
+/** At which step the levels part, and what that makes of the doughs. */
 export function splitText(splitsAt: SplitsAt): string {
   return splits[splitsAt]
 }
 
+/** What is held alike while the factor moves, and what changes for it. */
 export function heldText(what: Held): string {
   return held[what]
 }

@@ -35,10 +35,12 @@ export function rungLines(found: ResponseFindings, naming: Naming): RungLine[] {
   })
 }
 
+/** A verdict in a word or two, for the ladder and the tables. */
 export function verdictWord(kind: VerdictKind): string {
   return kinds[kind]
 }
 
+/** What a rung is about, as a heading. */
 export function rungTitle(rung: RungName): string {
   if (rung === 'pieces') return 'These pieces'
   return rung === 'doughs' ? 'These doughs' : 'The factor'

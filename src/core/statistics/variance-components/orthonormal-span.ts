@@ -27,6 +27,7 @@ export function orthonormalBeyond(
   return added
 }
 
+/** Sum of the products entry by entry; the vectors are of one length. */
 export function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0
   for (let row = 0; row < a.length; row += 1) sum += (a[row] as number) * (b[row] as number)
