@@ -28,38 +28,45 @@ export function moved<Thing extends { id: string }>(
   return [...others.slice(0, to), thing, ...others.slice(to)]
 }
 
+/** The plan with its formula changed. */
 export const inFormula = (plan: Plan, edit: (formula: Formula) => Formula): Plan => ({
   ...plan,
   formula: edit(plan.formula),
 })
 
+/** The plan with one ingredient changed. */
 export const inIngredient = (plan: Plan, id: string, edit: (one: Ingredient) => Ingredient): Plan =>
   inFormula(plan, (formula) => ({
     ...formula,
     ingredients: edited(formula.ingredients, id, edit),
   }))
 
+/** The plan with one preferment changed. */
 export const inPreferment = (plan: Plan, id: string, edit: (one: Preferment) => Preferment): Plan =>
   inFormula(plan, (formula) => ({
     ...formula,
     preferments: edited(formula.preferments, id, edit),
   }))
 
+/** The plan with one level changed. */
 export const inLevel = (plan: Plan, id: string, edit: (level: Level) => Level): Plan => ({
   ...plan,
   levels: edited(plan.levels, id, edit),
 })
 
+/** The plan with one step changed. */
 export const inStep = (plan: Plan, id: string, edit: (step: Step) => Step): Plan => ({
   ...plan,
   steps: edited(plan.steps, id, edit),
 })
 
+/** The plan with one response changed. */
 export const inResponse = (plan: Plan, id: string, edit: (one: Response) => Response): Plan => ({
   ...plan,
   responses: edited(plan.responses, id, edit),
 })
 
+/** The plan with its batches sized anew. */
 export const withBatchSize = (plan: Plan, batchSize: BatchSize): Plan =>
   inFormula(plan, (formula) => ({ ...formula, batchSize }))
 
