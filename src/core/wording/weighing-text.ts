@@ -14,7 +14,7 @@ const refusals = {
 } as const
 
 /** A reading as its scale shows it, with its unit: "1.50 g". */
-export function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
+function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
   return `${gramsText(weighing.grams, weighing.resolutionGrams)} g`
 }
 
