@@ -16,6 +16,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'node',
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
           environment: 'node',
           include: ['test/**/*.test.{ts,tsx}'],
           exclude: ['**/*.browser.test.*', 'test/journeys/**'],
@@ -62,6 +64,8 @@ export default defineConfig({
         },
         test: {
           name: 'browser',
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
           include: ['test/**/*.browser.test.{ts,tsx}'],
           browser: {
             enabled: true,
