@@ -1,5 +1,5 @@
-import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './bench.module.css'
+import { loggedText } from './logged-text.ts'
 import type { ToWeigh } from './to-weigh.ts'
 import weigh from './weigh.module.css'
 
@@ -28,7 +28,7 @@ export function WeighedList({ lines, openKey, onAgain }: WeighedListProps) {
             </span>
             <span>{line.text}</span>
             <span className={styles.quiet}>
-              {line.logged ? `✓ ${plainNumber(line.logged.grams)} g` : ''}
+              {line.logged ? loggedText(line.logged.grams, line.grams) : ''}
             </span>
           </button>
         </li>
