@@ -66,7 +66,7 @@ export function KitchenPlace() {
         <KitchenChapterList
           key={chapter.kind}
           chapter={chapter}
-          things={kitchen.filter((thing) => thing.kind === chapter.kind)}
+          things={inOrder(kitchen.filter((thing) => thing.kind === chapter.kind))}
           onAdd={() => draft.setAll({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
           onChange={(thing) =>
             draft.setAll({
@@ -125,5 +125,13 @@ export function KitchenPlace() {
         />
       ) : null}
     </div>
+  )
+}
+
+/** By name, so that a thing stands where it stood; in the notebook they lie by their ids. */
+function inOrder(things: readonly KitchenThing[]): KitchenThing[] {
+  const title = (thing: KitchenThing) => thingWords(thing).title
+  return things.toSorted((one, other) =>
+    title(one).localeCompare(title(other), 'en', { numeric: true }),
   )
 }

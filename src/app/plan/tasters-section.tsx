@@ -15,7 +15,9 @@ export function TastersSection() {
   const talk = usePlanPage((page) => page.plan.tastersTalk)
   const keptBy = usePlanPage((page) => page.plan.keyKeptBy)
   const change = usePlanPage((page) => page.change)
-  const tasters = kitchen.filter((thing) => thing.kind === 'taster' && thing.erasedAt === undefined)
+  const tasters = kitchen
+    .flatMap((thing) => (thing.kind === 'taster' && thing.erasedAt === undefined ? [thing] : []))
+    .toSorted((one, other) => one.initials.localeCompare(other.initials, 'en', { numeric: true }))
   const set = (tasterId: string, knows: Knows) =>
     change((plan) => {
       const others = plan.tasters.filter((each) => each.tasterId !== tasterId)
@@ -32,12 +34,11 @@ export function TastersSection() {
       {tasters.length === 0 ? <p>Add the people who will score, by initials or a code.</p> : null}
       <ul className={styles.levels}>
         {tasters.map((taster) => {
-          const initials = taster.kind === 'taster' ? taster.initials : ''
           const found = chosen.find((each) => each.tasterId === taster.id)
           return (
             <li key={taster.id} className={styles.level}>
               <Choice
-                label={initials}
+                label={taster.initials}
                 row
                 value={found ? (found.knows ? 'knows' : 'blind') : 'out'}
                 options={[
