@@ -12,7 +12,8 @@ const lasting: ReadonlySet<EventKind> = new Set<EventKind>([
 
 /**
  * The last thing this device logged that still stands and can be taken back; null when there is none. Undoing again and again
- * walks back through the log; locks and looks are passed over.
+ * walks back through the log; locks and looks are passed over, and so is who came to the table and left it, which is marked
+ * where the tasters are listed.
  */
 export function undoTarget(
   events: readonly Event[],
@@ -25,6 +26,7 @@ export function undoTarget(
     (event): event is Standing =>
       event.device === device &&
       event.kind !== 'void' &&
+      event.about.kind !== 'taster' &&
       (sessionId === undefined || event.sessionId === sessionId) &&
       !gone.has(event.id) &&
       !lasting.has(event.kind),

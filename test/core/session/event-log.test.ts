@@ -160,6 +160,13 @@ describe('undoTarget', () => {
     expect(undoTarget(events, 'device-a')).toBeNull()
     expect(undoTarget(events, 'device-b', 'elsewhere')).toBeNull()
   })
+
+  it('takes back no taster’s coming and going along with the work at the bench', () => {
+    const { events, log } = madeLog()
+    log(weighed(400), { about })
+    log({ kind: 'left' }, { about: { kind: 'taster', id: 'ta-1' } })
+    expect(undoTarget(events, 'device-a')?.id).toBe('e-1')
+  })
 })
 
 describe('locked', () => {
