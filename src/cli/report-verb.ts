@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import { concluded } from './concluded.ts'
 import { found } from './found.ts'
 import { stillSealed } from './read-trial.ts'
 import { CommandTrouble } from './trouble.ts'
@@ -21,10 +22,12 @@ export const reportVerb: Verb = {
       throw new CommandTrouble('report: say where to write it with --out OUT.html or --out OUT.md.')
     if (!/\.json$/i.test(asked.file))
       throw new CommandTrouble(`${asked.file}: a report is made of a trial file (.json).`)
-    const { whole, scores, findings, conclusion } = found(asked)
+    const answer = found(asked)
+    const { whole, scores, findings } = answer
     if (!whole) throw new Error('a trial file gives a trial')
     const made = reportDocument({
-      ...{ whole, scores, findings, conclusion },
+      ...{ whole, scores, findings },
+      conclusion: concluded(answer),
       version: __APP_VERSION__,
       unsealed: asked.flag('unseal'),
     })
