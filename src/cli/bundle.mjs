@@ -67,7 +67,7 @@ async function build(entry, folder) {
       ssr: join(root, entry),
       outDir: folder,
       target: 'node20',
-      minify: false,
+      minify: true,
       rollupOptions: { output: { entryFileNames: 'entry.mjs', chunkFileNames: '[name].mjs' } },
     },
   })

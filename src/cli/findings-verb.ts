@@ -9,7 +9,7 @@ export const findingsVerb: Verb = {
     'FILE is a trial file (.json) or a table of scores (.csv, .tsv, .txt): one row for each session, flight, level and taster; every other column of numbers is a response.',
   options: { ...tableOptions, unseal: unsealOption, json: jsonOption },
   answer: async (asked) => {
-    const answer = found(asked)
+    const answer = await found(asked)
     if (asked.flag('json')) return JSON.stringify(answer.findings, null, 2)
     const { findingsText } = await import('./findings-text.ts')
     return findingsText(answer)

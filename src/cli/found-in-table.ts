@@ -1,0 +1,17 @@
+import { findings, usualResamples } from '@/core/findings/findings.ts'
+import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
+import { csvOptions } from './csv-options.ts'
+import { csvRefusal } from './csv-refusal.ts'
+import type { Found } from './found.ts'
+import type { Asked } from './verb.ts'
+
+/** Draws of a table of scores start here, since a table has no seed of its own. */
+const seedOfTables = 1
+
+/** The findings of a table of scores. Throws `CommandTrouble` that lists every trouble by row and column. */
+export function foundInTable(asked: Asked, text: string): Found {
+  const read = scoresOfCsv(text, csvOptions(asked))
+  if (!read.ok) throw csvRefusal(asked.file, read)
+  const document = findings(read.scores, { seed: seedOfTables, resamples: usualResamples })
+  return { scores: read.scores, findings: document, whole: null }
+}
