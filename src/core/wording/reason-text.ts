@@ -13,7 +13,7 @@ const sentences: Record<FindingsReason, string> = {
   'level-values-equal': 'All levels have the same value, so no line can be drawn.',
   'needs-three-levels': 'A curve needs at least three levels.',
   'covariate-not-separable':
-    'The other influence moves exactly along with the levels, so the two cannot be told apart.',
+    'It changes exactly along with the levels, so the two cannot be told apart.',
   'no-lack-of-fit-df': 'With three levels a curve always fits; its fit cannot be tested.',
   'no-curvature': 'The levels show no bend, so there is no top to find.',
   'no-slope': 'The line is level, so it never reaches the target.',

@@ -47,8 +47,8 @@ export function rungTitle(rung: RungName): string {
 }
 
 function rungClaim(rung: RungName, { unit }: Naming): string {
-  if (rung === 'pieces') return 'these pieces, for people like these tasters'
-  if (rung === 'doughs') return 'these doughs, for these people'
+  if (rung === 'pieces') return 'for people like these tasters'
+  if (rung === 'doughs') return 'for these people'
   return unit === 'batch'
     ? 'for these tasters, whenever the doughs are made again'
     : 'for these tasters, whenever the pieces are made again'
