@@ -1,8 +1,11 @@
 import { batchGrams } from '@/core/formula/batch-grams.ts'
+import type { Formula } from '@/core/formula/formula-record.ts'
 import { formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent } from '@/core/formula/hydration.ts'
+import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
+import { referenceLevel } from '@/core/trial/reference-level.ts'
 import { gramsText } from '@/core/wording/grams-text.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText, plainNumber } from '@/core/wording/number-text.ts'
@@ -10,19 +13,27 @@ import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
 
 /** The formula in baker's percentages and the grams of every batch, preferments apart. */
 export function weightsSection(plan: Plan): ReportSection {
+  const { formula, at } = shownFormula(plan)
   return {
     id: 'weights',
     title: 'Formula and weights',
-    blocks: [formulaTable(plan), ...prefermentBlocks(plan), batchesTable(plan)],
+    blocks: [formulaTable(formula, at), ...prefermentBlocks(formula), batchesTable(plan)],
   }
 }
 
-function formulaTable({ formula }: Plan): TableBlock {
+/** The formula as the control has it (else the middle level), and how that level is called. */
+function shownFormula(plan: Plan): { formula: Formula; at: string } {
+  const level = referenceLevel(plan.levels)
+  const moved = level ? formulaAtLevel(plan, level) : null
+  if (!level || !moved?.ok) return { formula: plan.formula, at: '' }
+  return { formula: moved.formula, at: ` at ${levelText(level, plan.factor.unitOfMeasure)}` }
+}
+
+function formulaTable(formula: Formula, at: string): TableBlock {
   const views = formulaViews(formula)
   return {
     kind: 'table',
-    caption:
-      'Formula of the whole dough, in baker’s percentages; the factor moves its own ingredient',
+    caption: `Formula of the whole dough${at}, in baker’s percentages; the factor moves its own ingredient`,
     head: ['Ingredient', '% of flour', 'g'],
     rows: views.overall.map((row) => [
       row.name,
@@ -33,7 +44,7 @@ function formulaTable({ formula }: Plan): TableBlock {
   }
 }
 
-function prefermentBlocks({ formula }: Plan): ReportBlock[] {
+function prefermentBlocks(formula: Formula): ReportBlock[] {
   return formulaViews(formula).preferments.map((preferment) => ({
     kind: 'table' as const,
     caption: `${preferment.name}, part of the above`,
