@@ -58,7 +58,6 @@ test('a step that ends by a mark is ended by the mark, not by the clock', async 
   const notebook = await freshDay()
   const screen = await render(bench(notebook))
   await screen.getByRole('button', { name: 'Begin', exact: true }).click()
-  await screen.getByRole('button', { name: /Mix, D: / }).click()
   await expect.element(screen.getByText('Ends by a windowpane, not by the clock.')).toBeVisible()
   await screen.getByRole('button', { name: 'It makes a windowpane: done' }).click()
   await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix done”' })).toBeVisible()
