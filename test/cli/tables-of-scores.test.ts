@@ -70,7 +70,9 @@ describe('a table of scores from a spreadsheet', () => {
     const { code, err } = await runCommand('findings', file)
     expect(code).toBe(1)
     expect(err).toContain(`${file}: row 2, column “y”`)
-    expect(err).toContain(`${file}: row 3: The same session, flight, level and taster`)
+    expect(err).toContain(
+      `${file}: row 3, column “taster”: The same session, flight, level and taster`,
+    )
     expect(err).toContain(`${file}: row 4, column “level”`)
   })
 })

@@ -8,9 +8,11 @@ import type { ScoreRow } from './score-table.ts'
 const separator = '\u0000'
 
 /**
- * Rows of a readable table with their levels in order, and every cell that cannot be read. A batch is session and
- * letter, without letters session and level; a piece without a name is the level's one in its flight. A row without a
- * taster, in a table that has tasters, is the baker's own measurement: it may fill only what no taster scored.
+ * Rows of a readable table with their levels in order, and every cell that cannot be read. A row is session, flight,
+ * level and taster, and a second one is trouble whatever else it names. A batch is session and letter, without letters
+ * session and level; a piece without a name is the level's one in its flight. A row without a taster, in a table that has
+ * tasters, is the baker's own measurement: it may fill only what no taster scored, and where its flight is blank too it is
+ * of the dough as a whole and belongs to no flight.
  */
 export function csvRows(
   grid: CsvGrid,
@@ -34,6 +36,11 @@ export function csvRows(
   const scored = responses.filter(({ index }) =>
     grid.rows.some(({ cells }) => cells[index] !== '' && text(cells, 'taster') !== ''),
   )
+  const measured = (cells: readonly string[]) =>
+    at.has('taster') &&
+    text(cells, 'taster') === '' &&
+    scored.every(({ index }) => cells[index] === '')
+  const repeating = (at.get('taster') ?? at.get('level'))?.heading ?? null
   const seen = new Map<string, number>()
   const owners = new Map<string, { level: number; row: number }>()
   const owned = (key: string, level: number, row: number, reason: CsvTrouble['reason']) => {
@@ -48,11 +55,11 @@ export function csvRows(
     for (const [role, reason] of needed) {
       const column = at.get(role)
       const blank = column !== undefined && text(cells, role) === ''
-      const measured = role === 'taster' && scored.every(({ index }) => cells[index] === '')
-      if (blank && !measured) troubles.push({ reason, row, column: column.heading })
+      const mayBe = role === 'taster' || role === 'flight' ? measured(cells) : false
+      if (blank && !mayBe) troubles.push({ reason, row, column: column.heading })
     }
-    const session = text(cells, 'session') || '1'
-    const flight = text(cells, 'flight') || '1'
+    const session = at.has('session') ? text(cells, 'session') : '1'
+    const flight = at.has('flight') ? text(cells, 'flight') : '1'
     const taster = text(cells, 'taster') || null
     const level = names.indexOf(text(cells, 'level'))
     const letter = text(cells, 'batch')
@@ -60,11 +67,10 @@ export function csvRows(
     const named = text(cells, 'piece')
     const piece = [session, named ? letter : flight, named || `level ${level}`].join(separator)
     if (level >= 0) {
-      const own = taster === null && at.has('taster') ? named : ''
-      const key = [session, flight, level, taster ?? '', own].join(separator)
+      const key = [session, flight, level, taster ?? ''].join(separator)
       const first = seen.get(key)
       if (first === undefined) seen.set(key, row)
-      else troubles.push({ reason: 'row-twice', row, column: null, first })
+      else troubles.push({ reason: 'row-twice', row, column: repeating, first })
       if (letter && unit === 'batch') owned(`batch ${batch}`, level, row, 'batch-two-levels')
       if (named) owned(`piece ${piece}`, level, row, 'piece-two-levels')
     }
@@ -87,6 +93,7 @@ export function csvRows(
 const needed = [
   ['level', 'level-missing'],
   ['session', 'session-missing'],
+  ['flight', 'flight-missing'],
   ['taster', 'taster-missing'],
 ] as const
 

@@ -6,8 +6,8 @@
  * - `field-count`: the row has more or fewer cells than the header (`expected`, `found`).
  * - `column-twice`: two columns have one heading or one meaning. `no-such-column`: an assignment names a column that is not there.
  * - `no-level-column`, `no-response-column`: the table lacks what findings are about. `no-rows`: a header without rows.
- * - `unreadable-number`: `text` is no number. `level-missing`, `session-missing`, `taster-missing`: a blank where the row needs one.
- * - `row-twice`: session, flight, level and taster stand in an earlier row (`first`). `batch-two-levels`, `piece-two-levels`: one dough or piece cannot have two.
+ * - `unreadable-number`: `text` is no number. `level-missing`, `session-missing`, `flight-missing`, `taster-missing`: a blank where the row needs one.
+ * - `row-twice`: session, flight, level and taster stand in an earlier row (`first`); placed at the taster, without tasters at the level. `batch-two-levels`, `piece-two-levels`: one dough or piece cannot have two.
  * - `control-not-a-level`: the level named as the control is not in the table. `too-many-rows`: beyond a million.
  */
 export interface CsvTrouble {
@@ -23,6 +23,7 @@ export interface CsvTrouble {
     | 'unreadable-number'
     | 'level-missing'
     | 'session-missing'
+    | 'flight-missing'
     | 'taster-missing'
     | 'row-twice'
     | 'batch-two-levels'

@@ -36,10 +36,12 @@ function sentenceOf({ reason, text, expected, found, first }: CsvTrouble): strin
       return 'The level is blank. Every row needs one.'
     case 'session-missing':
       return 'The session is blank. Every row needs one, or leave the whole column out.'
+    case 'flight-missing':
+      return 'The flight is blank. Every score needs one, or leave the whole column out.'
     case 'taster-missing':
       return 'The taster is blank. Every row needs one, or leave the whole column out.'
     case 'row-twice':
-      return `The same session, flight, level and taster stand in row ${first}. Add a flight column, or take one row out.`
+      return `The same session, flight, level and taster stand in row ${first}. Give what was tasted or measured again a flight of its own, or take one row out.`
     case 'batch-two-levels':
       return `This batch has another level in row ${first}. One dough has one level.`
     case 'piece-two-levels':

@@ -70,7 +70,7 @@ describe('scores from a spreadsheet', () => {
 
   it('takes the baker’s own measurements beside the scores: rows without a taster', () => {
     const text =
-      'session,level,piece,taster,liking,loss\n1,60,p,a,5,\n1,60,p,b,6,\n1,60,p,,,11.5\n1,60,q,,,12\n'
+      'session,flight,level,piece,taster,liking,loss\n1,1,60,p,a,5,\n1,1,60,p,b,6,\n1,1,60,p,,,11.5\n1,2,60,q,,,12\n'
     const table = scores(text)
     expect(table.rows.map(({ taster, values }) => [taster, ...values])).toEqual([
       ['a', 5, null],
@@ -79,9 +79,32 @@ describe('scores from a spreadsheet', () => {
       [null, null, 12],
     ])
     // the blank is an oversight where it fills what tasters score
-    expect(troubles(`${text}1,70,r,,7,\n`)).toEqual([
+    expect(troubles(`${text}1,1,70,r,,7,\n`)).toEqual([
       { reason: 'taster-missing', row: 6, column: 'taster' },
     ])
+  })
+
+  it('takes what was measured of the dough as a whole: a row without taster and flight belongs to no flight', () => {
+    const text =
+      'session,flight,level,taster,liking,loss\n1,1,60,a,5,\n1,1,60,,,11.5\n1,,60,,,24.8\n'
+    expect(new Set(scores(text).rows.map(({ flight }) => flight)).size).toBe(2)
+    expect(troubles(`${text}1,,60,b,6,\n`)).toEqual([
+      { reason: 'flight-missing', row: 5, column: 'flight' },
+    ])
+  })
+
+  it('a second row of one session, flight, level and taster is trouble whatever batch or piece it names', () => {
+    const head = 'session,flight,batch,piece,level,taster,liking,loss\n'
+    const twice = (one: string, other: string) => troubles(`${head}${one}\n${other}\n`)
+    const trouble = [{ reason: 'row-twice', row: 3, column: 'taster', first: 2 }]
+    expect(twice('1,1,A,p,60,a,5,', '1,1,B,q,60,a,6,')).toEqual(trouble)
+    expect(twice('1,1,A,p,60,,,11', '1,1,A,q,60,,,12')).toEqual(trouble)
+    expect(twice('1,,A,,60,,,11', '1,,A,p,60,,,12')).toEqual(trouble)
+    // the same table without tasters: one measurement of a level in each flight
+    expect(troubles('flight,piece,level,loss\n1,p,60,11\n1,q,60,12\n')).toEqual([
+      { reason: 'row-twice', row: 3, column: 'level', first: 2 },
+    ])
+    expect(troubles('flight,piece,level,loss\n1,p,60,11\n2,q,60,12\n')).toEqual([])
   })
 
   it('places every trouble by row and column, all at once', () => {
@@ -93,7 +116,7 @@ describe('scores from a spreadsheet', () => {
       { reason: 'session-missing', row: 3, column: 'session' },
       { reason: 'level-missing', row: 4, column: 'level' },
       { reason: 'taster-missing', row: 5, column: 'taster' },
-      { reason: 'row-twice', row: 7, column: null, first: 6 },
+      { reason: 'row-twice', row: 7, column: 'taster', first: 6 },
     ])
   })
 
