@@ -5,20 +5,43 @@ import { coded } from '../../../outside/coded.ts'
 import agreement from '../../../outside/reference/nist/r-agreement.json'
 import { relativeError } from '../../../outside/relative-error.ts'
 
-type Anova = {
-  group: number[]
-  y: number[]
+type Certified = {
   certified: { F: number; between_df: number; within_df: number; residual_sd: number }
 }
+type Anova = Certified & { group: number[]; y: number[] }
 
-const read = (name: string): Anova =>
-  JSON.parse(
+/** The sets of 18,009 values: a treatment's first value, then two that alternate `pairs` times. */
+type Patterned = Certified & {
+  pairs: number
+  treatments: { first: number; then: [number, number] }[]
+}
+
+const read = (name: string): Anova => {
+  const set: Anova | Patterned = JSON.parse(
     readFileSync(new URL(`../../../outside/reference/nist/${name}.json`, import.meta.url), 'utf8'),
   )
+  if (!('treatments' in set)) return set
+  const values = set.treatments.map(({ first, then }) => [
+    first,
+    ...Array.from({ length: set.pairs }, () => then).flat(),
+  ])
+  return {
+    certified: set.certified,
+    y: values.flat(),
+    group: values.flatMap((ys, treatment) => ys.map(() => treatment + 1)),
+  }
+}
 
 /**
- * Log relative error of F: digits that agree with NIST's certified value. Reached: SiRstv 13.1, AtmWtAg 10.2 and so on are
- * printed on failure; asked is what R reaches, less half a digit, and never more than 12.
+ * What is asked of SmLs09, where R's lm keeps no digit (0.2): what the numbers themselves hold. Stored as doubles,
+ * 1000000000000.3 and its like are off by up to 6e-5, and F worked out exactly (in fractions) from the stored numbers
+ * agrees with the certified one to 4.2 digits.
+ */
+const heldByDoubles: Partial<Record<string, number>> = { SmLs09: 4.2 }
+
+/**
+ * Log relative error of F: digits that agree with NIST's certified value; with PRINT_DIGITS set those reached are printed.
+ * Asked is what R reaches, less half a digit, and never more than 12.
  */
 describe('NIST one-way analysis of variance', () => {
   test.each([
@@ -26,10 +49,13 @@ describe('NIST one-way analysis of variance', () => {
     'AtmWtAg',
     'SmLs01',
     'SmLs02',
+    'SmLs03',
     'SmLs04',
     'SmLs05',
+    'SmLs06',
     'SmLs07',
     'SmLs08',
+    'SmLs09',
   ] as const)('%s', (name) => {
     const { group, y, certified } = read(name)
     const level = coded(group)
@@ -44,6 +70,7 @@ describe('NIST one-way analysis of variance', () => {
     expect([fit.df1, fit.df2]).toEqual([certified.between_df, certified.within_df])
     const digits = -Math.log10(Math.max(relativeError(fit.f, certified.F), 1e-16))
     if (process.env.PRINT_DIGITS) console.log(name, digits.toFixed(1))
-    expect(digits).toBeGreaterThan(Math.min(12, agreement[name].digits_F - 0.5))
+    const asked = heldByDoubles[name] ?? agreement[name].digits_F
+    expect(digits).toBeGreaterThan(Math.min(12, asked - 0.5))
   })
 })
