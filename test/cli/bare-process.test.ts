@@ -2,7 +2,7 @@ import { spawn, spawnSync } from 'node:child_process'
 import { describe, expect, test } from 'vitest'
 import { samplePath } from './sample-file.ts'
 
-const start = 'src/cli/start.mjs'
+const start = 'src/cli/start.cjs'
 const file = samplePath('focaccia-hydration')
 
 describe('the command as a process of its own', () => {

@@ -141,7 +141,7 @@ async function saved(page: Page, press: string): Promise<string> {
 }
 
 const evenhand = (...words: string[]) =>
-  execFileSync(process.execPath, ['src/cli/start.mjs', ...words], { encoding: 'utf8' })
+  execFileSync(process.execPath, ['src/cli/start.cjs', ...words], { encoding: 'utf8' })
 
 const findingsShape = z.object({
   responses: z.array(

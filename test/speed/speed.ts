@@ -62,7 +62,7 @@ export async function run(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'evenhand-speed-'))
   const file = join(folder, 'scores.csv')
   writeFileSync(file, csvForSpeed(middling))
-  const bare = ['src/cli/start.mjs', 'findings', file, '--json']
+  const bare = ['src/cli/start.cjs', 'findings', file, '--json']
   say(
     'the command findings --json as a bare process, same shape as the first',
     medianMilliseconds(() => succeed('node', bare), 7),

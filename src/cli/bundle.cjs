@@ -1,6 +1,6 @@
 // Bundles a TypeScript entry for Node when one of the files it was made of has changed. Node 20 cannot run .ts by itself,
 // and a bundle starts faster than any loader. Used by the command line, the sample generator, schemas, pictures and speed runs.
-import {
+const {
   existsSync,
   mkdirSync,
   readdirSync,
@@ -9,11 +9,10 @@ import {
   rmSync,
   statSync,
   writeFileSync,
-} from 'node:fs'
-import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
+} = require('node:fs')
+const { join } = require('node:path')
 
-const root = fileURLToPath(new URL('../..', import.meta.url))
+const root = join(__dirname, '..', '..')
 const cache = join(root, 'node_modules', '.cache', 'evenhand')
 /** A replaced bundle stays this long, for a process that has not loaded its last part yet. */
 const staysMilliseconds = 600_000
@@ -29,19 +28,18 @@ function lastBundle(card) {
     : undefined
 }
 
-/** The address of a bundle of `entry`, a path from the project root. */
-export async function bundleOf(entry) {
+/** The path of a bundle of `entry`, itself a path from the project root. */
+async function bundleOf(entry) {
   const name = entry.replaceAll(/[/\\]/g, '-').replace(/\.tsx?$/, '')
   const card = join(cache, `${name}.json`)
-  const bundle = lastBundle(card) ?? (await madeAnew(entry, name, card))
-  return pathToFileURL(bundle).href
+  return lastBundle(card) ?? madeAnew(entry, name, card)
 }
 
 async function madeAnew(entry, name, card) {
   const begunAt = Date.now()
   const folder = join(cache, `${name}@${begunAt}-${process.pid}`)
   const inputs = await build(entry, folder)
-  const bundle = join(folder, 'entry.mjs')
+  const bundle = join(folder, 'entry.cjs')
   // Written aside and renamed, so that a process starting meanwhile reads a whole card.
   const aside = join(folder, 'card.json')
   writeFileSync(aside, JSON.stringify({ bundle, begunAt, inputs }))
@@ -68,7 +66,9 @@ async function build(entry, folder) {
       outDir: folder,
       target: 'node20',
       minify: true,
-      rollupOptions: { output: { entryFileNames: 'entry.mjs', chunkFileNames: '[name].mjs' } },
+      rollupOptions: {
+        output: { format: 'cjs', entryFileNames: 'entry.cjs', codeSplitting: false },
+      },
     },
   })
   const modules = output.flatMap((chunk) => (chunk.type === 'chunk' ? chunk.moduleIds : []))
@@ -83,3 +83,5 @@ function removeReplaced(name, now) {
       rmSync(join(cache, each), { recursive: true, force: true })
   }
 }
+
+module.exports = { bundleOf }
