@@ -6,7 +6,7 @@ import type { ResponseChart } from '@/core/figure/response-chart.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { alsoSeen } from '@/core/wording/also-seen.ts'
-import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { namingOf, shownRung } from '@/core/wording/answer-of-rung.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import styles from './findings.module.css'
@@ -32,7 +32,6 @@ interface AlsoSeenProps {
 export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
   const { scores, findings } = answer
   const unit = findings.factor.unitOfMeasure
-  const naming = { factor: findings.factor, unit: findings.unit }
   const drawn = findings.responses.map((found, index) => ({
     name: found.name,
     chart: withDescribedMeans(chartOfResponse(scores, index, found, shownRung(found), null), found),
@@ -57,7 +56,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
       </div>
       {findings.responses.slice(1).map((found, index) => (
         <div key={found.name} className={styles.stack}>
-          <p>{alsoSeen(found, naming)}</p>
+          <p>{alsoSeen(found, namingOf(findings, scores.responses[index + 1]))}</p>
           <Fold title={`${found.name}, in full`}>
             <InFull subject={subject} answer={answer} index={index + 1} />
           </Fold>

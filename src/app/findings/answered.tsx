@@ -1,5 +1,6 @@
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { namingOf } from '@/core/wording/answer-of-rung.ts'
 import { restsOn } from '@/core/wording/rests-on.ts'
 import { tellApartSentence } from '@/core/wording/tell-apart-sentence.ts'
 import { verdictSentence } from '@/core/wording/verdict-sentence.ts'
@@ -32,7 +33,7 @@ interface AnsweredProps {
 export function Answered({ subject, answer, weights, onWeights }: AnsweredProps) {
   const { findings, scores, conclusion } = answer
   const [main] = findings.responses
-  const naming = { factor: findings.factor, unit: findings.unit }
+  const naming = namingOf(findings, scores.responses[0])
   const sentence = main ? verdictSentence(main, naming) : null
   useKeptAnswer(subject.whole, sentence)
   if (!main || !sentence) return <p>No response was planned, so there is nothing to find.</p>

@@ -18,7 +18,8 @@ export interface Comparison {
  * else all pairs) and the margin M: *matters* when some 95 % interval lies wholly beyond M either way; *differs* when one
  * excludes 0; *too small* when every 90 % interval lies inside M; *leans* when some 80 % interval excludes 0 and
  * the rung stands on enough to lean (`mayLean`); else *not settled*. Without a margin neither *matters* nor *too small*.
- * Told with the pair of the largest difference. An interval excludes 0 at 95 % (80 %) when its p is below 0.05 (0.2).
+ * Told with the pair of the largest difference, the lower level first and the difference the other's mean less its own,
+ * also where the control is the higher of the two. An interval excludes 0 at 95 % (80 %) when its p is below 0.05 (0.2).
  */
 export function verdictOf(
   comparisons: readonly Comparison[],
@@ -32,14 +33,21 @@ export function verdictOf(
     (best, next) => (Math.abs(next.difference) > Math.abs(best.difference) ? next : best),
     first,
   )
+  const { a, b, difference, low, high } = rising(largest)
   return {
     kind: kindOf(comparisons, margin, mayLean),
-    difference: largest.difference,
-    low: largest.low,
-    high: largest.high,
+    difference,
+    low,
+    high,
     margin,
-    between: [names[largest.a] as LevelName, names[largest.b] as LevelName],
+    between: [names[a] as LevelName, names[b] as LevelName],
   }
+}
+
+function rising(pair: Comparison): Comparison {
+  if (pair.a < pair.b) return pair
+  const { a, b, difference, low, high } = pair
+  return { ...pair, a: b, b: a, difference: -difference, low: -high, high: -low }
 }
 
 function kindOf(

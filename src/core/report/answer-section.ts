@@ -1,5 +1,6 @@
 import type { Conclusion } from '@/core/findings/conclusion.ts'
 import { alsoSeen } from '@/core/wording/also-seen.ts'
+import { namingOf } from '@/core/wording/answer-of-rung.ts'
 import { nextStepText } from '@/core/wording/conclusion-text.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
 import { expectationSentence } from '@/core/wording/expectation-sentence.ts'
@@ -14,14 +15,14 @@ export function answerSection(
   conclusion: Conclusion,
 ): ReportSection {
   const [main, ...others] = findings.responses
-  const naming = { factor: findings.factor, unit: findings.unit }
+  const naming = (index: number) => namingOf(findings, scores.responses[index])
   if (!main)
     return {
       id: 'answer',
       title: 'Answer',
       blocks: [{ kind: 'text', text: 'No response was planned, so there is no answer.' }],
     }
-  const sentence = verdictSentence(main, naming)
+  const sentence = verdictSentence(main, naming(0))
   if (scores.rows.length === 0)
     return { id: 'answer', title: 'Answer', blocks: [{ kind: 'answer', ...sentence }] }
   return {
@@ -46,7 +47,10 @@ export function answerSection(
         ? []
         : [
             { kind: 'heading' as const, text: 'Also seen' },
-            { kind: 'list' as const, items: others.map((found) => alsoSeen(found, naming)) },
+            {
+              kind: 'list' as const,
+              items: others.map((found, index) => alsoSeen(found, naming(index + 1))),
+            },
           ]),
     ],
   }

@@ -1,6 +1,7 @@
 import type { FactorFacts } from '@/core/findings/findings-document.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings, Verdict } from '@/core/findings/response-findings-shape.ts'
+import type { ScoreResponse } from '@/core/findings/score-table.ts'
 
 export type RungName = 'pieces' | 'doughs' | 'factor'
 
@@ -8,6 +9,16 @@ export type RungName = 'pieces' | 'doughs' | 'factor'
 export interface Naming {
   factor: FactorFacts
   unit: 'batch' | 'piece'
+  /** The scale of the response that is spoken of, where it is known. */
+  scale?: ScoreResponse['scale']
+}
+
+/** The naming for one response of the findings: its scale keeps a sentence from claiming more than there is room for. */
+export function namingOf(
+  { factor, unit }: Pick<Naming, 'factor' | 'unit'>,
+  response: Pick<ScoreResponse, 'scale'> | undefined,
+): Naming {
+  return { factor, unit, ...(response ? { scale: response.scale } : {}) }
 }
 
 /**

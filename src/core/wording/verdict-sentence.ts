@@ -6,6 +6,7 @@ import { differenceDecimals } from './difference-text.ts'
 import { levelNameText, placeText } from './level-text.ts'
 import { asSentenceStart, countText } from './list-text.ts'
 import { decimalText, plainNumber, signedText, withUnit } from './number-text.ts'
+import { withinScale } from './within-scale.ts'
 
 /** The answer in two halves: what the pieces or doughs show, and what is known of the factor itself. */
 export interface VerdictSentence {
@@ -181,7 +182,8 @@ function comparison(found: ResponseFindings, verdict: Verdict, naming: Naming): 
   const [a, b] = verdict.between
   const up = verdict.difference >= 0
   const unit = naming.factor.unitOfMeasure
-  const [low, high] = up ? [verdict.low, verdict.high] : [-verdict.high, -verdict.low]
+  const limits = up ? verdict : { low: -verdict.high, high: -verdict.low }
+  const { low, high } = withinScale(limits, naming.scale)
   const decimals = differenceDecimals(verdict.difference)
   return `${lower(found.name)} is ${decimalText(Math.abs(verdict.difference), decimals)} higher at ${levelNameText(up ? b : a, unit)} than at ${levelNameText(up ? a : b, unit)} (${signedText(low, decimals)} to ${signedText(high, decimals)})`
 }
@@ -189,8 +191,12 @@ function comparison(found: ResponseFindings, verdict: Verdict, naming: Naming): 
 function couldBe(found: ResponseFindings, verdict: Verdict, naming: Naming): string {
   const [a, b] = verdict.between
   const unit = naming.factor.unitOfMeasure
-  const decimals = differenceDecimals(verdict.high - verdict.low)
-  return `from ${levelNameText(a, unit)} to ${levelNameText(b, unit)} ${lower(found.name)} could change by anything from ${signedText(verdict.low, decimals)} to ${signedText(verdict.high, decimals)}`
+  const { low, high, whole } = withinScale(verdict, naming.scale)
+  const decimals = differenceDecimals(high - low)
+  const change = whole
+    ? 'anything its scale allows'
+    : `anything from ${signedText(low, decimals)} to ${signedText(high, decimals)}`
+  return `from ${levelNameText(a, unit)} to ${levelNameText(b, unit)} ${lower(found.name)} could change by ${change}`
 }
 
 function lower(name: string): string {

@@ -55,6 +55,19 @@ describe('the verdict', () => {
     expect(verdictOf(comparisons, names, margin, mayLean).kind).toBe(kind)
   })
 
+  it('names the lower level first also where the control is the higher one', () => {
+    // against the control 70: the mean of 60 less that of 70 is 2, so from 60 to 70 it is -2
+    const against = { ...beyond, a: 2, b: 0 }
+    expect(verdictOf([against], names, 1, true)).toEqual({
+      kind: 'matters',
+      difference: -2,
+      low: -2.9,
+      high: -1.1,
+      margin: 1,
+      between: [60, 70],
+    })
+  })
+
   it('names the pair with the largest difference, whichever way', () => {
     const down = { ...beyond, difference: -2.5, low: -3.4, high: -1.6 }
     expect(verdictOf([settled, beyond, down], names, 1, true)).toEqual({

@@ -95,6 +95,23 @@ describe('the verdict in two halves', () => {
     },
   )
 
+  test('claims no change that the scale has no room for', () => {
+    const wide = (low: number, high: number) =>
+      verdictSentence(found({ ...verdict('not-settled'), low, high }, absent), {
+        ...naming,
+        scale: 'nine-point',
+      }).shown
+    expect(wide(-37.8, 32.3)).toBe(
+      'These pieces do not settle it: from 66 % to 74 % liking could change by anything its scale allows.',
+    )
+    expect(wide(-2.1, 9.4)).toContain('anything from −2.1 to +8.0')
+    const { shown } = verdictSentence(
+      found({ ...verdict('differs', 4.5), low: 0.2, high: 8.8 }, absent),
+      { ...naming, scale: 'nine-point' },
+    )
+    expect(shown).toContain('4.5 higher at 74 % than at 66 % (+0.2 to +8.0)')
+  })
+
   test('a measurement without tasters speaks of the factor alone', () => {
     const { shown, known } = verdictSentence(
       found({ reason: 'needs-two-tasters' }, verdict('not-settled')),
