@@ -1,5 +1,5 @@
 import { mixedApart } from '@/core/design/doughs.ts'
-import { stepAtLevel } from '@/core/design/step-at-level.ts'
+import { wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { starterTrap } from '@/core/trial/starter-trap.ts'
 import { endsOf } from './ends-of.ts'
@@ -19,16 +19,10 @@ const timeFactors: readonly Plan['factor']['acts']['on'][] = [
 export function stepItems(plan: Plan): FairnessItem[] {
   const { acts } = plan.factor
   if (timeFactors.includes(acts.on) || acts.on === 'bake-time') return []
-  const bake = plan.steps.findIndex(({ kind }) => kind === 'bake')
-  const before = bake < 0 ? plan.steps : plan.steps.slice(0, bake)
-  const perLevel = plan.levels.map((level) => {
-    const own = before.map((step) => stepAtLevel(plan.factor, step, level))
-    const seconds = own.reduce(
-      (sum, step) => sum + (step ? (step.handsSeconds + step.waitSeconds) * step.repeats : 0),
-      0,
-    )
-    return { levelId: level.id, value: seconds / 60 }
-  })
+  const perLevel = plan.levels.map((level) => ({
+    levelId: level.id,
+    value: wayToOvenSeconds(plan, level) / 60,
+  }))
   const ends = endsOf(perLevel.map(({ value }) => value))
   if (!ends || ends.high === ends.low) return []
   return [

@@ -1,3 +1,4 @@
+import { waysDiffer } from '@/core/design/way-to-oven.ts'
 import { type DealtBalance, dealtBalance } from '@/core/session/dealt-balance.ts'
 import { ordersByLevel } from '@/core/session/earlier-orders.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -12,7 +13,9 @@ type OrderCode = 'dough-order' | 'bake-order' | 'mouth-order' | 'load' | 'oven-p
 
 /**
  * Orders against the levels over all sessions, dealt or still to be dealt: doughs, baking where it is an order of its own,
- * mouths where loaves are rested, loads and places where pieces share the oven; and what comes before what.
+ * mouths where loaves are rested, loads and places where pieces share the oven; and what comes before what. Where the levels
+ * take differently long to the oven, time makes the order: after a late split the item on doughs says so, else no session
+ * reverses it.
  */
 export function orderItems(plan: Plan, sessions: readonly Session[]): FairnessItem[] {
   const ids = plan.levels.map(({ id }) => id)
@@ -25,9 +28,10 @@ export function orderItems(plan: Plan, sessions: readonly Session[]): FairnessIt
     itemOf({ code, stands, count, plan, sessions: sessions.length })
   const ownBake = JSON.stringify(bake) !== JSON.stringify(dough)
   const asBaked = plan.serving === 'as-baked'
+  const saidByDoughs = plan.factor.splitsAt !== 'mix' && waysDiffer(plan)
   return [
-    ...found('dough-order', standsOf(dough), dough.length),
-    ...(ownBake ? found('bake-order', standsOf(bake), bake.length) : []),
+    ...(saidByDoughs ? [] : found('dough-order', standsOf(dough), dough.length)),
+    ...(ownBake && !saidByDoughs ? found('bake-order', standsOf(bake), bake.length) : []),
     ...(asBaked ? [] : found('mouth-order', standsOf(mouth), mouth.length)),
     ...(plan.placesPerLoad > 1
       ? [
@@ -57,11 +61,14 @@ function itemOf({ code, stands, count, plan, sessions }: Asked): FairnessItem[] 
       : [{ levelId, value: meanOf(own.map(({ position }) => position)) + 1 }]
   })
   const data = { against: link.against, sessions, orders: count }
-  const remedies: Remedy[] = [
-    ...(plan.plannedSessions > 1 ? [{ code: 'reverses-itself' as const }] : []),
-    { code: 'add-session' },
-    ...(code === 'dough-order' ? [] : [{ code: 'add-flight' as const }]),
-  ]
+  const remedies: Remedy[] =
+    code === 'dough-order' && waysDiffer(plan)
+      ? [{ code: 'levels-closer' }]
+      : [
+          ...(plan.plannedSessions > 1 ? [{ code: 'reverses-itself' as const }] : []),
+          { code: 'add-session' },
+          ...(code === 'dough-order' ? [] : [{ code: 'add-flight' as const }]),
+        ]
   const path = plan.plannedSessions > 1 && code !== 'dough-order' ? '/flights' : '/plannedSessions'
   return [madeItem(code, { size: link.size, data, perLevel, remedies, path })]
 }

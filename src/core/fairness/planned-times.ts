@@ -1,7 +1,7 @@
-import { staggerSeconds } from '@/core/design/bake-order.ts'
-import { stepAtLevel } from '@/core/design/step-at-level.ts'
+import { secondsOfSteps, wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { doughStarts } from './dough-starts.ts'
 
 /** Seconds from the start of the day, as the method and the oven let a piece pass; roughly, by one pair of hands. */
 export interface PlannedTimes {
@@ -15,46 +15,45 @@ export interface PlannedTimes {
 }
 
 /**
- * When each counted piece would be baked and eaten: doughs begin one stagger apart in dough order; in the order of the
- * loads each piece goes in when it is ready and a place in the oven is free. Hot pieces of a load are served one after another, rested ones all together once
- * the last is through its cooling.
+ * When each counted piece would be baked and eaten. The oven takes the pieces in the order of the loads, each when it is
+ * ready and a place is free; a dough is begun no sooner than its turn at the oven asks (`doughStarts`), so a piece waits only
+ * while the oven is truly busy. Hot pieces of a load are served one after another, rested ones all together once the last is
+ * through its cooling.
  */
 export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
   const bake = plan.steps.findIndex(({ kind }) => kind === 'bake')
   if (bake < 0) return []
-  const stagger = staggerSeconds(plan)
-  const mixAt = new Map(session.dealt.doughOrder.map((id, index) => [id, index * stagger]))
   const levels = new Map(plan.levels.map((level) => [level.id, level]))
-  const seconds = (levelId: string, from: number, to: number) =>
-    plan.steps.slice(from, to).reduce((sum, step) => {
-      const own = stepAtLevel(plan.factor, step, levels.get(levelId) ?? null)
-      return sum + (own ? (own.handsSeconds + own.waitSeconds) * own.repeats : 0)
-    }, 0)
-  const handsAfter = plan.steps
-    .slice(bake + 1)
-    .reduce((sum, step) => sum + step.handsSeconds * step.repeats, 0)
+  const after = plan.steps.slice(bake + 1)
+  const handsAfter = after.reduce((sum, step) => sum + step.handsSeconds * step.repeats, 0)
   const pieces = new Map(session.pieces.map((piece) => [piece.id, piece]))
-  const placesFree = Array.from({ length: plan.placesPerLoad }, () => 0)
-  const times: (PlannedTimes & { counted: boolean })[] = []
-  for (const load of session.dealt.loads.toSorted((a, b) => a.number - b.number)) {
-    const own = load.pieceIds.flatMap((id) => pieces.get(id) ?? [])
-    own.forEach(({ batchId, levelId, role }, place) => {
-      const ready = (mixAt.get(batchId) ?? 0) + seconds(levelId, 0, bake)
-      const free = placesFree.indexOf(Math.min(...placesFree))
-      const inAt = Math.max(placesFree[free] ?? 0, ready)
-      const outSeconds = inAt + seconds(levelId, bake, bake + 1)
-      placesFree[free] = outSeconds
-      times.push({
-        levelId,
-        counted: role === 'counted',
-        methodSeconds: seconds(levelId, 0, bake),
-        waitedSeconds: inAt - ready,
-        outSeconds,
-        ageSeconds: place * handsAfter + seconds(levelId, bake + 1, plan.steps.length),
-      })
-    })
-  }
-  const counted = times.filter((one) => one.counted)
+  const baked = session.dealt.loads
+    .toSorted((one, other) => one.number - other.number)
+    .flatMap(({ pieceIds }) =>
+      pieceIds.flatMap((id, place) => {
+        const piece = pieces.get(id)
+        if (!piece) return []
+        const { batchId, levelId, role } = piece
+        const level = levels.get(levelId) ?? null
+        const methodSeconds = wayToOvenSeconds(plan, level)
+        const bakeSeconds = secondsOfSteps(plan, level, plan.steps.slice(bake, bake + 1))
+        return [{ batchId, levelId, role, place, methodSeconds, bakeSeconds }]
+      }),
+    )
+  const { startSeconds, inSeconds } = doughStarts(plan, session.dealt.doughOrder, baked)
+  const counted = baked.flatMap((piece, at) => {
+    if (piece.role !== 'counted') return []
+    const { levelId, place, methodSeconds, bakeSeconds } = piece
+    const inAt = inSeconds[at] ?? 0
+    return [
+      {
+        ...{ levelId, methodSeconds },
+        waitedSeconds: inAt - (startSeconds.get(piece.batchId) ?? 0) - methodSeconds,
+        outSeconds: inAt + bakeSeconds,
+        ageSeconds: place * handsAfter + secondsOfSteps(plan, levels.get(levelId) ?? null, after),
+      },
+    ]
+  })
   if (plan.serving === 'as-baked') return counted
   const tasted = Math.max(0, ...counted.map((one) => one.outSeconds + one.ageSeconds))
   return counted.map((one) => ({ ...one, ageSeconds: tasted - one.outSeconds }))

@@ -1,7 +1,8 @@
-import { bakesInDoughOrder } from '@/core/design/bake-order.ts'
+import { bakesInDoughOrder, staggerSeconds } from '@/core/design/bake-order.ts'
 import { chanceFrom, shuffled } from '@/core/design/chance.ts'
 import { mixedApart } from '@/core/design/doughs.ts'
 import { servingOrders } from '@/core/design/serving-orders.ts'
+import { waysDiffer, wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { hasLevels, ordersByLevel } from './earlier-orders.ts'
 import type { Session } from './session-record.ts'
@@ -23,7 +24,9 @@ export interface DealtOrders {
  * Draws a session's orders as level indexes. Doughs: drawn in the first session, reversed in the next (which cancels a steady
  * drift), then drawn again. Flights: the first is baked in dough order unless the wait is long against the stagger; the
  * others, like all draws, are rows of one Williams design that complete the earlier ones. Served as baked everybody tastes in
- * the order of baking; rested each taster has a row of their own.
+ * the order of baking; rested each taster has a row of their own. Where the levels take differently long to the oven, time
+ * has the last word: doughs mixed apart are begun in the order that brings them to the oven as drawn, and pieces of one dough
+ * are baked as they get ready.
  */
 export function dealOrders(
   plan: Plan,
@@ -53,14 +56,16 @@ export function dealOrders(
   const doughBefore = before.map(({ dough }) => dough).filter((order) => order.length > 0)
   const previous = doughBefore.at(-1)
   const reversed = apart && last !== undefined && !last.dealt.reversed && previous !== undefined
-  const dough = reversed ? previous.toReversed() : (draw(streams.dough, 1, doughBefore)[0] ?? [])
+  const drawn = reversed ? previous.toReversed() : (draw(streams.dough, 1, doughBefore)[0] ?? [])
 
   const baked = before.flatMap(({ bake }) => bake)
-  const first = apart && bakesInDoughOrder(plan) ? [dough] : []
-  const flights = [
+  const first = apart && bakesInDoughOrder(plan) ? [drawn] : []
+  const rows = [
     ...first,
     ...draw(streams.flights, plan.flights - first.length, [...baked, ...first]),
   ]
+  const flights = apart ? rows : rows.map((row) => asTheyGetReady(plan, row))
+  const dough = apart ? asTheyAreBegun(plan, drawn, rows[0] ?? drawn) : drawn
 
   const tasters =
     plan.serving === 'as-baked'
@@ -71,6 +76,22 @@ export function dealOrders(
           (count, used, part) => draw(streams.tasters, count, used, part),
         )
   return { dough, reversed, flights, tasters }
+}
+
+/** Levels by how long they take to the oven, the quickest first; equal ones stay as drawn. */
+function asTheyGetReady(plan: Plan, row: readonly number[]): number[] {
+  const ways = plan.levels.map((level) => wayToOvenSeconds(plan, level))
+  return row.toSorted((one, other) => (ways[one] ?? 0) - (ways[other] ?? 0))
+}
+
+/** Levels by when their dough must be begun to meet the oven in the row's order; as drawn where all take equally long. */
+function asTheyAreBegun(plan: Plan, drawn: number[], row: readonly number[]): number[] {
+  if (!waysDiffer(plan)) return drawn
+  const turn = staggerSeconds(plan)
+  const begun = plan.levels.map(
+    (level, index) => row.indexOf(index) * turn - wayToOvenSeconds(plan, level),
+  )
+  return row.toSorted((one, other) => (begun[one] ?? 0) - (begun[other] ?? 0))
 }
 
 function restedOrders(

@@ -4,6 +4,7 @@ import { drawVersion } from '@/core/design/draw-version.ts'
 import { letterAt } from '@/core/design/letters.ts'
 import { ovenLoads } from '@/core/design/oven-loads.ts'
 import { dealCodes } from '@/core/design/serving-codes.ts'
+import { waysDiffer, wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type DealtOrders, dealOrders, streams } from './deal-orders.ts'
 import { codesOfSets, dealSets } from './deal-sets.ts'
@@ -61,7 +62,7 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
   }))
   const loads = ovenLoads({
     warmUp: warmUp?.id ?? null,
-    flights: flights.map((flight) => flight.pieceIds),
+    flights: flightsToBake(plan, flights, pieces),
     placesPerLoad: plan.placesPerLoad,
     asBaked: plan.serving === 'as-baked',
   })
@@ -139,6 +140,20 @@ function makePieces(plan: Plan, orders: DealtOrders, batches: Batch[], newId: ()
       make(level, null, 'spare')
     })
   return { pieces, flights, warmUp }
+}
+
+/**
+ * The pieces in the order they are baked, flight by flight. Rested pieces of one dough that take differently long to the oven
+ * are baked as they get ready, whatever their flight.
+ */
+function flightsToBake(plan: Plan, flights: readonly Flight[], pieces: readonly Piece[]) {
+  const byFlight = flights.map(({ pieceIds }) => pieceIds)
+  if (mixedApart(plan) || plan.serving === 'as-baked' || !waysDiffer(plan)) return byFlight
+  const levels = new Map(plan.levels.map((level) => [level.id, level]))
+  const way = new Map(
+    pieces.map(({ id, levelId }) => [id, wayToOvenSeconds(plan, levels.get(levelId) ?? null)]),
+  )
+  return [byFlight.flat().toSorted((one, other) => (way.get(one) ?? 0) - (way.get(other) ?? 0))]
 }
 
 function servingOf(servings: Serving[], pieces: Piece[], flight: Flight, levelId: string): string {

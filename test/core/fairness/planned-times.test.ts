@@ -29,7 +29,7 @@ function inDoughOrder(session: Session): Session {
 const twoLevels = { levels: madePlan().levels.slice(0, 2), warmUpPiece: false }
 
 describe('plannedTimes', () => {
-  // Stagger 480 s (the mix). To the oven: 480 + 1800 + 2 × 1320 + 60 = 4980 s, so the doughs are ready at 4980 and 5460 s.
+  // Hands 480 s a dough (the mix). To the oven: 480 + 1800 + 2 × 1320 + 60 = 4980 s, so the doughs are ready at 4980 and 5460 s.
   // One place, 260 s a bake. First flight in dough order: in at 4980 and 5460, no wait. The second flight, in the same
   // order: in at 5720 and 5980, so 740 and 520 s late.
   it('lets a piece wait for its dough and for the oven', () => {
@@ -38,6 +38,55 @@ describe('plannedTimes', () => {
     expect(times.map(({ waitedSeconds }) => waitedSeconds)).toEqual([0, 0, 740, 520])
     expect(times.map(({ methodSeconds }) => methodSeconds)).toEqual([4980, 4980, 4980, 4980])
     expect(times.every(({ ageSeconds }) => ageSeconds === 0)).toBe(true)
+  })
+
+  // Three loaves, 10 min of hands a dough, 120 min to the oven, 40 min a bake, one place: ready at 120, 130, 140 min if all
+  // were begun at once. Baked in dough order: in at 120, 160, 200; begun at 0, 40, 80 nobody waits.
+  // Baked the other way round: the third is in at 140, the second at 180, the first at 220; the third cannot begin before
+  // 20, so the first two begin at 0 and 10 and wait 100 and 50 min while the oven is busy.
+  it('begins each dough no sooner than its turn at the oven asks', () => {
+    const steps = [
+      madeStep('mix', 'mix', { handsSeconds: 600, waitSeconds: 0 }),
+      madeStep('proof', 'proof', { handsSeconds: 0, waitSeconds: 6600 }),
+      madeStep('bake', 'bake', {
+        per: 'piece',
+        handsSeconds: 0,
+        waitSeconds: 2400,
+        uses: ['oven'],
+      }),
+    ]
+    const levels = madePlan().levels.slice(0, 3)
+    const plan = madePlan({ levels, steps, warmUpPiece: false, flights: 1, doughs: 'apart' })
+    const session = inDoughOrder(dealt(plan))
+    const minutes = (one: Session) =>
+      plannedTimes(plan, one).map(({ waitedSeconds }) => waitedSeconds / 60)
+    expect(minutes(session)).toEqual([0, 0, 0])
+    const loads = session.dealt.loads.map((load, at, all) => ({ ...load, number: all.length - at }))
+    expect(minutes({ ...session, dealt: { ...session.dealt, loads } })).toEqual([0, 50, 100])
+  })
+
+  // Rests of 20, 30 and 40 min, a dough each: begun 36 min apart less the longer rest, so that none waits for the oven.
+  it('begins a dough that rests longer sooner, and no piece waits', () => {
+    const steps = [
+      madeStep('mix', 'mix', { handsSeconds: 300, waitSeconds: 0 }),
+      madeStep('rest', 'rest', { handsSeconds: 0, waitSeconds: 1800 }),
+      madeStep('bake', 'bake', {
+        per: 'piece',
+        handsSeconds: 60,
+        waitSeconds: 2100,
+        uses: ['oven'],
+      }),
+    ]
+    const levels = madePlan()
+      .levels.slice(0, 3)
+      .map((level, at) => ({ ...level, value: 20 + 10 * at }))
+    const factor = {
+      ...{ name: 'rest', unitOfMeasure: 'min', splitsAt: 'mix' as const, held: 'flour' as const },
+      acts: { on: 'rest-time' as const, stepId: 'rest' },
+    }
+    const plan = madePlan({ levels, steps, factor, warmUpPiece: false, flights: 1 })
+    const times = plannedTimes(plan, dealt(plan))
+    expect(times.map(({ waitedSeconds }) => waitedSeconds)).toEqual([0, 0, 0])
   })
 
   // Rested: both are tasted when the last is cool. Out at 5240 and 5720 s, cooling 3600 s: 9320 s, so aged 4080 and 3600 s.
