@@ -3,11 +3,15 @@ import type { WhatWouldHelp } from '@/core/design/what-would-help.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { asSentenceStart, countText } from './list-text.ts'
 import { decimalText, plainNumber } from './number-text.ts'
+import { widestDifference } from './within-scale.ts'
 
 type AskedPlan = Pick<
   Plan,
   'tasters' | 'flights' | 'plannedSessions' | 'levels' | 'responses' | 'mainResponseId'
 >
+
+/** What could be detected is said for the nine-point scale alone. */
+const most = widestDifference('nine-point') ?? Number.POSITIVE_INFINITY
 
 const needs: Readonly<Record<DetectableReason, string>> = {
   'needs-two-tasters': 'needs two tasters',
@@ -44,9 +48,15 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
 
 function about(rung: DetectableRung, what: string): string {
   const start = asSentenceStart(what)
-  return rung.ok
-    ? `${start} a true difference of about ${decimalText(rung.wouldShow, 1)} points would show.`
-    : `${start.replace(/,$/, '')} nothing can be said: that ${needs[rung.reason]}.`
+  if (!rung.ok) return `${start.replace(/,$/, '')} nothing can be said: that ${needs[rung.reason]}.`
+  return rung.wouldShow > most
+    ? `${start} no difference would show for sure: it would take more than the ${most} points between 1 and 9.`
+    : `${start} a true difference of about ${decimalText(rung.wouldShow, 1)} points would show.`
+}
+
+/** Points that would show; none beyond what the scale holds. */
+function pointsText(points: number): string {
+  return points > most ? `over ${most}` : decimalText(points, 1)
 }
 
 /** The plan and each single step away from it, with the difference that would show by rung: head first. */
@@ -57,8 +67,7 @@ export function detectTable(help: WhatWouldHelp): { head: string[]; rows: string
     ['Two more tasters', help.twoMoreTasters],
     ['One level less', help.oneLevelLess],
   ] as const
-  const cell = (rung: DetectableRung) =>
-    rung.ok ? decimalText(rung.wouldShow, 1) : needs[rung.reason]
+  const cell = (rung: DetectableRung) => (rung.ok ? pointsText(rung.wouldShow) : needs[rung.reason])
   return {
     head: ['Would show, in points', 'These pieces', 'These doughs', 'The factor'],
     rows: steps.flatMap(([name, design]) =>

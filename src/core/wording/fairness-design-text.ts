@@ -3,6 +3,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 import { asSentenceStart, countText } from './list-text.ts'
 import { decimalText, plainNumber, withUnit } from './number-text.ts'
+import { widestDifference } from './within-scale.ts'
 
 type OrderCode = 'dough-order' | 'bake-order' | 'mouth-order' | 'load' | 'oven-place'
 
@@ -32,8 +33,13 @@ function orderSentence(item: ItemOf<OrderCode>, plan: Plan): string {
   return `${ordered[item.code]} goes ${against[item.data.against]} ${over}: ${decimalText(size, 2)} on a scale from 0, even, to 1, not to be told apart.${mean}`
 }
 
+/** These items are raised for nine-point scales alone. */
+const most = widestDifference('nine-point') ?? Number.POSITIVE_INFINITY
+
 const shows = (item: ItemOf<'few-tasters' | 'few-sessions'>, of: string) =>
-  `${of} only a difference of about ${decimalText(item.data.wouldShow, 1)} would show; your margin is ${plainNumber(item.data.margin)}.`
+  item.data.wouldShow > most
+    ? `${of} no difference between 1 and 9 would show for sure; your margin is ${plainNumber(item.data.margin)}.`
+    : `${of} only a difference of about ${decimalText(item.data.wouldShow, 1)} would show; your margin is ${plainNumber(item.data.margin)}.`
 
 const names = { hydration: 'hydration', salt: 'salt', yeast: 'yeast' } as const
 
