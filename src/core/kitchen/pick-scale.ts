@@ -10,8 +10,14 @@ export type PickedScale =
  */
 export function pickScale(grams: number, scales: readonly Scale[]): PickedScale {
   if (scales.length === 0) return { ok: false, reason: 'no-scale' }
-  const [scale] = scales
-    .filter(({ capacityGrams }) => grams <= capacityGrams)
-    .toSorted((a, b) => a.resolutionGrams - b.resolutionGrams || b.capacityGrams - a.capacityGrams)
-  return scale ? { ok: true, scale } : { ok: false, reason: 'over-capacity' }
+  let best: Scale | null = null
+  for (const scale of scales)
+    if (grams <= scale.capacityGrams && (best === null || isFiner(scale, best))) best = scale
+  return best ? { ok: true, scale: best } : { ok: false, reason: 'over-capacity' }
+}
+
+function isFiner(one: Scale, other: Scale): boolean {
+  if (one.resolutionGrams !== other.resolutionGrams)
+    return one.resolutionGrams < other.resolutionGrams
+  return one.capacityGrams > other.capacityGrams
 }

@@ -4,7 +4,6 @@ import { pickScale } from '@/core/kitchen/pick-scale.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { roundToStep } from '@/core/units/round-to-step.ts'
 import { formulaAtLevel } from './formula-at-level.ts'
-import { readsFromWeights } from './level-ratio.ts'
 import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
 
@@ -14,86 +13,71 @@ import type { Plan } from './plan-record.ts'
  * singly, so it is passed over.
  */
 export function collidingLevels(plan: Plan, kitchen: readonly KitchenThing[]): PlanProblem[] {
-  const named = thingsOfKind(kitchen, 'scale', plan.kitchenIds)
-  const scales = named.length > 0 ? named : thingsOfKind(kitchen, 'scale')
+  const chosen = thingsOfKind(kitchen, 'scale', plan.kitchenIds)
+  const scales = chosen.length > 0 ? chosen : thingsOfKind(kitchen, 'scale')
   const { acts } = plan.factor
-  const shared =
-    'ingredientId' in acts &&
-    plan.sharedDoses.some((dose) => dose.ingredientId === acts.ingredientId)
-  if (scales.length === 0 || shared || !readsFromWeights(acts)) return []
-  const weights = plan.levels.map((level) => {
+  const named =
+    'ingredientId' in acts ? acts.ingredientId : 'prefermentId' in acts ? acts.prefermentId : null
+  const shared = plan.sharedDoses.some(({ ingredientId }) => ingredientId === named)
+  if (scales.length === 0 || shared || named === null) return []
+  const doughs = plan.levels.map((level) => {
     const at = formulaAtLevel(plan, level)
-    return at.ok ? weighed(at.formula, scales) : null
+    return at.ok ? doughOf(at.formula, named, scales) : null
   })
-  return weights.flatMap((own, index): PlanProblem[] => {
-    const otherIndex = weights.findIndex((other) => sameWeights(own, other))
+  return doughs.flatMap((own, index): PlanProblem[] => {
+    const otherIndex = doughs.findIndex((other) => sameOnScales(own, other, scales))
     const other = plan.levels[otherIndex]
-    const named =
-      'ingredientId' in acts
-        ? acts.ingredientId
-        : acts.on === 'preferment-share'
-          ? acts.prefermentId
-          : ''
-    const moved = own?.find(({ id }) => id === named)
-    if (
-      !own ||
-      !other ||
-      otherIndex >= index ||
-      other.value === plan.levels[index]?.value ||
-      !moved
-    )
-      return []
-    const { name, grams, resolutionGrams } = moved
-    const clash = {
-      otherIndex,
-      otherLabel: other.label,
-      ingredientName: name,
-      grams,
-      resolutionGrams,
-    }
+    if (!own?.moved || !other || otherIndex >= index) return []
+    if (other.value === plan.levels[index]?.value) return []
+    const { name, grams, resolutionGrams } = own.moved
     return [
       {
         path: `/levels/${index}/value`,
         severity: 'stop',
         reason: 'levels-collide-on-scale',
-        ...clash,
+        ...{ otherIndex, otherLabel: other.label },
+        ...{ ingredientName: name, grams, resolutionGrams },
       },
     ]
   })
 }
 
 interface Weighed {
-  id: string
   name: string
   grams: number
+  /** 0 where no scale holds so much. */
   resolutionGrams: number
 }
 
-function weighed(formula: Plan['formula'], scales: readonly Scale[]): Weighed[] {
-  const views = formulaViews(formula)
-  const final = views.finalDough.rows.map(({ ingredientId: id, name, grams }) => ({
-    id,
-    name,
-    grams,
-  }))
-  const ahead = views.finalDough.preferments.map(({ prefermentId: id, name, grams }) => ({
-    id,
-    name,
-    grams,
-  }))
-  return [...final, ...ahead].map(({ id, name, grams }) => {
-    const picked = pickScale(grams, scales)
-    const resolutionGrams = picked.ok ? picked.scale.resolutionGrams : 0
-    return {
-      id,
-      name,
-      grams: picked.ok ? roundToStep(grams, resolutionGrams) : grams,
-      resolutionGrams,
-    }
-  })
+interface Dough {
+  /** Unrounded, in the same order for every level. */
+  grams: number[]
+  /** What the factor moves, as it is weighed. */
+  moved: Weighed | null
 }
 
-function sameWeights(one: Weighed[] | null, other: Weighed[] | null): boolean {
-  if (!one || !other) return false
-  return one.every(({ grams }, index) => grams === other[index]?.grams)
+function doughOf(formula: Plan['formula'], named: string, scales: readonly Scale[]): Dough {
+  const { rows, preferments } = formulaViews(formula).finalDough
+  const moved =
+    rows.find(({ ingredientId }) => ingredientId === named) ??
+    preferments.find(({ prefermentId }) => prefermentId === named)
+  return {
+    grams: [...rows, ...preferments].map(({ grams }) => grams),
+    moved: moved ? { name: moved.name, ...weighed(moved.grams, scales) } : null,
+  }
+}
+
+function weighed(grams: number, scales: readonly Scale[]): Omit<Weighed, 'name'> {
+  const picked = pickScale(grams, scales)
+  if (!picked.ok) return { grams, resolutionGrams: 0 }
+  const { resolutionGrams } = picked.scale
+  return { grams: roundToStep(grams, resolutionGrams), resolutionGrams }
+}
+
+/** What the factor moves is compared first: where it differs, as it mostly does, nothing else need be rounded. */
+function sameOnScales(one: Dough | null, other: Dough | null, scales: readonly Scale[]): boolean {
+  if (!one?.moved || !other || one.moved.grams !== other.moved?.grams) return false
+  const shown = (grams: number | undefined) =>
+    grams === undefined ? null : weighed(grams, scales).grams
+  return one.grams.every((grams, index) => shown(grams) === shown(other.grams[index]))
 }
