@@ -2,7 +2,7 @@ import { useId, useState } from 'react'
 import control from './control.module.css'
 import { describedBy, Field, type FieldWords } from './field.tsx'
 import styles from './number-field.module.css'
-import { typedNumber, typedNumberText } from './typed-number.ts'
+import { type TypedNumber, typedNumber, typedNumberText } from './typed-number.ts'
 
 interface NumberFieldProps extends FieldWords {
   unit?: string
@@ -32,9 +32,18 @@ function complaintOf(
   { check, required, label, unit }: Pick<NumberFieldProps, 'check' | 'required' | 'label' | 'unit'>,
 ): string | undefined {
   const read = typedNumber(text, unit)
-  if (!read.ok) return typedNumberText(text, read)
+  if (!read.ok) return pastEnd(read, check) ?? typedNumberText(text, read)
   if (read.value === null) return required ? `Fill in a number: ${label.toLowerCase()}.` : undefined
   return check?.(read.value)
+}
+
+/** A number past every field's ends gets the message of this field, which says where its own are. */
+function pastEnd(
+  trouble: Extract<TypedNumber, { ok: false }>,
+  check: NumberFieldProps['check'],
+): string | undefined {
+  if (trouble.reason === 'too-large') return check?.(trouble.most)
+  return trouble.reason === 'too-small' ? check?.(trouble.least) : undefined
 }
 
 /**

@@ -1,8 +1,9 @@
 import type { PlanProblem } from '@/core/trial/plan-problem.ts'
 import { durationText } from './duration-text.ts'
 import { formulaProblemText, movedFormulaText } from './formula-problem-text.ts'
+import { gramsText } from './grams-text.ts'
 import { listText } from './list-text.ts'
-import { decimalText, plainNumber } from './number-text.ts'
+import { plainNumber } from './number-text.ts'
 
 type Trouble = PlanProblem extends infer Each
   ? Each extends PlanProblem
@@ -56,7 +57,7 @@ export function planProblemText(trouble: Trouble): string {
     case 'options-alike':
       return `${trouble.label} and ${trouble.otherLabel} change the same things. Is that meant?`
     case 'levels-collide-on-scale':
-      return `On this scale it gets the same ${decimalText(trouble.grams, 2)} g of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainNumber(trouble.resolutionGrams)} g; set them further apart or use a finer scale.`
+      return `On this scale it gets the same ${gramsText(trouble.grams, trouble.resolutionGrams || null)} g of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainNumber(trouble.resolutionGrams)} g; set them further apart or use a finer scale.`
     case 'level-out-of-range':
       return `${plainNumber(trouble.value)} is out of range; enter ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)}.`
     case 'level-not-whole':

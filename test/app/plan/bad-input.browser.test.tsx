@@ -63,14 +63,15 @@ const cannotStand: [string, string, RegExp][] = [
   ['Question', '   ', /Write the question/],
   ['Flour of a batch', '0', /above 0/],
   ['Flour of a batch', '-500', /above 0/],
-  ['Flour of a batch', '1e308', /The most is/],
+  ['Flour of a batch', '1e308', /above 0, up to 1,?000,?000 g/],
   ['Bread flour, percent of flour', '-1', /from 0/],
   ['Salt, percent of flour', '5000', /to 1,?000 %/],
   ['Salt, percent of flour', 'NaN', /number/i],
   ['Salt, percent of flour', 'Infinity', /number/i],
   ['Instant yeast, percent of flour', '', /number|empty/i],
   ['Level 1', '🍞', /number/i],
-  ['Level 1', '1e308', /The most is/],
+  ['Level 1', '1e308', /from −100,?000 to 100,?000/],
+  ['Level 1', '-1e308', /from −100,?000 to 100,?000/],
   ['Level 2', '70 or so', /number/i],
   ['Level 3', '', /number|empty/i],
   ['Flights a session', '2,5', /whole number/],
@@ -122,7 +123,9 @@ test('levels that weigh the same on the scale are stopped at the field', async (
   await field('Level 1').fill('70.05')
   await expect.element(field('Level 2')).toHaveAttribute('aria-invalid', 'true')
   const mends = page.getByRole('list', { name: 'To mend' })
-  await expect.element(mends).toHaveTextContent('as 70.05')
+  await expect
+    .element(mends)
+    .toHaveTextContent('gets the same 350 g of Water as 70.05, in steps of 1 g')
   await field('Level 1').fill('66')
   await expect.element(mends).not.toHaveTextContent('as 70.05')
 })
