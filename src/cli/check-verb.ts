@@ -1,11 +1,20 @@
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
-import { stageOf } from '@/core/whole-trial/stage.ts'
+import { type Stage, stageOf } from '@/core/whole-trial/stage.ts'
 import { countText } from '@/core/wording/list-text.ts'
 import { planProblemText } from '@/core/wording/plan-problem-text.ts'
 import { readTrial } from './read-trial.ts'
 import { jsonOption, type Verb } from './verb.ts'
+
+const stands: Record<Stage, string> = {
+  planning: 'in planning',
+  working: 'at the bench',
+  tasting: 'being tasted under cover',
+  sealed: 'tasted and still under cover',
+  between: 'between two sessions',
+  answered: 'answered',
+}
 
 /** Reads a trial file whole and says what it holds; a broken one is refused with every trouble placed. */
 export const checkVerb: Verb = {
@@ -30,7 +39,7 @@ export const checkVerb: Verb = {
     }
     const said = Object.entries(counts).map(([name, count]) => countText(count, name.slice(0, -1)))
     return [
-      `${file}: a whole trial file (${stageOf(whole)}).`,
+      `${file}: a whole trial file, ${stands[stageOf(whole)]}.`,
       covered ? 'Its tasting is sealed.' : plan.question,
       said.join(', '),
       ...problems.map((problem) => `- ${planProblemText(problem)}`),

@@ -11,7 +11,7 @@ export const summaryShape = z.strictObject({
   factorName: z.string(),
   unitOfMeasure: z.string(),
   levels: z.array(z.strictObject({ label: z.string(), value: z.nullable(z.number()) })),
-  stage: z.enum(['planning', 'working', 'tasting', 'sealed', 'answered']),
+  stage: z.enum(['planning', 'working', 'tasting', 'sealed', 'between', 'answered']),
   /** While a session's codes are kept: then nothing of it may name a level. */
   sealed: z.boolean(),
   /** The answer in words, as it was found at this very revision; nothing else ever stands here. */

@@ -1,13 +1,25 @@
 import { questionNamesLevel } from '@/core/trial/question-names-level.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 
-/** Where a trial stands and where its next work is. */
-export const stageWords: Record<Summary['stage'], { words: string; place: string }> = {
-  planning: { words: 'In planning', place: 'plan' },
-  working: { words: 'At the bench', place: 'bench' },
-  tasting: { words: 'Tasting, under cover', place: 'tasting' },
-  sealed: { words: 'Under cover', place: 'tasting' },
-  answered: { words: 'Answered', place: 'findings' },
+/** Where a trial stands and where its next work is. Between two sessions it says which comes next. */
+export function stageWords({ stage, sessionsDone }: Pick<Summary, 'stage' | 'sessionsDone'>): {
+  words: string
+  place: string
+} {
+  switch (stage) {
+    case 'planning':
+      return { words: 'In planning', place: 'plan' }
+    case 'working':
+      return { words: 'At the bench', place: 'bench' }
+    case 'tasting':
+      return { words: 'Tasting, under cover', place: 'tasting' }
+    case 'sealed':
+      return { words: 'Under cover', place: 'tasting' }
+    case 'between':
+      return { words: `Session ${sessionsDone + 1} comes next`, place: 'plan' }
+    case 'answered':
+      return { words: 'Answered', place: 'findings' }
+  }
 }
 
 /** What a trial is called in the book: its question, or, while its tasting is sealed, words that name no level. */

@@ -15,7 +15,7 @@ const RailPicture = lazy(async () => ({
 export function TrialLine(props: TrialMenuProps) {
   const { summary } = props
   const { now } = useServices()
-  const { words, place } = stageWords[summary.stage]
+  const { words, place } = stageWords(summary)
   return (
     <li className={styles.line}>
       <div className={styles.asks}>

@@ -7,19 +7,19 @@ import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { planIn, type TastingRecords } from '@/core/tasting/tasting-records.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 
-export type Stage = 'planning' | 'working' | 'tasting' | 'sealed' | 'answered'
+export type Stage = 'planning' | 'working' | 'tasting' | 'sealed' | 'between' | 'answered'
 
 /**
- * Where a trial stands: planning before the first session; working while a session is made, or the next planned one waits to
- * be; tasting while ballots come in; sealed when all are in (or the tasting was closed) and the codes are still kept;
- * answered when every planned session is done.
+ * Where a trial stands: planning before the first session; working while a session is made; tasting while ballots come in; sealed
+ * when all are in (or the tasting was closed) and the codes are still kept; between when the next planned session waits to be
+ * begun; answered when every planned session is done.
  */
 export function stageOf(whole: TastingRecords): Stage {
   const sessions = whole.sessions.toSorted((one, other) => one.number - other.number)
   const [first] = sessions
   if (!first) return 'planning'
   const open = sessions.find((session) => !isDone(whole, session))
-  if (!open) return sessions.length >= first.plannedSessions ? 'answered' : 'working'
+  if (!open) return sessions.length >= first.plannedSessions ? 'answered' : 'between'
   if (!sessionSealed(whole, open.id)) return 'working'
   const { complete, seal } = tastingState(whole, open.id)
   return complete || seal === 'closed' ? 'sealed' : 'tasting'

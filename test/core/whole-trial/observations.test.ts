@@ -134,11 +134,11 @@ describe('stageOf', () => {
     expect(sessionsDone(records)).toBe(1)
   })
 
-  it('goes on working between planned sessions', () => {
+  it('stands between planned sessions until the next is begun', () => {
     const { records, log } = madeTasting()
     expect(nextSession(records)).toBe(null)
     log({ kind: 'unsealed' })
-    expect(stageOf(records)).toBe('working')
+    expect(stageOf(records)).toBe('between')
     // Two are planned, the first is tasted and open: the second waits.
     expect(nextSession(records)).toBe(2)
     records.sessions.push(madeSession(madePlan(), [session]))
