@@ -4,6 +4,9 @@ import type { BlindView } from '@/core/tasting/blind-view.ts'
 export type Question = BlindView['questions'][number]
 type Asked = Pick<Question, 'responseId'>
 
+/** What a ballot says of a question that its taster left out by one press, without a word of their own. */
+const noWord = 'no reason given'
+
 /** The draft's field of a question's value, and of the reason why it has none. */
 export const valueField = (question: Asked) => `value/${question.responseId}`
 export const whyField = (question: Asked) => `why/${question.responseId}`
@@ -17,7 +20,10 @@ export function draftOf(
   const fields = answers.map(({ responseId, value, why }): Record<string, string> => {
     const question = { responseId }
     return value === null
-      ? { [skippedField(question)]: 'yes', [whyField(question)]: why ?? '' }
+      ? {
+          [skippedField(question)]: 'yes',
+          [whyField(question)]: why === undefined || why === noWord ? '' : why,
+        }
       : { [valueField(question)]: String(value) }
   })
   return Object.assign({ startedAt: String(startedAt) }, ...fields)
@@ -31,7 +37,7 @@ export function draftAnswers(
   return questions.flatMap((question): Answer[] => {
     const { responseId } = question
     if (values[skippedField(question)] === 'yes') {
-      return [{ responseId, value: null, why: values[whyField(question)] ?? '' }]
+      return [{ responseId, value: null, why: values[whyField(question)]?.trim() || noWord }]
     }
     const text = values[valueField(question)] ?? ''
     return text === '' ? [] : [{ responseId, value: Number(text.replace(',', '.')) }]

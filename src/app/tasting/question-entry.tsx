@@ -37,7 +37,7 @@ export function QuestionEntry({ question, draft, trouble }: QuestionEntryProps) 
     <div className={styles.question}>
       {skipped ? (
         <TextField
-          label={`Why no answer for ${name.toLowerCase()}`}
+          label={`No answer for ${name.toLowerCase()}: why? (may stay empty)`}
           value={draft.values[whyField(question)] ?? ''}
           onValue={(why) => draft.set(whyField(question), why)}
           maxLength={200}

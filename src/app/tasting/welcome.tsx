@@ -38,7 +38,6 @@ export function Welcome({ sessions, onSession, onSit }: WelcomeProps) {
               <Button
                 key={taster.tasterId}
                 size="bench"
-                kind={taster.complete && taster.expected > 0 ? 'quiet' : 'plain'}
                 disabled={taster.presence === 'left'}
                 onPress={() => onSit(taster.tasterId)}
               >

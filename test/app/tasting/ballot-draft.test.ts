@@ -35,6 +35,12 @@ test('no answer carries its reason, and stands before a value pressed earlier', 
   ])
 })
 
+test('a question left out by one press needs no words, and opens for mending without any', () => {
+  const left = draftAnswers(questions, { [skippedField(chew)]: 'yes', [whyField(chew)]: '  ' })
+  expect(left).toEqual([{ responseId: 'chew', value: null, why: 'no reason given' }])
+  expect(draftOf(left, 0)[whyField(chew)]).toBe('')
+})
+
 test('a sealed ballot opens for mending as it was sealed', () => {
   const sealed = [
     { responseId: 'liking', value: 6 },
