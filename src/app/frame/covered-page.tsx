@@ -15,7 +15,7 @@ interface CoveredPageProps {
   /** The sessions whose codes are kept. */
   sealed: readonly Session[]
   title: string
-  /** Lifts the cover for this visit; null for a place that has nothing to show before the unsealing. */
+  /** Lifts the cover for this sitting; null for a place that has nothing to show before the unsealing. */
   onUncover: (() => void) | null
 }
 
@@ -71,7 +71,8 @@ export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProp
       >
         <p>
           Only for eyes that do not score. The look is written into the log and said in the report.
-          The cover is back as soon as this page is left or loaded again.
+          It holds for Plan and Bench until a taster sits down at this device or the page is loaded
+          again.
         </p>
       </Dialog>
     </div>

@@ -1,7 +1,8 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Suspense, useState } from 'react'
+import { Suspense } from 'react'
 import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
+import { useUncoveredTrial } from '@/app/kit/uncovered-trial.ts'
 import { useServices } from '@/app/services/services.ts'
 import { CoveredPage } from './covered-page.tsx'
 import styles from './frame.module.css'
@@ -16,13 +17,12 @@ const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
 
 /**
  * One place of one trial: the trial's head with its rail, then the place itself, or its cover while a tasting is sealed.
- * Lifting the cover holds for this place until it is left or loaded again; it is stored nowhere.
+ * A lifted cover shows Plan and Bench alone: where people taste, and where findings would stand, it stays.
  */
 export function TrialPage({ trialId, placeName }: { trialId: string; placeName: string }) {
   const { notebook } = useServices()
   const here = `${trialId}/${placeName}`
-  const [uncoveredAt, setUncoveredAt] = useState<string | null>(null)
-  if (uncoveredAt !== null && uncoveredAt !== here) setUncoveredAt(null)
+  const uncovered = useUncoveredTrial()
   const found = useLiveQuery(
     async () => ({ whole: await notebook.wholeTrial(trialId) }),
     [notebook, trialId],
@@ -35,7 +35,8 @@ export function TrialPage({ trialId, placeName }: { trialId: string; placeName: 
         <LostPage trial={!found.whole} />
       </main>
     )
-  const cover = trialCover(found.whole, place.name, uncoveredAt === here)
+  const mayLook = uncoverable.has(place.name)
+  const cover = trialCover(found.whole, place.name, mayLook && uncovered.trialId === trialId)
   return (
     <>
       <PageTitle parts={[place.title, cover.title]} />
@@ -48,7 +49,7 @@ export function TrialPage({ trialId, placeName }: { trialId: string; placeName: 
                 whole={found.whole}
                 sealed={cover.sealed}
                 title={place.title}
-                onUncover={uncoverable.has(place.name) ? () => setUncoveredAt(here) : null}
+                onUncover={mayLook ? () => uncovered.uncover(trialId) : null}
               />
             ) : (
               <place.View trialId={trialId} />

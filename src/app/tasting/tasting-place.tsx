@@ -3,10 +3,12 @@ import { EmptyState } from '@/app/kit/empty-state.tsx'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
+import { useUncoveredTrial } from '@/app/kit/uncovered-trial.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { AtTheTable } from './at-the-table.tsx'
 import { BakersDesk } from './bakers-desk.tsx'
+import { BakersLook } from './bakers-look.tsx'
 import { ServedList } from './served-list.tsx'
 import styles from './tasting.module.css'
 import { TastingCautions } from './tasting-cautions.tsx'
@@ -21,6 +23,11 @@ import { WhichWasWhich } from './which-was-which.tsx'
 export function TastingPlace({ trialId }: { trialId: string }) {
   const whole = useWholeTrial(trialId)
   const [tasterId, setTasterId] = useState<string | null>(null)
+  const { cover } = useUncoveredTrial()
+  const sit = (id: string) => {
+    cover()
+    setTasterId(id)
+  }
   const [sessionId, setSessionId] = useState<string | null>(null)
   if (!whole) return <Progress label="Opening the tasting" done={null} />
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
@@ -35,7 +42,8 @@ export function TastingPlace({ trialId }: { trialId: string }) {
           <>
             <PageHeading>Tasting</PageHeading>
             <TastingCautions />
-            <Welcome onSit={setTasterId} sessions={sessions} onSession={setSessionId} />
+            <BakersLook trialId={trialId} />
+            <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
             {table.state.seal === 'unsealed' ? (
               <WhichWasWhich />
             ) : (
