@@ -40,7 +40,11 @@ export function drawMore(
   const { count, sums, centre, scale } = bootstrap.clusters
   const last = count - 1
   for (let round = 0; round < resamples; round += 1) {
-    let [xx, xs, ss, xy, sy] = [0, 0, 0, 0, 0]
+    let xx = 0
+    let xs = 0
+    let ss = 0
+    let xy = 0
+    let sy = 0
     for (let draw = 0; draw < count; draw += 1) {
       const at = 5 * uniformInt(random, 0, last)
       xx += sums[at] as number
