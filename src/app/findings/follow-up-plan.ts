@@ -1,5 +1,6 @@
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import { leftToMend } from '@/core/fairness/in-turn.ts'
 import { isPress } from '@/core/fairness/remedy.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Best } from '@/core/findings/rung-shape.ts'
@@ -56,8 +57,7 @@ export function narrowingPlan(plan: Plan, best: number, newId: () => string): Pl
 
 /** The plan that mends: the same once more, with the first remedy of every open item that one press can apply. */
 export function mendingPlan(plan: Plan, items: readonly FairnessItem[]): Plan {
-  const open = items.filter(({ severity }) => severity === 'fix')
-  return open.reduce((mended, { remedies }) => {
+  return leftToMend(items).reduce((mended, { remedies }) => {
     const remedy = remedies.find(isPress)
     return remedy ? applyRemedy(mended, remedy) : mended
   }, plan)

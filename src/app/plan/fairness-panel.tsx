@@ -1,4 +1,4 @@
-import { memo, useMemo } from 'react'
+import { lazy, memo, Suspense, useMemo } from 'react'
 import { Section } from '@/app/kit/section.tsx'
 import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { countText } from '@/core/wording/list-text.ts'
@@ -8,9 +8,14 @@ import { judgedParts } from './judged-parts.ts'
 import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
+import { useLoggedWhole } from './use-logged-whole.ts'
 import { usePlanParts } from './use-plan-parts.ts'
 import { useSessions } from './use-sessions.ts'
 import { useWhole } from './whole-context.ts'
+
+const LoggedFairness = lazy(async () => ({
+  default: (await import('./logged-fairness.tsx')).LoggedFairness,
+}))
 
 /** What rides along with the factor and what weakens the design: how much, why, and the remedy, by one press where it can be. */
 export const FairnessPanel = memo(function FairnessPanel() {
@@ -18,6 +23,7 @@ export const FairnessPanel = memo(function FairnessPanel() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const { seed } = useWhole().trial
   const sessions = useSessions()
+  const logged = useLoggedWhole()
   const learned = useLearnedWork(plan, kitchen)
   const question = useMemo(
     () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions, learned } }),
@@ -41,6 +47,11 @@ export const FairnessPanel = memo(function FairnessPanel() {
       aside={toFix > 0 ? `${countText(toFix, 'thing')} to fix before you start` : 'nothing to fix'}
     >
       <FairnessList items={answer.items} plan={answer.plan} />
+      {logged ? (
+        <Suspense fallback={null}>
+          <LoggedFairness whole={logged} plan={answer.plan} />
+        </Suspense>
+      ) : null}
       <FairnessThresholds />
     </Section>
   )

@@ -3,6 +3,7 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { conductItems } from './conduct-items.ts'
 import { failureItems } from './failure-items.ts'
+import type { FairnessCode } from './fairness-data.ts'
 import type { FairnessItem } from './fairness-item.ts'
 import { fairnessOfPlan } from './fairness-of-plan.ts'
 import { coolingItems, handledItems } from './handled-items.ts'
@@ -11,9 +12,18 @@ import { loggedAgeItems } from './logged-age-items.ts'
 import { loggedSessions } from './logged-sessions.ts'
 import { warmthItems } from './warmth-items.ts'
 
+/** What the log shows of a rider that the plan could only foresee. */
+const shownByLog: Partial<Record<FairnessCode, FairnessCode>> = {
+  'water-temperature': 'dough-warmth',
+  'age-at-baking': 'age-baked',
+  'oven-to-mouth': 'mouth-minutes',
+  'age-at-tasting': 'age-tasted',
+  'piece-before': 'piece-before-done',
+}
+
 /**
  * The fairness check of a trial: that of its plan in force, and what the log of its sessions shows of the same and of what
- * only happens on the day. Names levels beside orders and failures: callers keep it back while a session is sealed.
+ * only happens on the day. Where the log shows a rider, what was foreseen of it is to be known at most: what happened counts. Names levels beside orders and failures: callers keep it back while a session is sealed.
  */
 export function fairnessOfTrial(
   whole: WholeTrial,
@@ -22,7 +32,15 @@ export function fairnessOfTrial(
   const plan = planInForce(whole)
   const { kitchen, sessions, trial } = whole
   const planned = fairnessOfPlan(plan, { kitchen, trialSeed: trial.seed, sessions, learned })
-  return inTurn([...planned, ...loggedItems(whole)], plan.accepted)
+  const logged = loggedItems(whole)
+  const shown = new Set(logged.map(({ code }) => code))
+  const foreseen = planned.map((item): FairnessItem => {
+    const actual = shownByLog[item.code]
+    return actual && shown.has(actual) && item.severity === 'fix'
+      ? { ...item, severity: 'know' }
+      : item
+  })
+  return inTurn([...foreseen, ...logged], plan.accepted)
 }
 
 /** What the log alone shows; empty before the first session. */

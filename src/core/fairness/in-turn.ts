@@ -15,7 +15,15 @@ export function inTurn(
     .toSorted((a, b) => weight[a.severity] - weight[b.severity])
 }
 
+/** How much was made and asked: no rider. The verdict's own claim allows for it, and repeating or confirming is its mend. */
+const ofEvidence: ReadonlySet<string> = new Set(['one-session', 'few-tasters', 'few-sessions'])
+
+/** What is left to fix once the trial was made: riders, blindness and handling, not how much evidence there is. */
+export function leftToMend(items: readonly FairnessItem[]): FairnessItem[] {
+  return items.filter(({ severity, code }) => severity === 'fix' && !ofEvidence.has(code))
+}
+
 /** How many items are left to fix: what the findings name first as the next step. */
 export function toMend(items: readonly FairnessItem[]): number {
-  return items.filter(({ severity }) => severity === 'fix').length
+  return leftToMend(items).length
 }

@@ -64,4 +64,7 @@ test('mending applies one press of every open item and leaves the rest of the pl
     { ...item, severity: 'know', remedies: [{ code: 'add-flight' }] },
   ] as unknown as FairnessItem[]
   expect(mendingPlan(plan, items)).toEqual({ ...plan, plannedSessions: plan.plannedSessions + 1 })
+  // How much evidence there is, is no rider: repeating mends it, not another plan.
+  const once = items.map((one) => ({ ...one, code: 'one-session' })) as FairnessItem[]
+  expect(mendingPlan(plan, once)).toEqual(plan)
 })

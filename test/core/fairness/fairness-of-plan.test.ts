@@ -41,7 +41,8 @@ describe('weaknesses of a plan', () => {
   it('stands with what is to be fixed first', () => {
     const weights = items.map(({ severity }) => ['fix', 'know', 'fine'].indexOf(severity))
     expect(weights).toEqual(weights.toSorted((a, b) => a - b))
-    expect(toMend(items)).toBe(weights.filter((weight) => weight === 0).length)
+    // Made once is one of them, and no rider: another session mends it, not another plan.
+    expect(toMend(items)).toBe(weights.filter((weight) => weight === 0).length - 1)
   })
 
   it('counts the samples: twelve servings are more than six', () => {
