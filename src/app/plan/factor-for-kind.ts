@@ -2,6 +2,7 @@ import type { Ingredient, IngredientKind, Preferment } from '@/core/formula/form
 import type { ActsOn, FactorKind } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { StepKind } from '@/core/trial/step.ts'
+import { withDoughs } from '@/core/trial/with-doughs.ts'
 import { factsOfKind } from './factor-kinds.ts'
 import { usualLevels } from './usual-levels.ts'
 import { questionOfKind } from './usual-question.ts'
@@ -24,13 +25,17 @@ export function usualIngredient(kind: IngredientKind, id: string): Ingredient {
   return { id, kind, ...usualNames[kind], ...yeast, ...liquid }
 }
 
-/** A poolish of equal flour and water, fermenting ahead with a fifth of the flour. */
+/**
+ * A poolish of equal flour and water with a thousandth of its flour in yeast (published examples: 0.06 to 0.1 %), fermenting
+ * ahead with a fifth of the flour.
+ */
 export function usualPreferment(ingredients: readonly Ingredient[], id: string): Preferment {
   const flour = ingredients.find((each) => each.kind === 'flour')
   const water = ingredients.find((each) => each.kind === 'water')
-  const parts = [flour, water].flatMap((each) =>
-    each ? [{ ingredientId: each.id, percent: 100 }] : [],
-  )
+  const yeast = ingredients.find((each) => each.kind === 'yeast' && each.percent >= 0.1)
+  const part = (each: Ingredient | undefined, percent: number) =>
+    each ? [{ ingredientId: each.id, percent }] : []
+  const parts = [...part(flour, 100), ...part(water, 100), ...part(yeast, 0.1)]
   return { id, name: 'Poolish', kind: 'poolish', flourSharePercent: 20, parts }
 }
 
@@ -48,10 +53,10 @@ export function withFactorKind(plan: Plan, kind: FactorKind, newId: () => string
   const turned: Plan = {
     ...ready,
     question: questionOfKind(ready.question, kind),
-    factor: { name, unitOfMeasure, splitsAt, held: plan.factor.held, acts },
-    doughs: splitsAt === 'mix' ? 'apart' : 'one',
+    factor: { name, unitOfMeasure, splitsAt: plan.factor.splitsAt, held: plan.factor.held, acts },
   }
-  return { ...turned, levels: usualLevels(turned, newId) }
+  const levelled = { ...turned, levels: usualLevels(turned, newId) }
+  return withDoughs(levelled, { splitsAt, doughs: 'one' })
 }
 
 /**

@@ -1,13 +1,14 @@
 import { Choice } from '@/app/kit/choice.tsx'
 import { FieldRow } from '@/app/kit/field-row.tsx'
-import { Notice } from '@/app/kit/notice.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Factor } from '@/core/trial/factor.ts'
+import { withDoughs } from '@/core/trial/with-doughs.ts'
 import { withFactorKind } from './factor-for-kind.ts'
 import { factorKinds, factsOfKind } from './factor-kinds.ts'
 import { FactorTargetFields } from './factor-target.tsx'
 import { visibleName } from './field-checks.ts'
+import { hasOwnWater, withOwnWater, withSameWater } from './own-water.ts'
 import { useTroubleAt } from './plan-field.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
@@ -70,13 +71,7 @@ export function FactorSection() {
         hint={splitWords(factor.splitsAt, doughs)}
         value={factor.splitsAt}
         options={splitOptions}
-        onValue={(splitsAt) =>
-          change((plan) => ({
-            ...plan,
-            factor: { ...plan.factor, splitsAt },
-            doughs: splitsAt === 'mix' ? 'apart' : plan.doughs,
-          }))
-        }
+        onValue={(splitsAt) => change((plan) => withDoughs(plan, { splitsAt }))}
       />
       {factor.splitsAt === 'mix' ? null : (
         <Choice
@@ -95,16 +90,11 @@ export function FactorSection() {
               hint: 'Its own dough for every level; differences between doughs ride along.',
             },
           ]}
-          onValue={(next) => change((plan) => ({ ...plan, doughs: next }))}
+          onValue={(next) => change((plan) => withDoughs(plan, { doughs: next }))}
         />
       )}
       {facts.movesFormula ? <HeldChoice /> : null}
-      {facts.kind === 'choice' ? (
-        <Notice kind="know" title="Same formula, or each at its own water?">
-          Options that take up water differently, such as flours, feel wetter or drier at one
-          hydration. Give an option its own hydration under Levels, and say so in the question.
-        </Notice>
-      ) : null}
+      {facts.kind === 'choice' && factor.splitsAt === 'mix' ? <WaterChoice /> : null}
     </PlanSection>
   )
 }
@@ -122,6 +112,31 @@ function splitWords(splitsAt: Factor['splitsAt'], doughs: 'one' | 'apart'): stri
   return doughs === 'one'
     ? 'The unit is the piece: each piece gets its level separately.'
     : 'The levels act on pieces, but each is mixed apart: the unit is the batch.'
+}
+
+function WaterChoice() {
+  const own = usePlanPage((page) => hasOwnWater(page.plan))
+  const change = usePlanPage((page) => page.change)
+  return (
+    <Choice
+      label="Same formula, or each at its own water?"
+      hint="Options that take up water differently, such as flours, feel wetter or drier at one hydration."
+      value={own ? 'own' : 'same'}
+      options={[
+        {
+          value: 'same',
+          label: 'The same formula for all',
+          hint: 'The answer is about the swap as it stands.',
+        },
+        {
+          value: 'own',
+          label: 'Each at its own water',
+          hint: 'The answer is about options at their best. Set each one’s hydration under Levels.',
+        },
+      ]}
+      onValue={(next) => change(next === 'own' ? withOwnWater : withSameWater)}
+    />
+  )
 }
 
 function HeldChoice() {

@@ -1,4 +1,6 @@
+import { batchGrams } from '@/core/formula/batch-grams.ts'
 import { hydrationPercent } from '@/core/formula/hydration.ts'
+import { piecesAskedOfBatch } from '@/core/trial/pieces-in-batch.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 
 /**
@@ -15,7 +17,8 @@ export function nextLevelValue(plan: Plan): number {
 }
 
 /** What the factor stands at in the plan as it is written: the ingredient's percent, the step's minutes, the piece's grams. */
-export function presentValue({ factor, formula, steps }: Plan): number {
+export function presentValue(plan: Plan): number {
+  const { factor, formula, steps } = plan
   const { acts } = factor
   if (acts.on === 'hydration') return round(hydrationPercent(formula) ?? 65)
   if ('ingredientId' in acts)
@@ -23,7 +26,9 @@ export function presentValue({ factor, formula, steps }: Plan): number {
   if ('prefermentId' in acts)
     return formula.preferments.find((each) => each.id === acts.prefermentId)?.flourSharePercent ?? 0
   if (acts.on === 'piece-mass')
-    return formula.batchSize.by === 'pieces' ? formula.batchSize.pieceGrams : 250
+    return formula.batchSize.by === 'pieces'
+      ? formula.batchSize.pieceGrams
+      : Math.round(batchGrams(formula).doughGrams / Math.max(1, piecesAskedOfBatch(plan)) / 10) * 10
   if (!('stepId' in acts)) return 0
   const step = steps.find((each) => each.id === acts.stepId)
   if (!step) return 0

@@ -4,6 +4,7 @@ import type { Change, Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import styles from './levels-section.module.css'
 import { OptionChange } from './option-change.tsx'
+import { startingWater } from './own-water.ts'
 import { inLevel } from './plan-edits.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 
@@ -26,7 +27,7 @@ export function OptionChanges({ level, index }: Props) {
     set(changes.filter((_, place) => place !== at))
   }
   const add = (what: string) => {
-    const started = startedChange(store.getState().plan, what)
+    const started = startedChange(store.getState().plan, level, what)
     if (started) set([...changes, started])
   }
   return (
@@ -60,6 +61,8 @@ export function OptionChanges({ level, index }: Props) {
   )
 }
 
+const ownName = ({ label }: Level) => (/^Option \d+$/.test(label) ? null : label)
+
 const addOptions = [
   { value: '', label: changeLabel() },
   { value: 'ingredient', label: 'another ingredient or flour' },
@@ -73,14 +76,15 @@ function changeLabel(): string {
   return 'Does differently …'
 }
 
-function startedChange({ formula, steps }: Plan, what: string): Change | null {
+/** A difference to start from: the water the plan has now, and the option's own name for what it uses, once it has one. */
+function startedChange({ formula, steps }: Plan, level: Level, what: string): Change | null {
   const [ingredient] = formula.ingredients
   const [step] = steps
-  if (what === 'hydration') return { what, percent: 65 }
+  if (what === 'hydration') return { what, percent: startingWater(formula) }
   if (what === 'tool') return { what, name: 'Another tool' }
   if (what === 'note') return { what, text: '' }
   if (what === 'ingredient' && ingredient)
-    return { what, ingredientId: ingredient.id, name: ingredient.name }
+    return { what, ingredientId: ingredient.id, name: ownName(level) ?? ingredient.name }
   return what === 'step' && step ? { what, stepId: step.id, done: false } : null
 }
 

@@ -6,7 +6,7 @@ const questions: Record<FactorKind, string> = {
   yeast: 'How much yeast does our country loaf need?',
   'preferment-share': 'How much preferment does our country loaf need?',
   'flour-share': 'How much of another flour does our country loaf take?',
-  ingredient: 'How much of it does our country loaf need?',
+  ingredient: 'How much oil, milk or malt does our country loaf need?',
   'rest-time': 'How long should our dough rest?',
   'proof-time': 'How long should our country loaf proof?',
   'cold-hours': 'How many cold hours does our country loaf need?',

@@ -1,6 +1,7 @@
 import { batchGrams } from '@/core/formula/batch-grams.ts'
 import { piecesAskedOfBatch } from '@/core/trial/pieces-in-batch.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { withDoughs } from '@/core/trial/with-doughs.ts'
 import type { Remedy } from './remedy.ts'
 
 /**
@@ -26,6 +27,7 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
     case 'drop-flight':
       return plan.flights > 1 ? { ...plan, flights: plan.flights - 1 } : plan
     case 'add-session':
+    case 'reverse-next':
       return { ...plan, plannedSessions: plan.plannedSessions + 1 }
     case 'share-dose':
       return withDose(plan, remedy)
@@ -47,9 +49,9 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
         ),
       }
     case 'one-dough':
-      return plan.factor.splitsAt === 'mix' ? plan : withPieces({ ...plan, doughs: 'one' })
+      return plan.factor.splitsAt === 'mix' ? plan : withPieces(withDoughs(plan, { doughs: 'one' }))
     case 'mix-apart':
-      return { ...plan, doughs: 'apart' }
+      return withDoughs(plan, { doughs: 'apart' })
     case 'one-pair-of-hands':
       return { ...plan, pairsOfHands: 1 }
     default:

@@ -61,12 +61,13 @@ function itemOf({ code, stands, count, plan, sessions }: Asked): FairnessItem[] 
       : [{ levelId, value: meanOf(own.map(({ position }) => position)) + 1 }]
   })
   const data = { against: link.against, sessions, orders: count }
+  const reversedNext = code === 'dough-order' && plan.plannedSessions % 2 === 1
   const remedies: Remedy[] =
     code === 'dough-order' && waysDiffer(plan)
       ? [{ code: 'levels-closer' }]
       : [
           ...(plan.plannedSessions > 1 ? [{ code: 'reverses-itself' as const }] : []),
-          { code: 'add-session' },
+          { code: reversedNext ? 'reverse-next' : 'add-session' },
           ...(code === 'dough-order' ? [] : [{ code: 'add-flight' as const }]),
         ]
   const path = plan.plannedSessions > 1 && code !== 'dough-order' ? '/flights' : '/plannedSessions'

@@ -6,6 +6,7 @@ export type Remedy =
   | { code: 'add-flight' }
   | { code: 'drop-flight' }
   | { code: 'add-session' }
+  | { code: 'reverse-next' }
   | { code: 'share-dose'; ingredientId: string; by: 'dry-mix' | 'stock' }
   | { code: 'equal-folds'; stepId: string; repeats: number }
   | { code: 'helper-keeps-key' }

@@ -77,7 +77,9 @@ export const designSentences: Sentences<
   'piece-before': (item) =>
     `Each level comes ${rangeText(item.data, 0, 'times')} directly after each other one.`,
   'age-at-baking': (item) =>
-    `Beyond its method a piece waits ${rangeText(item.data, 0, 'min')} for the oven, by level: ${sizeText(item, 1)} % of the way from mix to oven.`,
+    item.data.high < 0.5
+      ? 'Each piece can go into the oven as soon as it is ready.'
+      : `Beyond its method a piece waits ${rangeText(item.data, 0, 'min')} for the oven, by level: ${sizeText(item, 1)} % of the way from mix to oven.`,
   'oven-to-mouth': (item) =>
     `From oven to mouth the levels take ${rangeText(item.data, 1, 'min')} on average.`,
   'age-at-tasting': (item) =>

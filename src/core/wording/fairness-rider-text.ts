@@ -4,6 +4,9 @@ import { listText } from './list-text.ts'
 import { ingredientName, stepName } from './named-in-plan.ts'
 import { decimalText, shortUnit, signedText, withUnit } from './number-text.ts'
 
+const moreOrLess = (lessGrams: number, what: string) =>
+  `${decimalText(Math.abs(lessGrams), 0)} g ${lessGrams < 0 ? 'more' : 'less'} ${what}`
+
 const proof = (minutes: number | null) =>
   minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
 
@@ -33,6 +36,10 @@ export const riderSentences: Sentences<
     if (item.data.state === 'unknown')
       return 'No temperatures are entered, so nobody knows how far apart the doughs come out.'
     const apart = `${sizeText(item, 1)} °C apart${proof(item.data.minutes)}`
+    if (Math.abs(item.amount?.value ?? 0) < 0.05)
+      return item.data.state === 'matched'
+        ? 'Each batch has its own water temperature; one water for all would bring the doughs out equally warm.'
+        : 'One water for all brings the doughs out equally warm.'
     return item.data.state === 'matched'
       ? `Each batch has its own water temperature. One water for all would bring the doughs out ${apart}.`
       : `One water for all brings the doughs out ${apart}. A kitchen thermometer is good to 0.5 to 1 °C.`
@@ -57,7 +64,7 @@ export const riderSentences: Sentences<
       : 'All options stand at the same water, so the answer is about the swap as it stands.',
   'starter-corrected': (item, plan) => {
     const { levelId, lessFlourGrams, lessWaterGrams } = item.data
-    return `Left alone, ${levelNamed(plan, levelId)} would be ${sizeText(item, 1)} points off in hydration. Against the reference the weigh sheet takes ${decimalText(lessFlourGrams, 0)} g less flour and ${decimalText(lessWaterGrams, 0)} g less water into the final mix.`
+    return `Left alone, ${levelNamed(plan, levelId)} would be ${sizeText(item, 1)} points off in hydration. Against the reference the weigh sheet takes ${moreOrLess(lessFlourGrams, 'flour')} and ${moreOrLess(lessWaterGrams, 'water')} into the final mix.`
   },
   'starter-age': (item) =>
     `${item.data.name} is ${sizeText(item, 0)} min older at the last mix than at the first.`,

@@ -40,7 +40,8 @@ export const fairnessWhy: Readonly<Record<FairnessCode, string>> = {
   load: 'Each load meets another oven, and its pieces are another age when tasted.',
   'oven-place': 'Ovens are hotter at the back or on one side.',
   'piece-before': before,
-  'age-at-baking': ages,
+  'age-at-baking':
+    'An older dough is riper, and ripeness would be judged along with the factor. Assumed: one pair of hands, no pauses, each dough begun so that its first piece meets a free oven, every piece baked in the drawn order.',
   'oven-to-mouth': fresh,
   'age-at-tasting': fresh,
   'levels-blur':

@@ -7,6 +7,7 @@ const plain = {
   'add-flight': 'Add a flight',
   'drop-flight': 'Bake one flight less',
   'add-session': 'Add a session',
+  'reverse-next': 'Add a session in the reverse order',
   'helper-keeps-key': 'Let a helper keep the key',
   'tasters-silent': 'Taste without talking',
   'add-warm-up': 'Bake a warm-up piece first',
