@@ -8,6 +8,7 @@ import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
+import { sessionUnsealed } from '@/core/tasting/session-sealed.ts'
 import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -82,7 +83,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
                 next={nextOnLine(runs, item)}
               />
             ) : (
-              <AllDone whole={whole} everything={items.length === 0} />
+              <AllDone whole={whole} session={session} everything={items.length === 0} />
             )}
             {unit ? (
               <Keys item={item} unit={unit} onPick={(kind) => setEntering({ kind, unit })} />
@@ -126,10 +127,17 @@ function Keys({ item, unit, onPick }: KeysProps) {
   return <EntryKeyBoard key={unit.id} keys={useEntryKeys(item, unit)} onPick={onPick} />
 }
 
-/** Where to go when nothing is left to do: to the tasting, or, with that behind, to the next planned session. */
-function AllDone({ whole, everything }: { whole: WholeTrial; everything: boolean }) {
+interface AllDoneProps {
+  whole: WholeTrial
+  session: Session
+  everything: boolean
+}
+
+/** Where to go when nothing is left to do: to the tasting, or, with that behind, to the next planned session or the findings. */
+function AllDone({ whole, session, everything }: AllDoneProps) {
   const next = nextSession(whole)
-  const place = next === null ? 'tasting' : 'plan'
+  const tasted = sessionUnsealed(whole.events, session.id)
+  const place = next !== null ? 'plan' : tasted ? 'findings' : 'tasting'
   return (
     <div className={styles.now}>
       <h2 className={styles.nowTitle}>

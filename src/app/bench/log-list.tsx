@@ -2,9 +2,10 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
-import type { Event } from '@/core/session/event-record.ts'
+import type { About, Event } from '@/core/session/event-record.ts'
 import { clockTime } from '@/core/wording/clock-time.ts'
 import { eventText } from '@/core/wording/event-text.ts'
+import { tasterName } from '@/core/wording/taster-name.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import { CorrectDialog } from './correct-dialog.tsx'
@@ -49,9 +50,7 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
     <>
       <span className={styles.lineTime}>{clockTime(event.at, zone)}</span>
       <span className={styles.lineMark}>
-        {event.about.kind === 'batch' || event.about.kind === 'piece' ? (
-          <LineMark unit={{ kind: event.about.kind, id: event.about.id }} size="small" />
-        ) : null}
+        <LogMark about={event.about} />
       </span>
       <span>
         {eventText(event, plan, degrees)}
@@ -61,4 +60,20 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
       </span>
     </>
   )
+}
+
+/** What a line is about: a dough or piece by its tab, a taster by initials, a serving by its code. */
+function LogMark({ about: { kind, id } }: { about: About }) {
+  const { whole, session } = useBench()
+  switch (kind) {
+    case 'batch':
+    case 'piece':
+      return <LineMark unit={{ kind, id }} size="small" />
+    case 'taster':
+      return <b>{tasterName(id, whole.kitchen)}</b>
+    case 'serving':
+      return <b>{session.dealt.servings.find((each) => each.id === id)?.code}</b>
+    default:
+      return null
+  }
 }

@@ -20,7 +20,7 @@ interface NowStepProps {
   item: AgendaItem
   now: number
   startedAt: number | null
-  /** What follows on the same dough or piece, so that one press can end this step and begin that one. */
+  /** What follows on the same dough or piece: one press ends this step and begins that one, or begins it in this one's place. */
   next: StepRun | null
 }
 
@@ -69,6 +69,15 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
           }
         >
           Done, and {stepText(plan, next.step.id, next.repeat)} begins
+        </Button>
+      ) : null}
+      {!ending && next && item.step.kind !== 'bake' ? (
+        <Button
+          kind="quiet"
+          size="bench"
+          onPress={() => log(...stepPress(session, { ...next, do: 'start' }))}
+        >
+          Pass over: {stepText(plan, next.step.id, next.repeat)} begins
         </Button>
       ) : null}
     </section>

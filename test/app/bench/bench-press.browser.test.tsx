@@ -72,3 +72,11 @@ test('before anything is weighed weighing is the first key, and one press takes 
     .element(screen.getByRole('button', { name: /^Undo “D: Bread flour .* g into the Poolish”$/ }))
     .toBeVisible()
 })
+
+test('a step that was not done is passed over by one press: the next begins, and the log shows it as otherwise than planned', async () => {
+  const notebook = await freshDay()
+  const screen = await render(bench(notebook))
+  await screen.getByRole('button', { name: 'Pass over: Proof begins' }).click()
+  await expect.element(screen.getByRole('button', { name: 'Undo “D: Proof begun”' })).toBeVisible()
+  await expect.element(screen.getByText('D: Mix was passed over.')).toBeVisible()
+})
