@@ -2,6 +2,7 @@ import { Button } from '@/app/kit/button.tsx'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
 import { tasterName } from '@/core/wording/taster-name.ts'
+import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 
@@ -44,10 +45,19 @@ function PresenceButton({ taster }: { taster: TasterState }) {
   const about = { kind: 'taster' as const, id: taster.tasterId }
   const here = taster.presence === 'present'
   if (taster.presence === 'declined' || taster.presence === 'left')
-    return <Button onPress={() => log({ kind: 'present', about })}>Is here</Button>
+    return <Mark onPress={() => log({ kind: 'present', about })}>Is here</Mark>
   return (
-    <Button onPress={() => log({ kind: here ? 'left' : 'declined', about })}>
+    <Mark onPress={() => log({ kind: here ? 'left' : 'declined', about })}>
       {here ? 'Has left' : 'Does not taste'}
+    </Mark>
+  )
+}
+
+/** Slight and on one line, so that the row of a taster fits a phone. */
+function Mark({ children, onPress }: { children: string; onPress: () => unknown }) {
+  return (
+    <Button kind="quiet" size="small" onPress={onPress}>
+      <span className={styles.oneLine}>{children}</span>
     </Button>
   )
 }

@@ -41,7 +41,7 @@ export function TastingPlace({ trialId }: { trialId: string }) {
         {tasterId === null || !taking ? (
           <>
             <PageHeading>Tasting</PageHeading>
-            <TastingCautions />
+            {taking ? <TastingCautions /> : null}
             <BakersLook trialId={trialId} />
             <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
             {table.state.seal === 'unsealed' ? (

@@ -16,6 +16,7 @@ interface WelcomeProps {
 export function Welcome({ sessions, onSession, onSit }: WelcomeProps) {
   const { whole, session, state } = useTable()
   const seats = state.tasters.filter(({ presence }) => presence !== 'declined')
+  if (state.seal === 'unsealed' && sessions.length === 1) return null
   return (
     <section className={styles.stack}>
       {sessions.length > 1 ? (
