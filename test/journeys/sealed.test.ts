@@ -185,7 +185,7 @@ test('blank ballots print codes and questions for every taster, on A4 and Letter
   await page.context().close()
 })
 
-test('a baker who does not taste lifts the cover by one confirmed press: it is logged, and back after a reload', async () => {
+test('a baker who does not taste lifts the cover by one confirmed press: it is logged once, and back when a taster sits down or the page is loaded again', async () => {
   const { page, troubles } = await visit(browser, baseUrl, {
     viewport: { width: 360, height: 800 },
   })
@@ -197,6 +197,20 @@ test('a baker who does not taste lifts the cover by one confirmed press: it is l
   await page.getByText('71.7').first().waitFor()
   await page.getByText('Looked behind the codes: bakes and does not taste (Bench)').waitFor()
   expect(await overhangPixels(page)).toBe(0)
+  await page.getByRole('link', { name: 'Tasting', exact: true }).click()
+  await page.getByText('Plan and Bench are uncovered on this device').waitFor()
+  await expectCovered(page, 'tasting while its baker may look')
+  await page.getByRole('link', { name: 'Bench', exact: true }).click()
+  await page.getByText('71.7').first().waitFor()
+  expect(await page.getByText(/^Looked behind the codes/).count()).toBe(1)
+  await page.getByRole('link', { name: 'Tasting', exact: true }).click()
+  await page
+    .getByRole('button', { name: /not begun|of 2 sealed/ })
+    .first()
+    .click()
+  await page.getByRole('link', { name: 'Bench', exact: true }).click()
+  await page.getByText('The tasting is sealed.').waitFor()
+  await expectCovered(page, 'bench once a taster had the device')
   await page.reload()
   await page.getByText('The tasting is sealed.').waitFor()
   await expectCovered(page, 'bench after a reload')
