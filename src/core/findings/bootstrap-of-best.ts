@@ -44,7 +44,7 @@ export function bootstrapOfBest(
   if (!isPresent(drawn)) return drawn
   const clusters = curveClusters(drawn.rows, drawn.values, drawn.clusterOfBlock)
   if (!clusters.ok) return absent(clusters.reason)
-  const bootstrap = startBootstrap(clusters)
+  const bootstrap = startBootstrap(clusters, options.resamples)
   const random = xoroshiro128plus(options.seed | 0)
   while (bootstrap.drawn < options.resamples) {
     drawMore(bootstrap, Math.min(slice, options.resamples - bootstrap.drawn), random)

@@ -7,7 +7,9 @@ import type { CurveClusters } from './clusters.ts'
 /** A bootstrap under way: the turning points found so far. Hand it back to `drawMore` until enough are drawn. */
 export type BootstrapOfBest = {
   clusters: CurveClusters
-  vertices: number[]
+  /** Room for as many turning points as there will be resamples; the first `turned` are found. */
+  vertices: Float64Array
+  turned: number
   drawn: number
   tops: number
 }
@@ -21,22 +23,25 @@ export type BootstrapLimits = {
   shareWithoutCurve: number
 }
 
-/** A bootstrap of where the curve turns, with nothing drawn yet. */
-export function startBootstrap(clusters: CurveClusters): BootstrapOfBest {
-  return { clusters, vertices: [], drawn: 0, tops: 0 }
+/** A bootstrap of where the curve turns with room for so many resamples, nothing drawn yet. */
+export function startBootstrap(clusters: CurveClusters, resamples: number): BootstrapOfBest {
+  return { clusters, vertices: new Float64Array(resamples), turned: 0, drawn: 0, tops: 0 }
 }
 
 /**
  * Draws so many more resamples: as many clusters as there are, with replacement, the curve refitted from their summed
  * products (a system of two unknowns), and where it turns noted. Changes the bootstrap and the generator in place, so that a
  * long run can be cut into slices for progress and stopping; the same seed gives the same draws however it is cut.
- * A resample whose curvature is numerically zero has no turning point and is counted as such.
+ * A resample whose curvature is numerically zero has no turning point and is counted as such. Throws past the room given.
  */
 export function drawMore(
   bootstrap: BootstrapOfBest,
   resamples: number,
   random: RandomGenerator,
 ): void {
+  const room = bootstrap.vertices.length - bootstrap.drawn
+  if (resamples > room)
+    throw new RangeError(`there is room for ${room} more draws, not ${resamples}`)
   const { count, sums, centre, scale } = bootstrap.clusters
   const last = count - 1
   for (let round = 0; round < resamples; round += 1) {
@@ -59,7 +64,8 @@ export function drawMore(
     const curved =
       determinant > 1e-12 * xx * ss && Math.abs(c) > 1e-12 * (Math.abs(b) + Math.abs(sy * xx))
     if (!curved) continue
-    bootstrap.vertices.push(centre - (scale * b) / (2 * c))
+    bootstrap.vertices[bootstrap.turned] = centre - (scale * b) / (2 * c)
+    bootstrap.turned += 1
     if (c < 0) bootstrap.tops += 1
   }
   bootstrap.drawn += resamples
@@ -76,8 +82,8 @@ export function bootstrapLimits(
   bootstrap: BootstrapOfBest,
   confidence = 0.95,
 ): Answer<BootstrapLimits> {
-  const { vertices, drawn, tops } = bootstrap
-  const sorted = Array.from(Float64Array.from(vertices).sort())
+  const { vertices, turned, drawn, tops } = bootstrap
+  const sorted = [...vertices.slice(0, turned).sort()]
   const at = (share: number) => quantileSorted(sorted, share)
   const [low, middle, high] = [at((1 - confidence) / 2), at(0.5), at((1 + confidence) / 2)]
   if (low === undefined || middle === undefined || high === undefined) {
@@ -90,6 +96,6 @@ export function bootstrapLimits(
     median: middle,
     resamples: drawn,
     shareWithTop: tops / drawn,
-    shareWithoutCurve: (drawn - vertices.length) / drawn,
+    shareWithoutCurve: (drawn - turned) / drawn,
   }
 }
