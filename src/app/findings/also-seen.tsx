@@ -14,6 +14,7 @@ import { Fold } from './fold.tsx'
 import { Ladder } from './ladder.tsx'
 import { SmallMultiples } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
+import { Method } from './method.tsx'
 import { PairsPart } from './pairs-part.tsx'
 import { ResponsePart } from './response-part.tsx'
 import { sayMean } from './say-mean.ts'
@@ -53,6 +54,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
             <LevelsTable key={found.name} answer={answer} index={index} />
           ))}
         />
+        <Method topics={['means', 'levels', 'verdict', 'pairs', 'control', 'best']} />
       </div>
       {findings.responses.slice(1).map((found, index) => (
         <div key={found.name} className={styles.stack}>

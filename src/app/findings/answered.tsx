@@ -31,7 +31,7 @@ interface AnsweredProps {
 
 /** The findings as they are read: the sentence, the picture with how far it carries beside it, then everything behind it. */
 export function Answered({ subject, answer, weights, onWeights }: AnsweredProps) {
-  const { findings, scores, conclusion } = answer
+  const { findings, scores } = answer
   const [main] = findings.responses
   const naming = namingOf(findings, scores.responses[0])
   const sentence = main ? verdictSentence(main, naming) : null
@@ -43,6 +43,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       <p className={styles.sentence}>
         {sentence.shown} <span className={styles.known}>{sentence.known}</span>
       </p>
+      <Method topics={['verdict', 'pairs', 'control', 'best']} />
       <div className={styles.columns}>
         <div className={styles.lead}>
           <ResponsePart {...part} />
@@ -69,7 +70,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
               {tellApartSentence(test, findings.factor.unitOfMeasure)}
             </p>
           ))}
-          <Method topics={['tellApart']} />
+          <Method topics={['tellApart', 'discriminators']} />
         </Section>
       ) : null}
       <TradeOffPart answer={answer} weights={weights} onWeights={onWeights} />
@@ -79,7 +80,6 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
             <li key={line}>{line}</li>
           ))}
         </ul>
-        {conclusion.rung === null ? null : <Method topics={['levels', 'trend', 'matter']} />}
       </Section>
     </div>
   )

@@ -14,6 +14,7 @@ import { expectationSentence } from '@/core/wording/expectation-sentence.ts'
 import { Adopt } from './adopt.tsx'
 import styles from './findings.module.css'
 import { bestInside, confirmingPlan, mendingPlan, narrowingPlan } from './follow-up-plan.ts'
+import { Method } from './method.tsx'
 import type { Subject } from './subject.ts'
 import { winnerAndRival } from './winner.ts'
 
@@ -47,6 +48,7 @@ export function CarryOn({ subject, answer }: CarryOnProps) {
           </div>
         ))}
       </div>
+      {whole ? <Method topics={['best']} /> : null}
     </Section>
   )
 }

@@ -6,6 +6,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { LevelName } from '@/core/findings/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { asGoodFigures } from '@/core/wording/as-good-figures.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
@@ -74,7 +75,10 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
           }))}
         />
       ) : null}
-      <Method topics={['easiest', 'handling']} />
+      <Method
+        topics={['equivalence', 'easiest', 'handling']}
+        figures={asGoodFigures(equivalence, scores.factor.unitOfMeasure)}
+      />
     </Section>
   )
 }

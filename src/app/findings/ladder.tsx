@@ -1,6 +1,7 @@
 import { Section } from '@/app/kit/section.tsx'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Naming } from '@/core/wording/answer-of-rung.ts'
+import { rungFigures } from '@/core/wording/rung-figures.ts'
 import { rungLines } from '@/core/wording/rung-text.ts'
 import styles from './ladder.module.css'
 import { Method } from './method.tsx'
@@ -31,7 +32,7 @@ export function Ladder({ found, naming, index }: LadderProps) {
           </li>
         ))}
       </ol>
-      <Method topics={['rungs', 'matter']} />
+      <Method topics={['rungs', 'verdict', 'matter', 'residual']} figures={rungFigures(found)} />
     </Section>
   )
 }

@@ -2,10 +2,24 @@ import { SideNote } from '@/app/kit/side-note.tsx'
 import { type MethodTopic, methodNotes } from '@/core/wording/method-notes.ts'
 import styles from './findings.module.css'
 
-/** How the numbers beside it were worked out, one press deeper, with the source. */
-export function Method({ topics }: { topics: readonly MethodTopic[] }) {
+interface MethodProps {
+  /** A note for every number of the part, each named by it. */
+  topics: readonly MethodTopic[]
+  /** Numbers that stand behind the words of the part. */
+  figures?: readonly string[]
+}
+
+/** How the numbers beside it were worked out, one press deeper: the numbers behind the words, then each one's method and source. */
+export function Method({ topics, figures = [] }: MethodProps) {
   return (
     <SideNote label="How this was worked out">
+      {figures.length > 0 ? (
+        <ul className={styles.figures}>
+          {figures.map((figure) => (
+            <li key={figure}>{figure}</li>
+          ))}
+        </ul>
+      ) : null}
       {topics.map((topic) => {
         const { title, text, source } = methodNotes[topic]
         return (

@@ -13,6 +13,7 @@ import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { ResponseChart } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
+import { Method } from './method.tsx'
 import { sayMean } from './say-mean.ts'
 import type { Subject } from './subject.ts'
 
@@ -40,40 +41,43 @@ export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
   const tasters = [...new Set(chart.points.flatMap((point) => point.tasterId ?? []))]
   const options = tasters.map((id) => ({ value: id, label: subject.nameOf(id) }))
   return (
-    <ChartFrame
-      title={`${found.name}${rung === null ? '' : `, means of ${rungTitle(rung).toLocaleLowerCase('en')}`}`}
-      tools={
-        tasters.length > 1 ? (
-          <SelectField
-            label="Whose scores"
-            hideLabel
-            value={tasterId}
-            options={[{ value: '', label: 'All tasters' }, ...options]}
-            onValue={setTasterId}
-          />
-        ) : null
-      }
-      picture={
-        <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
-          <ResponseChart
-            chart={chart}
-            fills={levelFills(axisLevels(scores.levels))}
-            label={chartAlt(found, rung, unit)}
-            bestText={
-              span === null
-                ? null
-                : bestLabel(
-                    span,
-                    scores.levels.map(({ name }) => name),
-                    unit,
-                  )
-            }
-            tasterId={tasterId === '' ? null : tasterId}
-            say={(mean) => sayMean(mean, unit)}
-          />
-        </Suspense>
-      }
-      table={<LevelsTable answer={answer} index={index} />}
-    />
+    <>
+      <ChartFrame
+        title={`${found.name}${rung === null ? '' : `, means of ${rungTitle(rung).toLocaleLowerCase('en')}`}`}
+        tools={
+          tasters.length > 1 ? (
+            <SelectField
+              label="Whose scores"
+              hideLabel
+              value={tasterId}
+              options={[{ value: '', label: 'All tasters' }, ...options]}
+              onValue={setTasterId}
+            />
+          ) : null
+        }
+        picture={
+          <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
+            <ResponseChart
+              chart={chart}
+              fills={levelFills(axisLevels(scores.levels))}
+              label={chartAlt(found, rung, unit)}
+              bestText={
+                span === null
+                  ? null
+                  : bestLabel(
+                      span,
+                      scores.levels.map(({ name }) => name),
+                      unit,
+                    )
+              }
+              tasterId={tasterId === '' ? null : tasterId}
+              say={(mean) => sayMean(mean, unit)}
+            />
+          </Suspense>
+        }
+        table={<LevelsTable answer={answer} index={index} />}
+      />
+      <Method topics={['means', 'levels', 'band', 'best']} />
+    </>
   )
 }

@@ -6,10 +6,13 @@ import { useBootstrap } from '@/app/worker/use-bootstrap.ts'
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { asHandledSentence } from '@/core/wording/as-handled-sentence.ts'
 import { besideSentence } from '@/core/wording/beside-sentence.ts'
+import { bestFigures } from '@/core/wording/best-figures.ts'
 import { bestSentence } from '@/core/wording/best-sentence.ts'
 import { bootstrapSentence } from '@/core/wording/bootstrap-sentence.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
+import { trendSentence } from '@/core/wording/trend-sentence.ts'
 import styles from './findings.module.css'
 import { Method } from './method.tsx'
 import { partTitle } from './part-title.ts'
@@ -35,17 +38,29 @@ export function Saying({ subject, answer, index }: SayingProps) {
   const levels = scores.levels.map(({ name }) => name)
   return (
     <>
+      {findings.factor.ordered && shown !== null && isPresent(shown) ? (
+        <Section title={partTitle('Which way', index, found.name)}>
+          <p>{trendSentence(shown.trend, found.name, naming)}</p>
+          <Method topics={['trend']} />
+        </Section>
+      ) : null}
       {best === null ? null : (
         <Section title={partTitle('Where the best lies', index, found.name)}>
           <div className={styles.stack}>
-            <p>{isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best)}</p>
+            <p>
+              {isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best)}{' '}
+              {asHandledSentence(best, levels, findings.factor.unitOfMeasure)}
+            </p>
             {findings.factor.ordered && isPresent(best) ? (
               <Redrawn
                 bootstrap={bootstrap}
                 say={(drawn) => bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure)}
               />
             ) : null}
-            <Method topics={['best', 'bootstrap']} />
+            <Method
+              topics={['best', 'delta', 'lackOfFit', 'asHandled', 'bootstrap']}
+              figures={bestFigures(best, levels, findings.factor.unitOfMeasure)}
+            />
           </div>
         </Section>
       )}

@@ -5,9 +5,12 @@ import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
 import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { agreementSentence } from '@/core/wording/agreement-sentence.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
+import { rankFigures } from '@/core/wording/rank-figures.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { TasterCharts } from './lazy-charts.ts'
@@ -15,6 +18,14 @@ import { Method } from './method.tsx'
 import { partTitle } from './part-title.ts'
 import type { Subject } from './subject.ts'
 import { WhenNear } from './when-near.tsx'
+
+/** How one taster goes with the rest, and how much of the scale they use. */
+function ownFigures({ agreement }: ResponseFindings, tasterId: string): string[] {
+  const own = agreement.find(({ taster }) => taster === tasterId)
+  return [own?.correlation, own?.sd].map((value) =>
+    value !== undefined && isPresent(value) ? decimalText(value, 2) : '–',
+  )
+}
 
 interface TasterPartProps {
   subject: Subject
@@ -68,6 +79,8 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
                 head: levelNameText(name, unit),
               })),
               { key: 'best', head: 'Best', align: 'text' as const },
+              { key: 'rest', head: 'With the rest' },
+              { key: 'spread', head: 'SD' },
             ]}
             rows={curves.map((curve) => ({
               key: curve.tasterId,
@@ -78,12 +91,16 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
                   return point ? decimalText(point.mean, 1) : '–'
                 }),
                 bestOf(curve),
+                ...ownFigures(found, curve.tasterId),
               ],
             }))}
           />
         }
       />
-      <Method topics={['agreement', 'ranks']} />
+      <Method
+        topics={['agreement', 'correlation', 'ranks', 'rankDifference', 'page']}
+        figures={rankFigures(found.ranks, unit)}
+      />
     </Section>
   )
 }

@@ -51,7 +51,7 @@ export function TooMuchPart({ found, index }: { found: ResponseFindings; index: 
           </ul>
         </div>
       ))}
-      <Method topics={['justAboutRight']} />
+      <Method topics={['justAboutRight', 'meanDrop']} />
     </Section>
   )
 }

@@ -5,13 +5,18 @@ import type { ResponseFindings } from '@/core/findings/response-findings-shape.t
 import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { agreementSentence } from '@/core/wording/agreement-sentence.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { asGoodFigures } from '@/core/wording/as-good-figures.ts'
+import { asHandledSentence } from '@/core/wording/as-handled-sentence.ts'
 import { besideSentence } from '@/core/wording/beside-sentence.ts'
+import { bestFigures } from '@/core/wording/best-figures.ts'
 import { bestSentence } from '@/core/wording/best-sentence.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
 import { justAboutRightText } from '@/core/wording/just-about-right-text.ts'
+import { rankFigures } from '@/core/wording/rank-figures.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import { rungTitle } from '@/core/wording/rung-text.ts'
 import { tellApartSentence } from '@/core/wording/tell-apart-sentence.ts'
+import { trendSentence } from '@/core/wording/trend-sentence.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 import { chartBlock, pairsBlock } from './result-pictures.ts'
 import {
@@ -76,6 +81,8 @@ function responseBlocks(
   if (isPresent(answer.againstControl))
     blocks.push(againstControlTable(answer.againstControl, found.scores))
   blocks.push({ kind: 'list', items: saidOf(found, response, index, answer) })
+  blocks.push({ kind: 'heading', text: 'The curve and the ranks, in numbers' })
+  blocks.push({ kind: 'list', items: figuresOf(found, response, answer) })
   return [...blocks, ...tooMuchBlocks(response)]
 }
 
@@ -88,6 +95,21 @@ function tooMuchBlocks({ justAboutRight, name }: ResponseFindings): ReportBlock[
   ]
 }
 
+/** The numbers behind the words, for whoever checks them. */
+function figuresOf(
+  { scores }: FoundScores,
+  { ranks, equivalence }: ResponseFindings,
+  { best }: Exclude<ResponseFindings['factor'], { reason: string }>,
+): string[] {
+  const unit = scores.factor.unitOfMeasure
+  const levels = scores.levels.map((level) => level.name)
+  return [
+    ...bestFigures(best, levels, unit),
+    ...rankFigures(ranks, unit),
+    ...asGoodFigures(equivalence, unit),
+  ]
+}
+
 function saidOf(
   found: FoundScores,
   response: ResponseFindings,
@@ -97,12 +119,17 @@ function saidOf(
   const { scores, findings } = found
   const naming = { factor: findings.factor, unit: findings.unit }
   const levels = scores.levels.map((level) => level.name)
-  const said: string[] = []
+  const said = scores.factor.ordered ? [trendSentence(answer.trend, response.name, naming)] : []
   const better = scores.responses[index]?.better.is ?? 'neither'
   if (better !== 'neither')
     said.push(
       isPresent(answer.best)
-        ? bestSentence(answer.best, naming, levels)
+        ? [
+            bestSentence(answer.best, naming, levels),
+            asHandledSentence(answer.best, levels, naming.factor.unitOfMeasure),
+          ]
+            .filter(Boolean)
+            .join(' ')
         : `Best: ${reasonText(answer.best)}`,
     )
   if (index === 0) said.push(easiestSentence(response.easiest, scores))

@@ -6,14 +6,30 @@ export interface MethodNote {
 }
 
 /**
- * A note for every kind of number the findings show. Sources marked "textbook" are the standard literature named from
- * memory; the computations themselves are checked against outside values in the tests.
+ * A note for every number the findings show. Sources marked "textbook" are the standard literature named from memory; the
+ * computations themselves are checked against outside values in the tests.
  */
 export const methodNotes = {
+  verdict: {
+    title: 'What the sentence claims',
+    text: 'Every pair of levels has an interval, all of them together right in 95 of 100 trials (against the control alone where there is one). Matters: one lies wholly beyond your margin. Differs, size unsure: one leaves zero out. Too small to matter: all 90 % intervals lie inside the margin. Leans: none of these, but an 80 % interval leaves zero out and enough tasters or sessions stand behind it. The pair named is the one with the largest difference; what no scale has room for is left out of its interval.',
+    source:
+      'Intervals against a margin: Schuirmann 1987 for equivalence (textbook); the five words are this notebook’s own.',
+  },
   levels: {
-    title: 'Means at each level',
-    text: 'The count, mean and spread over all scores of a level describe what happened. The bars drawn are means freed from who happened to taste: a missing strict taster does not lift a level. Each bar is a plain 95 % t interval on the spread its rung compares.',
+    title: 'n, mean, SD, interval and median of a level',
+    text: 'Over all scores of a level, whoever gave them: their count, mean, standard deviation (n − 1), plain 95 % t interval and median. They describe what happened and compare nothing.',
+    source: 'Student 1908 (textbook).',
+  },
+  means: {
+    title: 'Means that are compared',
+    text: 'The bars drawn are means freed from who happened to taste: a missing strict taster does not lift a level. Each has its standard error and a plain 95 % t interval on the spread its rung compares.',
     source: 'Marginal (least-squares) means: Searle, Speed & Milliken 1980 (textbook).',
+  },
+  band: {
+    title: 'The curve and its band',
+    text: 'The parabola through blocks and levels (a line for two levels), at the height of the average block; the band is its plain 95 % t interval, point by point.',
+    source: 'Least squares by orthogonal decomposition (textbook).',
   },
   rungs: {
     title: 'Three rungs of evidence',
@@ -21,13 +37,19 @@ export const methodNotes = {
     source: 'Hurlbert 1984, Ecological Monographs 54:187, on pseudo-replication.',
   },
   matter: {
-    title: 'Does it matter?',
-    text: 'Levels are compared within tasters or within blocks, and F weighs the differences between levels against the spread that is left. p is how often a difference this large would turn up if the levels did not differ at all. A large p never shows that there is no difference.',
-    source: 'Randomised complete blocks: Fisher 1935 (textbook).',
+    title: 'F, its degrees of freedom and p',
+    text: 'Levels are compared within tasters or within blocks, and F weighs the differences between levels against the spread that is left; the two degrees of freedom count what each rests on. p is how often a difference this large would turn up if the levels did not differ at all. A large p never shows that there is no difference.',
+    source:
+      'Randomised complete blocks: Fisher 1935 (textbook); type II sums of squares where numbers are unequal.',
+  },
+  residual: {
+    title: 'Residual SD',
+    text: 'The spread that is left when blocks and levels are taken out: what a rung’s own error is made of.',
+    source: 'Least squares by orthogonal decomposition (textbook).',
   },
   pairs: {
-    title: 'Which differ',
-    text: 'Every interval allows for all the pairs looked at together, so that the whole table is wrong at most once in twenty trials. An interval that leaves zero out is a difference; one wholly beyond the margin is a difference that matters to you.',
+    title: 'Pairs',
+    text: 'Each difference is the second level’s mean less the first’s. Every interval and p allows for all the pairs looked at together, so that the whole table is wrong at most once in twenty trials. An interval that leaves zero out is a difference; one wholly beyond the margin is a difference that matters to you.',
     source: 'Tukey 1953, Kramer 1956 for unequal numbers (textbook).',
   },
   control: {
@@ -36,14 +58,29 @@ export const methodNotes = {
     source: 'Dunnett 1955, Journal of the American Statistical Association 50:1096 (textbook).',
   },
   trend: {
-    title: 'Which way',
-    text: 'A straight line through blocks and levels: how much the response changes for one unit of the factor, with its 95 % interval.',
+    title: 'Slope',
+    text: 'A straight line through blocks and levels: how much the response changes for one unit of the factor, with its plain 95 % t interval and p.',
     source: 'Least squares by orthogonal decomposition (textbook).',
   },
   best: {
     title: 'Where the best lies',
-    text: 'A parabola through blocks and levels; its top is the best value. The interval holds every value that the data cannot exclude as the top. It can be open on a side, or everything: then no best is claimed. A test of fit asks whether a parabola is a fair picture of the levels.',
+    text: 'A parabola through blocks and levels; its top is the best value. The interval named is Fieller’s: it holds every value that the data cannot exclude as the top. It can be open on a side, or everything: then no best is claimed. For a response with a target it is where the curve meets the target.',
     source: 'Fieller 1954, Journal of the Royal Statistical Society B 16:175 (textbook).',
+  },
+  delta: {
+    title: 'The interval by the delta method',
+    text: 'The top’s own standard error from a straight-line approximation, times t. It is always bounded, also where the data do not bound the top, and so never claimed; it stands there for comparison with other programs.',
+    source: 'Propagation of variances (textbook).',
+  },
+  lackOfFit: {
+    title: 'Fit of the curve',
+    text: 'How much better free means of the levels fit than the parabola, against the residual spread. A small p says that a parabola is too simple. With three levels a parabola always fits.',
+    source: 'Draper & Smith, Applied Regression Analysis (textbook).',
+  },
+  asHandled: {
+    title: 'Over the levels as handled',
+    text: 'The same curve once more, at the levels the log says the doughs came to: weights as weighed, bench flour, wet hands. Everything else goes by the planned levels.',
+    source: 'Common practice.',
   },
   bootstrap: {
     title: 'The best, by re-drawing',
@@ -51,29 +88,59 @@ export const methodNotes = {
     source: 'Efron 1979, Annals of Statistics 7:1 (textbook).',
   },
   ranks: {
-    title: 'By rank',
-    text: 'Each taster’s levels are put in order and only the order counts, so nobody’s use of the scale weighs more. Tasters with an empty cell are left out and counted. W runs from 0 (no agreement) to 1 (one order).',
-    source: 'Friedman 1937; Kendall & Babington Smith 1939; ISO 8587 for rank sums (not seen).',
+    title: 'Chi-square by rank and W',
+    text: 'Each taster’s levels are put in order and only the order counts, so nobody’s use of the scale weighs more. Tasters with an empty cell are left out and counted. Chi-square weighs the rank sums against chance; W runs from 0 (no agreement) to 1 (one order).',
+    source: 'Friedman 1937; Kendall & Babington Smith 1939 (textbook).',
+  },
+  rankDifference: {
+    title: 'Least difference of rank sums',
+    text: 'Two levels differ by rank when their sums are this far apart, at 5 %. It is looked at only after a clear difference by rank.',
+    source: 'ISO 8587 (not seen; formula of the textbooks).',
+  },
+  page: {
+    title: 'Page’s L',
+    text: 'Do the ranks rise with the levels? The rank sums times 1, 2, 3 … and so on, against all ways of dealing the ranks. The direction written down before the first mix decides the side of p; without one it is two-sided.',
+    source: 'Page 1963, Journal of the American Statistical Association 58:216 (from memory).',
+  },
+  equivalence: {
+    title: 'As good as the best liked',
+    text: 'A level’s mean less that of the best liked, and the lower end of a one-sided 95 % interval. A level is as good when even that end falls short by less than the margin.',
+    source: 'One-sided non-inferiority (textbook).',
   },
   easiest: {
     title: 'The easiest that is as good',
-    text: 'A level is as good when it falls short of the best liked one by less than the margin, even at the unfavourable end of a one-sided 95 % interval. Among those the easiest to handle is proposed: fewest failures, least hands-on time, best handling.',
-    source: 'One-sided non-inferiority (textbook).',
+    text: 'Among the best liked and those as good: fewest failures, then best handling, then least hands-on time, then the control, then the lowest level.',
+    source: 'This notebook’s own order (common practice).',
+  },
+  handling: {
+    title: 'Failures, hands-on time, handling',
+    text: 'Failures are counted pieces that failed, of all counted pieces. Hands-on time is that of one line through the planned method. Handling scores are the baker’s at the bench, who knows the dough: they are not blind, and are turned so that more is easier.',
+    source: 'Common practice.',
   },
   freshness: {
     title: 'Was it freshness, or the order?',
-    text: 'The levels are compared again as if all had been tasted at the same minutes from the oven (or the same position). Where that makes the intervals more than three times as wide, level and freshness cannot be told apart.',
-    source: 'Analysis of covariance (textbook).',
+    text: 'The slope is the change of the scores for each minute from the oven (or each place in the order). The levels are compared again as if all had been tasted at the same minute or place; p is of that comparison. The widening is how much wider the widest interval gets by it: beyond 3, level and freshness cannot be told apart.',
+    source: 'Analysis of covariance: Fisher 1932 (textbook); the limit of 3 is common practice.',
   },
   justAboutRight: {
-    title: 'Too much or too little',
-    text: 'The shares are over all answers. The cost of a side is how much lower the response was there than where it was called just about right, with taster and level allowed for. It is given only for a side that at least a fifth of all answers, five servings and four tasters chose.',
+    title: 'Shares of too little and too much',
+    text: 'The shares are over all answers; right is the middle of the five.',
+    source: 'Just-about-right scales: Rothman & Parker (eds) 2009, ASTM MNL63 (title seen).',
+  },
+  meanDrop: {
+    title: 'What a side costs',
+    text: 'How much lower the response was there than where it was called just about right, with taster and level allowed for, and its 95 % t interval. It is given only for a side that at least a fifth of all answers, five servings and four tasters chose.',
     source: 'Mean drop within a least-squares model; the fifth is common practice.',
   },
   agreement: {
-    title: 'Do the tasters agree?',
-    text: 'Each taster’s own means, the level they like best, and how their scores go with those of the others. People may differ honestly: a mean can please nobody.',
-    source: 'Correlation with the rest of the panel (common practice).',
+    title: 'Each taster’s own means and best',
+    text: 'The mean of a taster’s scores at each level and the level with the best of them. People may differ honestly: a mean can please nobody.',
+    source: 'Common practice.',
+  },
+  correlation: {
+    title: 'With the rest, and SD',
+    text: 'The correlation of a taster’s level means with the mean of the others’, over the levels both have: 1 goes along, 0 has nothing to do with it, below 0 goes against. SD is the spread of a taster’s scores: how much of the scale they use.',
+    source: 'Pearson’s correlation (textbook); with the rest of the panel: common practice.',
   },
   tradeOff: {
     title: 'Trade-off',
@@ -82,13 +149,13 @@ export const methodNotes = {
   },
   tellApart: {
     title: 'Can people tell them apart?',
-    text: 'The count of right answers against what guessing would give, exactly. One answer for each person and set counts as independent.',
+    text: 'The count of right answers against what guessing would give; p is exact. One answer for each person and set counts as independent.',
     source: 'Binomial test as in sensory practice (ISO 4120, not seen).',
   },
-  handling: {
-    title: 'Handling scores',
-    text: 'Given by the baker at the bench, who knows the dough: they are not blind.',
-    source: 'Common practice.',
+  discriminators: {
+    title: 'How many tell them apart',
+    text: 'Of those who guess, one in three (or two) is right all the same; taking them off leaves the share who really tell, with the exact 95 % interval of the count turned the same way.',
+    source: 'Clopper & Pearson 1934 (textbook); correction for guessing: Abbott 1925 (textbook).',
   },
 } as const satisfies Record<string, MethodNote>
 

@@ -10,7 +10,7 @@ import { decimalText } from './number-text.ts'
 const refusals = {
   'no-scale': 'no scale is given',
   'nothing-to-dose': 'no batch takes any',
-  'no-carrier': 'the formula has no flour or water to carry it',
+  'no-carrier': 'there is no flour or water, the same in every batch, to carry it',
 } as const
 
 /** A reading as its scale shows it, with its unit: "1.50 g". */
@@ -39,7 +39,8 @@ function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): stri
   const made = `${readingText(recipe.ingredient)} into ${readingText(recipe.carrier)} of ${carrier}`
   const [dose, ...others] = new Set(recipe.doses.map(readingText))
   const each = others.length === 0 ? `${dose} of it to every batch` : 'its share to every batch'
-  return `${made}, ${each}`
+  const left = recipe.leftoverGrams >= 1 ? `; about ${decimalText(recipe.leftoverGrams, 0)} g stay over` : ''
+  return `${made}, ${each}${left}`
 }
 
 const mixName = (by: SharedDoseAnswer['by']) => (by === 'stock' ? 'stock' : 'dry mix')
