@@ -26,6 +26,7 @@ export function FactorSection() {
   const trouble = useTroubleAt('/doughs')
   const { newId } = useServices()
   const facts = factsOfKind(factor.acts.on)
+  const swapsFormula = facts.kind === 'choice' && factor.splitsAt === 'mix'
   const edit = (next: Partial<Factor>) =>
     change((plan) => ({ ...plan, factor: { ...plan.factor, ...next } }))
   return (
@@ -93,8 +94,8 @@ export function FactorSection() {
           onValue={(next) => change((plan) => withDoughs(plan, { doughs: next }))}
         />
       )}
-      {facts.movesFormula ? <HeldChoice /> : null}
-      {facts.kind === 'choice' && factor.splitsAt === 'mix' ? <WaterChoice /> : null}
+      {facts.movesFormula || swapsFormula ? <HeldChoice /> : null}
+      {swapsFormula ? <WaterChoice /> : null}
     </PlanSection>
   )
 }

@@ -58,17 +58,25 @@ function prefermentBlocks(formula: Formula): ReportBlock[] {
   }))
 }
 
+type OverallRow = ReturnType<typeof formulaViews>['overall'][number]
+
+/** Weights of every batch; what an option swaps for another thing has a row of its own. */
 function batchesTable(plan: Plan): TableBlock {
   const batches = plannedBatches(plan).filter((batch) => batch.ok)
   const views = batches.map(({ formula }) => formulaViews(formula))
-  const first = views[0]?.overall ?? []
-  const rows = first.map((row) => [
-    row.name,
-    ...views.map((view) => {
-      const own = view.overall.find(({ ingredientId }) => ingredientId === row.ingredientId)
-      return own ? gramsText(own.grams) : '–'
-    }),
-  ])
+  const keyOf = (row: OverallRow) => `${row.ingredientId} ${row.name}`
+  const named = new Map(views.flatMap(({ overall }) => overall.map((row) => [keyOf(row), row])))
+  const order = views[0]?.overall.map(({ ingredientId }) => ingredientId) ?? []
+  const turn = ({ ingredientId }: OverallRow) => order.indexOf(ingredientId)
+  const rows = [...named.values()]
+    .toSorted((one, other) => turn(one) - turn(other))
+    .map((row) => [
+      row.name,
+      ...views.map((view) => {
+        const own = view.overall.find((each) => keyOf(each) === keyOf(row))
+        return own ? gramsText(own.grams) : '–'
+      }),
+    ])
   const dough = batches.map(({ formula }) => gramsText(batchGrams(formula).doughGrams))
   const water = batches.map(({ formula }) => {
     const hydration = hydrationPercent(formula)

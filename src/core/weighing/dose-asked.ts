@@ -28,23 +28,27 @@ export function carrierLine(
   return most ?? null
 }
 
-/** What every batch asks of a shared dose, and the carrier it is to be made with; null where nothing carries it. */
+/**
+ * What every batch asks of a shared dose, and the carrier it is to be made with; null where nothing carries it, or not the
+ * same in every batch: a dry mix in one flour would bring that flour into the others' doughs.
+ */
 export function dosesAsked(
   batches: readonly { key: string; lines: readonly DoughLine[] }[],
   ingredientId: string,
   by: 'stock' | 'dry-mix',
 ): { carrierId: string | null; asked: DoseAsked[] } {
-  let carrierId: string | null = null
+  const carriers = new Map<string, string>()
   const asked: DoseAsked[] = []
   for (const { key, lines } of batches) {
     for (const line of lines) {
       if (line.ingredientId !== ingredientId || line.what !== 'ingredient') continue
       const carrier = carrierLine(lines, line, carrierKind(by))
-      carrierId ??= carrier?.ingredientId ?? null
       if (!carrier) continue
+      carriers.set(`${carrier.ingredientId} ${carrier.name}`, carrier.ingredientId ?? '')
       const carrierGrams = carrier.targetGrams
       asked.push({ key: doseKey(key, line), ingredientGrams: line.targetGrams, carrierGrams })
     }
   }
-  return { carrierId, asked }
+  const [carrierId] = carriers.values()
+  return { carrierId: carriers.size === 1 ? (carrierId ?? null) : null, asked }
 }

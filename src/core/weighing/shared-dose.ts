@@ -5,12 +5,17 @@ import { leastWeighableGrams, type Weighing, weigh } from './weigh.ts'
 
 /** Mixed in surplus of what is dosed, for what sticks to the vessel (common practice). */
 const overageShare = 0.1
-/** A dose is made large enough for this relative uncertainty, where the scales can: its slip is each batch's own. */
-const wantedShare = 0.01
+/**
+ * A dose is made large enough for this relative uncertainty, where the scales can: its slip is each batch's own. A dry mix,
+ * whose remainder is flour lost to the trial, is content with the coarser.
+ */
+const wantedShare = { stock: 0.01, 'dry-mix': 0.02 } as const
 /** The mix's own ingredient may be weighed less finely: its slip is the same for all batches and moves no level alone. */
-const wantedSharedShare = 0.025
+const wantedSharedShare = { stock: 0.025, 'dry-mix': 0.04 } as const
 /** Carrier per part of the ingredient: the first that makes the smallest dose weighable is taken. */
-const dilutions = [4, 9, 19, 49, 99, 199, 499, 999] as const
+const dilutions = [4, 9, 19, 24, 49, 99, 199, 499, 999] as const
+/** A dry mix of fewer parts than this is hard to mix evenly (common practice). */
+const leastDryParts = 9
 /** At most this share of a batch's own water (or flour) comes by way of the dose. */
 const mostCarrierShare = 0.5
 
@@ -112,23 +117,28 @@ function mixed(dose: SharedDose, asked: readonly DoseAsked[], scales: readonly S
       carrier: weigh(dose.stockWaterGrams, scales),
     }
   }
-  const parts = carrierParts(asked, scales)
+  const parts = carrierParts(dose.by, asked, scales)
   const needed = asked.reduce((sum, { ingredientGrams }) => sum + ingredientGrams, 0)
-  const least = leastWeighableGrams(scales, wantedSharedShare) ?? 0
+  const least = leastWeighableGrams(scales, wantedSharedShare[dose.by]) ?? 0
   const ingredient = weighUp(Math.max(needed * (1 + overageShare), least), scales)
   return { ingredient, carrier: weighUp(ingredient.grams * parts, scales) }
 }
 
 /** Parts of carrier to one of the ingredient: enough to weigh the smallest dose, little enough for every batch's own water. */
-function carrierParts(asked: readonly DoseAsked[], scales: readonly Scale[]): number {
+function carrierParts(
+  by: SharedDose['by'],
+  asked: readonly DoseAsked[],
+  scales: readonly Scale[],
+): number {
   const smallest = Math.min(...asked.map(({ ingredientGrams }) => ingredientGrams))
-  const least = leastWeighableGrams(scales, wantedShare) ?? 0
+  const least = leastWeighableGrams(scales, wantedShare[by]) ?? 0
   const most = Math.min(
     ...asked.map(
       ({ ingredientGrams, carrierGrams }) => (carrierGrams * mostCarrierShare) / ingredientGrams,
     ),
   )
-  const fitting = dilutions.filter((parts) => parts <= most)
+  const fewest = by === 'dry-mix' ? leastDryParts : 0
+  const fitting = dilutions.filter((parts) => parts >= fewest && parts <= most)
   const weighable = fitting.find((parts) => smallest * (parts + 1) >= least)
   return weighable ?? fitting.at(-1) ?? dilutions[0]
 }

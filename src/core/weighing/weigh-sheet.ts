@@ -115,21 +115,33 @@ function doughGramsOf(lines: readonly WeighLine[]): number {
   return lines.reduce((sum, { what, grams }) => sum + (what === 'all-of-preferment' ? 0 : grams), 0)
 }
 
-/** Rows in the order of work: first appearance over the batches, so a line that one batch lacks still has its place. */
+/**
+ * Rows in the order of work: first appearance over the batches, so a line that one batch lacks still has its place. What an
+ * option swaps for another thing has a row of its own, directly under it.
+ */
 function rowsOf(batches: readonly BatchWeights[]): SheetRow[] {
-  const first = new Map<string, WeighLine>()
-  for (const line of batches.flatMap(({ lines }) => lines)) {
-    if (!first.has(line.key)) first.set(line.key, line)
-  }
+  const all = batches.flatMap(({ lines }) => lines)
+  const keys = [...new Set(all.map(({ key }) => key))]
   const ofBatch = batches.map(({ lines }) => new Map(lines.map((line) => [line.key, line])))
-  const byPlace = [...first.values()].toSorted((a, b) => placeOf(a) - placeOf(b))
-  return byPlace.map(({ key, name, into, what, prefermentId, ingredientId }) => {
-    const cells = ofBatch.map((lines) => lines.get(key) ?? null)
-    return { key, name, into, what, prefermentId, ingredientId, cells }
+  const rows = keys.flatMap((key) => {
+    const own = all.filter((line) => line.key === key)
+    const names = [...new Set(own.map(({ name }) => name))]
+    return names.flatMap((name) => {
+      const line = own.find((one) => one.name === name)
+      if (!line) return []
+      const { into, what, prefermentId, ingredientId } = line
+      const cells = ofBatch.map((lines) => {
+        const cell = lines.get(key)
+        return cell?.name === name ? cell : null
+      })
+      const rowKey = names.length === 1 ? key : `${key} ${name}`
+      return [{ key: rowKey, name, into, what, prefermentId, ingredientId, cells }]
+    })
   })
+  return rows.toSorted((a, b) => placeOf(a) - placeOf(b))
 }
 
-function placeOf({ into }: WeighLine): number {
+function placeOf({ into }: Pick<WeighLine, 'into'>): number {
   return into === 'preferment' ? 0 : 1
 }
 

@@ -39,7 +39,8 @@ function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): stri
   const made = `${readingText(recipe.ingredient)} into ${readingText(recipe.carrier)} of ${carrier}`
   const [dose, ...others] = new Set(recipe.doses.map(readingText))
   const each = others.length === 0 ? `${dose} of it to every batch` : 'its share to every batch'
-  const left = recipe.leftoverGrams >= 1 ? `; about ${decimalText(recipe.leftoverGrams, 0)} g stay over` : ''
+  const left =
+    recipe.leftoverGrams >= 1 ? `; about ${decimalText(recipe.leftoverGrams, 0)} g stay over` : ''
   return `${made}, ${each}${left}`
 }
 

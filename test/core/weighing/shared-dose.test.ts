@@ -129,3 +129,22 @@ test('reasons: no scale, nothing that carries it, none in the dough', () => {
   const none = small.ingredients.map((one) => (one.kind === 'yeast' ? { ...one, percent: 0 } : one))
   expect(reason({ sharedDoses: stock, formula: { ...small, ingredients: none } })).not.toBeNull()
 })
+
+test('1 g of yeast a batch on a 1 g scale: a dry mix that loses little flour', () => {
+  const formula = {
+    ...plainFormula,
+    ingredients: plainFormula.ingredients.map((one) =>
+      one.kind === 'yeast' ? { ...one, percent: 0.2 } : one,
+    ),
+    batchSize: { by: 'flour' as const, flourGrams: 500 },
+  }
+  const coarse = [scale(1, 5000)]
+  const plan = planOf({ formula, kitchenIds: coarse.map(({ id }) => id) })
+  const dose = recipe(weighSheet(plan, coarse).advice[0]?.dryMix)
+  // u = 1/√6 = 0.408 g: 4 % of it asks for 10.2 g, so 11 g; 2 % for a dose of 20.4 g, so 1 to 24 and 25 g to each.
+  expect([dose.ingredient.grams, dose.carrier.grams]).toEqual([11, 264])
+  expect(dose.doses.map(({ grams }) => grams)).toEqual([25, 25, 25])
+  expect(dose.leftoverGrams).toBe(200)
+  expect(dose.ownRelativeUncertainty).toBeCloseTo(0.408 / 25, 4)
+  expect(dose.relativeUncertainty).toBeLessThan(0.05)
+})

@@ -238,3 +238,30 @@ test('as weighed and as handled, by hand', () => {
     reason: 'not-read-from-weights',
   })
 })
+
+test('what an option swaps has a row of its own, so nobody reads one flour for another', () => {
+  const swap = (id: string, name: string, percent: number) => ({
+    ...{ id, value: null, label: name, control: false },
+    changes: [
+      { what: 'ingredient' as const, ingredientId: 'flour', name },
+      { what: 'hydration' as const, percent },
+    ],
+  })
+  const plan = aPlan({
+    factor: factorOf({ on: 'choice' }),
+    levels: [swap('a', 'Strong flour', 68), swap('b', 'Stoneground flour', 74)],
+    formula: { ...plainFormula, batchSize: { by: 'flour', flourGrams: 500 } },
+  })
+  const sheet = weighSheet(plan, [scale(1, 5000)])
+  const rows = sheet.rows.map(({ name, cells }) => [name, ...cells.map((cell) => cell?.grams)])
+  // 500 g of flour each; 68 and 74 % of it are 340 and 370 g of water.
+  expect(rows.slice(0, 3)).toEqual([
+    ['Strong flour', 500, undefined],
+    ['Stoneground flour', undefined, 500],
+    ['water', 340, 370],
+  ])
+  expect(new Set(sheet.rows.map(({ key }) => key)).size).toBe(sheet.rows.length)
+  // A dry mix in one of the flours would bring it into the other's dough: the stock is left, in water that all have.
+  const [advice] = sheet.advice
+  expect([advice?.dryMix.ok, advice?.better, advice?.stock.ok]).toEqual([false, 'stock', true])
+})
