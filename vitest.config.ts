@@ -19,6 +19,9 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           environment: 'node',
+          // One process loads the core once for all files, not anew for each: a test leaves nothing behind.
+          isolate: false,
+          maxWorkers: 1,
           include: ['test/**/*.test.{ts,tsx}'],
           exclude: ['**/*.browser.test.*', 'test/journeys/**'],
         },
@@ -66,6 +69,7 @@ export default defineConfig({
           name: 'browser',
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 10_000 } },
           include: ['test/**/*.browser.test.{ts,tsx}'],
           browser: {
             enabled: true,
@@ -90,7 +94,9 @@ export default defineConfig({
           globalSetup: ['./test/journeys/server.ts'],
           testTimeout: 120_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
+          expect: { poll: { timeout: 10_000 } },
+          isolate: false,
+          maxWorkers: 2,
         },
       },
     ],
