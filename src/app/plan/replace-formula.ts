@@ -2,11 +2,13 @@ import type { Formula, Ingredient } from '@/core/formula/formula-record.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { withFactorTarget } from './factor-for-kind.ts'
+import { usualLevels } from './usual-levels.ts'
 
 /**
  * The plan with another formula (pasted, or from an earlier trial). An ingredient of the same kind and name keeps the id
  * it had in the plan, so that the factor, shared doses and options that name it still do; what named something that is
- * gone is dropped, and the factor is set on the first ingredient or preferment that fits.
+ * gone is dropped, and the factor is set on the first ingredient or preferment that fits. Levels that nobody has changed
+ * move to where they stand around the new formula.
  */
 export function withFormula(plan: Plan, formula: Formula, newId: () => string): Plan {
   const ids = new Map(formula.ingredients.map((each) => [each.id, idFor(plan, each, newId)]))
@@ -24,7 +26,25 @@ export function withFormula(plan: Plan, formula: Formula, newId: () => string): 
     sharedDoses: plan.sharedDoses.filter((dose) => kept.has(dose.ingredientId)),
     levels: plan.levels.map((level) => withKnownChanges(level, kept)),
   }
-  return withFactorTarget(replaced, newId)
+  const ready = withFactorTarget(replaced, newId)
+  return areUsual(plan) ? withUsualLevels(ready) : ready
+}
+
+const sameIds = () => ''
+
+/** True while the levels are those that stand around the formula by themselves: nobody has typed one. */
+function areUsual(plan: Plan): boolean {
+  const valuesOf = (levels: readonly Level[]) => JSON.stringify(levels.map(({ value }) => value))
+  return (
+    plan.levels.some(({ value }) => value !== null) &&
+    valuesOf(plan.levels) === valuesOf(usualLevels(plan, sameIds))
+  )
+}
+
+function withUsualLevels(plan: Plan): Plan {
+  const usual = usualLevels(plan, sameIds)
+  const levels = plan.levels.map((level, at) => ({ ...level, ...usual[at], id: level.id }))
+  return { ...plan, levels }
 }
 
 function idFor(plan: Plan, ingredient: Ingredient, newId: () => string): string {

@@ -24,7 +24,7 @@ const gentleSteps: Partial<Record<FactorKind, number>> = {
 /**
  * Levels to start a kind of factor from: one step down, what the plan has now as the control, one step up; from nothing
  * upwards where a step down would leave nothing or less. Two options for a choice; none for a factor of one's own, whose
- * numbers nobody knows.
+ * numbers nobody knows. What the plan has is rounded to three figures.
  */
 export function usualLevels(plan: Plan, newId: () => string): Level[] {
   const kind = plan.factor.acts.on
@@ -34,7 +34,7 @@ export function usualLevels(plan: Plan, newId: () => string): Level[] {
     }))
   const step = gentleSteps[kind]
   if (step === undefined) return []
-  const now = presentValue(plan)
+  const now = Number(presentValue(plan).toPrecision(3))
   const first = now - step > 0 ? now - step : now
   return [0, 1, 2].map((count) => {
     const value = Number((first + count * step).toPrecision(12))

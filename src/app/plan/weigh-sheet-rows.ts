@@ -32,10 +32,10 @@ function rowHead(
   if (row.what === 'all-of-preferment') return `${row.name}, all of it`
   if (row.what === 'starter') return `${row.name}, ripe`
   const into = preferments.find(({ id }) => id === row.prefermentId)
-  if (row.into === 'preferment' && into) return `${row.name}, for the ${into.name}`
-  if (row.what !== 'dose') return row.name
+  const ahead = row.into === 'preferment' && into ? `, for the ${into.name}` : ''
+  if (row.what !== 'dose') return `${row.name}${ahead}`
   const dose = doses.find(({ ingredientId }) => ingredientId === row.ingredientId)
-  return `${row.name}, ${dose?.by === 'stock' ? 'of the stock' : 'of the dry mix'}`
+  return `${row.name}, ${dose?.by === 'stock' ? 'of the stock' : 'of the dry mix'}${ahead}`
 }
 
 /** What the weights come to: dough of each batch, and the level that the rounded weights make with its uncertainty. */

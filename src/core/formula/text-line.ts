@@ -31,6 +31,10 @@ const digits = String.raw`\d+(?:[ \u00a0\u2009\u202f]\d{3})*(?:[.,]\d+)*|[.,]\d+
 const massAmount = new RegExp(`(?<![\\p{L}\\d.,])(${digits})\\s*(${units})(?![\\p{L}\\d])`, 'iu')
 const percentAmount = new RegExp(`(?<![\\p{L}\\d.,])(${digits})\\s*(%)`, 'iu')
 const bareNumber = /\d/u
+const powerOfTen = /\d\s*e\s*[+-]?\d/iu
+/** What may stand before a line of a list; a dash right before a figure is a minus. */
+const bullets = /^(?:[\s*\u2022\u00b7]|\p{Pd}(?![\d.,]))+/u
+const minus = /(?:^|\s)[\p{Pd}\u2212]$/u
 const rangeOrFraction =
   /(?:\d\s*[/\u2044]\s*\d)|[\u00bc-\u00be\u2150-\u215e]|(?:\d\s*(?:g|kg|ml|%|oz|lb)?\s*(?:-|\u2013|\u2014|to)\s*\d)/iu
 const pourable = /water|milk|cream|yog|whey|juice|beer/iu
@@ -41,7 +45,7 @@ const pourable = /water|milk|cream|yog|whey|juice|beer/iu
  * every kitchen; a fraction or a range is refused rather than guessed.
  */
 export function readLine(line: string): ReadAmount {
-  const text = line.replace(/^[\s*\u2022\u00b7\p{Pd}]+/u, '').trim()
+  const text = line.replace(bullets, '').trim()
   const found = massAmount.exec(text) ?? percentAmount.exec(text)
   const name = nameIn((found ? text.replace(found[0], ' ') : text).replace(percentAmount, ' '))
   const refuse = (reason: LineTrouble): ReadAmount => ({ ok: false, reason, name })
@@ -51,8 +55,10 @@ export function readLine(line: string): ReadAmount {
   }
   if (!found) {
     if (spoons.test(text)) return refuse('cups-and-spoons')
+    if (powerOfTen.test(text)) return refuse('not-a-number')
     return refuse(bareNumber.test(text) ? 'pieces-not-weighed' : 'no-amount')
   }
+  if (minus.test(text.slice(0, found.index))) return refuse('too-small')
   const read = readNumber(found[1] ?? '', { least: 0, most: 1e6 })
   if (!read.ok) return refuse(asTrouble(read.reason))
   if (name === '') return refuse('no-name')

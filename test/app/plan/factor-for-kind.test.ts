@@ -2,8 +2,9 @@ import { expect, test } from 'vitest'
 import { withFactorKind } from '@/app/plan/factor-for-kind.ts'
 import { factorKinds } from '@/app/plan/factor-kinds.ts'
 import { withFormula } from '@/app/plan/replace-formula.ts'
+import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
-import { planShape } from '@/core/trial/plan-record.ts'
+import { type Plan, planShape } from '@/core/trial/plan-record.ts'
 import { counting, idOf, planOfTest } from './plan-of-test.ts'
 
 test.each(factorKinds.map(({ kind }) => kind))(
@@ -96,4 +97,22 @@ test('another formula without water gets one when hydration is the factor', () =
   const next = withFormula(planOfTest(), formula, counting('new'))
   const water = next.formula.ingredients.find(({ kind }) => kind === 'water')
   expect(next.factor.acts).toEqual({ on: 'hydration', ingredientId: water?.id })
+})
+
+test('levels nobody has changed move around a pasted formula; a typed one stays', () => {
+  let count = 0
+  const { formula } = formulaFromText('600 g flour\n395 g water\n12 g salt', () => `p${++count}`)
+  if (!formula) throw new Error('no formula')
+  const plan = planOfTest()
+  const valuesOf = (next: Plan) => next.levels.map(({ value }) => value)
+  const next = withFormula(plan, formula, counting('new'))
+  // 395 of 600 g is 65.83 %, in three figures 65.8; a step of 4 to either side.
+  expect(valuesOf(next)).toEqual([61.8, 65.8, 69.8])
+  expect(next.levels.map(({ id }) => id)).toEqual(plan.levels.map(({ id }) => id))
+  expect(next.levels.map(({ control }) => control)).toEqual([false, true, false])
+  const typed = {
+    ...plan,
+    levels: plan.levels.map((level) => ({ ...level, value: (level.value ?? 0) + 1 })),
+  }
+  expect(valuesOf(withFormula(typed, formula, counting('new')))).toEqual([67, 71, 75])
 })

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest'
+import { withFactorKind } from '@/app/plan/factor-for-kind.ts'
 import { achievedRows, riderRows, weighSheetRows } from '@/app/plan/weigh-sheet-rows.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { planOfTest } from './plan-of-test.ts'
+import { counting, idOf, planOfTest } from './plan-of-test.ts'
 
 const scale: KitchenThing = {
   id: 'scale',
@@ -40,4 +41,13 @@ test('only what differs between the levels is said to ride along', () => {
     ['salt', '3.03', '2.86', '2.70'],
     ['yeast', '1.21', '1.14', '1.08'],
   ])
+})
+
+test('a dose that goes into a preferment is named as both', () => {
+  const start = withFactorKind(planOfTest(), 'preferment-share', counting('new'))
+  const yeast = idOf(start, 'Instant yeast')
+  const plan = { ...start, sharedDoses: [{ ingredientId: yeast, by: 'dry-mix' as const }] }
+  const heads = weighSheetRows(weighSheet(plan, [scale]), plan.formula).map(({ head }) => head)
+  expect(heads).toContain('Instant yeast, of the dry mix, for the Poolish')
+  expect(heads).toContain('Instant yeast, of the dry mix')
 })

@@ -108,3 +108,11 @@ test('kinds from names', () => {
     'instant',
   ])
 })
+
+test('a minus is no bullet, and a power of ten no amount', () => {
+  for (const line of ['-5 g sugar', 'sugar −5 g', '–5 g sugar'])
+    expect(readLine(line)).toMatchObject({ ok: false, reason: 'too-small' })
+  for (const line of ['- 5 g sugar', 'sugar - 5 g', '– sugar 5 g', '* 5 g sugar'])
+    expect(readLine(line)).toMatchObject({ ok: true, name: 'sugar', grams: 5 })
+  expect(readLine('1e308 g rye flour')).toMatchObject({ ok: false, reason: 'not-a-number' })
+})
