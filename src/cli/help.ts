@@ -16,7 +16,7 @@ export async function generalHelp(): Promise<string> {
     `Usage: ${start} VERB FILE [options]`,
     textList(rows),
     wrapped(
-      `FILE is a trial file; findings also reads a table of scores (CSV). VERB --help tells the options of a verb. An answer exits with 0, trouble with 1.`,
+      `FILE is a trial file; findings also reads a table of scores (CSV). VERB --help tells the options of a verb. --version tells the versions of program and data. An answer exits with 0, trouble with 1.`,
     ),
   ].join('\n\n')
 }

@@ -1,3 +1,4 @@
+import { dataVersion } from '@/trial-file/data-version.ts'
 import { commandOf } from './command.ts'
 import { generalHelp, verbHelp } from './help.ts'
 import { CommandTrouble } from './trouble.ts'
@@ -18,6 +19,7 @@ export async function main(words: readonly string[]): Promise<number> {
 async function answer([name, ...rest]: readonly string[]): Promise<string> {
   if (name === undefined || name === '--help' || name === '-h' || name === 'help')
     return generalHelp()
+  if (name === '--version') return `Evenhand ${__APP_VERSION__}, data version ${dataVersion}`
   const load = Object.hasOwn(verbs, name) ? verbs[name] : undefined
   if (!load)
     throw new CommandTrouble(

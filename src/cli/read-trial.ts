@@ -1,5 +1,5 @@
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { fileTroubleText } from '@/core/wording/file-trouble-text.ts'
+import { fileTroublesMend, fileTroubleText } from '@/core/wording/file-trouble-text.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { readText } from './read-text.ts'
 import { CommandTrouble } from './trouble.ts'
@@ -14,7 +14,10 @@ export function trialInText(file: string, text: string): WholeTrial {
   const read = readTrialFile(text)
   if (read.ok) return read.whole
   throw new CommandTrouble(
-    read.troubles.map((trouble) => `${file}: ${fileTroubleText(trouble)}`).join('\n'),
+    [...read.troubles.map(fileTroubleText), fileTroublesMend(read.troubles)]
+      .filter((said) => said !== '')
+      .map((said) => `${file}: ${said}`)
+      .join('\n'),
   )
 }
 

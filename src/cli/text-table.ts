@@ -5,7 +5,8 @@ const narrowest = 20
 
 /**
  * A table in plain text: columns padded to their widest cell, figures flush right, a rule under the head. A last column
- * of words that would run past the page is broken over lines.
+ * of words that would run past the page is broken over lines; more columns than the page is wide go on in a table below,
+ * with the first column again.
  */
 export function textTable(
   head: readonly string[],
@@ -13,6 +14,14 @@ export function textTable(
   figures: readonly boolean[],
 ): string {
   const widths = widthsOf(head, rows, figures)
+  const parts = columnsByPage(widths)
+  if (parts.length > 1)
+    return parts
+      .map((columns) => {
+        const of = <Cell>(cells: readonly Cell[]) => cells.filter((_, at) => columns.includes(at))
+        return textTable(of(head), rows.map(of), of(figures))
+      })
+      .join('\n\n')
   const rule = widths.map((width) => '─'.repeat(width)).join('  ')
   const written = (cells: readonly string[]) => writtenRow(cells, widths, figures)
   return [written(head), rule, ...rows.map(written)].join('\n')
@@ -38,6 +47,22 @@ function widthsOf(
   const before = widths.slice(0, last).reduce((sum, width) => sum + width + 2, 0)
   const room = Math.max(narrowest, lineWidth - before)
   return widths.map((width, column) => (column === last ? Math.min(width, room) : width))
+}
+
+/** Which columns stand side by side on one page: as many as fit beside the first, and at least one. */
+function columnsByPage(widths: readonly number[]): number[][] {
+  const parts: number[][] = []
+  let used = Number.POSITIVE_INFINITY
+  for (const [column, width] of widths.entries()) {
+    if (column === 0) continue
+    if (used + 2 + width > lineWidth) {
+      parts.push([0])
+      used = widths[0] ?? 0
+    }
+    parts.at(-1)?.push(column)
+    used += 2 + width
+  }
+  return parts
 }
 
 function writtenRow(

@@ -25,13 +25,19 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
   )
   const decimals = Number.isFinite(finest) ? differenceDecimals(finest) : 2
   const achieved = sheet.batches.map((batch) =>
-    batch.achieved
-      ? `${decimalText(batch.achieved.value, decimals)} ± ${decimalText(batch.achieved.expandedUncertainty, decimals)}`
-      : '–',
+    batch.achieved ? decimalText(batch.achieved.value, decimals) : '–',
+  )
+  const surely = sheet.batches.map(({ achieved: level }) =>
+    level ? `± ${decimalText(level.expandedUncertainty, decimals)}` : '–',
   )
   const table = textTable(
     ['g', ...names],
-    [...rows, ['Dough', ...dough], [`Achieved, ${shortUnit(unit) || unit}`, ...achieved]],
+    [
+      ...rows,
+      ['Dough', ...dough],
+      [`Achieved, ${shortUnit(unit) || unit}`, ...achieved],
+      ['', ...surely],
+    ],
     [false, ...names.map(() => true)],
   )
   const remarks = [

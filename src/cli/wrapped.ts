@@ -1,5 +1,5 @@
-/** Characters of a terminal page. */
-export const lineWidth = 92
+/** Characters across a terminal page, as terminals open. */
+export const lineWidth = 80
 
 /**
  * Text broken at blanks to a width; `lead` opens the first line, the others stand under it. Lines that the text itself

@@ -43,17 +43,22 @@ function afterText(text: string, opening: number): { offset: number; closed: boo
 function placeOf(text: string, offset: number, expected: string): JsonPlace {
   const before = text.slice(0, offset).split(/\r\n|\n|\r/)
   const codePoint = text.codePointAt(offset)
-  const found =
-    codePoint === undefined
-      ? 'the file ends'
-      : codePoint < 32
-        ? `control character ${codePoint} stands`
-        : `${String.fromCodePoint(codePoint)} stands`
   return {
     line: before.length,
     column: (before.at(-1)?.length ?? 0) + 1,
-    detail: `${expected} was expected, ${found} there`,
+    detail: `${expected} was expected, ${foundWords(text, codePoint)}`,
   }
+}
+
+/** What stands at a place, in words that can be printed: bytes of a picture or a program are said to be no text. */
+function foundWords(text: string, codePoint: number | undefined): string {
+  if (text.trim() === '') return 'the file is empty'
+  if (codePoint === undefined) return 'the file ends there'
+  const character = String.fromCodePoint(codePoint)
+  if (codePoint < 32) return `control character ${codePoint} stands there`
+  return /[\p{C}\ufffd]/u.test(character)
+    ? 'bytes that are no text stand there'
+    : `“${character}” stands there`
 }
 
 /**

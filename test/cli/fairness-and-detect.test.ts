@@ -25,7 +25,7 @@ describe('fairness', () => {
     expect(headings).toEqual(headings.toSorted((a, b) => a - b))
     expect(out).toContain('* Hold the dough instead')
     expect(out).toContain('(from the log)')
-    for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(92)
+    for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(80)
   })
 
   test('answers in JSON, planned and from the log, with sentences', async () => {

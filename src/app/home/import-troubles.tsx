@@ -1,5 +1,5 @@
 import { ErrorNote } from '@/app/kit/error-note.tsx'
-import { fileTroubleText } from '@/core/wording/file-trouble-text.ts'
+import { fileTroublesMend, fileTroubleText } from '@/core/wording/file-trouble-text.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import styles from './home.module.css'
 
@@ -22,6 +22,7 @@ export function ImportTroubles({
         ))}
       </ul>
       {left > 0 ? <p>And {left} more of the kind.</p> : null}
+      <p>{fileTroublesMend(troubles)}</p>
     </ErrorNote>
   )
 }

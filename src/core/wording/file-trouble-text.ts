@@ -7,7 +7,7 @@ export type TroubleToSay =
   | { reason: 'reference'; pointer: string; names: string }
   | { reason: 'migration-failed'; fromVersion: number; toVersion: number }
 
-/** One trouble in one sentence with its place and the mend. The file named stays untouched; the caller says which file. */
+/** One trouble in one sentence with its place, and the mend where it is the trouble's own. The file named stays untouched; the caller says which file. */
 export function fileTroubleText(trouble: TroubleToSay): string {
   switch (trouble.reason) {
     case 'not-json':
@@ -23,6 +23,13 @@ export function fileTroubleText(trouble: TroubleToSay): string {
     case 'migration-failed':
       return `This file of version ${trouble.fromVersion} could not be brought to version ${trouble.toVersion}; it stays as it was. Please report it as a bug with the file.`
   }
+}
+
+/** What to do about troubles of shape or reference, said once below however many there are; empty where each says its own. */
+export function fileTroublesMend(troubles: readonly TroubleToSay[]): string {
+  return troubles.some(({ reason }) => reason === 'shape' || reason === 'reference')
+    ? 'Mend each place named, or export the trial again.'
+    : ''
 }
 
 function placeText(pointer: string): string {
