@@ -1,6 +1,7 @@
-import { memo, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { Section } from '@/app/kit/section.tsx'
 import { dayCost } from '@/core/design/day-cost.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { judgedParts } from './judged-parts.ts'
@@ -8,8 +9,11 @@ import styles from './panel.module.css'
 import { usePlanParts } from './use-plan-parts.ts'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
-export const DayCostPanel = memo(function DayCostPanel() {
-  const plan = usePlanParts(judgedParts)
+export function DayCostPanel() {
+  return <DayCost plan={useDeferredValue(usePlanParts(judgedParts))} />
+}
+
+const DayCost = memo(function DayCost({ plan }: { plan: Plan }) {
   const cost = useMemo(() => dayCost(plan), [plan])
   if (!cost.ok)
     return (

@@ -1,4 +1,4 @@
-import { memo, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
@@ -6,6 +6,7 @@ import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import type { TrialDesign } from '@/core/design/detectable.ts'
 import { commonSpread } from '@/core/design/spread.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { detectRefusal, detectSentences, detectTable } from '@/core/wording/detect-text.ts'
 import { spreadSourceText } from '@/core/wording/learned-text.ts'
 import { countText } from '@/core/wording/list-text.ts'
@@ -25,8 +26,11 @@ const designParts = [
 ] as const
 
 /** What difference this design could show, said before the mix, and what one step more would buy. */
-export const DetectPanel = memo(function DetectPanel() {
-  const plan = usePlanParts(designParts)
+export function DetectPanel() {
+  return <Detect plan={useDeferredValue(usePlanParts(designParts))} />
+}
+
+const Detect = memo(function Detect({ plan }: { plan: Plan }) {
   const { levels, tasters, flights, sessions, unit, margin } = designOfPlan(plan)
   const learned = useLearnedSpread(plan)
   const spread = learned?.spread ?? commonSpread

@@ -1,13 +1,14 @@
-import { memo, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import { type AmountRow, formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent, waterFromEverythingPercent } from '@/core/formula/hydration.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
 import { gramsText } from '@/core/wording/grams-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanParts } from './use-plan-parts.ts'
 
 const columns = [
   { key: 'grams', head: '', unit: 'g' },
@@ -15,10 +16,14 @@ const columns = [
 ]
 
 /** The three views of the formula at the control (or the middle level): overall, what ferments ahead, the final dough. */
-export const FormulaViewsTables = memo(function FormulaViewsTables() {
-  const formula = usePlanPage((page) => page.plan.formula)
-  const factor = usePlanPage((page) => page.plan.factor)
-  const levels = usePlanPage((page) => page.plan.levels)
+export function FormulaViewsTables() {
+  return <Views plan={useDeferredValue(usePlanParts(viewedParts))} />
+}
+
+const viewedParts = ['formula', 'factor', 'levels'] as const
+
+const Views = memo(function Views({ plan }: { plan: Plan }) {
+  const { formula, factor, levels } = plan
   const shown = useMemo(() => {
     const level = referenceLevel(levels)
     const at = level ? formulaAtLevel({ formula, factor, levels }, level) : null

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { memo, useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import { useServices } from '@/app/services/services.ts'
@@ -13,7 +13,7 @@ import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 const countCheck = wholeBetween(2, mostLevels)
 
 /** First, last and how many: fills the levels evenly. Levels that are there already keep their marks. */
-export function LevelSeries() {
+export const LevelSeries = memo(function LevelSeries() {
   const unit = usePlanPage((page) => shortUnit(page.plan.factor.unitOfMeasure))
   const store = usePlanStore()
   const { newId } = useServices()
@@ -45,4 +45,4 @@ export function LevelSeries() {
       </Button>
     </NumberGrid>
   )
-}
+})

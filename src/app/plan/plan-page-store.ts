@@ -49,7 +49,7 @@ export interface PlanPage {
   notKept: string | null
   /** What was just done, in words, and how to take it back. */
   undo: Undo | null
-  /** Where the page was last asked to go: a field's name or a path of the plan; a new object for each ask. */
+  /** Where the page was last asked to go: a part's id, a field's name or a path of the plan; a new object for each ask. */
   jump: { to: string } | null
   change: (recipe: (plan: Plan) => Plan) => void
   /** A change that is said at the foot of the page, where it can be taken back; unfinished texts of what it replaces go. */
@@ -126,10 +126,16 @@ export function createPlanPage(
       writing = writing.then(work)
       return writing
     }
+    /** The same list as before when it says the same, so that what shows it need not be drawn again at every key. */
+    const judged = (next: Plan, things: readonly KitchenThing[]) => {
+      const { troubles } = get()
+      const found = keeping.judge(next, things)
+      return JSON.stringify(found) === JSON.stringify(troubles) ? troubles : found
+    }
     const change = (recipe: (plan: Plan) => Plan) => {
       const next = recipe(get().plan)
       if (next === get().plan) return
-      set({ plan: next, troubles: keeping.judge(next, get().kitchen) })
+      set({ plan: next, troubles: judged(next, get().kitchen) })
       planWaits = true
       clearTimeout(planTimer)
       planTimer = setTimeout(() => void write(keepPlan), planWaitMilliseconds)
@@ -192,11 +198,11 @@ export function createPlanPage(
       meetKitchen: (met) => {
         // The notebook reads it anew at every keeping: an equal one must not set everything computing again.
         if (JSON.stringify(met) === JSON.stringify(get().kitchen)) return
-        set({ kitchen: met, troubles: keeping.judge(get().plan, met) })
+        set({ kitchen: met, troubles: judged(get().plan, met) })
       },
       meet: (met) => {
         if (planWaits || met.at <= get().plan.at) return
-        set({ plan: met, troubles: keeping.judge(met, get().kitchen) })
+        set({ plan: met, troubles: judged(met, get().kitchen) })
       },
       flush: async () => {
         await write(keepPlan)

@@ -1,4 +1,4 @@
-import { memo, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
@@ -6,6 +6,7 @@ import { SideNote } from '@/app/kit/side-note.tsx'
 import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
 import { degreeSign, degreesText, stepsText } from '@/app/kit/temperature-words.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { workSourceText } from '@/core/wording/learned-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { BatchHead } from './batch-head.tsx'
@@ -16,16 +17,21 @@ import { usePlanParts } from './use-plan-parts.ts'
 import { spreadWords, waterWarnings, whyNoWater } from './water-words.ts'
 
 /** Each batch's water temperature, what one water for all would do, and what cannot be had from the tap. */
-export const WaterPanel = memo(function WaterPanel() {
-  const plan = usePlanParts([
-    'formula',
-    'factor',
-    'levels',
-    'doughs',
-    'steps',
-    'temperature',
-    'kitchenIds',
-  ])
+export function WaterPanel() {
+  return <Water plan={useDeferredValue(usePlanParts(wateredParts))} />
+}
+
+const wateredParts = [
+  'formula',
+  'factor',
+  'levels',
+  'doughs',
+  'steps',
+  'temperature',
+  'kitchenIds',
+] as const
+
+const Water = memo(function Water({ plan }: { plan: Plan }) {
   const kitchen = usePlanPage((page) => page.kitchen)
   const change = usePlanPage((page) => page.change)
   const unit = useTemperatureUnit()

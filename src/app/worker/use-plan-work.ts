@@ -1,10 +1,11 @@
-import { useEffect, useRef, useState } from 'react'
+import { useDeferredValue, useEffect, useRef, useState } from 'react'
 import { latestAsked } from './latest-asked.ts'
 import { type PlanWorker, startPlanWorker } from './plan-worker-client.ts'
 
 /**
  * An answer worked out off the screen for the question as it stands; the last one stays while the next is computed, null
- * before the first. `ask` is read at the first render only. A failure is thrown to the nearest error boundary.
+ * before the first. It is asked for after the frame that shows what was typed, since copying a plan over to the worker
+ * takes its time. `ask` is read at the first render only. A failure is thrown to the nearest error boundary.
  */
 export function usePlanWork<Question, Answer>(
   question: Question,
@@ -14,6 +15,7 @@ export function usePlanWork<Question, Answer>(
   const [failure, setFailure] = useState<{ cause: unknown } | null>(null)
   const [asking] = useState(() => ask)
   const latest = useRef<((question: Question) => void) | null>(null)
+  const afterFrame = useDeferredValue(question)
   useEffect(() => {
     const worker = startPlanWorker()
     const line = latestAsked(
@@ -28,7 +30,7 @@ export function usePlanWork<Question, Answer>(
       worker.end()
     }
   }, [asking])
-  useEffect(() => latest.current?.(question), [question])
+  useEffect(() => latest.current?.(afterFrame), [afterFrame])
   if (failure) throw failure.cause
   return answer
 }
