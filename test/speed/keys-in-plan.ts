@@ -1,12 +1,15 @@
-import { type CDPSession, chromium, type Page } from 'playwright-core'
+import { chromium, type Page } from 'playwright-core'
 import { build, preview } from 'vite'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { CHROMIUM_ARGS, findChromium } from '../browser/chromium.mjs'
+import { keyFrames, traceCategories } from './key-frames.ts'
 import { planForSpeed } from './plan-for-speed.ts'
 
 const outDir = 'dist-speed'
-const keys = 40
+const pairs = 16
+const pauseMilliseconds = 350
+const frameMilliseconds = 1000 / 60
 
 function trialForSpeed(): WholeTrial {
   const { plan, kitchen } = planForSpeed()
@@ -22,34 +25,17 @@ function trialForSpeed(): WholeTrial {
   }
 }
 
-/** Milliseconds that the page's thread worked since the browser began, in scripts, styles and layout. */
-async function worked(session: CDPSession): Promise<number> {
-  const { metrics } = await session.send('Performance.getMetrics')
-  const of = (name: string) => metrics.find((each) => each.name === name)?.value ?? 0
-  return 1000 * (of('ScriptDuration') + of('LayoutDuration') + of('RecalcStyleDuration'))
-}
-
-/** From a key to the frame after the one it is drawn in, and to the new answer of the worker; measured inside the page. */
+/** Marks each key when its input is heard, and times the new answer of the worker; inside the page. */
 function watchKeys(page: Page): Promise<void> {
   return page.evaluate(() => {
-    const times: { paint: number[]; fairness: number[] } = { paint: [], fairness: [] }
-    Object.assign(window, { keyTimes: times })
+    const fairness: number[] = []
+    Object.assign(window, { fairnessTimes: fairness })
     let from = 0
-    document.addEventListener(
-      'keydown',
-      () => {
-        from = performance.now()
-        requestAnimationFrame(() => {
-          const { port1, port2 } = new MessageChannel()
-          port1.onmessage = () => times.paint.push(performance.now() - from)
-          port2.postMessage(null)
-        })
-      },
-      { capture: true },
-    )
+    document.addEventListener('keydown', ({ timeStamp }) => (from = timeStamp), { capture: true })
+    document.addEventListener('input', () => performance.mark('key'), { capture: true })
     const panel = document.querySelector('#plan-fairness')
     if (!panel) throw new Error('no fairness panel on the page')
-    new MutationObserver(() => times.fairness.push(performance.now() - from)).observe(panel, {
+    new MutationObserver(() => fairness.push(performance.now() - from)).observe(panel, {
       ...{ childList: true, subtree: true, characterData: true },
     })
   })
@@ -58,7 +44,46 @@ function watchKeys(page: Page): Promise<void> {
 const middleOf = (values: readonly number[]) =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN
 
-/** Types into a level of the largest plan in the built app, and says what a key costs; compares nothing. */
+/** Keys that change every weight of one level, or of all, and what is typed before them. */
+const kinds = [
+  { what: 'the last digit of a level', field: 'Level 3', first: [], keys: ['Backspace', '5'] },
+  { what: 'a decimal of a level', field: 'Level 5', first: ['.'], keys: ['5', 'Backspace'] },
+  {
+    what: 'the percent of an ingredient',
+    ...{ field: 'seed 3, percent of flour', first: ['.'], keys: ['5', 'Backspace'] },
+  },
+  { what: 'the flour of a batch', field: 'Flour of a batch', first: [], keys: ['5', 'Backspace'] },
+] as const
+
+/** Presses the keys of one kind and says what it cost until the frame with the new weights was painted. */
+async function measureKind(
+  page: Page,
+  { what, field, first, keys }: (typeof kinds)[number],
+  say: (what: string, milliseconds: number) => void,
+): Promise<void> {
+  await page.getByLabel(field, { exact: true }).focus()
+  for (const key of ['End', ...first]) await page.keyboard.press(key)
+  await page.waitForTimeout(pauseMilliseconds)
+  const browser = page.context().browser()
+  if (!browser) throw new Error('the page has no browser to trace')
+  await browser.startTracing(page, { categories: traceCategories })
+  for (let pair = 0; pair < pairs; pair += 1) {
+    for (const key of keys) {
+      await page.keyboard.press(key)
+      await page.waitForTimeout(pauseMilliseconds + Math.random() * frameMilliseconds)
+    }
+  }
+  const frames = keyFrames((await browser.stopTracing()).toString('utf8'))
+  if (frames.length === 0) throw new Error(`no frame was traced for ${what}`)
+  const worked = frames.map((frame) => frame.workedMilliseconds)
+  const passed = frames.map((frame) => frame.passedMilliseconds)
+  say(`key to painted frame, ${what}: work of the page, median`, middleOf(worked))
+  say(`key to painted frame, ${what}: work of the page, least`, Math.min(...worked))
+  say(`key to painted frame, ${what}: by the clock, median`, middleOf(passed))
+  say(`key to painted frame, ${what}: by the clock, least`, Math.min(...passed))
+}
+
+/** Types into the largest plan in the built app, and says what a key costs; compares nothing. */
 export async function measureKeys(
   say: (what: string, milliseconds: number) => void,
 ): Promise<void> {
@@ -84,24 +109,10 @@ export async function measureKeys(
       .first()
       .waitFor()
     await page.goto(`${server.resolvedUrls?.local[0]}#/trial/${whole.trial.id}/plan`)
-    const level = page.getByLabel('Level 3', { exact: true })
-    await level.focus()
     await page.locator('#plan-fairness li').first().waitFor()
-    await page.keyboard.press('End')
     await watchKeys(page)
-    const session = await page.context().newCDPSession(page)
-    await session.send('Performance.enable')
-    const before = await worked(session)
-    for (let key = 0; key < keys; key += 1) {
-      await page.keyboard.press(key % 2 === 0 ? '5' : 'Backspace', { delay: 0 })
-      await page.waitForTimeout(400)
-    }
-    const each = ((await worked(session)) - before) / keys
-    const { paint, fairness } = await page.evaluate(
-      () => Reflect.get(window, 'keyTimes') as { paint: number[]; fairness: number[] },
-    )
-    say('scripts, styles and layout for a key in a level, keeping it included', each)
-    say('from the key to the end of its frame', middleOf(paint))
+    for (const kind of kinds) await measureKind(page, kind, say)
+    const fairness = await page.evaluate(() => Reflect.get(window, 'fairnessTimes') as number[])
     say('from the key to the new fairness check', middleOf(fairness))
   } finally {
     await browser.close()
