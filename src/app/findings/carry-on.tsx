@@ -1,4 +1,5 @@
 import { useLocation } from 'wouter'
+import { arrivingAt } from '@/app/kit/arriving-at.ts'
 import { Button } from '@/app/kit/button.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { useServices } from '@/app/services/services.ts'
@@ -82,7 +83,7 @@ function StepPress({ whole, subject, answer, step, kind }: StepPressProps) {
       { ...follow.next, id: newId(), trialId: newId(), at: now(), zone, accepted: [] },
       { follows: { trialId: whole.trial.id, how: follow.how }, note: whole.trial.note },
     )
-    navigate(`/trial/${trialId}/plan`)
+    navigate(`/trial/${trialId}/plan`, step === 'mend' ? arrivingAt('plan-fairness') : undefined)
   }
   return (
     <Button kind={kind} onPress={begin}>

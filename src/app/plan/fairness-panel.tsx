@@ -8,6 +8,7 @@ import { judgedParts } from './judged-parts.ts'
 import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
+import { useArrivalHere } from './use-arrival-here.ts'
 import { useLoggedWhole } from './use-logged-whole.ts'
 import { usePlanParts } from './use-plan-parts.ts'
 import { useSessions } from './use-sessions.ts'
@@ -33,6 +34,7 @@ export const FairnessPanel = memo(function FairnessPanel() {
     plan: asked.plan,
     items: await service.fairness(asked.plan, asked.circumstances),
   }))
+  useArrivalHere('plan-fairness', answer !== null)
   if (!answer)
     return (
       <Section id="plan-fairness" title="Fairness check">

@@ -15,14 +15,16 @@ export function JumpWatch() {
 function goTo(to: string): void {
   const place = elementAt(to)
   if (!place) return
-  place.scrollIntoView({ block: 'center' })
+  place.scrollIntoView({ block: place.id === '' ? 'center' : 'start' })
   place
     .querySelector<HTMLElement>('input, select, textarea, button:not([disabled])')
     ?.focus({ preventScroll: true })
 }
 
-/** The field of that name, or the nearest part of the plan that holds the path. */
+/** The part of the page, the field of that name, or the nearest part of the plan that holds the path. */
 function elementAt(to: string): HTMLElement | null {
+  const part = document.getElementById(to)
+  if (part) return part
   const field = document.querySelector<HTMLElement>(`[data-field="${CSS.escape(to)}"]`)
   if (field) return field
   for (let path = to; path !== ''; path = path.slice(0, path.lastIndexOf('/'))) {
