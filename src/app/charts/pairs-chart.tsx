@@ -78,7 +78,7 @@ export function PairsChart({ picture, label }: PairsChartProps) {
           <ReferenceLine x={0} stroke="var(--ink)" />
           <Scatter
             data={rows.map(({ difference }, row) => ({ difference, row }))}
-            shape={<g />}
+            shape={() => <g />}
             isAnimationActive={false}
           />
           <PairsLayer rows={rows} onReach={setReached} />

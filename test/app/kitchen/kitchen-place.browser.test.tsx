@@ -1,7 +1,7 @@
 import axe from 'axe-core'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { page } from 'vitest/browser'
-import { render } from 'vitest-browser-react'
+import { cleanup, render } from 'vitest-browser-react'
 import '@/app/kit/tokens.css'
 import '@/app/kit/base.css'
 import { TemperatureUnitContext } from '@/app/kit/temperature-unit.ts'
@@ -37,9 +37,10 @@ beforeEach(async () => {
   expect(await notebook.importTrial(writeTrialFile(day))).toMatchObject({ ok: true })
 })
 
-afterEach(() => {
+// What waits is written as the place is left; the notebook stays open for it, as in the app.
+afterEach(async () => {
+  await cleanup()
   console.error = say
-  notebook.close()
   expect(complaints).toEqual([])
 })
 

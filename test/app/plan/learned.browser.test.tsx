@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { page } from 'vitest/browser'
-import { render } from 'vitest-browser-react'
+import { cleanup, render } from 'vitest-browser-react'
 import '@/app/kit/tokens.css'
 import '@/app/kit/base.css'
 import { TemperatureUnitContext } from '@/app/kit/temperature-unit.ts'
@@ -30,9 +30,10 @@ beforeEach(() => {
   services = { notebook, ...chance }
 })
 
-afterEach(() => {
+// What waits is written as the place is left; the notebook stays open for it, as in the app.
+afterEach(async () => {
+  await cleanup()
   console.error = say
-  notebook.close()
   expect(complaints).toEqual([])
 })
 
