@@ -28,12 +28,12 @@ async function settled(page: Page, place: 'findings' | 'report') {
       .waitFor()
 }
 
-/** What is made only when it is near has to be passed once. */
+/** What is made only when it is near has to be passed once, slowly enough for the browser to see that it is. */
 async function scrollThrough(page: Page) {
   await page.evaluate(async () => {
     for (let y = 0; y < document.body.scrollHeight; y += 400) {
       window.scrollTo(0, y)
-      await new Promise((done) => setTimeout(done, 60))
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))
     }
   })
 }
@@ -95,8 +95,7 @@ test('the answer stands beside the trial in the notebook once it was found', asy
   await line.getByText('Answered').waitFor()
   expect(await line.getByText(/^These pieces differ/).count()).toBe(0)
   await settled(page, 'findings')
-  await page.waitForTimeout(500)
-  await page.goto(baseUrl)
+  await page.getByRole('link', { name: 'Notebook' }).click()
   await line.getByText(/^These pieces differ/).waitFor()
   await page.context().close()
 })

@@ -44,15 +44,34 @@ export async function visit(
   return { page, troubles }
 }
 
-/** What axe finds against the page as it stands: rule and element, one line each. */
-export async function accessibilityFaults(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource)
-  const results = await page.evaluate<AxeResults>(
-    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })",
+/** All that axe knows of the standards, and its good habits; and of these what colours decide. */
+const rules = {
+  all: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+  ofColour: { type: 'rule', values: ['color-contrast', 'link-in-text-block'] },
+}
+
+/** What axe finds against the page as it stands: rule and element, one line each. Only faults leave the page: all that passes is long. */
+export async function accessibilityFaults(
+  page: Page,
+  runOnly: keyof typeof rules = 'all',
+): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeSource)
+  const options = { runOnly: rules[runOnly], resultTypes: ['violations'] }
+  const violations = await page.evaluate<AxeResults['violations']>(
+    `axe.run(document, ${JSON.stringify(options)}).then(({ violations }) => violations)`,
   )
-  return results.violations.flatMap((rule) =>
+  return violations.flatMap((rule) =>
     rule.nodes.map((node) => `${rule.id}: ${node.target.join(' ')} (${node.failureSummary ?? ''})`),
   )
+}
+
+/** The faults in light and in dark of one page: in dark the document is the same, so only what colours decide is asked again. */
+export async function faultsInBothLooks(page: Page): Promise<string[]> {
+  await page.emulateMedia({ colorScheme: 'light' })
+  const light = await accessibilityFaults(page)
+  await page.emulateMedia({ colorScheme: 'dark' })
+  const dark = await accessibilityFaults(page, 'ofColour')
+  return [...light.map((fault) => `light: ${fault}`), ...dark.map((fault) => `dark: ${fault}`)]
 }
 
 /** How many pixels the page is wider than its window: 0 on a page that fits. */

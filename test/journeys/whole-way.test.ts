@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import * as z from 'zod/mini'
+import { draftKept } from './draft-kept.ts'
 import { openBrowser, overhangPixels, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -78,12 +79,12 @@ async function bench(page: Page): Promise<void> {
   await inFront(page)
   await page.getByRole('button', { name: 'Temperature', exact: true }).click()
   await page.getByLabel('Dough temperature').fill('24,')
-  await page.waitForTimeout(400)
+  await draftKept(page, '24,')
   await page.reload()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix begun”$/ }).waitFor()
   await inFront(page)
   await page.getByRole('button', { name: 'Temperature', exact: true }).click()
-  expect(await page.getByLabel('Dough temperature').inputValue()).toBe('24,')
+  await expect.poll(() => page.getByLabel('Dough temperature').inputValue()).toBe('24,')
   await page.getByLabel('Dough temperature').fill('24,5')
   await page.getByRole('button', { name: 'Keep', exact: true }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Dough 24.5 °C”$/ }).waitFor()
@@ -111,7 +112,7 @@ async function taste(page: Page): Promise<void> {
       await page.getByRole('button', { name: new RegExp(`^Liking: ${liking}(,|$)`) }).click()
       await page.getByRole('button', { name: /^Softness of crumb: 5/ }).click()
       if (person === 0 && liking === 8) {
-        await page.waitForTimeout(400)
+        await draftKept(page, '8')
         await page.reload()
         await page.getByRole('button', { name: new RegExp(`^${initials}`) }).click()
         await page.getByRole('button', { name: /^Liking: 8/, pressed: true }).waitFor()
