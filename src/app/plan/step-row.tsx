@@ -1,10 +1,10 @@
 import { memo } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
-import type { TemperatureUnit } from '@/app/kit/temperature-words.ts'
+import { type TemperatureUnit, temperatureText } from '@/app/kit/temperature-words.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
-import { endsWords } from './ends-words.ts'
+import { endsWords } from '@/core/wording/ends-by-text.ts'
 import styles from './method-section.module.css'
 import { usePlanPage } from './plan-page-context.ts'
 import { StepFields } from './step-fields.tsx'
@@ -90,7 +90,11 @@ function timesWords(step: Step, unit: TemperatureUnit): string {
   ].filter(Boolean)
   const each = times.join(', ')
   const repeated = step.repeats > 1 ? `${step.repeats} × ${each}` : each
-  return [repeated, step.per === 'piece' ? 'each piece' : '', endsWords(step.endsBy, unit)]
+  return [
+    repeated,
+    step.per === 'piece' ? 'each piece' : '',
+    endsWords(step, (celsius) => temperatureText(celsius, unit)),
+  ]
     .filter(Boolean)
     .join(' · ')
 }

@@ -1,10 +1,13 @@
 import type { Step } from '@/core/trial/step.ts'
+import { plainNumber } from './number-text.ts'
 
 const readings = {
   dough: 'the dough',
   'oven-floor': 'the oven floor',
   core: 'the core',
 } as const
+
+const shortReadings = { dough: 'dough', 'oven-floor': 'oven floor', core: 'core' } as const
 
 const marks = {
   rise: 'the rise',
@@ -37,6 +40,18 @@ export function endsByText({ endsBy }: Ending, degrees: Degrees): string {
         return `Ends by its mark, not by the clock: ${endsBy.text}`
       return `Ends by ${marks[endsBy.mark]}, not by the clock.`
   }
+}
+
+/** What ends a step, in a few words for a list; nothing for the clock, which is what a wait says already. */
+export function endsWords({ endsBy }: Ending, degrees: Degrees): string {
+  if (endsBy.by === 'clock') return ''
+  if (endsBy.by === 'reading') return `until ${shortReadings[endsBy.of]} ${degrees(endsBy.celsius)}`
+  if (endsBy.mark === 'rise')
+    return endsBy.risePercent === undefined
+      ? 'until risen'
+      : `until risen by ${plainNumber(endsBy.risePercent)} %`
+  if (endsBy.mark === 'own') return endsBy.text ? `until ${endsBy.text}` : 'until a mark'
+  return endsBy.mark === 'poke' ? 'until the poke test' : 'until the windowpane'
 }
 
 /** What the button that ends a step says: by a mark or a reading, the mark itself, so that nobody ends it by the clock. */
