@@ -7,7 +7,6 @@ import {
   waterFromEverythingPercent,
 } from '@/core/formula/hydration.ts'
 import { overallFromParts } from '@/core/formula/overall-from-parts.ts'
-import { hydrationWithStarter, splitStarter } from '@/core/formula/split-starter.ts'
 import { totalPercent } from '@/core/formula/totals.ts'
 import { convertYeast } from '@/core/formula/yeast-conversion.ts'
 
@@ -84,7 +83,6 @@ test('prefermented flour of a third sheet in pounds (seen: bread-bakers v107.n00
 })
 
 test('150 g of 100 % starter in a 500 g flour, 80 % dough (seen: the same Kamado thread)', () => {
-  expect(splitStarter(150, 100)).toEqual({ flourGrams: 75, waterGrams: 75 })
   const formula: Formula = {
     ingredients: [
       { id: 'flour', name: 'flour', kind: 'flour', percent: 100 },
@@ -111,16 +109,37 @@ test('150 g of 100 % starter in a 500 g flour, 80 % dough (seen: the same Kamado
   expect(views.finalDough.totalGrams).toBeCloseTo(910, 9)
 })
 
-test('starter identity: F = S/(1+h), W = S h/(1+h), and the dough they make', () => {
-  for (const hydration of [50, 80, 100, 125, 166]) {
-    const { flourGrams, waterGrams } = splitStarter(200, hydration)
-    expect(flourGrams + waterGrams).toBe(200)
-    expect((waterGrams / flourGrams) * 100).toBeCloseTo(hydration, 10)
-  }
-  // (325 + 75) / (425 + 75) = 80 %
-  expect(hydrationWithStarter(425, 325, 150, 100)).toBeCloseTo(80, 10)
-  expect(hydrationWithStarter(0, 10, 0, 100)).toBeNull()
-})
+test.each([50, 80, 100, 125, 166])(
+  'a %d %% starter S splits into S/(1+h) flour and S h/(1+h) water (facts 1.7, exact identity)',
+  (hydration) => {
+    const formula: Formula = {
+      ingredients: [
+        { id: 'flour', name: 'flour', kind: 'flour', percent: 100 },
+        { id: 'water', name: 'water', kind: 'water', percent: 80 },
+      ],
+      preferments: [
+        {
+          ...{ id: 'starter', name: 'starter', kind: 'starter', flourSharePercent: 20 },
+          parts: [
+            { ingredientId: 'flour', percent: 100 },
+            { ingredientId: 'water', percent: hydration },
+          ],
+        },
+      ],
+      batchSize: { by: 'flour', flourGrams: 500 },
+    }
+    const { preferments, finalDough } = formulaViews(formula)
+    const starterGrams = preferments[0]?.totalGrams ?? 0
+    const h = hydration / 100
+    const flourInIt = starterGrams / (1 + h)
+    const waterInIt = (starterGrams * h) / (1 + h)
+    expect(preferments[0]?.flourGrams).toBeCloseTo(flourInIt, 9)
+    expect(preferments[0]?.waterGrams).toBeCloseTo(waterInIt, 9)
+    const [flour, water] = finalDough.rows.map(({ grams }) => grams)
+    // The dough they make: (W + S h/(1 + h)) / (F + S/(1 + h)) = 80 %.
+    expect(((water ?? 0) + waterInIt) / ((flour ?? 0) + flourInIt)).toBeCloseTo(0.8, 12)
+  },
+)
 
 test('Pizza Napoletana amounts: 1 L water, 1,800 g flour, 50-55 g salt, 3 g fresh yeast (annex, from memory)', () => {
   for (const [salt, saltPercent, total, grams] of [

@@ -1,5 +1,6 @@
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Ingredient } from '@/core/formula/formula-record.ts'
+import { otherYeastsText } from '@/core/wording/yeast-text.ts'
 import { shareCheck } from './field-checks.ts'
 import styles from './formula-section.module.css'
 import { PlanNumber } from './plan-number.tsx'
@@ -28,6 +29,7 @@ export function IngredientMore({ ingredient, index, edit }: Props) {
       <div className={styles.more}>
         <SelectField
           label="Form"
+          hint={otherYeastsText(ingredient.percent, ingredient.yeastForm ?? 'instant')}
           value={ingredient.yeastForm ?? 'instant'}
           options={yeastForms}
           onValue={(yeastForm) => edit((one) => ({ ...one, yeastForm }))}
