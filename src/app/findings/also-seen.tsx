@@ -51,7 +51,10 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
             </WhenNear>
           }
           table={findings.responses.map((found, index) => (
-            <LevelsTable key={found.name} answer={answer} index={index} />
+            <div key={found.name} className={styles.tables}>
+              <h3>{found.name}</h3>
+              <LevelsTable answer={answer} index={index} />
+            </div>
           ))}
         />
         <Method topics={['means', 'levels', 'verdict', 'pairs', 'control', 'best']} />

@@ -12,6 +12,7 @@ import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { Method } from './method.tsx'
+import { unbroken } from './unbroken.ts'
 
 interface EasiestProps {
   main: ResponseFindings
@@ -56,6 +57,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
       {scores.ease ? (
         <LedgerTable
           caption="What each level costs"
+          close
           rowHead="Level"
           columns={[
             { key: 'good', head: 'As good', align: 'text' },
@@ -81,9 +83,4 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
       />
     </Section>
   )
-}
-
-/** Short cells of a narrow table stay on one line. */
-function unbroken(text: string): string {
-  return text.replaceAll(' ', '\u00a0')
 }

@@ -4,6 +4,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { TableBlock } from '@/core/report/report-block.ts'
 import { levelsTable, meansTable } from '@/core/report/result-tables.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import { unbroken } from './unbroken.ts'
 
 /** What happened at each level and the means that are compared, as tables: the chart for those who read figures. */
 export function LevelsTable({ answer, index }: { answer: FindingsAnswer; index: number }) {
@@ -22,18 +23,23 @@ export function LevelsTable({ answer, index }: { answer: FindingsAnswer; index: 
 }
 
 /** A table of the report's model on the screen. */
-export function BlockTable({ block }: { block: TableBlock }) {
+export function BlockTable({ block, close = false }: { block: TableBlock; close?: boolean }) {
   const [first, ...others] = block.head
   return (
     <LedgerTable
       caption={block.caption}
+      close={close}
       rowHead={first}
       columns={others.map((head, index) => ({
         key: head,
         head,
         align: block.figures[index + 1] ? 'figure' : 'text',
       }))}
-      rows={block.rows.map(([head, ...cells], index) => ({ key: `${index} ${head}`, head, cells }))}
+      rows={block.rows.map(([head = '', ...cells], index) => ({
+        key: `${index} ${head}`,
+        head: close ? unbroken(head) : head,
+        cells,
+      }))}
     />
   )
 }

@@ -50,9 +50,9 @@ export function PairsPart({ subject, answer, index }: PairsPartProps) {
         }
         table={
           <>
-            <BlockTable block={pairsTable(shown, scores)} />
+            <BlockTable block={pairsTable(shown, scores)} close />
             {isPresent(shown.againstControl) ? (
-              <BlockTable block={againstControlTable(shown.againstControl, scores)} />
+              <BlockTable block={againstControlTable(shown.againstControl, scores)} close />
             ) : null}
           </>
         }

@@ -72,6 +72,7 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
           <LedgerTable
             caption="Means of each taster"
             hideCaption
+            close
             rowHead="Taster"
             columns={[
               ...scores.levels.map(({ name }) => ({

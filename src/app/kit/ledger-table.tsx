@@ -25,15 +25,18 @@ interface LedgerTableProps {
   rowHead?: ReactNode
   columns: LedgerColumn[]
   rows: LedgerRow[]
+  /** Set closer, for a table in a narrow place. */
+  close?: boolean
 }
 
 /** Figures under each other, right-aligned, units in the head, thin rules. Wide tables scroll inside their own box. */
-export function LedgerTable({ caption, hideCaption, rowHead, columns, rows }: LedgerTableProps) {
+export function LedgerTable(props: LedgerTableProps) {
+  const { caption, hideCaption, rowHead, columns, rows, close } = props
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and tables of one name are no landmarks
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
     <div role="group" className={styles.box} aria-label={caption} tabIndex={0}>
-      <table className={styles.ledger}>
+      <table className={close ? `${styles.ledger} ${styles.close}` : styles.ledger}>
         <caption className={hideCaption ? unseen.unseen : styles.caption}>{caption}</caption>
         <thead>
           <tr>

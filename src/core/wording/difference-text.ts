@@ -27,5 +27,5 @@ export function intervalText(
 /** Decimals that a whole table of differences is written with, so that its figures stand under one another. */
 export function tableDecimals(rows: readonly { low: number; high: number }[]): number {
   const widths = rows.map(({ low, high }) => (high - low) / 2).filter((width) => width > 0)
-  return widths.length === 0 ? 1 : differenceDecimals(Math.min(...widths) / 10)
+  return widths.length === 0 ? 1 : differenceDecimals(Math.min(...widths) / 4)
 }

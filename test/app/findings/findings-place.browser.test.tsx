@@ -3,6 +3,7 @@ import { userEvent } from 'vitest/browser'
 import { FindingsPlace } from '@/app/findings/findings-place.tsx'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
+import { type MethodTopic, methodNotes } from '@/core/wording/method-notes.ts'
 import focaccia from '../../../trials/focaccia-hydration.json?raw'
 import panLoaf from '../../../trials/pan-loaf-salt.json?raw'
 import { asChoice } from './choice-trial.ts'
@@ -56,12 +57,37 @@ test('a mean says its numbers when it is reached by keyboard', async () => {
   await expect.element(screen.getByText(/^70 %: mean .* between/).first()).toBeVisible()
 })
 
-test('the method and its source are one press deeper', async () => {
+test('every number has its method and source one press deeper', async () => {
   const { screen } = await opened(focaccia)
   const press = screen.getByRole('button', { name: 'How this was worked out' })
   await expect.element(press.first(), slow).toBeVisible()
-  await press.first().click()
+  await expect.element(press.nth(8), slow).toBeVisible()
+  const presses = [...screen.container.querySelectorAll('button')].filter(
+    ({ textContent }) => textContent === 'How this was worked out',
+  )
+  for (const each of presses) each.click()
   await expect.element(screen.getByText(/Hurlbert 1984/)).toBeVisible()
+  const notes = [...screen.container.querySelectorAll('aside')]
+  expect(notes).toHaveLength(presses.length)
+  const said = notes.map(({ textContent }) => textContent).join(' ')
+  for (const topic of [
+    ...['verdict', 'levels', 'means', 'band', 'rungs', 'matter', 'residual', 'pairs'],
+    ...['control', 'trend', 'best', 'delta', 'lackOfFit', 'asHandled', 'bootstrap', 'ranks'],
+    ...['rankDifference', 'page', 'equivalence', 'easiest', 'handling', 'freshness'],
+    ...['justAboutRight', 'meanDrop', 'agreement', 'correlation'],
+  ] as MethodTopic[]) {
+    expect(said).toContain(methodNotes[topic].title)
+    expect(said).toContain(methodNotes[topic].source)
+  }
+  for (const figure of [
+    /The factor: F \d+\.\d+ with \d+ and \d+ degrees of freedom/,
+    /by the delta method between/,
+    /Kendall’s W \d/,
+    /Page’s L \d/,
+    /against 74 %: [−+]?\d/,
+  ])
+    expect(said).toMatch(figure)
+  await expect.element(screen.getByText(/^For each 1 % liking changes by/)).toBeVisible()
 })
 
 test('drawing again shows its progress and ends in an interval with its seed', async () => {
