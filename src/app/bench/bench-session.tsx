@@ -27,6 +27,7 @@ import { NowStep } from './now-step.tsx'
 import { OffPlan } from './off-plan.tsx'
 import { OvenCaution } from './oven-caution.tsx'
 import { RunningClocks } from './running-clocks.tsx'
+import { ServingKey } from './serving-key.tsx'
 import { useBenchLog } from './use-bench-log.ts'
 import { useEntryKeys } from './use-entry-keys.ts'
 
@@ -101,6 +102,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
           <div>
             <ComingUp items={others} now={now} onPick={bringToFront} />
             <OffPlan />
+            <ServingKey />
             <LogList />
           </div>
         </div>

@@ -4,6 +4,7 @@ import { AddTaster } from './add-taster.tsx'
 import styles from './levels-section.module.css'
 import { usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
+import { TellApartFields } from './tell-apart-fields.tsx'
 import { TroubleHere } from './trouble-here.tsx'
 
 type Knows = 'out' | 'blind' | 'knows'
@@ -54,6 +55,7 @@ export function TastersSection() {
       </ul>
       <AddTaster />
       <TroubleHere at="/tasters" />
+      <TellApartFields />
       <Switch
         label="Tasters may talk while scoring"
         on={talk}
