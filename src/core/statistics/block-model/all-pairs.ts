@@ -1,5 +1,5 @@
 import {
-  studentizedRangeTails,
+  studentizedRangeUpper,
   studentizedRangeUpperQuantile,
 } from '@/core/statistics/distributions/studentized-range.ts'
 import { levelDifference } from './level-difference.ts'
@@ -34,7 +34,7 @@ export function allPairs(fit: LevelFit, confidence = 0.95): PairOfLevels[] {
         se,
         low: difference - factor * se,
         high: difference + factor * se,
-        p: studentizedRangeTails(q, levelCount, df2).upper,
+        p: studentizedRangeUpper(q, levelCount, df2),
       })
     }
   }

@@ -27,18 +27,24 @@ export function chebyshevPanels(exact: (x: number) => number): (x: number) => nu
   }
 }
 
-const angles = Float64Array.from(
-  { length: degree + 1 },
-  (_, i) => ((i + 0.5) * Math.PI) / (degree + 1),
-)
+const count = degree + 1
+const nodes = Float64Array.from({ length: count }, (_, i) => cosine(1, i))
+/** What the value at the i-th node adds to the j-th coefficient, at place j·count + i. */
+const shares = Float64Array.from({ length: count * count }, (_, at) => {
+  const j = Math.floor(at / count)
+  return ((j === 0 ? 1 : 2) * cosine(j, at % count)) / count
+})
+
+function cosine(j: number, i: number): number {
+  return Math.cos((j * (i + 0.5) * Math.PI) / count)
+}
 
 function coefficientsOn(exact: (x: number) => number, panel: number): Float64Array {
-  const values = angles.map((angle) => exact(panel + 0.5 * (1 + Math.cos(angle))))
-  return Float64Array.from({ length: degree + 1 }, (_, j) => {
-    const sum = values.reduce(
-      (total, value, i) => total + value * Math.cos(j * (angles[i] as number)),
-      0,
-    )
-    return ((j === 0 ? 1 : 2) * sum) / (degree + 1)
-  })
+  const coefficients = new Float64Array(count)
+  for (let i = 0; i < count; i += 1) {
+    const value = exact(panel + 0.5 * (1 + (nodes[i] as number)))
+    for (let j = 0; j < count; j += 1)
+      coefficients[j] = (coefficients[j] as number) + value * (shares[j * count + i] as number)
+  }
+  return coefficients
 }

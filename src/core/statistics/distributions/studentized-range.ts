@@ -13,15 +13,26 @@ const ranges = new Map<number, RangeOfNormals>()
 const quantiles = new Map<string, number>()
 
 /**
- * Both tails of the studentized range: the range of k means over an independent estimate of their standard error with
- * `df` degrees of freedom. What Tukey's comparison of all pairs rests on.
+ * Chance that the studentized range exceeds q: the range of k means over an independent estimate of their standard error
+ * with `df` degrees of freedom. What Tukey's comparison of all pairs rests on.
  *
  * The range of normals (see `normalRangeUpper`) is tabulated once for each k by Chebyshev panels of its logarithm and then
  * averaged over the estimated spread (see `averageOverScale`). k from 2 up, df above 0, Infinity included.
  */
+export function studentizedRangeUpper(q: number, k: number, df: number): number {
+  if (!(q > 0)) return 1
+  const { logUpper } = rangeOf(k)
+  const valueAt = (scale: number) => {
+    const w = q * scale
+    return w > farthest ? 0 : Math.exp(logUpper(w))
+  }
+  return Math.min(1, averageOverScale(df, valueAt, (q * q) / 4))
+}
+
+/** Both tails of the studentized range, each to its own relative precision; the lower costs a table of its own. */
 export function studentizedRangeTails(q: number, k: number, df: number): Tails {
   if (!(q > 0)) return { lower: 0, upper: 1 }
-  const upper = upperTail(q, k, df)
+  const upper = studentizedRangeUpper(q, k, df)
   return upper > 0.5 ? { lower: lowerTail(q, k, df), upper } : { lower: 1 - upper, upper }
 }
 
@@ -38,23 +49,16 @@ export function studentizedRangeUpperQuantile(upper: number, k: number, df: numb
 
 function solve(upper: number, k: number, df: number): number {
   const missBy = (logQ: number) => {
-    const tails = studentizedRangeTails(Math.exp(logQ), k, df)
-    return upper <= 0.5 ? Math.log(upper / tails.upper) : Math.log(tails.lower / (1 - upper))
+    const q = Math.exp(logQ)
+    return upper <= 0.5
+      ? Math.log(upper / studentizedRangeUpper(q, k, df))
+      : Math.log(studentizedRangeTails(q, k, df).lower / (1 - upper))
   }
   // Šidák's bound from above and the single pair from below hold the quantile between them.
   const low = Math.SQRT2 * tHalfWidth(1 - upper, df)
   const pairs = (k * (k - 1)) / 2
   const high = Math.SQRT2 * tHalfWidth((1 - upper) ** (1 / pairs), df)
   return Math.exp(findRoot(missBy, Math.log(low), Math.log(high * (1 + 1e-9)), 1e-12))
-}
-
-function upperTail(q: number, k: number, df: number): number {
-  const { logUpper } = rangeOf(k)
-  const valueAt = (scale: number) => {
-    const w = q * scale
-    return w > farthest ? 0 : Math.exp(logUpper(w))
-  }
-  return Math.min(1, averageOverScale(df, valueAt, (q * q) / 4))
 }
 
 function lowerTail(q: number, k: number, df: number): number {
