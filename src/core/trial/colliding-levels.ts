@@ -25,9 +25,10 @@ export function collidingLevels(plan: Plan, kitchen: readonly KitchenThing[]): P
     return at.ok ? doughOf(at.formula, named, scales) : null
   })
   return doughs.flatMap((own, index): PlanProblem[] => {
-    const otherIndex = doughs.findIndex((other) => sameOnScales(own, other, scales))
+    const earlier = doughs.slice(0, index)
+    const otherIndex = earlier.findIndex((other) => sameOnScales(own, other, scales))
     const other = plan.levels[otherIndex]
-    if (!own?.moved || !other || otherIndex >= index) return []
+    if (!own?.moved || !other) return []
     if (other.value === plan.levels[index]?.value) return []
     const { name, grams, resolutionGrams } = own.moved
     return [
