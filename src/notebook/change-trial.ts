@@ -13,6 +13,8 @@ import { summaryShape } from './summary-record.ts'
 export interface Changed<Told> {
   now: Partial<WholeTrial>
   told: Told
+  /** True where nothing that an answer rests on is touched: one kept in the home list stays. */
+  answerStands?: boolean
 }
 
 /** Refuses a trial in which a record names something that is not there. */
@@ -40,13 +42,22 @@ export async function changeTrial<Told>(
   return await store.transaction('rw', store.tables, async () => {
     const before = await storedTrial(store, trialId)
     if (!before) throw new NotebookFailure('no-such-trial', trialId)
-    const { now, told } = await change(before)
+    const { now, told, answerStands = false } = await change(before)
     const changed = { ...before, ...now }
     const revision = before.trial.revision + 1
     const after = { ...changed, trial: checked(trialShape, { ...changed.trial, revision }) }
     refuseDangling({ ...after, kitchen: await namedKitchen(store, after) })
     await store.trials.put(after.trial)
-    await store.summaries.put(checked(summaryShape, summaryOf(after)))
+    const kept = answerStands ? await keptAnswer(store, before) : {}
+    await store.summaries.put(checked(summaryShape, { ...summaryOf(after), ...kept }))
     return told
   })
+}
+
+/** The answer that stands in the home list for the trial's present revision, if any. */
+async function keptAnswer(store: Store, { trial }: WholeTrial): Promise<{ answer?: string }> {
+  const kept = summaryShape.safeParse(await store.summaries.get(trial.id))
+  if (!kept.success || kept.data.revision !== trial.revision) return {}
+  const { answer } = kept.data
+  return answer === undefined ? {} : { answer }
 }

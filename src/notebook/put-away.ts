@@ -1,7 +1,10 @@
 import { changeTrial } from './change-trial.ts'
 import type { Store } from './store.ts'
 
-/** Puts a trial away or gets it back: `archivedAt` and `binnedAt` say since when; a trial already there keeps its moment. */
+/**
+ * Puts a trial away or gets it back: `archivedAt` and `binnedAt` say since when; a trial already there keeps its moment, and
+ * its answer in the home list stays.
+ */
 export async function putAway(
   store: Store,
   trialId: string,
@@ -13,6 +16,7 @@ export async function putAway(
     return {
       now: { trial: at === undefined ? rest : { ...rest, [where]: since ?? at } },
       told: undefined,
+      answerStands: true,
     }
   })
 }

@@ -5,6 +5,16 @@ import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 describe('putting away', () => {
+  test('N40: an answer stays beside a trial that is put away', async () => {
+    const notebook = await notebookWithTrial()
+    await notebook.keepAnswer('trial-1', 40, 'These pieces lean.')
+    await notebook.archive('trial-1', true)
+    const [line] = await notebook.summaries({ archived: true })
+    expect(line).toMatchObject({ archived: true, revision: 41, answer: 'These pieces lean.' })
+    await notebook.archive('trial-1', false)
+    expect((await notebook.summaries())[0]?.answer).toBe('These pieces lean.')
+  })
+
   test('N18: archived and binned since when, and back again', async () => {
     const notebook = await notebookWithTrial()
     const trial = async () => (await notebook.wholeTrial('trial-1'))?.trial

@@ -3,24 +3,19 @@ import { FileButton } from '@/app/kit/file-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useDraft } from '@/app/kit/use-draft.ts'
+import { longestKept, scoresDraftKey, tableText } from '@/app/services/scores-draft.ts'
 import { useServices } from '@/app/services/services.ts'
 import { DropBox } from './drop-box.tsx'
 import styles from './findings.module.css'
-import { tableText } from './table-file.ts'
 import { TablePage } from './table-page.tsx'
-
-const draftKey = 'scores'
-
-/** A longer table is used and not kept: it would be written anew at every choice. */
-const longestKept = 4_000_000
 
 /** Scores from elsewhere: a table is chosen or dropped, its columns are named, and the findings stand over it. */
 export function ScoresPlace() {
   const { notebook } = useServices()
   const draft = useDraft({
-    load: () => notebook.draft(draftKey),
-    save: (values) => notebook.keepDraft(draftKey, values),
-    drop: () => notebook.dropDraft(draftKey),
+    load: () => notebook.draft(scoresDraftKey),
+    save: (values) => notebook.keepDraft(scoresDraftKey, values),
+    drop: () => notebook.dropDraft(scoresDraftKey),
   })
   const [long, setLong] = useState<string | null>(null)
   const { setAll } = draft

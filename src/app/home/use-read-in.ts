@@ -1,5 +1,6 @@
 import { useCallback, useState } from 'react'
 import { useLocation } from 'wouter'
+import { isTable, layDownTable } from '@/app/services/scores-draft.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 
@@ -8,7 +9,7 @@ interface Twin {
   text: string
 }
 
-/** Reading trial files into the notebook, and what came of the last one. */
+/** Reading trial files into the notebook, and what came of the last one. A table of scores is led to where scores are imported. */
 export function useReadIn() {
   const { notebook } = useServices()
   const [, go] = useLocation()
@@ -20,6 +21,11 @@ export function useReadIn() {
       setRefused(null)
       let opened: string | undefined
       for (const file of files) {
+        if (isTable(file)) {
+          await layDownTable(notebook, file)
+          go('/scores')
+          return
+        }
         const text = await file.text()
         const outcome = await notebook.importTrial(text)
         if (outcome.ok) opened = outcome.trialId
