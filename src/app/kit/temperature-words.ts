@@ -6,6 +6,7 @@ import {
   fahrenheitFromCelsius,
 } from '@/core/units/temperature.ts'
 import { decimalText, plainNumber } from '@/core/wording/number-text.ts'
+import type { DegreeWords } from '@/core/wording/water-text.ts'
 
 export type TemperatureUnit = 'celsius' | 'fahrenheit'
 
@@ -85,5 +86,14 @@ export function temperatureEntry(
         : `Write a number from ${ends.join(' to ')} ${sign}.`
     },
     draftKey: (key) => (unit === 'celsius' ? key : `${key}/fahrenheit`),
+  }
+}
+
+/** How the words of the core write temperatures in the person's unit. */
+export function degreeWords(unit: TemperatureUnit): DegreeWords {
+  return {
+    sign: degreeSign(unit),
+    degrees: (celsius, decimals) => degreesText(celsius, unit, decimals),
+    steps: (celsius, decimals) => stepsText(celsius, unit, decimals),
   }
 }

@@ -69,7 +69,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
   },
   {
     ...{ kind: 'thermometer', title: 'Thermometers', one: 'a thermometer' },
-    why: 'Its spread goes into how surely a dough’s temperature is known.',
+    why: 'A difference of dough temperatures that it cannot tell is said to be one.',
     fields: [
       name('Such as “probe”.'),
       {

@@ -4,17 +4,18 @@ import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
-import { degreeSign, degreesText, stepsText } from '@/app/kit/temperature-words.ts'
+import { degreeSign, degreesText, degreeWords, stepsText } from '@/app/kit/temperature-words.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { workSourceText } from '@/core/wording/learned-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
+import { spreadWords, waterWarnings, whyNoWater } from '@/core/wording/water-text.ts'
 import { BatchHead } from './batch-head.tsx'
 import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
 import { usePlanParts } from './use-plan-parts.ts'
-import { spreadWords, waterWarnings, whyNoWater } from './water-words.ts'
 
 /** Each batch's water temperature, what one water for all would do, and what cannot be had from the tap. */
 export function WaterPanel() {
@@ -45,6 +46,7 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
       </Section>
     )
   const { matched } = temperature
+  const [thermometer = null] = thingsOfKind(kitchen, 'thermometer', plan.kitchenIds)
   const sign = degreeSign(unit)
   const tenths = (celsius: number) => degreesText(celsius, unit, 1)
   const [first] = water.batches
@@ -96,7 +98,7 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
         columns={columns}
         rows={rows}
       />
-      <p className={styles.words}>{spreadWords(water, matched, unit)}</p>
+      <p className={styles.words}>{spreadWords(water, matched, degreeWords(unit), thermometer)}</p>
       <p className={styles.soft}>{workSourceText(water.batches.map(({ work }) => work))}</p>
       {matched ? null : (
         <div>
@@ -113,7 +115,7 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
           </Button>
         </div>
       )}
-      {waterWarnings(water, unit).map((warning) => (
+      {waterWarnings(water, degreeWords(unit)).map((warning) => (
         <p key={warning} className={styles.warn}>
           {warning}
         </p>

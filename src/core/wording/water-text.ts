@@ -1,15 +1,17 @@
-import {
-  degreeSign,
-  degreesText,
-  stepsText,
-  type TemperatureUnit,
-} from '@/app/kit/temperature-words.ts'
 import type {
   BatchWater,
   WaterPlan,
   WaterPlanTrouble,
 } from '@/core/dough-temperature/water-plan.ts'
-import { decimalText } from '@/core/wording/number-text.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { decimalText } from './number-text.ts'
+
+/** How temperatures are written for the person: the unit's sign, a temperature, and a difference of two, both from °C. */
+export interface DegreeWords {
+  sign: string
+  degrees: (celsius: number, decimals: number) => string
+  steps: (celsius: number, decimals: number) => string
+}
 
 /** Why there is no water temperature to show, with the mend. */
 export function whyNoWater(reason: WaterPlanTrouble['reason']): string {
@@ -20,15 +22,25 @@ export function whyNoWater(reason: WaterPlanTrouble['reason']): string {
     : 'No water goes in at the mix, so its temperature cannot set the dough’s.'
 }
 
-/** What one water for all would do to the doughs, in degrees and minutes, and whether that is worth minding. */
+type Thermometer = Extract<KitchenThing, { kind: 'thermometer' }>
+
+/**
+ * What one water for all would do to the doughs, in degrees and minutes, and whether that is worth minding: a difference
+ * within a thermometer's spread, either way, is one that it cannot tell.
+ */
 export function spreadWords(
   { spreadCelsius, spreadMinutes }: WaterPlan,
   matched: boolean,
-  unit: TemperatureUnit,
+  { sign, steps }: DegreeWords,
+  thermometer: Thermometer | null = null,
 ): string {
   const minutes =
     spreadMinutes === null ? '' : `, about ${decimalText(spreadMinutes, 0)} min of proof`
-  const spread = `${stepsText(spreadCelsius, unit, 1)} ${degreeSign(unit)} apart${minutes}`
+  const untold =
+    thermometer && spreadCelsius < thermometer.spreadCelsius
+      ? `; ${thermometer.name}, good to ±${steps(thermometer.spreadCelsius, 1)} ${sign}, cannot tell that`
+      : ''
+  const spread = `${steps(spreadCelsius, 1)} ${sign} apart${minutes}${untold}`
   if (matched)
     return spreadCelsius < 0.05
       ? 'One water for all would do as well here.'
@@ -39,9 +51,9 @@ export function spreadWords(
 }
 
 /** Water that is colder or hotter than the yeast or the tap allows, each once with the batches it concerns. */
-export function waterWarnings({ batches }: WaterPlan, unit: TemperatureUnit): string[] {
+export function waterWarnings({ batches }: WaterPlan, words: DegreeWords): string[] {
   const warnings = batches.flatMap((batch) =>
-    warningsOf(batch, unit).map((text) => `${text}${forBatch(batch)}`),
+    warningsOf(batch, words).map((text) => `${text}${forBatch(batch)}`),
   )
   return [...new Set(warnings)]
 }
@@ -50,22 +62,15 @@ function forBatch({ label }: BatchWater): string {
   return label === '' ? '.' : ` (${label}).`
 }
 
-function warningsOf(batch: BatchWater, unit: TemperatureUnit): string[] {
+function warningsOf(batch: BatchWater, { sign, degrees, steps }: DegreeWords): string[] {
   const { pastLimitsCelsius, limits, hotterThanTapCelsius, ice } = batch
   const found: string[] = []
-  const sign = degreeSign(unit)
   if (pastLimitsCelsius > 0)
-    found.push(
-      `Hotter than the ${degreesText(limits.mostCelsius, unit, 0)} ${sign} this yeast bears well`,
-    )
+    found.push(`Hotter than the ${degrees(limits.mostCelsius, 0)} ${sign} this yeast bears well`)
   if (pastLimitsCelsius < 0)
-    found.push(
-      `Colder than the ${degreesText(limits.leastCelsius, unit, 0)} ${sign} this yeast bears well`,
-    )
+    found.push(`Colder than the ${degrees(limits.leastCelsius, 0)} ${sign} this yeast bears well`)
   if (hotterThanTapCelsius !== null && hotterThanTapCelsius > 0)
-    found.push(
-      `Heat the water: ${stepsText(hotterThanTapCelsius, unit, 1)} ${sign} hotter than the tap`,
-    )
+    found.push(`Heat the water: ${steps(hotterThanTapCelsius, 1)} ${sign} hotter than the tap`)
   if (ice && !ice.ok && ice.reason === 'more-than-all')
     found.push('Even ice alone would not cool this dough enough; cool the flour')
   return found
