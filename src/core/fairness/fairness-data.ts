@@ -76,6 +76,8 @@ export interface FairnessData {
   'serving-rule': { topped: boolean }
   'baker-scores': { name: string }
   'no-warm-up': Bare
+  /** Hours at 24 °C. */
+  'ferment-hours': { batches: number } & Ends
   'dough-warmth': { batches: number; minutes: number | null } & Ends
   'piece-warmth': { pieces: number } & Ends
   'levels-handled': {

@@ -6,6 +6,7 @@ import { failureItems } from './failure-items.ts'
 import type { FairnessCode } from './fairness-data.ts'
 import type { FairnessItem } from './fairness-item.ts'
 import { fairnessOfPlan } from './fairness-of-plan.ts'
+import { fermentItems } from './ferment-items.ts'
 import { coolingItems, handledItems } from './handled-items.ts'
 import { inTurn } from './in-turn.ts'
 import { loggedAgeItems } from './logged-age-items.ts'
@@ -48,6 +49,7 @@ export function loggedItems(whole: WholeTrial): FairnessItem[] {
   const logged = loggedSessions(whole)
   return [
     ...warmthItems(logged),
+    ...fermentItems(logged),
     ...loggedAgeItems(logged, whole.ballots),
     ...handledItems(logged, whole),
     ...failureItems(logged),

@@ -179,6 +179,7 @@ export const thresholds: Readonly<Record<FairnessCode, Threshold>> = {
     0.5,
     'How far a level moved, against the smallest gap between levels.',
   ),
+  'ferment-hours': practice('%', 5, 10, tolerance),
   'age-baked': practice('%', 5, 10, tolerance),
   'mouth-minutes': practice('min', 1, 5, age),
   'age-tasted': practice(

@@ -16,6 +16,7 @@ const counted = (parts: readonly (readonly [number, string, string?])[]) =>
 /** Sentences about what the log shows of the same, and of what only happens on the day. */
 export const logSentences: Sentences<
   | 'dough-warmth'
+  | 'ferment-hours'
   | 'piece-warmth'
   | 'levels-handled'
   | 'age-baked'
@@ -34,6 +35,8 @@ export const logSentences: Sentences<
   | 'added-sessions'
   | 'closed-early'
 > = {
+  'ferment-hours': (item) =>
+    `From the first reading to the oven the doughs had ${rangeText(item.data, 2, 'h')} at 24 °C by level, ${sizeText(item, 1)} % apart.`,
   'dough-warmth': (item) =>
     `The doughs left the mixer at ${rangeText(item.data, 1, '°C')} by level, ${sizeText(item, 1)} °C apart${item.data.minutes === null ? '' : `, about ${decimalText(item.data.minutes, 0)} min of proof`}.`,
   'piece-warmth': (item) =>

@@ -21,6 +21,7 @@ const written: Partial<Record<FairnessCode, { what: string; unit: string; decima
   'oven-to-mouth': { what: 'oven to mouth', unit: 'min', decimals: 1 },
   'age-at-tasting': { what: 'age when tasted', unit: 'min', decimals: 0 },
   'bench-flour': { what: '5 g of bench flour moves it by', unit: '', decimals: 2 },
+  'ferment-hours': { what: 'at 24 °C', unit: 'h', decimals: 2 },
   'dough-warmth': { what: 'dough', unit: '°C', decimals: 1 },
   'piece-warmth': { what: 'piece', unit: '°C', decimals: 1 },
   'levels-handled': { what: 'as handled', unit: '', decimals: 1 },

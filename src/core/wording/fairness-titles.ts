@@ -48,6 +48,7 @@ export const fairnessTitles: Readonly<Record<FairnessCode, string>> = {
   'serving-rule': 'No serving rule',
   'baker-scores': 'The baker scores',
   'no-warm-up': 'No warm-up piece',
+  'ferment-hours': 'Fermentation in comparable hours',
   'dough-warmth': 'Dough temperature as logged',
   'piece-warmth': 'Piece temperature as logged',
   'levels-handled': 'Levels as handled',

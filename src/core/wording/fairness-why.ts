@@ -79,6 +79,8 @@ export const fairnessWhy: Readonly<Record<FairnessCode, string>> = {
   'serving-rule': 'A thicker slice or a richer topping is liked for itself.',
   'baker-scores': 'Who mixed and shaped a dough knows which it is.',
   'no-warm-up': 'The first piece meets a floor and a mouth that no other piece meets.',
+  'ferment-hours':
+    'Time and warmth ripen a dough together, and hours at one temperature count both. They compare the doughs of one trial and predict nothing.',
   'dough-warmth': warmth,
   'piece-warmth': warmth,
   'levels-handled': 'The dough that was made is not the dough that was weighed.',

@@ -66,6 +66,42 @@ describe('the log', () => {
     expect([item?.severity, item?.when]).toEqual(['fix', 'after'])
   })
 
+  // Two hours at 24.0 °C are two hours; at 28.0 °C they are 2 × 0.935/0.788 = 2.37 (facts 4.2, minimum 2.8 °C): 17 % apart.
+  it('weighs time by warmth from the first reading to the oven', () => {
+    const read = (change: Partial<Plan> = {}) =>
+      worked(
+        (session, levelOf) =>
+          session.batches.flatMap(({ id }) => {
+            const celsius = levelOf.get(id) === 'lv-mid' ? 24 : 28
+            const own = session.pieces.filter((one) => one.batchId === id)
+            const reading = { kind: 'temperature' as const, about: batch(id), of: 'dough', celsius }
+            return [
+              { ...reading, minute: 10 },
+              { ...reading, minute: 70 },
+              ...own.map((one, at) => ({
+                ...{ kind: 'bake-in' as const, about: piece(one.id), minute: 130 + 5 * at },
+              })),
+            ]
+          }),
+        change,
+      )
+    const item = itemOf(loggedItems(read()), 'ferment-hours')
+    expect(item?.perLevel?.find(({ levelId }) => levelId === 'lv-mid')?.value).toBeCloseTo(2, 9)
+    expect(item?.perLevel?.find(({ levelId }) => levelId === 'lv-high')?.value).toBeCloseTo(2.37, 2)
+    expect([item?.amount?.value.toFixed(0), item?.severity]).toEqual(['17', 'fix'])
+    // A starter has another curve, and nobody offers one.
+    const { formula } = madePlan()
+    const starter = {
+      ...{ id: 'st', name: 'Starter', kind: 'starter' as const, flourSharePercent: 15 },
+      parts: [
+        { ingredientId: 'flour', percent: 100 },
+        { ingredientId: 'water', percent: 100 },
+      ],
+    }
+    const sourdough = read({ formula: { ...formula, preferments: [starter] } })
+    expect(itemOf(loggedItems(sourdough), 'ferment-hours')).toBeUndefined()
+  })
+
   it('counts failures by level, and those that came early', () => {
     // All of 66.4 % stuck, none of 61.5 %: 0 against 100 %.
     const whole = worked((session) =>
