@@ -36,19 +36,21 @@ export interface TastingState {
   seal: 'not-begun' | 'sealed' | 'closed' | 'unsealed'
   closedBecause: string | null
   begun: boolean
-  /** Every ballot expected is in, of at least one taster. */
+  /** Every ballot expected is in, of at least one taster, and nobody is awaited any more. */
   complete: boolean
   tasters: TasterState[]
   missing: Awaited[]
   /** Pieces whose servings nobody is expected to score. */
   notServed: string[]
-  mayUnseal: { ok: true } | { ok: false; reason: 'not-begun' | 'ballots-missing'; missing: number }
+  mayUnseal:
+    | { ok: true }
+    | { ok: false; reason: 'not-begun' | 'ballots-missing' | 'tasters-awaited'; missing: number }
 }
 
 /**
  * Where a session's tasting stands: expected are the ballots of the tasters present for every counted serving that did not
- * fail, and for their tell-apart set. Who left is expected nothing more. Codes may be unsealed when every ballot is in or the
- * tasting was closed with a reason.
+ * fail, and for their tell-apart set. Who left is expected nothing more. Codes may be unsealed when every ballot is in and
+ * everybody planned has come or was marked as not tasting, or when the tasting was closed with a reason.
  */
 export function tastingState(records: TastingRecords, sessionId: string): TastingState {
   const session = sessionIn(records, sessionId)
@@ -68,7 +70,9 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
     .filter((taster) => taster.presence === 'present')
     .flatMap((taster) => taster.missing)
   const begun = ballots.length > 0 || effective.some((event) => event.kind === 'served')
-  const complete = missing.length === 0 && tasters.some((taster) => taster.answered > 0)
+  const awaited = tasters.some((taster) => taster.presence === 'awaited')
+  const answered = tasters.some((taster) => taster.answered > 0)
+  const complete = missing.length === 0 && !awaited && answered
   const closed = effective.findLast((event) => event.kind === 'tasting-closed')
   return {
     sessionId,
@@ -149,5 +153,6 @@ function sealOf(begun: boolean, effective: readonly Standing[]): TastingState['s
 
 function mayUnseal(begun: boolean, done: boolean, missing: number): TastingState['mayUnseal'] {
   if (done) return { ok: true }
-  return { ok: false, reason: begun ? 'ballots-missing' : 'not-begun', missing }
+  if (!begun) return { ok: false, reason: 'not-begun', missing }
+  return { ok: false, reason: missing > 0 ? 'ballots-missing' : 'tasters-awaited', missing }
 }

@@ -23,7 +23,9 @@ export function stillMissing(
   const names = awaited.map(({ tasterId }) => tasterName(tasterId, kitchen))
   return [
     parts.length > 0 ? `Still missing: ${listText(parts)}.` : 'Every ballot begun is in.',
-    names.length > 0 ? `Not yet at the table: ${listText(names)}.` : '',
+    names.length > 0
+      ? `Not yet at the table: ${listText(names)}. Whoever does not come is marked as not tasting.`
+      : '',
   ]
     .filter(Boolean)
     .join(' ')

@@ -91,7 +91,7 @@ describe('tastingState', () => {
   it('asks for the tell-apart set after the servings', () => {
     const plan = madePlan({ tellApart: { test: 'triangle', levelIds: ['lv-low', 'lv-top'] } })
     const made = madeSession(plan)
-    const { records, seal, present } = madeTasting(plan, [made])
+    const { records, seal, present, log } = madeTasting(plan, [made])
     present('ta-1')
     for (const id of nth(made.dealt.tasterOrders, 0).servingIds) seal('ta-1', serving(id))
     const own = tastingState(records, 'session-a').tasters[0]
@@ -99,7 +99,16 @@ describe('tastingState', () => {
     expect(own?.next?.codes).toHaveLength(3)
     const set = nth(made.dealt.sets, 0)
     seal('ta-1', { kind: 'set', id: set.id }, { answers: [], pickedCode: set.answerCode })
-    expect(tastingState(records, 'session-a').complete).toBe(true)
+    expect(tastingState(records, 'session-a').mayUnseal).toEqual({
+      ok: false,
+      reason: 'tasters-awaited',
+      missing: 0,
+    })
+    for (const id of ['ta-2', 'ta-3']) log({ kind: 'declined' }, { about: { kind: 'taster', id } })
+    expect(tastingState(records, 'session-a')).toMatchObject({
+      complete: true,
+      mayUnseal: { ok: true },
+    })
   })
 })
 
