@@ -3,6 +3,7 @@ import { Button } from '@/app/kit/button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { tasterName } from '@/core/wording/taster-name.ts'
+import { arriveAt } from './arrive-at.ts'
 import { BallotForm } from './ballot-form.tsx'
 import { SetForm } from './set-form.tsx'
 import styles from './tasting.module.css'
@@ -38,7 +39,9 @@ export function AtTheTable({ tasterId, onLeave }: { tasterId: string; onLeave: (
         <SetForm key={openSet.codes.join()} tasterId={tasterId} codes={openSet.codes} />
       ) : (
         <div className={styles.finished}>
-          <p className={styles.lead}>Thank you. All your ballots are sealed.</p>
+          <p className={styles.lead} tabIndex={-1} ref={arriveAt}>
+            Thank you. All your ballots are sealed.
+          </p>
           <Button kind="primary" size="bench" onPress={onLeave}>
             Hand the device on
           </Button>

@@ -7,6 +7,7 @@ import { checkAnswers } from '@/core/tasting/check-ballot.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { arriveAt } from './arrive-at.ts'
 import { draftAnswers, draftOf, type Question } from './ballot-draft.ts'
 import { QuestionEntry } from './question-entry.tsx'
 import styles from './tasting.module.css'
@@ -68,7 +69,7 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
   const troubles = tried && !checked.ok ? checked.troubles : []
   return (
     <div className={styles.ballot}>
-      <p className={styles.code}>
+      <p className={styles.code} tabIndex={-1} ref={arriveAt}>
         <span className={styles.quiet}>Code</span> {code}{' '}
         <span className={styles.quiet}>{ordinal}</span>
       </p>

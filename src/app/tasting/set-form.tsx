@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { arriveAt } from './arrive-at.ts'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 import { tellApartAsks } from './tell-apart-asks.ts'
@@ -32,7 +33,9 @@ export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly
   }
   return (
     <div className={styles.ballot}>
-      <p className={styles.code}>{codes.join(' · ')}</p>
+      <p className={styles.code} tabIndex={-1} ref={arriveAt}>
+        {codes.join(' · ')}
+      </p>
       <p className={styles.lead}>{tellApartAsks[test]}</p>
       <div className={styles.seats}>
         {offered.map((code) => (
