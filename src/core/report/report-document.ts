@@ -14,6 +14,7 @@ import { fairnessSection } from './fairness-section.ts'
 import { happenedSection } from './happened-section.ts'
 import { lettersByName } from './letters-of.ts'
 import { originSection } from './origin-section.ts'
+import { photosSection } from './photos-section.ts'
 import { questionSection } from './question-section.ts'
 import type { ReportDocument } from './report-block.ts'
 import { resultSections } from './results-section.ts'
@@ -62,6 +63,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         ...resultSections(found),
         failuresSection(whole),
         departuresSection(whole),
+        ...photosSection(whole),
         fairnessSection(whole),
         originSection(whole, findings),
         cautionsSection(),

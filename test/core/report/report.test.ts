@@ -57,6 +57,19 @@ describe('the report as one HTML file', () => {
     expect(wellFormed(html)).toBe(true)
   })
 
+  test('names the photos that were taken, of what and when, and says where they are kept', () => {
+    const whole = wholeTrialOf()
+    const taken = whole.events.find(({ kind }) => kind === 'photo')
+    if (!taken) throw new Error('the trial has a photo')
+    const { sections } = made()
+    const photos = sections.find(({ id }) => id === 'photos')
+    expect(JSON.stringify(photos)).toContain('kept in the notebook')
+    const table = photos?.blocks.find((block) => block.kind === 'table')
+    expect(table?.kind === 'table' && table.rows).toHaveLength(
+      whole.events.filter(({ kind }) => kind === 'photo').length,
+    )
+  })
+
   test('says the note that travels with the trial', () => {
     expect(reportHtml(made())).toContain('all data invented')
   })
