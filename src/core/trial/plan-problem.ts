@@ -62,6 +62,7 @@ export type PlanTrouble =
   | { reason: 'step-takes-no-time'; name: string }
   | { reason: 'tolerance-past-wait'; name: string; toleranceSeconds: number; waitSeconds: number }
   | { reason: 'mark-without-words'; name: string }
+  | { reason: 'cools-as-baked'; name: string; waitSeconds: number; mostSeconds: number }
   | { reason: 'taster-twice'; tasterId: string }
   | { reason: 'kitchen-thing-missing'; id: string }
   | { reason: 'shared-dose-names-nothing'; id: string }

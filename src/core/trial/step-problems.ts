@@ -2,8 +2,14 @@ import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
 import type { Step } from './step.ts'
 
-/** What is wrong with the method: no steps, none that mixes or bakes, a step without time, a mark nobody could see. */
-export function stepProblems({ steps }: Plan): PlanProblem[] {
+/** Longest that a piece eaten hot waits between oven and mouth: common practice, no source. */
+const mostCoolingSeconds = 15 * 60
+
+/**
+ * What is wrong with the method: no steps, none that mixes or bakes, a step without time, a mark nobody could see, pieces that
+ * cool long though they are served as baked.
+ */
+export function stepProblems({ steps, serving }: Plan): PlanProblem[] {
   const path = '/steps'
   if (steps.length === 0) return [{ path, severity: 'stop', reason: 'no-steps' }]
   const found = steps.flatMap(problemsOf)
@@ -11,7 +17,22 @@ export function stepProblems({ steps }: Plan): PlanProblem[] {
     found.push({ path, severity: 'ask', reason: 'no-mix-step' })
   if (!steps.some(({ kind }) => kind === 'bake'))
     found.push({ path, severity: 'ask', reason: 'no-bake-step' })
-  return found
+  return serving === 'as-baked' ? [...found, ...coolingProblems(steps)] : found
+}
+
+function coolingProblems(steps: readonly Step[]): PlanProblem[] {
+  return steps.flatMap(({ kind, name, waitSeconds }, index) =>
+    kind === 'cool' && waitSeconds > mostCoolingSeconds
+      ? [
+          {
+            path: `/steps/${index}/waitSeconds`,
+            severity: 'ask' as const,
+            ...{ reason: 'cools-as-baked' as const, name, waitSeconds },
+            mostSeconds: mostCoolingSeconds,
+          },
+        ]
+      : [],
+  )
 }
 
 function problemsOf(step: Step, index: number): PlanProblem[] {

@@ -88,6 +88,8 @@ export function planProblemText(trouble: Trouble): string {
       return `${trouble.name}: a tolerance of ${durationText(trouble.toleranceSeconds)} is longer than the wait of ${durationText(trouble.waitSeconds)}.`
     case 'mark-without-words':
       return `${trouble.name}: say what mark ends it.`
+    case 'cools-as-baked':
+      return `${trouble.name} waits ${durationText(trouble.waitSeconds)}, yet the pieces are served as baked: serve them rested, or let them cool ${durationText(trouble.mostSeconds)} at most.`
     case 'taster-twice':
       return 'This taster stands twice; take one out.'
     case 'kitchen-thing-missing':

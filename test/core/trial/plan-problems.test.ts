@@ -140,6 +140,14 @@ test.each<[string, Partial<Plan>, string]>([
     { steps: [{ ...step('mix', 'mix', 60), endsBy: { by: 'mark', mark: 'rise' } }] },
     'ask /steps/0/endsBy mark-without-words',
   ],
+  [
+    'cools 2 h, served as baked',
+    {
+      serving: 'as-baked',
+      steps: [step('mix', 'mix', 60), step('bake', 'bake', 60), step('cool', 'cool', 7200)],
+    },
+    'ask /steps/2/waitSeconds cools-as-baked',
+  ],
   ['no tasters', { tasters: [] }, 'stop /tasters no-tasters'],
   ['one taster', { tasters: [{ tasterId: 'a', knows: false }] }, 'ask /tasters one-taster'],
   [
