@@ -116,8 +116,9 @@ export async function ensureChromium({ log = console.error } = {}) {
 }
 
 const isMain = process.argv[1] && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)
-if (isMain) {
-  const { path, source } = await ensureChromium()
+if (isMain) void ensureChromium().then(say)
+
+function say({ path, source }) {
   const v = execFileSync(path, ['--no-sandbox', '--version'], {
     encoding: 'utf8',
     stdio: ['ignore', 'pipe', 'ignore'],
