@@ -48,6 +48,17 @@ async function madeAnew(entry, name, card) {
   return bundle
 }
 
+/** Writes a finished bundle in ASCII, which is read in half the time and half the memory of UTF-8. */
+const inAscii = {
+  name: 'in-ascii',
+  generateBundle(_, files) {
+    for (const file of Object.values(files))
+      if (file.type === 'chunk') file.code = file.code.replaceAll(/[^\0-\x7f]/g, escaped)
+  },
+}
+
+const escaped = (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`
+
 /** Bundles, and names the files of the project that went in. */
 async function build(entry, folder) {
   const { build: bundled } = await import('vite')
@@ -60,6 +71,7 @@ async function build(entry, folder) {
     logLevel: 'error',
     resolve: { alias: { '@': join(root, 'src') } },
     define: { __APP_VERSION__: JSON.stringify(version) },
+    plugins: [inAscii],
     ssr: { noExternal: true, external: ['vite', 'playwright-core'] },
     build: {
       ssr: join(root, entry),
@@ -73,7 +85,7 @@ async function build(entry, folder) {
   })
   const modules = output.flatMap((chunk) => (chunk.type === 'chunk' ? chunk.moduleIds : []))
   const own = modules.filter((path) => path.startsWith(root) && !path.includes('node_modules'))
-  return [...own, packageFile, join(root, 'package-lock.json')]
+  return [...own, __filename, packageFile, join(root, 'package-lock.json')]
 }
 
 function removeReplaced(name, now) {

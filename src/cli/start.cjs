@@ -1,5 +1,6 @@
 // The command line's start: bundles src/cli/main.ts when a source has changed, then runs it.
 // CommonJS like the bundle, since Node starts it in fewer steps and V8 can keep its compiled code.
+const { extname } = require('node:path')
 const { bundleOf } = require('./bundle.cjs')
 const { loadCompiled } = require('./load-compiled.cjs')
 
@@ -9,8 +10,13 @@ process.stdout.on('error', (failure) => {
   process.exit(0)
 })
 
+/** Which code a command needs: that of its verb, for one kind of file, with a text or a JSON answer. */
+const purposeOf = (words) =>
+  [words[0], words.map(extname).find(Boolean), words.includes('--json') ? 'json' : 'text'].join('-')
+
 async function start(words) {
-  const { exports, keepCompiled } = loadCompiled(await bundleOf('src/cli/main.ts'), words[0])
+  const bundle = await bundleOf('src/cli/main.ts')
+  const { exports, keepCompiled } = loadCompiled(bundle, purposeOf(words))
   process.exitCode = await exports.main(words)
   keepCompiled()
 }
