@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
 import { trialFindings } from '@/core/findings/trial-findings.ts'
 import { observationsCsv } from '@/core/report/observations-csv.ts'
@@ -74,6 +76,53 @@ describe('a table of scores from a spreadsheet', () => {
       `${file}: row 3, column “taster”: The same session, flight, level and taster`,
     )
     expect(err).toContain(`${file}: row 4, column “level”`)
+  })
+})
+
+describe('awkward tables, asked as their README says', () => {
+  const fits = new Ajv2020({ strict: false }).compile(
+    JSON.parse(readFileSync('docs/findings.schema.json', 'utf8')),
+  )
+  const asked: Record<string, Record<string, string | number>> = JSON.parse(
+    readFileSync('test/outside/reference/awkward-tables-asked.json', 'utf8'),
+  )
+  const optionsOf = (name: string) =>
+    Object.entries(asked[name] ?? {}).map(([option, value]) => `--${option}=${value}`)
+
+  test.each(Object.keys(asked))('%s: --json fits the published schema', async (name) => {
+    const document = await found(`test/outside/reference/awkward/${name}.csv`, ...optionsOf(name))
+    expect(fits(document), JSON.stringify(fits.errors)).toBe(true)
+  })
+
+  test('numbers are printed as the doubles they are', async () => {
+    const [{ levels }] = (
+      await found(scratch('thirds.csv', 'taster,level,y\na,1,1\nb,1,1\nc,1,2\na,2,3\n'))
+    ).responses
+    // 4/3 is no short decimal: all its digits are there
+    expect(levels[0].mean).toBe(4 / 3)
+  })
+
+  test('a choice is answered in strings at every place, and nothing is said of its slope', async () => {
+    const [of] = (await found('test/outside/reference/awkward/a-choice.csv', '--control', 'wheat'))
+      .responses
+    const names = ['emmer', 'rye', 'spelt', 'wheat']
+    expect(of.levels.map(({ level }: { level: string }) => level)).toEqual(names)
+    for (const rung of [of.rows, of.pieces, of.factor]) {
+      expect(rung.means.map(({ level }: { level: string }) => level)).toEqual(names)
+      expect(rung.pairs).toHaveLength(6)
+      expect(rung.pairs[0]).toMatchObject({ a: 'emmer', b: 'rye' })
+      expect(rung.againstControl.map(({ level }: { level: string }) => level)).toEqual(
+        names.slice(0, 3),
+      )
+      expect([rung.trend, rung.best]).toEqual([
+        { reason: 'choice-factor' },
+        { reason: 'choice-factor' },
+      ])
+    }
+    expect(of.ranks.rankSums.map(({ level }: { level: string }) => level)).toEqual(names)
+    expect(of.ranks.page).toEqual({ reason: 'choice-factor' })
+    expect(of.bootstrap).toEqual({ reason: 'choice-factor' })
+    expect(of.verdict.factor.between).toEqual(['spelt', 'wheat'])
   })
 })
 

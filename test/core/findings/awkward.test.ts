@@ -61,11 +61,11 @@ const cases: [string, () => ScoreTable][] = [
   ],
   ['all scores equal', () => tableOf(full.map((row) => ({ ...row, liking: 5 })))],
   [
-    'no spread inside levels',
+    'zero variance, no spread inside levels',
     () => tableOf(full.map((row) => ({ ...row, liking: Number(row.level) / 10 }))),
   ],
   [
-    'no spread inside levels, bent',
+    'zero variance, bent',
     () => tableOf(full.map((row) => ({ ...row, liking: (Number(row.level) - 66) ** 2 / 10 }))),
   ],
   [
@@ -149,7 +149,7 @@ describe('awkward trials', () => {
     ['one session', 'doughs', 'one-flight'],
     ['a whole trial', 'doughs', 'several-sessions'],
     ['all scores equal', 'rows', 'all-equal'],
-    ['no spread inside levels', 'rows', 'no-residual-variance'],
+    ['zero variance, no spread inside levels', 'rows', 'no-residual-variance'],
     ['one level', 'rows', 'one-level'],
     ['no score at all', 'rows', 'no-scores'],
     ['tasters who split a session', 'factor', 'tasters-not-shared'],
