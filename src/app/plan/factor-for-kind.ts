@@ -2,7 +2,7 @@ import type { Ingredient, IngredientKind, Preferment } from '@/core/formula/form
 import type { ActsOn, FactorKind } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { StepKind } from '@/core/trial/step.ts'
-import { withDoughs } from '@/core/trial/with-doughs.ts'
+import { withBatchFor } from '@/core/trial/with-doughs.ts'
 import { factsOfKind } from './factor-kinds.ts'
 import { usualLevels } from './usual-levels.ts'
 import { questionOfKind } from './usual-question.ts'
@@ -55,8 +55,9 @@ export function withFactorKind(plan: Plan, kind: FactorKind, newId: () => string
     question: questionOfKind(ready.question, kind),
     factor: { name, unitOfMeasure, splitsAt: plan.factor.splitsAt, held: plan.factor.held, acts },
   }
-  const levelled = { ...turned, levels: usualLevels(turned, newId) }
-  return withDoughs(levelled, { splitsAt, doughs: 'one' })
+  const levels = usualLevels(turned, newId)
+  const doughs = splitsAt === 'mix' ? 'apart' : 'one'
+  return withBatchFor(plan, { ...turned, factor: { ...turned.factor, splitsAt }, doughs, levels })
 }
 
 /**

@@ -1,3 +1,5 @@
+import { mixedApart } from '@/core/design/doughs.ts'
+import { waysDiffer } from '@/core/design/way-to-oven.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { apartPercent, endsOf, meanOf, meansByLevel } from './ends-of.ts'
@@ -9,6 +11,7 @@ import type { Remedy } from './remedy.ts'
 /**
  * Planned ages, as means of each level over all sessions: how long pieces wait for the oven beyond their method, in percent of
  * the way from mix to oven; and how old they are when they are eaten, in minutes for hot pieces and in percent for rested ones.
+ * Pieces of one dough that are baked as they get ready are never reversed: mixing apart is what helps them.
  */
 export function ageItems(plan: Plan, sessions: readonly Session[]): FairnessItem[] {
   const times = sessions.flatMap((session) => plannedTimes(plan, session))
@@ -16,10 +19,13 @@ export function ageItems(plan: Plan, sessions: readonly Session[]): FairnessItem
   const ready = minutesByLevel(times, ({ waitedSeconds }) => waitedSeconds)
   const eaten = minutesByLevel(times, ({ ageSeconds }) => ageSeconds)
   const methodMinutes = meanOf(times.map(({ methodSeconds }) => methodSeconds)) / 60
-  const remedies: Remedy[] = [
-    ...(plan.plannedSessions > 1 ? [{ code: 'reverses-itself' as const }] : []),
-    { code: 'add-session' },
-  ]
+  const asReady = !mixedApart(plan) && waysDiffer(plan)
+  const remedies: Remedy[] = asReady
+    ? [{ code: 'mix-apart' }]
+    : [
+        ...(plan.plannedSessions > 1 ? [{ code: 'reverses-itself' as const }] : []),
+        { code: 'add-session' },
+      ]
   const items: FairnessItem[] = []
   if (ready && methodMinutes > 0) {
     const { perLevel, ...data } = ready

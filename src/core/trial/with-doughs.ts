@@ -12,13 +12,17 @@ export function withDoughs(
 ): Plan {
   const splitsAt = change.splitsAt ?? plan.factor.splitsAt
   const doughs = splitsAt === 'mix' ? 'apart' : (change.doughs ?? plan.doughs)
-  const next: Plan = { ...plan, factor: { ...plan.factor, splitsAt }, doughs }
+  return withBatchFor(plan, { ...plan, factor: { ...plan.factor, splitsAt }, doughs })
+}
+
+/** The next plan with a batch as much larger or smaller than the plan's as the pieces are more or fewer. */
+export function withBatchFor(plan: Plan, next: Plan): Plan {
   const [before, after] = [piecesAskedOfBatch(plan), piecesAskedOfBatch(next)]
-  const { batchSize } = plan.formula
+  const { batchSize } = next.formula
   if (before === after || before === 0 || after === 0) return next
   const size =
     batchSize.by === 'flour'
       ? { ...batchSize, flourGrams: (batchSize.flourGrams * after) / before }
       : { ...batchSize, pieces: Math.ceil((batchSize.pieces * after) / before) }
-  return { ...next, formula: { ...plan.formula, batchSize: size } }
+  return { ...next, formula: { ...next.formula, batchSize: size } }
 }

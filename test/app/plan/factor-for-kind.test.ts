@@ -116,3 +116,16 @@ test('levels nobody has changed move around a pasted formula; a typed one stays'
   }
   expect(valuesOf(withFormula(typed, formula, counting('new')))).toEqual([67, 71, 75])
 })
+
+test('from kind to kind a batch keeps the size of its pieces, whatever the number of levels', () => {
+  // 500 g of flour a piece: three levels of one dough take 1500 g, two options mixed apart 500 g each.
+  const grams = (plan: Plan) =>
+    plan.formula.batchSize.by === 'flour' ? plan.formula.batchSize.flourGrams : null
+  const proof = withFactorKind(planOfTest(), 'proof-time', counting('new'))
+  const choice = withFactorKind(proof, 'choice', counting('more'))
+  const again = withFactorKind(choice, 'bake-time', counting('last'))
+  expect([proof, choice, again].map(grams)).toEqual([1500, 500, 1500])
+  // A piece is then all the dough of one level: 500 g of flour at 172.8 %, to the next ten.
+  const mass = withFactorKind(planOfTest(), 'piece-mass', counting('new'))
+  expect(mass.levels.map(({ value }) => value)).toEqual([810, 860, 910])
+})
