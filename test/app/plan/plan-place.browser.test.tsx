@@ -4,6 +4,7 @@ import { page, userEvent } from 'vitest/browser'
 import { cleanup, render } from 'vitest-browser-react'
 import '@/app/kit/tokens.css'
 import '@/app/kit/base.css'
+import { arrivingAt } from '@/app/kit/arriving-at.ts'
 import { PlanPlace } from '@/app/plan/plan-place.tsx'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
 import { startingPlan } from '@/core/trial/starting-plan.ts'
@@ -140,4 +141,17 @@ test('the page has no barrier that can be found by rule', async () => {
     rules: { region: { enabled: false } },
   })
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([])
+})
+
+test('a way that leads to the fairness check arrives there, at the first thing to press', async () => {
+  window.history.replaceState(arrivingAt('plan-fairness').state, '')
+  try {
+    await open()
+    const part = () => document.querySelector('#plan-fairness')
+    await expect.poll(() => part()?.contains(document.activeElement)).toBe(true)
+    const { top = 1e9 } = part()?.getBoundingClientRect() ?? {}
+    expect(Math.abs(top)).toBeLessThan(window.innerHeight / 2)
+  } finally {
+    window.history.replaceState(null, '')
+  }
 })
