@@ -1,8 +1,8 @@
-import { useEffect, useState } from 'react'
-import { createPortal } from 'react-dom'
+import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { LevelTab } from '@/app/kit/level-tab.tsx'
+import { Paper } from '@/app/kit/paper.tsx'
 import { servingKey } from '@/core/session/serving-key.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { tasterName } from '@/core/wording/taster-name.ts'
@@ -14,18 +14,6 @@ import sheet from './key-sheet.module.css'
 export function ServingKey() {
   const { session } = useBench()
   const [printing, setPrinting] = useState(false)
-  useEffect(() => {
-    if (!printing) return
-    document.body.dataset.printsKey = 'true'
-    const done = () => setPrinting(false)
-    window.addEventListener('afterprint', done)
-    const frame = requestAnimationFrame(() => window.print())
-    return () => {
-      cancelAnimationFrame(frame)
-      window.removeEventListener('afterprint', done)
-      delete document.body.dataset.printsKey
-    }
-  }, [printing])
   if (session.dealt.servings.length === 0 && session.dealt.sets.length === 0) return null
   return (
     <details className={styles.key}>
@@ -35,16 +23,13 @@ export function ServingKey() {
         <KeyTables />
         <Button onPress={() => setPrinting(true)}>Print the key</Button>
       </div>
-      {printing
-        ? createPortal(
-            <div className={sheet.key}>
-              <h1>Key of the codes, session {session.number}</h1>
-              <p>For whoever plates, and for no eye that scores.</p>
-              <KeyTables />
-            </div>,
-            document.body,
-          )
-        : null}
+      {printing ? (
+        <Paper onDone={() => setPrinting(false)} look={sheet.key}>
+          <h1>Key of the codes, session {session.number}</h1>
+          <p>For whoever plates, and for no eye that scores.</p>
+          <KeyTables />
+        </Paper>
+      ) : null}
     </details>
   )
 }

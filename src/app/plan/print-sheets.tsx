@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'react'
-import { createPortal } from 'react-dom'
+import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
+import { Paper } from '@/app/kit/paper.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { Switch } from '@/app/kit/switch.tsx'
 import panel from './panel.module.css'
@@ -17,18 +17,6 @@ export function PrintSheets() {
   const [sheet, setSheet] = useState<Sheet | null>(null)
   const [open, setOpen] = useState(false)
   const dealt = useLetters().size > 0
-  useEffect(() => {
-    if (sheet === null) return
-    document.body.dataset.printsSheet = 'true'
-    const done = () => setSheet(null)
-    window.addEventListener('afterprint', done)
-    const frame = requestAnimationFrame(() => window.print())
-    return () => {
-      cancelAnimationFrame(frame)
-      window.removeEventListener('afterprint', done)
-      delete document.body.dataset.printsSheet
-    }
-  }, [sheet])
   return (
     <Section id="plan-paper" title="On paper">
       <div className={styles.presses}>
@@ -54,16 +42,13 @@ export function PrintSheets() {
           Tub labels carry letters, which are dealt when a session begins.
         </p>
       )}
-      {sheet === null
-        ? null
-        : createPortal(
-            <div className={styles.sheet}>
-              {sheet === 'weigh' ? <PrintedWeighSheet /> : null}
-              {sheet === 'shopping' ? <PrintedShopping /> : null}
-              {sheet === 'labels' ? <TubLabels showsLevel={open} /> : null}
-            </div>,
-            document.body,
-          )}
+      {sheet === null ? null : (
+        <Paper onDone={() => setSheet(null)}>
+          {sheet === 'weigh' ? <PrintedWeighSheet /> : null}
+          {sheet === 'shopping' ? <PrintedShopping /> : null}
+          {sheet === 'labels' ? <TubLabels showsLevel={open} /> : null}
+        </Paper>
+      )}
     </Section>
   )
 }

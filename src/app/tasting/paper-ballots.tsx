@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'react'
-import { createPortal } from 'react-dom'
+import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
+import { Paper } from '@/app/kit/paper.tsx'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { tasterName } from '@/core/wording/taster-name.ts'
@@ -13,18 +13,6 @@ import { tellApartAsks } from './tell-apart-asks.ts'
 export function PaperBallots() {
   const { whole, session, state } = useTable()
   const [printing, setPrinting] = useState(false)
-  useEffect(() => {
-    if (!printing) return
-    document.body.dataset.printsBallots = 'true'
-    const done = () => setPrinting(false)
-    window.addEventListener('afterprint', done)
-    const frame = requestAnimationFrame(() => window.print())
-    return () => {
-      cancelAnimationFrame(frame)
-      window.removeEventListener('afterprint', done)
-      delete document.body.dataset.printsBallots
-    }
-  }, [printing])
   const tasters = state.tasters.filter(
     ({ presence, asked }) => presence !== 'declined' && presence !== 'left' && asked.length > 0,
   )
@@ -33,41 +21,38 @@ export function PaperBallots() {
   return (
     <>
       <Button onPress={() => setPrinting(true)}>Print blank ballots</Button>
-      {printing
-        ? createPortal(
-            <div className={styles.ballots}>
-              {tasters.map(({ tasterId }) => {
-                const view = blindView(whole, session.id, tasterId)
-                return (
-                  <section key={tasterId} className={styles.sheet}>
-                    <h1 className={styles.name}>
-                      {tasterName(tasterId, whole.kitchen)}
-                      <span className={styles.session}>Session {session.number}</span>
-                    </h1>
-                    {view.warmUpCode === null ? null : (
-                      <p>{view.warmUpCode} comes first, to warm up; it is not scored.</p>
-                    )}
-                    {view.servings.map(({ code }) => (
-                      <div key={code} className={styles.serving}>
-                        <h2 className={styles.code}>{code}</h2>
-                        {view.questions.map((question) => (
-                          <PaperQuestion key={question.responseId} question={question} />
-                        ))}
-                      </div>
+      {printing ? (
+        <Paper onDone={() => setPrinting(false)}>
+          {tasters.map(({ tasterId }) => {
+            const view = blindView(whole, session.id, tasterId)
+            return (
+              <section key={tasterId} className={styles.sheet}>
+                <h1 className={styles.name}>
+                  {tasterName(tasterId, whole.kitchen)}
+                  <span className={styles.session}>Session {session.number}</span>
+                </h1>
+                {view.warmUpCode === null ? null : (
+                  <p>{view.warmUpCode} comes first, to warm up; it is not scored.</p>
+                )}
+                {view.servings.map(({ code }) => (
+                  <div key={code} className={styles.serving}>
+                    <h2 className={styles.code}>{code}</h2>
+                    {view.questions.map((question) => (
+                      <PaperQuestion key={question.responseId} question={question} />
                     ))}
-                    {view.sets.map(({ codes }) => (
-                      <div key={codes.join()} className={styles.serving}>
-                        <h2 className={styles.code}>{codes.join('   ')}</h2>
-                        <p>{tellApartAsks[test]} Ring one code.</p>
-                      </div>
-                    ))}
-                  </section>
-                )
-              })}
-            </div>,
-            document.body,
-          )
-        : null}
+                  </div>
+                ))}
+                {view.sets.map(({ codes }) => (
+                  <div key={codes.join()} className={styles.serving}>
+                    <h2 className={styles.code}>{codes.join('   ')}</h2>
+                    <p>{tellApartAsks[test]} Ring one code.</p>
+                  </div>
+                ))}
+              </section>
+            )
+          })}
+        </Paper>
+      ) : null}
     </>
   )
 }
