@@ -1,10 +1,9 @@
-import { useLiveQuery } from 'dexie-react-hooks'
 import { useEffect, useMemo } from 'react'
 import { EmptyState } from '@/app/kit/empty-state.tsx'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
-import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
 import { FindingsPage } from './findings-page.tsx'
 import { fetchCharts } from './lazy-charts.ts'
@@ -14,8 +13,7 @@ import { subjectOfTrial } from './subject.ts'
 
 /** The Findings place of a trial: sealed, nothing yet, a look before the end, or what the data support. */
 export function FindingsPlace({ trialId }: { trialId: string }) {
-  const { notebook } = useServices()
-  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+  const whole = useWholeTrial(trialId)
   const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
   const subject = useMemo(
     () => (whole && scored?.ok ? subjectOfTrial(whole) : null),

@@ -1,4 +1,5 @@
 import { Section } from '@/app/kit/section.tsx'
+import unseen from '@/app/kit/unseen.module.css'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Naming } from '@/core/wording/answer-of-rung.ts'
 import { rungFigures } from '@/core/wording/rung-figures.ts'
@@ -26,7 +27,7 @@ export function Ladder({ found, naming, index }: LadderProps) {
             <p>
               <b>{line.title}</b> <span className={styles.claim}>{line.claim}</span>
               <span className={styles.says}>
-                {line.says} <span className={styles.hidden}>({marks[line.mark]})</span>
+                {line.says} <span className={unseen.unseen}>({marks[line.mark]})</span>
               </span>
             </p>
           </li>

@@ -26,7 +26,7 @@ export type CsvScores =
  * is not named otherwise is a response, the first the main one, and more counts as better. Without a session or flight
  * column all rows are one. Levels that are all numbers are a measured factor in rising order; otherwise a choice, in
  * the order of their characters. A wide table is recognised and offered, never converted unasked. Every trouble is
- * reported at once, and then nothing is taken over. Linear in the number of rows.
+ * reported at once, in the order of rows, and then nothing is taken over. Linear in the number of rows.
  */
 export function scoresOfCsv(text: string, options: CsvOptions = {}): CsvScores {
   const grid = csvGrid(text)
@@ -59,7 +59,8 @@ function scoresOfGrid(grid: CsvGrid, options: CsvOptions, unitOfMeasure: string)
     refused.push({ reason: 'control-not-a-level', row: null, column: null, text: `${control}` })
   }
   if (refused.length > 0) {
-    return { ok: false, troubles: refused, wide: wideOffer(columns), columns }
+    const inTurn = refused.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0))
+    return { ok: false, troubles: inTurn, wide: wideOffer(columns), columns }
   }
   const levels = body.levels.map(
     (name): ScoreLevel => ({

@@ -111,12 +111,12 @@ describe('scores from a spreadsheet', () => {
     const text =
       'session,level,taster,y\n1,60,a,five\n,60,b,1\n1,,c,1\n1,60,,1\n1,60,d,1\n1,60,d,2\n1,70\n1,80,e,2\n'
     expect(troubles(text)).toEqual([
-      { reason: 'field-count', row: 8, column: null, expected: 4, found: 2 },
       { reason: 'unreadable-number', row: 2, column: 'y', text: 'five' },
       { reason: 'session-missing', row: 3, column: 'session' },
       { reason: 'level-missing', row: 4, column: 'level' },
       { reason: 'taster-missing', row: 5, column: 'taster' },
       { reason: 'row-twice', row: 7, column: 'taster', first: 6 },
+      { reason: 'field-count', row: 8, column: null, expected: 4, found: 2 },
     ])
   })
 
