@@ -8,6 +8,8 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 export interface TrialCover {
   /** The trial's question, or, covered, words that cannot name a level. */
   title: string
+  /** What the tab and the browser's history keep: never a number or option of the levels, sealed or not, since it stays there. */
+  tabTitle: string
   covered: boolean
   /** Serving codes of what is covered, in rising order, which tells nothing. */
   codes: { id: string; code: string }[]
@@ -17,12 +19,16 @@ export interface TrialCover {
 
 /** What a trial may show at a place: everything, or, while a tasting is sealed or about to be, codes alone. */
 export function trialCover(whole: WholeTrial, placeName: string, uncovered: boolean): TrialCover {
-  const { question, levels } = planInForce(whole)
+  const { question, levels, factor } = planInForce(whole)
+  const names = questionNamesLevel(question, levels)
+  const tabTitle = names ? `A trial of ${factor.name}` : question
   const sealed = uncovered ? [] : sealedSessions(whole)
   const hidden = sealed.length > 0 ? sealed : uncovered ? [] : aboutToTaste(whole, placeName)
-  if (hidden.length === 0) return { title: question, covered: false, codes: [], sealed: [] }
+  if (hidden.length === 0)
+    return { title: question, tabTitle, covered: false, codes: [], sealed: [] }
   return {
-    title: questionNamesLevel(question, levels) ? 'A trial under cover' : question,
+    title: names ? 'A trial under cover' : question,
+    tabTitle,
     covered: true,
     codes: hidden
       .flatMap((session) => session.dealt.servings)

@@ -39,7 +39,7 @@ export function TrialPage({ trialId, placeName }: { trialId: string; placeName: 
   const cover = trialCover(found.whole, place.name, mayLook && uncovered.trialId === trialId)
   return (
     <>
-      <PageTitle parts={[place.title, cover.title]} />
+      <PageTitle parts={[place.title, cover.tabTitle]} />
       <TrialHead whole={found.whole} cover={cover} placeName={place.name} />
       <main id="page" tabIndex={-1} className={`${styles.page} ${styles.placePage}`}>
         <ErrorBoundary key={here} what={`the ${place.title} page`}>

@@ -35,6 +35,13 @@ test('a question that holds a number or an option is covered with the rail', () 
   )
 })
 
+test('a question that holds a number or an option is kept out of the tab and its history, also while nothing is sealed', () => {
+  const whole = { ...sealedTrial('Is 66.4 better than 73.2?'), events: [], ballots: [] }
+  const cover = trialCover(whole, 'plan', false)
+  expect(cover).toMatchObject({ covered: false, title: 'Is 66.4 better than 73.2?' })
+  expect(cover.tabTitle).not.toMatch(/\d/)
+})
+
 test('before the first ballot the rail is covered where people taste, and open at the bench', () => {
   const whole = sealedTrial('Does more water open the crumb?')
   const served = new Set(['served', 'tasting-closed'])
