@@ -4,7 +4,7 @@ import styles from './bench.module.css'
 /** A logged photo, small. A picture that did not travel with its trial's file is said to be missing. */
 export function PhotoThumb({ photoId, caption }: { photoId: string; caption: string }) {
   const { address, missing } = usePhoto(photoId)
-  if (missing) return <span className={styles.quiet}>picture not on this device</span>
+  if (missing) return <span className={styles.noPicture}>picture not on this device</span>
   return address === null ? null : (
     <img className={styles.thumb} src={address} alt={caption || 'Logged photo'} />
   )
