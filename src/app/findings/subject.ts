@@ -15,6 +15,7 @@ export interface Subject {
   nameOf: (taster: string) => string
 }
 
+/** A trial as findings speak of it: where its draws start from, the letters of its levels, its fairness items, its tasters by name. */
 export function subjectOfTrial(whole: WholeTrial): Subject {
   return {
     whole,
