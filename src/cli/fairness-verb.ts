@@ -29,7 +29,8 @@ export const fairnessVerb: Verb = {
         null,
         2,
       )
-    return [plan.question, ...groups(items, plan)].join('\n\n')
+    const begun = whole.sessions.length >= plan.plannedSessions
+    return [plan.question, ...groups(items, plan, begun)].join('\n\n')
   },
 }
 
@@ -37,7 +38,10 @@ function saidItem(item: FairnessItem, plan: Plan) {
   return { ...item, ...fairnessText(item, plan) }
 }
 
-function groups(items: readonly FairnessItem[], plan: Plan): string[] {
+/** Once every planned session was begun there is no start to fix anything before: all is for the next time. */
+function groups(items: readonly FairnessItem[], plan: Plan, begun: boolean): string[] {
+  const heading = (item: FairnessItem) =>
+    item.accepted ? 'Accepted' : severityText(begun ? { ...item, when: 'after' } : item)
   const headings = [...new Set(items.map(heading))]
   return headings.map((title) => {
     const own = items.filter((item) => heading(item) === title)
@@ -45,8 +49,6 @@ function groups(items: readonly FairnessItem[], plan: Plan): string[] {
     return [`${title}\n${'═'.repeat([...title].length)}`, ...written].join('\n\n')
   })
 }
-
-const heading = (item: FairnessItem) => (item.accepted ? 'Accepted' : severityText(item))
 
 function itemText(item: FairnessItem, plan: Plan): string {
   const { title, sentence, why } = fairnessText(item, plan)

@@ -18,7 +18,8 @@ describe('fairness', () => {
   test('names what is to be fixed first, with its size and what to do', async () => {
     const { code, out } = await runCommand('fairness', flourHeld())
     expect(code).toBe(0)
-    const headings = ['Fix before you start', 'Know about it', 'Fine'].map((one) =>
+    // All planned sessions were worked, so nothing is left to start.
+    const headings = ['Mend next time', 'Know about it', 'Fine'].map((one) =>
       out.indexOf(`${one}\n═`),
     )
     expect(headings.every((at) => at > 0)).toBe(true)
@@ -26,6 +27,12 @@ describe('fairness', () => {
     expect(out).toContain('* Hold the dough instead')
     expect(out).toContain('(from the log)')
     for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(80)
+  })
+
+  test('calls for fixing while a planned session is still to be begun', async () => {
+    const { out } = await runCommand('fairness', samplePath('flatbread-hydration'))
+    expect(out).toContain('Fix before you start\n═')
+    expect(out).not.toContain('Mend next time')
   })
 
   test('answers in JSON, planned and from the log, with sentences', async () => {
