@@ -9,7 +9,12 @@ import {
   tableDecimals,
 } from '@/core/wording/difference-text.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
-import { decimalText, plainNumber, probabilityText } from '@/core/wording/number-text.ts'
+import {
+  decimalText,
+  plainNumber,
+  probabilityText,
+  shortProbabilityText,
+} from '@/core/wording/number-text.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import { rungTitle, verdictWord } from '@/core/wording/rung-text.ts'
 import type { TableBlock } from './report-block.ts'
@@ -103,10 +108,10 @@ export function pairsTable(answer: Rung, scores: ScoreTable): TableBlock {
     caption: 'All pairs, simultaneous 95 % intervals',
     head: ['Pair', 'Difference', '95 % interval', 'p'],
     rows: answer.pairs.map(({ a, b, difference, low, high, p }) => [
-      `${levelNameText(a, unit)} → ${levelNameText(b, unit)}`,
+      `${levelNameText(a, '')} → ${levelNameText(b, unit)}`,
       differenceText(difference, decimals),
       intervalText(low, high, decimals),
-      probabilityText(p),
+      shortProbabilityText(p),
     ]),
     figures: [false, true, true, true],
   }
@@ -126,7 +131,7 @@ export function againstControlTable(
       levelNameText(level, scores.factor.unitOfMeasure),
       differenceText(difference, decimals),
       intervalText(low, high, decimals),
-      probabilityText(p),
+      shortProbabilityText(p),
     ]),
     figures: [false, true, true, true],
   }

@@ -28,6 +28,11 @@ export function probabilityText(p: number): string {
   return p < 0.001 ? 'below 0.001' : decimalText(p, 3)
 }
 
+/** The same in a narrow column. */
+export function shortProbabilityText(p: number): string {
+  return p < 0.001 ? '< 0.001' : decimalText(p, 3)
+}
+
 /** A number with its unit: % and ° keep a thin distance as the trade writes them; no unit, no blank. */
 export function withUnit(text: string, unit: string): string {
   const short = shortUnit(unit)
