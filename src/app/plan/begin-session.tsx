@@ -6,6 +6,7 @@ import { ErrorNote } from '@/app/kit/error-note.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { dealSession } from '@/core/session/deal-session.ts'
+import { sessionsDone } from '@/core/whole-trial/stage.ts'
 import { dealRefusal } from '@/core/wording/deal-refusal.ts'
 import { asSentenceStart, countText } from '@/core/wording/list-text.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
@@ -26,6 +27,8 @@ export function BeginSession() {
   const [refused, setRefused] = useState<string>()
   const number = whole.sessions.length + 1
   const fixed = whole.sessions.find((session) => session.number === 1)?.plannedSessions ?? planned
+  const running = sessionsDone(whole) < whole.sessions.length
+  const added = number > fixed
   const toMend = stops + unfinished
   const begin = async () => {
     setAsking(false)
@@ -54,14 +57,21 @@ export function BeginSession() {
         </p>
       ) : (
         <div>
-          <Button kind="primary" onPress={number > fixed ? () => setAsking(true) : begin}>
+          <Button
+            kind={running ? 'plain' : 'primary'}
+            onPress={added || running ? () => setAsking(true) : begin}
+          >
             Begin session {number}
           </Button>
         </div>
       )}
       {refused ? <ErrorNote title="The session could not be dealt.">{refused}</ErrorNote> : null}
       <Dialog
-        title={`A session past the ${countText(fixed, 'planned one')}?`}
+        title={
+          added
+            ? `A session past the ${countText(fixed, 'planned one')}?`
+            : `Session ${number - 1} is not done yet`
+        }
         open={asking}
         onClose={() => setAsking(false)}
         actions={
@@ -73,11 +83,19 @@ export function BeginSession() {
           </>
         }
       >
-        <p>
-          {asSentenceStart(countText(fixed, 'session'))} {fixed === 1 ? 'was' : 'were'} planned
-          before the first mix. One more can be made; the report will say that it was added, since a
-          session added after a look at the answer can lead it.
-        </p>
+        {running ? (
+          <p>
+            Session {number - 1} is still at the bench or being tasted. Another can run beside it,
+            with letters and codes of its own; once dealt it stays in the trial.
+          </p>
+        ) : null}
+        {added ? (
+          <p>
+            {asSentenceStart(countText(fixed, 'session'))} {fixed === 1 ? 'was' : 'were'} planned
+            before the first mix. One more can be made; the report will say that it was added, since
+            a session added after a look at the answer can lead it.
+          </p>
+        ) : null}
       </Dialog>
     </Section>
   )

@@ -118,6 +118,13 @@ test('a session begins when nothing is left to mend, and a later change makes th
   expect((await notebook.wholeTrial(trialId))?.plans.map(({ revision }) => revision)).toEqual([
     1, 2,
   ])
+
+  const second = page.getByRole('button', { name: 'Begin session 2' })
+  await second.click()
+  const asked = page.getByRole('dialog', { name: 'Session 1 is not done yet' })
+  await expect.element(asked).toBeVisible()
+  await asked.getByRole('button', { name: 'Not now' }).click()
+  expect((await notebook.wholeTrial(trialId))?.sessions).toHaveLength(1)
 })
 
 test('a pasted formula shows what was understood before it is taken', async () => {
