@@ -3,7 +3,7 @@ export const lineWidth = 80
 
 /**
  * Text broken at blanks to a width; `lead` opens the first line, the others stand under it. Lines that the text itself
- * breaks stay broken.
+ * breaks stay broken, and a number keeps its unit beside it.
  */
 export function wrapped(text: string, lead = '', width = lineWidth): string {
   const indent = ' '.repeat(Math.min([...lead].length, 4))
@@ -17,7 +17,8 @@ function wrappedLine(text: string, lead: string, indent: string, width: number):
   const lines: string[] = []
   let line = lead
   let begun = false
-  for (const word of text.split(/\s+/).filter(Boolean)) {
+  const bound = text.replace(/(\d) (?=%|°|[a-zA-Z]{1,2}\b)/g, '$1\u00a0')
+  for (const word of bound.split(/[^\S\u00a0]+/).filter(Boolean)) {
     if (begun && [...line].length + 1 + [...word].length > width) {
       lines.push(line)
       line = indent + word
@@ -26,5 +27,5 @@ function wrappedLine(text: string, lead: string, indent: string, width: number):
     }
     begun = true
   }
-  return [...lines, line.trimEnd()].join('\n')
+  return [...lines, line.trimEnd()].join('\n').replaceAll('\u00a0', ' ')
 }
