@@ -34,11 +34,11 @@ export function easiestSentence(
     Math.max(0, -easiest.lowerLimit),
     differenceDecimals(easiest.lowerLimit),
   )
-  const parts = [`is no more than ${short} below the best liked, ${best}`]
-  if (ease) parts.push(failedTimes(ease.failures))
+  const parts = ease ? [failedTimes(ease.failures)] : []
   const spared = sparedSeconds(ease, other)
   if (spared !== null) parts.push(`took ${durationText(spared)} less of your hands`)
-  return `${level} ${listText(parts)}.`
+  const eased = parts.length > 0 ? `; it ${listText(parts)}` : ''
+  return `${level} is no more than ${short} below the best liked, ${best}${eased}.`
 }
 
 function sparedSeconds(ease: LevelEase | undefined, other: LevelEase | undefined): number | null {
