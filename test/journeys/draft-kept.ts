@@ -1,22 +1,25 @@
 import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
 
 /** Waits until an unfinished text is in the drafts that the notebook of the page keeps on the disk. */
 export async function draftKept(page: Page, text: string): Promise<void> {
-  await page.waitForFunction(async (typed) => {
-    const database = await new Promise<IDBDatabase>((resolve, reject) => {
-      const opening = indexedDB.open('evenhand')
-      opening.onsuccess = () => resolve(opening.result)
-      opening.onerror = () => reject(opening.error)
+  await expect.poll(() => page.evaluate(draftsOnDisk)).toContain(text)
+}
+
+/** Every text of every draft; runs in the page. */
+async function draftsOnDisk(): Promise<string[]> {
+  const answered = <Result>(request: IDBRequest<Result>) =>
+    new Promise<Result>((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result)
+      request.onerror = () => reject(request.error)
     })
-    try {
-      const drafts = await new Promise<{ values: Record<string, string> }[]>((resolve, reject) => {
-        const reading = database.transaction('drafts').objectStore('drafts').getAll()
-        reading.onsuccess = () => resolve(reading.result)
-        reading.onerror = () => reject(reading.error)
-      })
-      return drafts.some(({ values }) => Object.values(values).includes(typed))
-    } finally {
-      database.close()
-    }
-  }, text)
+  const database = await answered(indexedDB.open('evenhand'))
+  try {
+    const drafts: { values: Record<string, string> }[] = await answered(
+      database.transaction('drafts').objectStore('drafts').getAll(),
+    )
+    return drafts.flatMap(({ values }) => Object.values(values))
+  } finally {
+    database.close()
+  }
 }

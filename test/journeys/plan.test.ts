@@ -18,11 +18,12 @@ async function newTrial(page: Page): Promise<void> {
 }
 
 test.each([360, 1280])(
-  'a new plan at %i px, light and dark: it fits, has no fault axe knows, and a part is a press away',
+  'a new plan at %i px fits, has no fault axe knows, and a part is a press away',
   async (width) => {
     const { page, troubles } = await visit(browser, baseUrl, { viewport: { width, height: 800 } })
     await newTrial(page)
-    expect(await faultsInBothLooks(page)).toEqual([])
+    // The samples' plans are looked through at 1280.
+    if (width === 360) expect(await faultsInBothLooks(page)).toEqual([])
     expect(await overhangPixels(page)).toBe(0)
     for (const title of ['Method', 'Weigh sheet', 'Fairness check', 'What the day costs']) {
       const press = title === 'What the day costs' ? 'The day' : title

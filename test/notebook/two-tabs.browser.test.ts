@@ -99,7 +99,7 @@ test('N37: a notebook lets go when a newer version opens it, and then N35: refus
 test('F2: the place where a text stops being JSON is the same as in any other engine', () => {
   expect(jsonPlace('{\n  "a": 1\n  "b": 2\n}')).toEqual({
     ...{ line: 3, column: 3 },
-    detail: 'a comma or a closing bracket was expected, " stands there',
+    detail: 'a comma or a closing bracket was expected, “"” stands there',
   })
   expect(() => JSON.parse('{\n  "a": 1\n  "b": 2\n}')).toThrow(SyntaxError)
 })

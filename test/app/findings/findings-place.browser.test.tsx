@@ -9,8 +9,9 @@ import panLoaf from '../../../trials/pan-loaf-salt.json?raw'
 import { asChoice } from './choice-trial.ts'
 import { notebookWith, openPlace } from './open-place.tsx'
 
-const slow = { timeout: 20_000 }
-vi.setConfig({ testTimeout: 60_000 })
+/** The worker's modules are served one by one the first time, beside everything else that runs. */
+const slow = { timeout: 60_000 }
+vi.setConfig({ testTimeout: 120_000 })
 
 async function opened(...files: Parameters<typeof notebookWith>) {
   const { notebook, trialIds, services } = await notebookWith(...files)
