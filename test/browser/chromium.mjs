@@ -54,7 +54,9 @@ export async function findChromium() {
   }
   const own = await playwrightOwn()
   if (own && answers(own)) return { path: own, source: 'playwright cache' }
+  // The shell opens a page in a third of the time: it carries no windows, tabs and toolbars.
   for (const n of [
+    'chromium-headless-shell',
     'chromium',
     'chromium-browser',
     'google-chrome-stable',
@@ -95,11 +97,13 @@ export async function ensureChromium({ log = console.error } = {}) {
     const env = { DEBIAN_FRONTEND: 'noninteractive' }
     const lock = ['-o', 'DPkg::Lock::Timeout=600', '-o', 'Acquire::Retries=3']
     run('apt-get', [...lock, 'update', '-q'], env)
-    run(
-      'apt-get',
-      [...lock, 'install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-dejavu-core'],
-      env,
-    )
+    const install = (name) =>
+      run(
+        'apt-get',
+        [...lock, 'install', '-y', '-q', '--no-install-recommends', name, 'fonts-dejavu-core'],
+        env,
+      )
+    if (!install('chromium-headless-shell')) install('chromium')
   }
   const afterApt = await findChromium()
   if (afterApt) return afterApt
@@ -111,7 +115,7 @@ export async function ensureChromium({ log = console.error } = {}) {
   const afterPw = await findChromium()
   if (afterPw) return afterPw
   throw new Error(
-    'No Chromium found or installable. Install one (Debian: apt-get install chromium; elsewhere: npx playwright-core install chromium) or set CHROMIUM_PATH.',
+    'No Chromium found or installable. Install one (Debian: apt-get install chromium-headless-shell; elsewhere: npx playwright-core install chromium) or set CHROMIUM_PATH.',
   )
 }
 
