@@ -51,18 +51,27 @@ export function cellsOf(scores: ScoreTable, index: number): Cells {
   }
 }
 
-/** Codes of the rows' keys, numbered in the order of the names. Each key is looked up once, then renumbered by its rank. */
+/**
+ * Codes of the rows' keys, numbered in the order of the names. Rows of one key mostly stand together, so a key is looked up
+ * where it changes; once all are met, the codes are renumbered by rank.
+ */
 function coded(rows: readonly ScoreRow[], keyOf: (row: ScoreRow) => string) {
   const met = new Map<string, number>()
-  const codes = rows.map((row) => {
-    const key = keyOf(row)
-    const known = met.get(key)
-    if (known !== undefined) return known
-    met.set(key, met.size)
-    return met.size - 1
-  })
+  const codes = new Array<number>(rows.length)
+  let last: string | null = null
+  let code = 0
+  for (let row = 0; row < rows.length; row += 1) {
+    const key = keyOf(rows[row] as ScoreRow)
+    if (key !== last) {
+      code = met.get(key) ?? met.size
+      met.set(key, code)
+      last = key
+    }
+    codes[row] = code
+  }
   const names = [...met.keys()].toSorted((a, b) => (a < b ? -1 : 1))
   const rank = new Array<number>(names.length)
   for (const [at, name] of names.entries()) rank[met.get(name) as number] = at
-  return { names, codes: codes.map((code) => rank[code] as number) }
+  for (let row = 0; row < codes.length; row += 1) codes[row] = rank[codes[row] as number] as number
+  return { names, codes }
 }

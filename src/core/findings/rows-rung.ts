@@ -23,9 +23,12 @@ export function besideOf(
   cells: Cells,
   what: 'minutes' | 'position',
 ): Beside | Absent {
-  const rows = cells[what].flatMap((value, row) => (value === null ? [] : [row]))
-  if (rows.length === 0) return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
-  const pick = <Value>(column: readonly Value[]) => rows.map((row) => column[row] as Value)
+  const isRecorded = (_: unknown, row: number) => cells[what][row] !== null
+  const everywhere = cells[what].every(isRecorded)
+  if (!cells[what].some(isRecorded))
+    return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
+  const pick = <Value>(column: readonly Value[]) =>
+    everywhere ? column : column.filter(isRecorded)
   const present = levelsPresent(scores, pick(cells.level))
   const data = { y: pick(cells.y), block: pick(tasterBlocks(cells)) }
   const answer = compareWithCovariate(levelRows(data, present), pick(cells[what]) as number[])
