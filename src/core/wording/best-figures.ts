@@ -31,12 +31,26 @@ function turnText(
 ): string {
   if (!isPresent(vertex)) return reasonText(vertex)
   const place = (value: number) => placeText(value, levels)
-  const turns = `${quadratic < 0 ? 'highest' : 'lowest'} at ${withUnit(place(vertex), unit)}`
-  const byDelta = isPresent(delta)
-    ? `; by the delta method between ${place(delta.low)} and ${place(delta.high)}`
-    : ''
+  const end = quadratic < 0 ? 'highest' : 'lowest'
+  // A nearly straight line turns at places that mean nothing: their numbers would only look exact.
+  const near = isNear(vertex, levels)
+  const turns = near
+    ? `${end} at ${withUnit(place(vertex), unit)}`
+    : `${end} far outside the levels tried`
+  const byDelta =
+    near && isPresent(delta)
+      ? `; by the delta method between ${place(delta.low)} and ${place(delta.high)}`
+      : ''
   const byFieller = isPresent(fieller) ? `; by Fieller ${setText(fieller, place)}` : ''
   return `${turns}${byDelta}${byFieller}.`
+}
+
+/** No further from the levels tried than they are from each other. */
+function isNear(place: number, levels: readonly LevelName[]): boolean {
+  const values = levels.filter((level) => typeof level === 'number')
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)]
+  const span = highest - lowest
+  return place >= lowest - span && place <= highest + span
 }
 
 /** Fieller's set in its three shapes; of the second an arm may be missing. */

@@ -77,6 +77,13 @@ describe('the numbers behind the words', () => {
     expect(bestFigures(absent, levels, '%')).toEqual([])
   })
 
+  test('a curve that turns far outside the levels tried is given no place', () => {
+    const straight: Best = { ...best, vertex: -483.2 }
+    expect(bestFigures(straight, levels, '%')[0]).toBe(
+      'Curve: 7.040 × L, −0.05000 × L²; highest far outside the levels tried; by Fieller between 68.1 and 73.1.',
+    )
+  })
+
   test.each([
     [{ low: 60, high: 80 }, 'by Fieller anywhere up to 60.0 or from 80.0 on.'],
     [{ low: null, high: 80 }, 'by Fieller anywhere from 80.0 on.'],
