@@ -12,7 +12,7 @@ import { csvForSpeed } from './csv-for-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
 import { measurePlan } from './plan-speed.ts'
 import { scoresForSpeed } from './scores-for-speed.ts'
-import { medianMilliseconds } from './timed.ts'
+import { medianMilliseconds, mediansInTurn } from './timed.ts'
 
 /** Measures what a baker waits for and prints it with the machine it ran on; compares nothing. */
 export async function run(): Promise<void> {
@@ -39,12 +39,18 @@ export async function run(): Promise<void> {
     medianMilliseconds(() => responseFindings(large, 0, null), 51),
   )
   const sessionsOf = (rows: number) => Math.ceil(rows / 72)
-  const times = [10_000, 100_000].map((rows) => {
-    const scores = scoresForSpeed({ levels: 6, tasters: 12, sessions: sessionsOf(rows) })
-    const time = medianMilliseconds(() => responseFindings(scores, 0, null), 5)
-    say(`all findings of one response, ${scores.rows.length.toLocaleString('en')} scores`, time)
-    return time
-  })
+  const tables = [10_000, 100_000].map((rows) =>
+    scoresForSpeed({ levels: 6, tasters: 12, sessions: sessionsOf(rows) }),
+  )
+  const times = mediansInTurn(
+    tables.map((scores) => () => responseFindings(scores, 0, null)),
+    11,
+  )
+  for (const [at, { rows }] of tables.entries())
+    say(
+      `all findings of one response, ${rows.length.toLocaleString('en')} scores`,
+      times[at] as number,
+    )
   const [small = 1, big = 0] = times
   process.stdout.write(
     `${(big / small).toFixed(2).padStart(10)}     times longer for ten times the scores\n`,

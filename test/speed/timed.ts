@@ -2,11 +2,23 @@ import { performance } from 'node:perf_hooks'
 
 /** Median of the milliseconds that some runs take, after ten runs to warm up. */
 export function medianMilliseconds(work: () => void, runs: number): number {
-  for (let warming = 0; warming < 10; warming += 1) work()
-  const times = Array.from({ length: runs }, () => {
-    const from = performance.now()
-    work()
-    return performance.now() - from
-  }).toSorted((a, b) => a - b)
-  return times[Math.floor(times.length / 2)] ?? 0
+  return mediansInTurn([work], runs)[0] ?? 0
+}
+
+/**
+ * The same of several works, run in turn, so that whatever else the machine does meanwhile falls on all of them alike: for
+ * those whose times are to be compared.
+ */
+export function mediansInTurn(works: readonly (() => void)[], runs: number): number[] {
+  for (let warming = 0; warming < 10; warming += 1) for (const work of works) work()
+  const times = works.map((): number[] => [])
+  for (let run = 0; run < runs; run += 1)
+    for (const [at, work] of works.entries()) times[at]?.push(milliseconds(work))
+  return times.map((each) => each.toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? 0)
+}
+
+function milliseconds(work: () => void): number {
+  const from = performance.now()
+  work()
+  return performance.now() - from
 }

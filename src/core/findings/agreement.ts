@@ -1,8 +1,9 @@
+import { deviation } from 'd3-array'
 import { correlation } from '@/core/statistics/description/correlation.ts'
-import { describe } from '@/core/statistics/description/describe.ts'
 import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
 import { goodness } from './goodness.ts'
+import { parted } from './parted.ts'
 import { type Absent, absent } from './reason.ts'
 import type { Agreement } from './response-findings-shape.ts'
 import type { LevelName } from './rung-shape.ts'
@@ -19,14 +20,13 @@ export function agreementOf(
   names: readonly LevelName[],
   better: Better,
 ): Agreement[] {
-  const scoresBy: number[][] = cells.tasters.map(() => [])
-  for (const [row, y] of cells.y.entries()) scoresBy[cells.taster[row] as number]?.push(y)
+  const scoresBy = parted(cells.y, cells.taster, cells.tasters.length)
   const totals = names.map((_, level) => totalOf(means, level))
   return cells.tasters.map((taster, at) => ({
     taster,
     correlation: correlationWithRest(means[at] as (number | null)[], totals),
     best: bestLevel(means[at] as (number | null)[], names, better),
-    sd: describe(scoresBy[at] as number[]).sd ?? absent('too-few-values'),
+    sd: deviation(scoresBy[at] as Float64Array) ?? absent('too-few-values'),
   }))
 }
 

@@ -17,7 +17,7 @@ export interface BestInput {
   cells: Cells
   fit: LevelFit
   present: LevelsPresent
-  handled: readonly (number | null)[]
+  handled: ArrayLike<number>
   trend: Trend | Absent
   better: Better
 }
@@ -58,11 +58,11 @@ function curveFacts(fit: PolynomialFit): Curve {
 }
 
 function asHandled({ rows, handled }: BestInput): Curve | Absent {
-  const known = handled.filter((value) => value !== null)
-  if (known.length < handled.length) return absent('not-logged')
+  const known = Float64Array.from(handled)
+  if (known.some(Number.isNaN)) return absent('not-logged')
   const values = [...new Set(known)].toSorted((a, b) => a - b)
   const code = new Map(values.map((value, at) => [value, at]))
-  const level = known.map((value) => code.get(value) as number)
+  const level = Int32Array.from(known, (value) => code.get(value) as number)
   const cells = gatherCells({ ...rows, level, levelCount: values.length })
   const curve = fitPolynomial(cells, values, 2)
   return curve.ok ? curveFacts(curve) : absent(curve.reason)

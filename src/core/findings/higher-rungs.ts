@@ -61,16 +61,17 @@ function unitsRung(
   return isPresent(means) ? rungOf(scores, means, better) : means
 }
 
+/** Mean level as handled of what a taster had at a level; NaN where one of them was not logged. */
 function handledMeans(cells: Cells, levels: number) {
-  const sums = new Map<number, { sum: number; n: number; all: boolean }>()
-  for (const [row, level] of cells.level.entries()) {
-    const key = (cells.taster[row] as number) * levels + level
-    const at = sums.get(key) ?? { sum: 0, n: 0, all: true }
-    const value = cells.handled[row] ?? null
-    sums.set(key, { sum: at.sum + (value ?? 0), n: at.n + 1, all: at.all && value !== null })
+  const sums = new Float64Array(cells.tasters.length * levels)
+  const counts = new Int32Array(sums.length)
+  for (let row = 0; row < cells.y.length; row += 1) {
+    const at = (cells.taster[row] as number) * levels + (cells.level[row] as number)
+    sums[at] = (sums[at] as number) + (cells.handled[row] as number)
+    counts[at] = (counts[at] as number) + 1
   }
-  return (taster: number, level: number): number | null => {
-    const at = sums.get(taster * levels + level)
-    return at?.all ? at.sum / at.n : null
+  return (taster: number, level: number): number => {
+    const at = taster * levels + level
+    return (sums[at] as number) / (counts[at] as number)
   }
 }

@@ -1,15 +1,15 @@
 import { describe } from '@/core/statistics/description/describe.ts'
 import type { Cells } from './cells.ts'
+import { parted } from './parted.ts'
 import { absent } from './reason.ts'
 import type { LevelSummary } from './response-findings-shape.ts'
 import type { ScoreTable } from './score-table.ts'
 
 /** What happened at each level over all its rows: n, mean, sd, 95 % t-interval, median. Descriptive only, levels without scores included. */
 export function levelSummaries(scores: ScoreTable, cells: Cells): LevelSummary[] {
-  const byLevel: number[][] = scores.levels.map(() => [])
-  for (const [row, y] of cells.y.entries()) byLevel[cells.level[row] as number]?.push(y)
+  const byLevel = parted(cells.y, cells.level, scores.levels.length)
   return scores.levels.map(({ name }, at) => {
-    const { n, mean, sd, low, high, median } = describe(byLevel[at] as number[])
+    const { n, mean, sd, low, high, median } = describe(byLevel[at] as Float64Array)
     const none = absent(n === 0 ? 'no-scores' : 'too-few-values')
     const flat = sd === 0 ? absent('all-equal') : null
     return {

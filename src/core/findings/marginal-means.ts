@@ -7,8 +7,8 @@ export interface UnitMeans {
   level: number[]
   session: number[]
   flight: number[]
-  /** The level as handled of the unit's first cell (one unit was handled once); null when it was not logged. */
-  handled: (number | null)[]
+  /** The level as handled of the unit's first cell (one unit was handled once); NaN when it was not logged. */
+  handled: number[]
   /** Units are comparable only within one group, the tasters of another group being others. */
   group: number[]
 }
@@ -18,7 +18,7 @@ export interface UnitMeans {
  * counting alike (see `unitMeans`), within each group where tasters and units fall into unconnected ones. Without tasters,
  * plain means.
  */
-export function marginalMeans(cells: Cells, unit: readonly number[], units: number): UnitMeans {
+export function marginalMeans(cells: Cells, unit: Int32Array, units: number): UnitMeans {
   const { means, groups } = unitMeans({
     y: cells.y,
     taster: cells.tasters.length === 0 ? new Int32Array(cells.y.length) : cells.taster,
@@ -26,15 +26,14 @@ export function marginalMeans(cells: Cells, unit: readonly number[], units: numb
     tasterCount: Math.max(1, cells.tasters.length),
     unitCount: units,
   })
-  const first = new Map<number, number>()
-  for (const [row, u] of unit.entries()) if (!first.has(u)) first.set(u, row)
-  const rows = means.map((_, u) => first.get(u) as number)
+  const rows = means.map(() => -1)
+  for (let row = unit.length - 1; row >= 0; row -= 1) rows[unit[row] as number] = row
   return {
     y: means.map((mean) => mean as number),
     level: rows.map((row) => cells.level[row] as number),
     session: rows.map((row) => cells.session[row] as number),
     flight: rows.map((row) => cells.flight[row] as number),
-    handled: rows.map((row) => cells.handled[row] ?? null),
+    handled: rows.map((row) => cells.handled[row] as number),
     group: groups.map((group) => group as number),
   }
 }

@@ -23,15 +23,14 @@ export function besideOf(
   cells: Cells,
   what: 'minutes' | 'position',
 ): Beside | Absent {
-  const isRecorded = (_: unknown, row: number) => cells[what][row] !== null
-  const everywhere = cells[what].every(isRecorded)
-  if (!cells[what].some(isRecorded))
-    return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
-  const pick = <Value>(column: readonly Value[]) =>
-    everywhere ? column : column.filter(isRecorded)
+  const values = cells[what]
+  const missing = values.reduce((count, value) => count + (Number.isNaN(value) ? 1 : 0), 0)
+  if (missing === values.length) return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
+  const pick = (column: Float64Array | Int32Array): ArrayLike<number> =>
+    missing === 0 ? column : column.filter((_, row) => !Number.isNaN(values[row]))
   const present = levelsPresent(scores, pick(cells.level))
   const data = { y: pick(cells.y), block: pick(tasterBlocks(cells)) }
-  const answer = compareWithCovariate(levelRows(data, present), pick(cells[what]) as number[])
+  const answer = compareWithCovariate(levelRows(data, present), pick(values))
   if (!answer.ok) return absent(answer.reason)
   const { f, df1, df2, p } = answer.levels
   return {
@@ -46,6 +45,6 @@ export function besideOf(
   }
 }
 
-function tasterBlocks(cells: Cells): number[] {
-  return cells.tasters.length > 1 ? cells.taster : cells.y.map(() => 0)
+function tasterBlocks(cells: Cells): Int32Array {
+  return cells.tasters.length > 1 ? cells.taster : new Int32Array(cells.y.length)
 }

@@ -14,11 +14,11 @@ import type { Comparison } from './verdict.ts'
 
 /** What a rung compares: values with the block each stands in and its level, an index into the table's levels. */
 export interface RungRows {
-  y: readonly number[]
-  block: readonly number[]
-  level: readonly number[]
-  /** The level as handled of each value; null where it was not logged. */
-  handled: readonly (number | null)[]
+  y: ArrayLike<number>
+  block: ArrayLike<number>
+  level: ArrayLike<number>
+  /** The level as handled of each value; NaN where it was not logged. */
+  handled: ArrayLike<number>
 }
 
 /** A rung with the fit behind it, for what is computed from it further on. */
@@ -73,17 +73,19 @@ export function meansOf(fit: LevelFit, name: (level: number) => LevelName): Mean
 
 /** Rows for the block model, blocks renumbered without gaps. */
 export function levelRows(data: Pick<RungRows, 'y' | 'block'>, present: LevelsPresent): LevelRows {
-  const codes = new Map<number, number>()
-  const block = data.block.map((key) => {
-    const known = codes.get(key) ?? codes.size
-    codes.set(key, known)
-    return known
-  })
+  const block = new Int32Array(data.block.length)
+  const codes: number[] = []
+  let blocks = 0
+  for (let row = 0; row < block.length; row += 1) {
+    const key = data.block[row] as number
+    codes[key] ??= blocks++
+    block[row] = codes[key]
+  }
   return {
     y: data.y,
     block,
     level: present.level,
-    blockCount: Math.max(1, codes.size),
+    blockCount: Math.max(1, blocks),
     levelCount: present.levels.length,
   }
 }

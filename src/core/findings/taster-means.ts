@@ -7,13 +7,13 @@ export type TasterMeans = (number | null)[][]
 export function tasterMeans(cells: Cells, levels: number): TasterMeans {
   const sums = cells.tasters.map(() => new Array<number>(levels).fill(0))
   const counts = cells.tasters.map(() => new Array<number>(levels).fill(0))
-  for (const [row, y] of cells.y.entries()) {
+  for (let row = 0; row < cells.y.length; row += 1) {
     const taster = cells.taster[row] as number
     const level = cells.level[row] as number
     const sum = sums[taster]
     const count = counts[taster]
     if (!sum || !count) continue
-    sum[level] = (sum[level] as number) + y
+    sum[level] = (sum[level] as number) + (cells.y[row] as number)
     count[level] = (count[level] as number) + 1
   }
   return sums.map((sum, taster) =>

@@ -39,7 +39,14 @@ export function scatterOfTrial(whole: WholeTrial): TrialScatter | NoScatter {
       response: response.name,
       tasterIds: cells.tasters,
       scores: cells.y.length,
-      sums: scatterSums(cells),
+      sums: scatterSums({
+        y: [...cells.y],
+        taster: [...cells.taster],
+        level: [...cells.level],
+        flight: [...cells.flight],
+        batch: [...cells.batch],
+        piece: [...cells.piece],
+      }),
     }
   }
   return { ok: false, reason: 'no-scores' }

@@ -2,7 +2,8 @@ import { cellNumbers } from './cell-numbers.ts'
 import { insistOnRows, type LevelRows } from './rows.ts'
 
 /**
- * Rows gathered by block and level: each cell's mean and number of rows, and the sum of squares left inside the cells.
+ * Rows gathered by block and level: each cell's mean and number of rows, which cell each row is in (`ofRow`), and the sum of
+ * squares left inside the cells.
  * `y` is counted from `origin` (the first value), so that large values with small differences lose nothing.
  */
 export type Cells = {
@@ -10,6 +11,7 @@ export type Cells = {
   block: Int32Array
   level: Int32Array
   weight: Float64Array
+  ofRow: Int32Array
   blockCount: number
   levelCount: number
   rowCount: number
@@ -61,6 +63,7 @@ export function gatherCells(rows: LevelRows): Cells {
     block,
     level,
     weight,
+    ofRow,
     blockCount: rows.blockCount,
     levelCount: rows.levelCount,
     rowCount,

@@ -1,6 +1,5 @@
 import { triangularFactor } from '@/core/statistics/least-squares/triangular-factor.ts'
-import { cellNumbers } from './cell-numbers.ts'
-import { type Cells, gatherCells } from './cells.ts'
+import type { Cells } from './cells.ts'
 import type { LevelRows } from './rows.ts'
 
 /**
@@ -10,23 +9,22 @@ import type { LevelRows } from './rows.ts'
 export type CovariateCells = { cells: Cells; columns: Float64Array[]; inside: number[][] }
 
 /**
- * Gathers rows with covariates into cells without loss: what blocks and levels cannot see, the deviations from cell means, is
+ * Rows with covariates, gathered into `cells` without loss: what blocks and levels cannot see, the deviations from cell means, is
  * reduced to the triangle of its own QR decomposition. A fit of the cells with those rows added is the fit of all rows.
  *
  * A covariate without one finite value for each row is a programmer's mistake and throws.
  */
 export function covariateCells(
   rows: LevelRows,
+  cells: Cells,
   covariates: readonly ArrayLike<number>[],
 ): CovariateCells {
-  const cells = gatherCells(rows)
-  const rowCount = rows.y.length
-  const cellOf = cellNumbers(rows).ofRow
   const parts = covariates.map((values) => {
-    if (values.length !== rowCount) throw new RangeError('a covariate needs one value for each row')
-    return splitByCell(values, cellOf, cells.weight)
+    if (values.length !== rows.y.length)
+      throw new RangeError('a covariate needs one value for each row')
+    return splitByCell(values, cells.ofRow, cells.weight)
   })
-  const response = splitByCell(rows.y, cellOf, cells.weight)
+  const response = splitByCell(rows.y, cells.ofRow, cells.weight)
   return {
     cells: { ...cells, insideSumOfSquares: 0 },
     columns: parts.map(({ means }) => means),

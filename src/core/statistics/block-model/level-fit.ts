@@ -45,12 +45,13 @@ export function fitLevelCells(cells: Cells): Answer<LevelFit> {
   return fitLevelColumns(cells, [], [])
 }
 
-/** The same with covariates allowed for: y ~ block + covariates + factor(level), one list of values for each covariate. */
+/** The same with covariates allowed for: y ~ block + covariates + factor(level), one list of values for each covariate; `gathered` are the rows' cells where they are known. */
 export function fitLevelsWithCovariates(
   rows: LevelRows,
   covariates: readonly ArrayLike<number>[],
+  gathered = gatherCells(rows),
 ): Answer<LevelFit> {
-  const { cells, columns, inside } = covariateCells(rows, covariates)
+  const { cells, columns, inside } = covariateCells(rows, gathered, covariates)
   const centred = columns.map((column) => {
     const centre = weightedMean(column, cells.weight)
     return column.map((value) => value - centre)

@@ -11,6 +11,7 @@ export function rowsAsCells(rows: LevelRows): Cells {
     block: Int32Array.from(rows.block),
     level: Int32Array.from(rows.level),
     weight: new Float64Array(y.length).fill(1),
+    ofRow: Int32Array.from(y.keys()),
     blockCount: rows.blockCount,
     levelCount: rows.levelCount,
     rowCount: y.length,

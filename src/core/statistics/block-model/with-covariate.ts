@@ -1,7 +1,8 @@
 import { tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
 import type { Answer } from '@/core/statistics/reason.ts'
+import { gatherCells } from './cells.ts'
 import { levelDifference } from './level-difference.ts'
-import { fitLevels, fitLevelsWithCovariates, type LevelFit } from './level-fit.ts'
+import { fitLevelCells, fitLevelsWithCovariates, type LevelFit } from './level-fit.ts'
 import type { LevelRows } from './rows.ts'
 
 /**
@@ -29,9 +30,10 @@ export function compareWithCovariate(
   rows: LevelRows,
   covariate: ArrayLike<number>,
 ): Answer<WithCovariate> {
-  const fitted = fitLevelsWithCovariates(rows, [covariate])
+  const cells = gatherCells(rows)
+  const fitted = fitLevelsWithCovariates(rows, [covariate], cells)
   if (!fitted.ok) return fitted
-  const plain = fitLevels(rows)
+  const plain = fitLevelCells(cells)
   if (!plain.ok) return plain
   const slope = fitted.fit.coefficients[0] as number
   const slopeSe = fitted.residualSd * Math.sqrt(fitted.fit.unscaled[0]?.[0] as number)

@@ -1,5 +1,6 @@
-import { deviation, max, mean, median, min } from 'd3-array'
+import { deviation, mean } from 'd3-array'
 import { tHalfWidth } from '@/core/statistics/distributions/students-t.ts'
+import { quantileOfSorted } from './quantile-of-sorted.ts'
 
 /** What some values look like; the spread and the limits are null where there are fewer than two values. */
 export type Description = {
@@ -17,10 +18,11 @@ export type Description = {
  * Number, mean, standard deviation (n − 1), plain t interval of the mean, median (quantile type 7), least and most.
  * Says nothing about what would happen again: that is for the models with their blocks.
  */
-export function describe(values: readonly number[], confidence = 0.95): Description {
-  const n = values.length
-  const centre = mean(values) ?? null
-  const sd = deviation(values) ?? null
+export function describe(values: ArrayLike<number>, confidence = 0.95): Description {
+  const sorted = Float64Array.from(values).sort()
+  const n = sorted.length
+  const centre = mean(sorted) ?? null
+  const sd = deviation(sorted) ?? null
   const half = sd === null ? null : (tHalfWidth(confidence, n - 1) * sd) / Math.sqrt(n)
   return {
     n,
@@ -28,8 +30,8 @@ export function describe(values: readonly number[], confidence = 0.95): Descript
     sd,
     low: centre === null || half === null ? null : centre - half,
     high: centre === null || half === null ? null : centre + half,
-    median: median(values) ?? null,
-    least: min(values) ?? null,
-    most: max(values) ?? null,
+    median: quantileOfSorted(sorted, 0.5) ?? null,
+    least: sorted[0] ?? null,
+    most: sorted.at(-1) ?? null,
   }
 }

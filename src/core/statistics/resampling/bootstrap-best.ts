@@ -1,6 +1,6 @@
-import { quantileSorted } from 'd3-array'
 import { uniformInt } from 'pure-rand/distribution/uniformInt'
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
+import { quantileOfSorted } from '@/core/statistics/description/quantile-of-sorted.ts'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 import type { CurveClusters } from './clusters.ts'
 
@@ -83,8 +83,8 @@ export function bootstrapLimits(
   confidence = 0.95,
 ): Answer<BootstrapLimits> {
   const { vertices, turned, drawn, tops } = bootstrap
-  const sorted = [...vertices.slice(0, turned).sort()]
-  const at = (share: number) => quantileSorted(sorted, share)
+  const sorted = vertices.slice(0, turned).sort()
+  const at = (share: number) => quantileOfSorted(sorted, share)
   const [low, middle, high] = [at((1 - confidence) / 2), at(0.5), at((1 + confidence) / 2)]
   if (low === undefined || middle === undefined || high === undefined) {
     return refuse('no-resample-had-a-best')
