@@ -1,4 +1,4 @@
-import type { ScoreRow, ScoreTable } from './score-table.ts'
+import type { ScoreTable } from './score-table.ts'
 
 /**
  * The filled cells of one response, column by column: each has one entry a score. Sessions, flights, units and tasters are
@@ -25,64 +25,86 @@ export interface Cells {
 
 /** The cells of the response at `index` of the table; rows without a value for it are left out. */
 export function cellsOf(scores: ScoreTable, index: number): Cells {
-  const rows = scores.rows.filter((row) => typeof row.values[index] === 'number')
-  const count = rows.length
-  const y = new Float64Array(count)
-  const level = new Int32Array(count)
-  const minutes = new Float64Array(count)
-  const position = new Float64Array(count)
-  const handled = new Float64Array(count)
+  const { length } = scores.rows
+  const y = new Float64Array(length)
+  const level = new Int32Array(length)
+  const minutes = new Float64Array(length)
+  const position = new Float64Array(length)
+  const handled = new Float64Array(length)
+  const session = new Codes(length)
+  const flight = new Codes(length)
+  const batch = new Codes(length)
+  const piece = new Codes(length)
+  const taster = new Codes(length)
   let named = false
-  for (let at = 0; at < count; at += 1) {
-    const row = rows[at] as ScoreRow
-    y[at] = row.values[index] as number
-    level[at] = row.level
-    minutes[at] = row.minutes ?? Number.NaN
-    position[at] = row.position ?? Number.NaN
-    handled[at] = row.handled ?? Number.NaN
+  let count = 0
+  for (const row of scores.rows) {
+    const value = row.values[index]
+    if (typeof value !== 'number') continue
+    y[count] = value
+    level[count] = row.level
+    minutes[count] = row.minutes ?? Number.NaN
+    position[count] = row.position ?? Number.NaN
+    handled[count] = row.handled ?? Number.NaN
+    session.add(row.session)
+    flight.add(row.flight)
+    batch.add(row.batch)
+    piece.add(row.piece)
+    taster.add(row.taster ?? '')
     if (row.taster !== null) named = true
+    count += 1
   }
-  const session = coded(rows, (row) => row.session)
-  const flight = coded(rows, (row) => row.flight)
-  const batch = coded(rows, (row) => row.batch)
-  const piece = coded(rows, (row) => row.piece)
-  const taster = coded(rows, (row) => row.taster ?? '')
+  const [tasters, sessions, flights] = [taster.inOrder(), session.inOrder(), flight.inOrder()]
+  const [batches, pieces] = [batch.inOrder(), piece.inOrder()]
   return {
-    ...{ y, level, minutes, position, handled },
-    taster: named ? taster.codes : taster.codes.fill(-1),
-    session: session.codes,
-    flight: flight.codes,
-    batch: batch.codes,
-    piece: piece.codes,
-    tasters: named ? taster.names : [],
-    sessions: session.names.length,
-    flights: flight.names.length,
-    batches: batch.names.length,
-    pieces: piece.names.length,
+    y: y.subarray(0, count),
+    level: level.subarray(0, count),
+    minutes: minutes.subarray(0, count),
+    position: position.subarray(0, count),
+    handled: handled.subarray(0, count),
+    taster: named ? tasters.codes : tasters.codes.fill(-1),
+    tasters: named ? tasters.names : [],
+    session: sessions.codes,
+    flight: flights.codes,
+    batch: batches.codes,
+    piece: pieces.codes,
+    sessions: sessions.names.length,
+    flights: flights.names.length,
+    batches: batches.names.length,
+    pieces: pieces.names.length,
   }
 }
 
-/**
- * Codes of the rows' keys, numbered in the order of the names. Rows of one key mostly stand together, so a key is looked up
- * where it changes; once all are met, the codes are renumbered by rank.
- */
-function coded(rows: readonly ScoreRow[], keyOf: (row: ScoreRow) => string) {
-  const met = new Map<string, number>()
-  const codes = new Int32Array(rows.length)
-  let last: string | null = null
-  let code = 0
-  for (let row = 0; row < rows.length; row += 1) {
-    const key = keyOf(rows[row] as ScoreRow)
-    if (key !== last) {
-      code = met.get(key) ?? met.size
-      if (code === met.size) met.set(key, code)
-      last = key
-    }
-    codes[row] = code
+/** Codes of a column of names; rows of one name mostly stand together, so a name is looked up where it changes. */
+class Codes {
+  readonly #codes: Int32Array
+  #rows = 0
+  readonly #met = new Map<string, number>()
+  #last: string | null = null
+  #code = 0
+
+  constructor(most: number) {
+    this.#codes = new Int32Array(most)
   }
-  const names = [...met.keys()].sort((a, b) => (a < b ? -1 : 1))
-  const rank = new Int32Array(names.length)
-  for (const [at, name] of names.entries()) rank[met.get(name) as number] = at
-  for (let row = 0; row < codes.length; row += 1) codes[row] = rank[codes[row] as number] as number
-  return { names, codes }
+
+  add(name: string): void {
+    if (name !== this.#last) {
+      this.#code = this.#met.get(name) ?? this.#met.size
+      if (this.#code === this.#met.size) this.#met.set(name, this.#code)
+      this.#last = name
+    }
+    this.#codes[this.#rows] = this.#code
+    this.#rows += 1
+  }
+
+  /** The names in their order, and each row's code by that order. */
+  inOrder(): { names: string[]; codes: Int32Array } {
+    const names = [...this.#met.keys()].sort((a, b) => (a < b ? -1 : 1))
+    const rank = new Int32Array(names.length)
+    for (const [at, name] of names.entries()) rank[this.#met.get(name) as number] = at
+    const codes = this.#codes.subarray(0, this.#rows)
+    for (let row = 0; row < codes.length; row += 1)
+      codes[row] = rank[codes[row] as number] as number
+    return { names, codes }
+  }
 }

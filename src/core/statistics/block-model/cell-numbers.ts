@@ -30,12 +30,19 @@ type Filled = { filled: ArrayLike<number>; ofRow: Int32Array }
 
 function ofTable(places: Float64Array, size: number): Filled {
   const numbers = new Int32Array(size).fill(-1)
-  for (let i = 0; i < places.length; i += 1) numbers[places[i] as number] = 0
-  const filled: number[] = []
+  let cells = 0
+  for (let i = 0; i < places.length; i += 1) {
+    const place = places[i] as number
+    if (numbers[place] === -1) cells += 1
+    numbers[place] = 0
+  }
+  const filled = new Int32Array(cells)
+  let cell = 0
   for (let place = 0; place < size; place += 1) {
-    if ((numbers[place] as number) < 0) continue
-    numbers[place] = filled.length
-    filled.push(place)
+    if (numbers[place] === -1) continue
+    numbers[place] = cell
+    filled[cell] = place
+    cell += 1
   }
   const ofRow = new Int32Array(places.length)
   for (let i = 0; i < places.length; i += 1) ofRow[i] = numbers[places[i] as number] as number

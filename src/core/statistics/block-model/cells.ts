@@ -30,7 +30,6 @@ export function gatherCells(rows: LevelRows): Cells {
   const rowCount = rows.y.length
   const origin = rows.y[0] ?? 0
   const { ofRow, block, level } = cellNumbers(rows)
-  const y = new Float64Array(rowCount)
   const weight = new Float64Array(block.length)
   const means = new Float64Array(block.length)
   let [lowest, highest] = [Infinity, -Infinity]
@@ -39,7 +38,6 @@ export function gatherCells(rows: LevelRows): Cells {
     lowest = Math.min(lowest, value)
     highest = Math.max(highest, value)
     const cell = ofRow[i] as number
-    y[i] = value - origin
     weight[cell] = (weight[cell] as number) + 1
   }
   const sums = new Float64Array(block.length)
@@ -47,7 +45,8 @@ export function gatherCells(rows: LevelRows): Cells {
     sums.fill(0)
     for (let i = 0; i < rowCount; i += 1) {
       const cell = ofRow[i] as number
-      sums[cell] = (sums[cell] as number) + ((y[i] as number) - (means[cell] as number))
+      sums[cell] =
+        (sums[cell] as number) + ((rows.y[i] as number) - origin - (means[cell] as number))
     }
     for (let cell = 0; cell < sums.length; cell += 1) {
       means[cell] = (means[cell] as number) + (sums[cell] as number) / (weight[cell] as number)
@@ -55,7 +54,7 @@ export function gatherCells(rows: LevelRows): Cells {
   }
   let insideSumOfSquares = 0
   for (let i = 0; i < rowCount; i += 1) {
-    const off = (y[i] as number) - (means[ofRow[i] as number] as number)
+    const off = (rows.y[i] as number) - origin - (means[ofRow[i] as number] as number)
     insideSumOfSquares += off * off
   }
   return {
