@@ -18,7 +18,7 @@ export interface Bench {
   plan: Plan
   session: Session
   /** The session's log as it stands: corrections applied, what was undone left out. */
-  events: Standing[]
+  events: readonly Standing[]
   /** Stores at once; several entries of one press are kept all or none. */
   log: (...entries: BenchEntry[]) => Promise<void>
   /** Typed but unfinished input of this session. */

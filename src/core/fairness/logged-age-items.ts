@@ -54,7 +54,7 @@ function eatenItem(
     return effectiveBallots(ballots, session.id).flatMap(({ about, startedAt }): LevelAmount[] => {
       const piece = pieces.get(servings.get(about.id) ?? '')
       if (piece?.role !== 'counted') return []
-      const minutes = minutesSinceOven(session, effective, piece.id, startedAt)
+      const minutes = minutesSinceOven(effective, piece.id, startedAt)
       return minutes === null ? [] : [{ levelId: piece.levelId, value: minutes }]
     })
   })

@@ -8,7 +8,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 export interface LoggedSession {
   session: Session
   plan: Plan
-  effective: Standing[]
+  effective: readonly Standing[]
 }
 
 /** The sessions of a trial in their order, each with its plan and its log. */

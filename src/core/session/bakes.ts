@@ -14,12 +14,21 @@ export interface Bake {
  */
 export function bakes(session: Session, effective: readonly Standing[]): Bake[] {
   return session.pieces.map((piece) => {
-    const stamp = (kind: 'bake-in' | 'bake-out') =>
-      effective.findLast((event) => event.kind === kind && event.about.id === piece.id)?.at ?? null
-    const inAt = stamp('bake-in')
-    const outAt = stamp('bake-out')
+    const inAt = lastStamp(effective, 'bake-in', piece.id)
+    const outAt = lastStamp(effective, 'bake-out', piece.id)
     const bakeSeconds =
       inAt === null || outAt === null || outAt < inAt ? null : (outAt - inAt) / 1000
     return { pieceId: piece.id, inAt, outAt, bakeSeconds }
   })
+}
+
+/** When a piece was last said to go into the oven or to come out; null where nobody said so. */
+export function lastStamp(
+  effective: readonly Standing[],
+  kind: 'bake-in' | 'bake-out',
+  pieceId: string,
+): number | null {
+  return (
+    effective.findLast((event) => event.kind === kind && event.about.id === pieceId)?.at ?? null
+  )
 }

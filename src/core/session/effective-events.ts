@@ -1,3 +1,4 @@
+import { keptAnswer } from '@/core/record/kept-answer.ts'
 import type { Event } from './event-record.ts'
 import { orderedEvents } from './ordered-events.ts'
 
@@ -15,10 +16,21 @@ export function effectiveEvents(events: readonly Event[]): Standing[] {
   return ordered.filter((event): event is Standing => event.kind !== 'void' && !gone.has(event.id))
 }
 
-/** Effective events of one session. */
-export function eventsOfSession(events: readonly Event[], sessionId: string): Standing[] {
-  return effectiveEvents(events.filter((event) => event.sessionId === sessionId))
+/** Effective events of one session, worked out once for a log of this length. */
+export function eventsOfSession(events: readonly Event[], sessionId: string): readonly Standing[] {
+  return sessionsOf(events, events.length)(sessionId)
 }
+
+const sessionsOf = keptAnswer((events: readonly Event[], _length: number) => {
+  const standing = new Map<string, readonly Standing[]>()
+  return (sessionId: string): readonly Standing[] => {
+    const known = standing.get(sessionId)
+    if (known) return known
+    const found = effectiveEvents(events.filter((event) => event.sessionId === sessionId))
+    standing.set(sessionId, found)
+    return found
+  }
+})
 
 /** Ids of the events (voids among them) that no longer stand. */
 export function goneEvents(ordered: readonly Event[]): Set<string> {

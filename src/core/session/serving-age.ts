@@ -1,17 +1,15 @@
-import { bakes } from './bakes.ts'
+import { lastStamp } from './bakes.ts'
 import type { Standing } from './effective-events.ts'
-import type { Session } from './session-record.ts'
 
 /**
  * Minutes from the oven to a moment, such as the start of a ballot: what freshness a mouth met. Null when the piece's
  * bake-out was not logged or lies after that moment.
  */
 export function minutesSinceOven(
-  session: Session,
   effective: readonly Standing[],
   pieceId: string,
   at: number,
 ): number | null {
-  const outAt = bakes(session, effective).find((bake) => bake.pieceId === pieceId)?.outAt ?? null
+  const outAt = lastStamp(effective, 'bake-out', pieceId)
   return outAt === null || at < outAt ? null : (at - outAt) / 60_000
 }

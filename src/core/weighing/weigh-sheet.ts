@@ -1,6 +1,7 @@
 import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
+import { keptAnswer } from '@/core/record/kept-answer.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
@@ -56,7 +57,7 @@ type Dough = { key: string; level: Level | null; formula: Formula; lines: DoughL
  * preferment parts before the final dough, stocks and dry mixes taken in, and the level that the rounded weights make
  * with its uncertainty. Without a scale the weights are the targets, unrounded, each marked `no-scale`.
  */
-export function weighSheet(plan: Plan, kitchen: readonly KitchenThing[]): WeighSheet {
+export const weighSheet = keptAnswer((plan: Plan, kitchen: readonly KitchenThing[]): WeighSheet => {
   const scales = scalesOfPlan(plan, kitchen)
   const planned = plannedBatches(plan)
   const doughs = planned.flatMap((one): Dough[] =>
@@ -86,7 +87,7 @@ export function weighSheet(plan: Plan, kitchen: readonly KitchenThing[]): WeighS
     neighbours: neighboursOf(batches),
     unmadeLevelIds: planned.flatMap((one) => (one.ok ? [] : [one.level.id])),
   }
-}
+})
 
 function batchWeights(
   plan: Plan,

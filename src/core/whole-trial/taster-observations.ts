@@ -47,9 +47,7 @@ export function tasterObservations(
         tasterId: taster.tasterId,
         position: index + 1,
         positionInFlight: placeInFlight(order, index),
-        minutesSinceOven: ballot
-          ? minutesSinceOven(session, effective, piece.id, ballot.startedAt)
-          : null,
+        minutesSinceOven: ballot ? minutesSinceOven(effective, piece.id, ballot.startedAt) : null,
       }
       const failure = failed.get(piece.id)
       for (const { id: responseId } of questions) {

@@ -144,8 +144,8 @@ describe('piece measures', () => {
     expect(own?.ovenSpringPercent).toBeCloseTo(65, 10)
     expect(own?.specificVolume).toBeCloseTo(3.5, 10)
     expect(own).toMatchObject({ bakeSeconds: 240, ageAtBakingSeconds: 7200, coreCelsius: 94.5 })
-    expect(minutesSinceOven(session, effectiveEvents(events), one.id, minutes(131))).toBe(7)
-    expect(minutesSinceOven(session, effectiveEvents(events), one.id, minutes(120))).toBeNull()
+    expect(minutesSinceOven(effectiveEvents(events), one.id, minutes(131))).toBe(7)
+    expect(minutesSinceOven(effectiveEvents(events), one.id, minutes(120))).toBeNull()
   })
 
   it('gives no loss between a plain and a topped weight, none without both, none from nothing', () => {
