@@ -33,8 +33,8 @@ export function BeginSession() {
   const begin = async () => {
     setAsking(false)
     await store.getState().flush()
-    const { plan, notKept } = store.getState()
-    if (notKept !== null) return
+    const { plan, notKept, troubles } = store.getState()
+    if (notKept !== null || troubles.some(({ severity }) => severity === 'stop')) return
     const dealt = dealSession({
       plan,
       trialSeed: whole.trial.seed,

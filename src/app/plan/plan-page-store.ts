@@ -38,6 +38,7 @@ interface Undo {
 export interface PlanPage {
   plan: Plan
   kitchen: readonly KitchenThing[]
+  /** Judged when the typing pauses: between two digits stands many a number that nobody means. */
   troubles: PlanTrouble[]
   /** Typed but unfinished text by field; a field that is not here shows the plan's value. */
   drafts: Record<string, string>
@@ -69,10 +70,11 @@ export interface PlanPage {
   meetKitchen: (kitchen: readonly KitchenThing[]) => void
   /** Another tab or place changed the plan: taken over when it is newer and nothing here waits to be kept. */
   meet: (plan: Plan) => void
-  /** Writes what waits, now: at leaving the page. */
+  /** Judges and writes what waits, now: at leaving the page, or before a session is dealt. */
   flush: () => Promise<void>
 }
 
+const judgeWaitMilliseconds = 150
 const planWaitMilliseconds = 200
 const draftWaitMilliseconds = 150
 
@@ -87,6 +89,7 @@ export function createPlanPage(
   kitchen: readonly KitchenThing[],
   keeping: PlanKeeping,
 ): StoreApi<PlanPage> {
+  let judgeTimer: ReturnType<typeof setTimeout> | undefined
   let planTimer: ReturnType<typeof setTimeout> | undefined
   let draftTimer: ReturnType<typeof setTimeout> | undefined
   let planWaits = false
@@ -126,16 +129,19 @@ export function createPlanPage(
       writing = writing.then(work)
       return writing
     }
-    /** The same list as before when it says the same, so that what shows it need not be drawn again at every key. */
-    const judged = (next: Plan, things: readonly KitchenThing[]) => {
-      const { troubles } = get()
-      const found = keeping.judge(next, things)
-      return JSON.stringify(found) === JSON.stringify(troubles) ? troubles : found
+    const judge = () => {
+      clearTimeout(judgeTimer)
+      const { plan: judged, kitchen: things, troubles } = get()
+      const found = keeping.judge(judged, things)
+      // The same list stays when it says the same, so that what shows it need not be drawn again.
+      if (JSON.stringify(found) !== JSON.stringify(troubles)) set({ troubles: found })
     }
     const change = (recipe: (plan: Plan) => Plan) => {
       const next = recipe(get().plan)
       if (next === get().plan) return
-      set({ plan: next, troubles: judged(next, get().kitchen) })
+      set({ plan: next })
+      clearTimeout(judgeTimer)
+      judgeTimer = setTimeout(judge, judgeWaitMilliseconds)
       planWaits = true
       clearTimeout(planTimer)
       planTimer = setTimeout(() => void write(keepPlan), planWaitMilliseconds)
@@ -198,13 +204,16 @@ export function createPlanPage(
       meetKitchen: (met) => {
         // The notebook reads it anew at every keeping: an equal one must not set everything computing again.
         if (JSON.stringify(met) === JSON.stringify(get().kitchen)) return
-        set({ kitchen: met, troubles: judged(get().plan, met) })
+        set({ kitchen: met })
+        judge()
       },
       meet: (met) => {
         if (planWaits || met.at <= get().plan.at) return
-        set({ plan: met, troubles: judged(met, get().kitchen) })
+        set({ plan: met })
+        judge()
       },
       flush: async () => {
+        judge()
         await write(keepPlan)
         await write(keepDrafts)
       },

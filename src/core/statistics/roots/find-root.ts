@@ -53,7 +53,7 @@ export function findRoot(
 /** Step from b to where the secant, or the inverse quadratic through three points, crosses zero. */
 function interpolate(a: number, b: number, c: number, fa: number, fb: number, fc: number): number {
   const s = fb / fa
-  if (a === c) return ((c - b) * s) / (1 - s)
+  if (a === c) return ((c - b) * s) / (s - 1)
   const q = fa / fc
   const r = fb / fc
   const numerator = s * ((c - b) * q * (q - r) - (b - a) * (r - 1))

@@ -11,6 +11,16 @@ describe('where a function crosses zero', () => {
     expect(findRoot((x) => x - 5, 0, 5)).toBe(5)
   })
 
+  test('a smooth function is looked at few times, where halving the bracket would take 50', () => {
+    let looks = 0
+    const counted = (x: number) => {
+      looks += 1
+      return Math.exp(x) - 3
+    }
+    expect(findRoot(counted, 0, 2)).toBeCloseTo(Math.log(3), 14)
+    expect(looks).toBeLessThan(14)
+  })
+
   test('a bracket without a change of sign throws', () => {
     expect(() => findRoot((x) => x * x + 1, -1, 1)).toThrow(RangeError)
   })
