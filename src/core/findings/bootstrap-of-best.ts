@@ -1,13 +1,13 @@
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
 import {
   bootstrapLimits,
-  drawMore,
   startBootstrap,
+  takeResamples,
 } from '@/core/statistics/resampling/bootstrap-best.ts'
 import { curveClusters } from '@/core/statistics/resampling/clusters.ts'
 import { type Cells, cellsOf } from './cells.ts'
 import { comparableMeans } from './comparable-means.ts'
+import { drawsOfSeed } from './draws-of-seed.ts'
 import { levelsPresent } from './levels-present.ts'
 import { type Absent, absent, isPresent } from './reason.ts'
 import type { Bootstrap } from './response-findings-shape.ts'
@@ -23,7 +23,6 @@ export interface BootstrapOptions {
   onProgress?: (share: number) => boolean
 }
 
-const slice = 1000
 const fewestTasters = 8
 
 /**
@@ -45,9 +44,10 @@ export function bootstrapOfBest(
   const clusters = curveClusters(drawn.rows, drawn.values, drawn.clusterOfBlock)
   if (!clusters.ok) return absent(clusters.reason)
   const bootstrap = startBootstrap(clusters, options.resamples)
-  const random = xoroshiro128plus(options.seed | 0)
-  while (bootstrap.drawn < options.resamples) {
-    drawMore(bootstrap, Math.min(slice, options.resamples - bootstrap.drawn), random)
+  const drawsOf = drawsOfSeed(options.seed, clusters.count)
+  for (let slice = 0; bootstrap.drawn < options.resamples; slice += 1) {
+    const left = options.resamples - bootstrap.drawn
+    takeResamples(bootstrap, drawsOf(slice).subarray(0, left * clusters.count))
     if (options.onProgress?.(bootstrap.drawn / options.resamples) === false) {
       return absent('not-asked')
     }

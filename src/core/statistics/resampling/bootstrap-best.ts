@@ -1,10 +1,8 @@
-import { uniformInt } from 'pure-rand/distribution/uniformInt'
-import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
 import { quantileOfSorted } from '@/core/statistics/description/quantile-of-sorted.ts'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 import type { CurveClusters } from './clusters.ts'
 
-/** A bootstrap under way: the turning points found so far. Hand it back to `drawMore` until enough are drawn. */
+/** A bootstrap under way: the turning points found so far. Hand it to `takeResamples` until enough are drawn. */
 export type BootstrapOfBest = {
   clusters: CurveClusters
   /** Room for as many turning points as there will be resamples; the first `turned` are found. */
@@ -29,29 +27,25 @@ export function startBootstrap(clusters: CurveClusters, resamples: number): Boot
 }
 
 /**
- * Draws so many more resamples: as many clusters as there are, with replacement, the curve refitted from their summed
- * products (a system of two unknowns), and where it turns noted. Changes the bootstrap and the generator in place, so that a
- * long run can be cut into slices for progress and stopping; the same seed gives the same draws however it is cut.
+ * Takes in some more resamples (see `drawClusters`): of each the curve is refitted from the summed products of the drawn
+ * clusters (a system of two unknowns), and where it turns is noted. Changes the bootstrap in place, so that a long run can be
+ * cut into slices for progress and stopping; the answer is the same however it is cut.
  * A resample whose curvature is numerically zero has no turning point and is counted as such. Throws past the room given.
  */
-export function drawMore(
-  bootstrap: BootstrapOfBest,
-  resamples: number,
-  random: RandomGenerator,
-): void {
+export function takeResamples(bootstrap: BootstrapOfBest, drawn: Int32Array): void {
+  const { count, sums, centre, scale } = bootstrap.clusters
+  const resamples = drawn.length / count
   const room = bootstrap.vertices.length - bootstrap.drawn
   if (resamples > room)
-    throw new RangeError(`there is room for ${room} more draws, not ${resamples}`)
-  const { count, sums, centre, scale } = bootstrap.clusters
-  const last = count - 1
-  for (let round = 0; round < resamples; round += 1) {
+    throw new RangeError(`there is room for ${room} more resamples, not ${resamples}`)
+  for (let from = 0; from < drawn.length; from += count) {
     let xx = 0
     let xs = 0
     let ss = 0
     let xy = 0
     let sy = 0
-    for (let draw = 0; draw < count; draw += 1) {
-      const at = 5 * uniformInt(random, 0, last)
+    for (let draw = from; draw < from + count; draw += 1) {
+      const at = 5 * (drawn[draw] as number)
       xx += sums[at] as number
       xs += sums[at + 1] as number
       ss += sums[at + 2] as number

@@ -5,10 +5,11 @@ import { fitPolynomial } from '@/core/statistics/curve/polynomial-fit.ts'
 import { vertexOf } from '@/core/statistics/curve/vertex.ts'
 import {
   bootstrapLimits,
-  drawMore,
   startBootstrap,
+  takeResamples,
 } from '@/core/statistics/resampling/bootstrap-best.ts'
 import { type CurveClusters, curveClusters } from '@/core/statistics/resampling/clusters.ts'
+import { drawClusters } from '@/core/statistics/resampling/draw-clusters.ts'
 
 const values = [58, 62, 66, 70, 74]
 
@@ -60,10 +61,10 @@ describe('bootstrap of the best', () => {
   test('the same seed gives the same limits, in one go or in slices', () => {
     const clusters = clustersOf(panel(), values, own)
     const whole = startBootstrap(clusters, 2000)
-    drawMore(whole, 2000, xoroshiro128plus(7))
+    takeResamples(whole, drawClusters(xoroshiro128plus(7), 10, 2000))
     const sliced = startBootstrap(clusters, 2000)
     const random = xoroshiro128plus(7)
-    for (const slice of [1, 499, 1000, 500]) drawMore(sliced, slice, random)
+    for (const slice of [1, 499, 1000, 500]) takeResamples(sliced, drawClusters(random, 10, slice))
     expect(bootstrapLimits(sliced)).toEqual(bootstrapLimits(whole))
   })
 
@@ -71,7 +72,7 @@ describe('bootstrap of the best', () => {
     // All curves have one curvature, so a resample's vertex is the mean of the drawn tasters' (noise aside): 64.5 on average,
     // standard error √((10² − 1)/12/10) = 0.908; 95 % within about 64.5 ± 1.78 (binomial-like, so loosely).
     const bootstrap = startBootstrap(clustersOf(panel(), values, own), 10_000)
-    drawMore(bootstrap, 10_000, xoroshiro128plus(42))
+    takeResamples(bootstrap, drawClusters(xoroshiro128plus(42), 10, 10_000))
     const found = bootstrapLimits(bootstrap)
     if (!found.ok) throw new Error(found.reason)
     expect(found.low).toBeGreaterThan(62.4)
@@ -93,7 +94,7 @@ describe('bootstrap of the best', () => {
     // A: 0, 1, 0 turns at 2. B: 0, 1.5, 1 has second difference −2 too and slope 0.5 in the middle: it turns at 2.25.
     // A mixed draw averages the two slopes over one curvature: 2.125.
     const bootstrap = startBootstrap(clustersOf(rows, [1, 2, 3], [0, 1]), 400)
-    drawMore(bootstrap, 400, xoroshiro128plus(3))
+    takeResamples(bootstrap, drawClusters(xoroshiro128plus(3), 2, 400))
     const seen = new Set(Array.from(bootstrap.vertices, (vertex) => vertex.toFixed(9)))
     expect(seen).toEqual(new Set(['2.000000000', '2.125000000', '2.250000000']))
   })
@@ -126,12 +127,14 @@ describe('bootstrap of the best', () => {
     })
     const level = { ...rows, y: rows.level.map((code) => 2 * code) }
     const straight = startBootstrap(clustersOf(level, values, own), 50)
-    drawMore(straight, 50, xoroshiro128plus(1))
+    takeResamples(straight, drawClusters(xoroshiro128plus(1), 10, 50))
     expect(bootstrapLimits(straight)).toEqual({ ok: false, reason: 'no-resample-had-a-best' })
   })
 
   test('more draws than there is room for are a programmer’s mistake', () => {
     const bootstrap = startBootstrap(clustersOf(panel(), values, own), 10)
-    expect(() => drawMore(bootstrap, 11, xoroshiro128plus(1))).toThrow(RangeError)
+    expect(() => takeResamples(bootstrap, drawClusters(xoroshiro128plus(1), 10, 11))).toThrow(
+      RangeError,
+    )
   })
 })
