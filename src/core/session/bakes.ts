@@ -13,22 +13,23 @@ export interface Bake {
  * stamps of one piece the last stands. Null where a stamp is missing, and no bake time where out lies before in.
  */
 export function bakes(session: Session, effective: readonly Standing[]): Bake[] {
+  const ins = stampsOf(effective, 'bake-in')
+  const outs = stampsOf(effective, 'bake-out')
   return session.pieces.map((piece) => {
-    const inAt = lastStamp(effective, 'bake-in', piece.id)
-    const outAt = lastStamp(effective, 'bake-out', piece.id)
+    const inAt = ins.get(piece.id) ?? null
+    const outAt = outs.get(piece.id) ?? null
     const bakeSeconds =
       inAt === null || outAt === null || outAt < inAt ? null : (outAt - inAt) / 1000
     return { pieceId: piece.id, inAt, outAt, bakeSeconds }
   })
 }
 
-/** When a piece was last said to go into the oven or to come out; null where nobody said so. */
-export function lastStamp(
+/** When each piece was last said to go into the oven, or to come out. */
+export function stampsOf(
   effective: readonly Standing[],
   kind: 'bake-in' | 'bake-out',
-  pieceId: string,
-): number | null {
-  return (
-    effective.findLast((event) => event.kind === kind && event.about.id === pieceId)?.at ?? null
-  )
+): ReadonlyMap<string, number> {
+  const stamps = new Map<string, number>()
+  for (const event of effective) if (event.kind === kind) stamps.set(event.about.id, event.at)
+  return stamps
 }

@@ -1,4 +1,5 @@
-import { lastStamp } from './bakes.ts'
+import { keptAnswer } from '@/core/record/kept-answer.ts'
+import { stampsOf } from './bakes.ts'
 import type { Standing } from './effective-events.ts'
 
 /**
@@ -10,6 +11,10 @@ export function minutesSinceOven(
   pieceId: string,
   at: number,
 ): number | null {
-  const outAt = lastStamp(effective, 'bake-out', pieceId)
+  const outAt = bakedOut(effective, effective.length).get(pieceId) ?? null
   return outAt === null || at < outAt ? null : (at - outAt) / 60_000
 }
+
+const bakedOut = keptAnswer((effective: readonly Standing[], _length: number) =>
+  stampsOf(effective, 'bake-out'),
+)

@@ -1,7 +1,7 @@
 import gammaln from '@stdlib/math-base-special-gammaln'
 
 /** Nodes of the estimated standard deviation around its true one, with how much each weighs. */
-type ScaleNodes = { step: number; first: number; scales: Float64Array; logWeights: Float64Array }
+type ScaleNodes = { step: number; first: number; scales: Float64Array; weights: Float64Array }
 
 const cache = new Map<string, ScaleNodes>()
 const negligible = 1e-15
@@ -44,7 +44,7 @@ function sumOutwards(
   let sum = 0
   let before = 0
   for (let i = from; i >= 0 && i < nodes.scales.length; i += direction) {
-    const term = Math.exp(nodes.logWeights[i] as number) * valueAt(nodes.scales[i] as number)
+    const term = (nodes.weights[i] as number) * valueAt(nodes.scales[i] as number)
     sum += term
     if (term < negligible * sum && term <= before) break
     before = term
@@ -65,8 +65,8 @@ function scaleNodes(df: number, sharpness: number): ScaleNodes {
   while (logWeight(rightEnd) > -60) rightEnd += step
   const count = Math.ceil((rightEnd - leftEnd) / step)
   const scales = Float64Array.from({ length: count }, (_, i) => Math.exp(leftEnd + i * step))
-  const logWeights = scales.map((_, i) => logWeight(leftEnd + i * step))
-  const nodes = { step, first: leftEnd, scales, logWeights }
+  const weights = scales.map((_, i) => Math.exp(logWeight(leftEnd + i * step)))
+  const nodes = { step, first: leftEnd, scales, weights }
   if (cache.size > 200) cache.clear()
   cache.set(key, nodes)
   return nodes

@@ -2,13 +2,20 @@ import { normalDensity, normalLower } from './normal.ts'
 
 const reach = 8.75
 
-/** Points on the normal's axis with density and share below, for the trapezoid rule. */
+/** Points on the normal's axis with density and share below, for the trapezoid rule; made when first asked for. */
 function gridOf(step: number, end: number) {
-  const z = Float64Array.from(
-    { length: Math.ceil((end + reach) / step) + 1 },
-    (_, i) => i * step - reach,
-  )
-  return { step, z, density: z.map(normalDensity), share: z.map(normalLower) }
+  const made = () => {
+    const z = Float64Array.from(
+      { length: Math.ceil((end + reach) / step) + 1 },
+      (_, i) => i * step - reach,
+    )
+    return { step, z, density: z.map(normalDensity), share: z.map(normalLower) }
+  }
+  let known: ReturnType<typeof made> | undefined
+  return () => {
+    known ??= made()
+    return known
+  }
 }
 
 const wide = gridOf(0.25, 45)
@@ -22,7 +29,7 @@ const fine = gridOf(0.125, reach)
  * its relative precision. Trapezoid rule, exponentially exact here.
  */
 export function normalRangeUpper(w: number, k: number): number {
-  const { step, z, density, share } = wide
+  const { step, z, density, share } = wide()
   const end = Math.min(z.length - 1, Math.ceil((Math.max(reach, w / 2 + reach) + reach) / step))
   const start = Math.max(0, Math.floor((Math.min(-reach, w / 2 - reach) + reach) / step))
   let total = 0
@@ -43,7 +50,7 @@ export function normalRangeUpper(w: number, k: number): number {
 
 /** Chance that the range of k independent standard normals stays below w: k∫φ(z)[Φ(z) − Φ(z − w)]^{k−1}dz. */
 export function normalRangeLower(w: number, k: number): number {
-  const { step, z, density, share } = fine
+  const { step, z, density, share } = fine()
   let total = 0
   for (let i = 0; i < z.length; i += 1) {
     const at = z[i] as number
