@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { LedgerLine } from './ledger-line.tsx'
 import styles from './ledger-table.module.css'
 import { UnitText } from './unit-text.tsx'
 import unseen from './unseen.module.css'
@@ -62,19 +63,7 @@ export function LedgerTable(props: LedgerTableProps) {
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={row.key} className={row.quiet ? styles.quiet : ''}>
-              <th scope="row" className={styles.text}>
-                {row.head}
-              </th>
-              {columns.map((column, index) => (
-                <td
-                  key={column.key}
-                  className={column.align === 'text' ? styles.text : styles.figure}
-                >
-                  {row.cells[index]}
-                </td>
-              ))}
-            </tr>
+            <LedgerLine key={row.key} columns={columns} row={row} />
           ))}
         </tbody>
       </table>

@@ -1,11 +1,9 @@
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Ingredient } from '@/core/formula/formula-record.ts'
 import { otherYeastsText } from '@/core/wording/yeast-text.ts'
-import { shareCheck } from './field-checks.ts'
 import styles from './formula-section.module.css'
-import { PlanNumber } from './plan-number.tsx'
+import { IngredientWater } from './ingredient-water.tsx'
 import { usePlanPage } from './plan-page-context.ts'
-import { PlanTemperature } from './plan-temperature.tsx'
 
 interface Props {
   ingredient: Ingredient
@@ -21,8 +19,7 @@ const yeastForms = [
 
 /** What only some kinds ask: the form of yeast, water in a liquid or fat, the bag of a flour, a temperature of its own. */
 export function IngredientMore({ ingredient, index, edit }: Props) {
-  const { id, name, kind } = ingredient
-  const path = `/formula/ingredients/${index}`
+  const { kind } = ingredient
   if (kind === 'flour') return <FlourBag ingredient={ingredient} edit={edit} />
   if (kind === 'yeast')
     return (
@@ -36,36 +33,8 @@ export function IngredientMore({ ingredient, index, edit }: Props) {
         />
       </div>
     )
-  if (kind !== 'liquid' && kind !== 'fat' && kind !== 'other') return null
-  return (
-    <div className={styles.more}>
-      <PlanNumber
-        field={`ingredient/${id}/waterPercent`}
-        path={`${path}/waterPercent`}
-        label={`Water in 100 g of ${name}`}
-        unit="g"
-        value={ingredient.waterPercent ?? null}
-        check={shareCheck}
-        onValue={(waterPercent) =>
-          edit(({ waterPercent: _, ...one }) =>
-            waterPercent === null ? one : { ...one, waterPercent },
-          )
-        }
-        may="be-empty"
-      />
-      <PlanTemperature
-        field={`ingredient/${id}/celsius`}
-        path={`${path}/celsius`}
-        label={`Temperature of ${name}, if not the room's`}
-        value={ingredient.celsius ?? null}
-        range="kitchen"
-        onValue={(celsius) =>
-          edit(({ celsius: _, ...one }) => (celsius === null ? one : { ...one, celsius }))
-        }
-        may="be-empty"
-      />
-    </div>
-  )
+  const holdsWater = kind === 'liquid' || kind === 'fat' || kind === 'other'
+  return holdsWater ? <IngredientWater ingredient={ingredient} index={index} edit={edit} /> : null
 }
 
 function FlourBag({ ingredient, edit }: Omit<Props, 'index'>) {
