@@ -123,3 +123,20 @@ test('a plan changed elsewhere is taken over when newer, and never over unkept t
   store.getState().meet({ ...newer, at: 1_700_000_090_000 })
   expect(store.getState().plan.question).toBe('Here')
 })
+
+test('a plan is judged when the typing pauses, and at once before the page is left', async () => {
+  const troubled = { path: '/question', severity: 'stop' as const, text: 'Ask something.' }
+  const { store } = pageOf({ judge: ({ question }) => (question === '' ? [troubled] : []) })
+  const { change, flush } = store.getState()
+  change(asked(''))
+  expect(store.getState().troubles).toEqual([])
+  change(asked('How'))
+  await vi.advanceTimersByTimeAsync(200)
+  expect(store.getState().troubles).toEqual([])
+  change(asked(''))
+  await vi.advanceTimersByTimeAsync(200)
+  expect(store.getState().troubles).toEqual([troubled])
+  change(asked('How wet?'))
+  await flush()
+  expect(store.getState().troubles).toEqual([])
+})
