@@ -2,9 +2,10 @@ import { type CurvePoint, curveAt } from '@/core/statistics/curve/curve-at.ts'
 import { fitPolynomial } from '@/core/statistics/curve/polynomial-fit.ts'
 import { cellsOf } from './cells.ts'
 import type { RungName } from './decisive-rung.ts'
-import { doughsRung, factorRung, piecesRung } from './higher-rungs.ts'
+import { doughsRows, factorRows, piecesRows } from './higher-rungs.ts'
 import { type Absent, absent, isPresent } from './reason.ts'
-import { rowsRung } from './rows-rung.ts'
+import { flatRows } from './rows-rung.ts'
+import { fitOfRung } from './rung-of.ts'
 import type { ScoreTable } from './score-table.ts'
 import { tasterMeans } from './taster-means.ts'
 import { levelValues } from './trend-of.ts'
@@ -20,17 +21,18 @@ export function curveBand(
   points = 41,
 ): CurvePoint[] | Absent {
   if (!scores.factor.ordered) return absent('choice-factor')
-  const better = scores.responses[index]?.better
-  if (!better) throw new RangeError(`the table has no response ${index}`)
+  if (!scores.responses[index]) throw new RangeError(`the table has no response ${index}`)
   const cells = cellsOf(scores, index)
   if (cells.y.length === 0) return absent('no-scores')
-  const rungs = {
-    rows: () => rowsRung(scores, cells, better),
-    pieces: () => piecesRung(scores, cells, tasterMeans(cells, scores.levels.length), better),
-    doughs: () => doughsRung(scores, cells, better),
-    factor: () => factorRung(scores, cells, better),
+  const compared = {
+    rows: () => flatRows(cells),
+    pieces: () => piecesRows(scores, cells, tasterMeans(cells, scores.levels.length)),
+    doughs: () => doughsRows(cells),
+    factor: () => factorRows(scores, cells),
   }
-  const fitted = rungs[rung]()
+  const rows = compared[rung]()
+  if (!isPresent(rows)) return rows
+  const fitted = fitOfRung(scores, rows)
   if (!isPresent(fitted)) return fitted
   const values = levelValues(fitted.present)
   const curve = fitPolynomial(fitted.cells, values, values.length < 3 ? 1 : 2)

@@ -2,7 +2,7 @@ import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
 import { comparableMeans } from './comparable-means.ts'
 import { type Absent, absent, isPresent } from './reason.ts'
-import { type FittedRung, rungOf } from './rung-of.ts'
+import { type FittedRung, type RungRows, rungOf } from './rung-of.ts'
 import type { ScoreTable } from './score-table.ts'
 import type { TasterMeans } from './taster-means.ts'
 
@@ -13,28 +13,38 @@ export function piecesRung(
   means: TasterMeans,
   better: Better,
 ): FittedRung | Absent {
+  return found(scores, piecesRows(scores, cells, means), better)
+}
+
+/** What the rung of these pieces compares. */
+export function piecesRows(
+  scores: ScoreTable,
+  cells: Cells,
+  means: TasterMeans,
+): RungRows | Absent {
   if (cells.tasters.length < 2) return { reason: 'needs-two-tasters', tasters: 2 }
   const handled = handledMeans(cells, scores.levels.length)
   const filled = means.flatMap((row, taster) =>
     row.flatMap((mean, level) => (mean === null ? [] : [{ mean, taster, level }])),
   )
-  return rungOf(
-    scores,
-    {
-      y: filled.map(({ mean }) => mean),
-      block: filled.map(({ taster }) => taster),
-      level: filled.map(({ level }) => level),
-      handled: filled.map(({ taster, level }) => handled(taster, level)),
-    },
-    better,
-  )
+  return {
+    y: filled.map(({ mean }) => mean),
+    block: filled.map(({ taster }) => taster),
+    level: filled.map(({ level }) => level),
+    handled: filled.map(({ taster, level }) => handled(taster, level)),
+  }
 }
 
 /** These doughs, for these people: within one session of two or more flights, piece means ~ flight + factor(level). */
 export function doughsRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
+  return found(scores, doughsRows(cells), better)
+}
+
+/** What the rung of these doughs compares. */
+export function doughsRows(cells: Cells): RungRows | Absent {
   if (cells.sessions > 1) return absent('several-sessions')
   if (cells.flights < 2) return { reason: 'one-flight', flights: 2 }
-  return unitsRung(scores, cells, better, 'piece', 'flight')
+  return comparableMeans(cells, 'piece', 'flight')
 }
 
 /**
@@ -42,23 +52,21 @@ export function doughsRung(scores: ScoreTable, cells: Cells, better: Better): Fi
  * Needs two blocks, and tasters that link the units of a block.
  */
 export function factorRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
-  if (scores.unit === 'batch') {
-    if (cells.sessions < 2) return { reason: 'needs-two-blocks', sessions: 2 }
-    return unitsRung(scores, cells, better, 'batch', 'session')
-  }
-  if (cells.flights < 2) return { reason: 'needs-two-blocks', flights: 2 }
-  return unitsRung(scores, cells, better, 'piece', 'flight')
+  return found(scores, factorRows(scores, cells), better)
 }
 
-function unitsRung(
-  scores: ScoreTable,
-  cells: Cells,
-  better: Better,
-  unit: 'batch' | 'piece',
-  blocking: 'session' | 'flight',
-): FittedRung | Absent {
-  const means = comparableMeans(cells, unit, blocking)
-  return isPresent(means) ? rungOf(scores, means, better) : means
+/** What the rung of the factor compares. */
+export function factorRows(scores: ScoreTable, cells: Cells): RungRows | Absent {
+  if (scores.unit === 'batch') {
+    if (cells.sessions < 2) return { reason: 'needs-two-blocks', sessions: 2 }
+    return comparableMeans(cells, 'batch', 'session')
+  }
+  if (cells.flights < 2) return { reason: 'needs-two-blocks', flights: 2 }
+  return comparableMeans(cells, 'piece', 'flight')
+}
+
+function found(scores: ScoreTable, rows: RungRows | Absent, better: Better): FittedRung | Absent {
+  return isPresent(rows) ? rungOf(scores, rows, better) : rows
 }
 
 /** Mean level as handled of what a taster had at a level; NaN where one of them was not logged. */

@@ -3,7 +3,7 @@ import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
 import { levelsPresent } from './levels-present.ts'
 import { type Absent, absent } from './reason.ts'
-import { type FittedRung, levelRows, meansOf, rungOf } from './rung-of.ts'
+import { type FittedRung, levelRows, meansOf, type RungRows, rungOf } from './rung-of.ts'
 import type { Beside, LevelName } from './rung-shape.ts'
 import type { ScoreTable } from './score-table.ts'
 
@@ -13,8 +13,13 @@ import type { ScoreTable } from './score-table.ts'
  * the same with minutes since the oven, and with the position, beside the level.
  */
 export function rowsRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
+  return rungOf(scores, flatRows(cells), better)
+}
+
+/** What the flat model compares: all rows. */
+export function flatRows(cells: Cells): RungRows {
   const { y, level, handled } = cells
-  return rungOf(scores, { y, block: tasterBlocks(cells), level, handled }, better)
+  return { y, block: tasterBlocks(cells), level, handled }
 }
 
 /** Freshness (`minutes`) or order (`position`) beside the level, over the rows where it was recorded. */

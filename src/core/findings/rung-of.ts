@@ -6,7 +6,7 @@ import type { Better } from '@/core/trial/response.ts'
 import { bestOf } from './best-of.ts'
 import { comparisonsOfFit } from './comparisons-of-fit.ts'
 import { type LevelsPresent, levelsPresent } from './levels-present.ts'
-import { type Absent, absent } from './reason.ts'
+import { type Absent, absent, isPresent } from './reason.ts'
 import type { LevelName, Mean, Rung } from './rung-shape.ts'
 import type { ScoreTable } from './score-table.ts'
 import { trendOf } from './trend-of.ts'
@@ -19,6 +19,14 @@ export interface RungRows {
   level: ArrayLike<number>
   /** The level as handled of each value; NaN where it was not logged. */
   handled: ArrayLike<number>
+}
+
+/** Rows of the levels present with their cells and the fit of these. */
+export interface RungFit {
+  present: LevelsPresent
+  rows: LevelRows
+  cells: Cells
+  fit: LevelFit
 }
 
 /** A rung with the fit behind it, for what is computed from it further on. */
@@ -35,11 +43,9 @@ export interface FittedRung {
  * trend over L, and the best from L and L^2. Levels without a value are left out. Gives the reason when the model cannot be fitted.
  */
 export function rungOf(scores: ScoreTable, data: RungRows, better: Better): FittedRung | Absent {
-  const present = levelsPresent(scores, data.level)
-  const rows = levelRows(data, present)
-  const cells = gatherCells(rows)
-  const fit = fitLevelCells(cells)
-  if (!fit.ok) return absent(fit.reason)
+  const fitted = fitOfRung(scores, data)
+  if (!isPresent(fitted)) return fitted
+  const { present, rows, cells, fit } = fitted
   const compared = comparisonsOfFit(fit, present.control)
   const name = (level: number) => present.levels[level]?.name as LevelName
   const ordered = scores.factor.ordered
@@ -64,6 +70,15 @@ export function rungOf(scores: ScoreTable, data: RungRows, better: Better): Fitt
       : absent('choice-factor'),
   }
   return { rung, fit, present, cells, decisive: compared.decisive }
+}
+
+/** The fit of a rung's rows with the cells it stands on, nothing compared yet; the reason where it cannot be fitted. */
+export function fitOfRung(scores: ScoreTable, data: RungRows): RungFit | Absent {
+  const present = levelsPresent(scores, data.level)
+  const rows = levelRows(data, present)
+  const cells = gatherCells(rows)
+  const fit = fitLevelCells(cells)
+  return fit.ok ? { present, rows, cells, fit } : absent(fit.reason)
 }
 
 /** Marginal means of a fit under the levels' names. */
