@@ -6,6 +6,7 @@ import styles from './level-rail.module.css'
 import { type RailSize, railLayout } from './rail-layout.ts'
 import { RailTab } from './rail-tab.tsx'
 import { rovingKeys } from './roving-keys.ts'
+import { useSlowToShrink } from './use-slow-to-shrink.ts'
 import { useWidth } from './use-width.ts'
 
 interface LevelRailProps {
@@ -22,6 +23,7 @@ interface LevelRailProps {
 }
 
 const firstGuessPixels = { plain: 640, picture: 220 }
+const settleMilliseconds = 1000
 
 /**
  * The axis of the factor, to scale, with a tab at each level: navigation, legend and picture of the trial. It fills its
@@ -41,13 +43,14 @@ export function LevelRail(props: LevelRailProps) {
   const railPixels = useWidth(ref, firstGuessPixels[size])
   const looks = levelLooks(levels)
   const { axis, tabs, heightPixels } = railLayout(levels, letters, size, railPixels)
+  const roomPixels = useSlowToShrink(heightPixels, railPixels, settleMilliseconds)
   const control = axis.positions.find((position) => position.control)
   const axisWords = [factorName, unitOfMeasure].filter(Boolean).join(', ')
   const current = tabs.find((tab) => tab.levelId === currentLevelId)
   const reachable = current ?? tabs[0]
 
   const list = (
-    <ol className={styles.tabs} style={{ blockSize: heightPixels }}>
+    <ol className={styles.tabs} style={{ blockSize: roomPixels }}>
       {tabs.map((tab) => (
         <RailTab
           key={tab.levelId}
