@@ -82,6 +82,7 @@ export function NumberField(props: NumberFieldProps) {
           type="text"
           inputMode="decimal"
           autoComplete="off"
+          spellCheck={false}
           value={shown}
           // biome-ignore lint/a11y/noAutofocus: only where a press opened exactly this one entry
           autoFocus={props.autoFocus}

@@ -6,7 +6,7 @@ import styles from './formula-section.module.css'
 import { NumberGrid } from './number-grid.tsx'
 import { withBatchSize } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 const piecesCheck = wholeBetween(1, 1000)
 const lossCheck = between(0, 50, '%')
@@ -15,7 +15,7 @@ const path = '/formula/batchSize'
 /** How much one batch makes: from its flour, or from pieces and their mass with what hands and bowl keep. */
 export function BatchSizeFields() {
   const formula = usePlanPage((page) => page.plan.formula)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const size = formula.batchSize
   const set = (next: BatchSize) => change((plan) => withBatchSize(plan, next))
   return (

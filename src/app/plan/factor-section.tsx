@@ -10,7 +10,7 @@ import { FactorTargetFields } from './factor-target.tsx'
 import { visibleName } from './field-checks.ts'
 import { hasOwnWater, withOwnWater, withSameWater } from './own-water.ts'
 import { useTroubleAt } from './plan-field.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PlanText } from './plan-text.tsx'
 
@@ -21,8 +21,7 @@ const namesFactor = visibleName('a name for what changes')
 export function FactorSection() {
   const factor = usePlanPage((page) => page.plan.factor)
   const doughs = usePlanPage((page) => page.plan.doughs)
-  const change = usePlanPage((page) => page.change)
-  const changeSaid = usePlanPage((page) => page.changeSaid)
+  const { change, changeSaid } = usePlanActions()
   const trouble = useTroubleAt('/doughs')
   const { newId } = useServices()
   const facts = factsOfKind(factor.acts.on)
@@ -117,7 +116,7 @@ function splitWords(splitsAt: Factor['splitsAt'], doughs: 'one' | 'apart'): stri
 
 function WaterChoice() {
   const own = usePlanPage((page) => hasOwnWater(page.plan))
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   return (
     <Choice
       label="Same formula, or each at its own water?"
@@ -142,7 +141,7 @@ function WaterChoice() {
 
 function HeldChoice() {
   const held = usePlanPage((page) => page.plan.factor.held)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   return (
     <Choice
       label="Held while the level changes"

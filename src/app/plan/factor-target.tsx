@@ -1,7 +1,7 @@
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { ActsOn } from '@/core/trial/factor.ts'
 import { factsOfKind } from './factor-kinds.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 /** Which ingredient, preferment or step the factor moves; a flour's share also names the flour it is taken from. */
 export function FactorTargetFields() {
@@ -16,7 +16,7 @@ export function FactorTargetFields() {
 type With<Key extends string> = Extract<ActsOn, Record<Key, string>>
 
 function useActs(): (acts: ActsOn) => void {
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   return (acts) => change((plan) => ({ ...plan, factor: { ...plan.factor, acts } }))
 }
 

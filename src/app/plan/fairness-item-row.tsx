@@ -7,7 +7,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness-text.ts'
 import { remedyText } from '@/core/wording/remedy-text.ts'
 import styles from './fairness-item-row.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions } from './plan-page-context.ts'
 
 interface Props {
   item: FairnessItem
@@ -19,8 +19,7 @@ const marks = { fix: '◆', know: '○', fine: '–' } as const
 
 /** One item of the fairness check: what and how much in a sentence, then what can be done about it. */
 export function FairnessItemRow({ item, plan }: Props) {
-  const changeSaid = usePlanPage((page) => page.changeSaid)
-  const jumpTo = usePlanPage((page) => page.jumpTo)
+  const { changeSaid, jumpTo } = usePlanActions()
   const { title, sentence, why } = fairnessText(item, plan)
   const presses = item.remedies.filter(isPress)
   const advice = item.remedies.filter((remedy) => !isPress(remedy))

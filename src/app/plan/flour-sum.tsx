@@ -4,12 +4,12 @@ import { flourPercent } from '@/core/formula/totals.ts'
 import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './formula-section.module.css'
 import { inFormula } from './plan-edits.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 /** When the flours do not make 100 %: how far off, and the mend by one press. Nothing otherwise. */
 export function FlourSum() {
   const formula = usePlanPage((page) => page.plan.formula)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const sum = flourPercent(formula)
   const flours = formula.ingredients.filter((each) => each.kind === 'flour')
   if (flours.length === 0 || Math.abs(sum - 100) < 1e-6) return null

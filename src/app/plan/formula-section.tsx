@@ -11,7 +11,7 @@ import { ingredientKindNames } from './ingredient-kind-names.ts'
 import { IngredientRow } from './ingredient-row.tsx'
 import { PasteFormula } from './paste-formula.tsx'
 import { inFormula } from './plan-edits.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PrefermentRow } from './preferment-row.tsx'
 import { withFormula } from './replace-formula.ts'
@@ -22,8 +22,7 @@ import { TroubleHere } from './trouble-here.tsx'
 export function FormulaSection() {
   const ingredients = usePlanPage((page) => page.plan.formula.ingredients)
   const preferments = usePlanPage((page) => page.plan.formula.preferments)
-  const change = usePlanPage((page) => page.change)
-  const changeSaid = usePlanPage((page) => page.changeSaid)
+  const { change, changeSaid } = usePlanActions()
   const [start, setStart] = useState<'paste' | 'earlier' | null>(null)
   const { newId } = useServices()
   const add = (kind: IngredientKind) =>

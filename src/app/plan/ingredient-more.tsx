@@ -3,7 +3,7 @@ import type { Ingredient } from '@/core/formula/formula-record.ts'
 import { otherYeastsText } from '@/core/wording/yeast-text.ts'
 import styles from './formula-section.module.css'
 import { IngredientWater } from './ingredient-water.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 interface Props {
   ingredient: Ingredient
@@ -39,7 +39,7 @@ export function IngredientMore({ ingredient, index, edit }: Props) {
 
 function FlourBag({ ingredient, edit }: Omit<Props, 'index'>) {
   const kitchen = usePlanPage((page) => page.kitchen)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const bags = kitchen.filter((thing) => thing.kind === 'flour')
   if (bags.length === 0) return null
   return (

@@ -10,7 +10,7 @@ import { IngredientMore } from './ingredient-more.tsx'
 import { movedBy } from './moved-by.ts'
 import { inIngredient } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanText } from './plan-text.tsx'
 import { takeOutIngredient } from './take-out.ts'
 import { useTakeOut } from './use-take-out.ts'
@@ -29,7 +29,7 @@ const kindOptions = (Object.keys(ingredientKindNames) as IngredientKind[]).map((
 /** One ingredient: name, kind, percent of flour, and what only its kind asks for. */
 export const IngredientRow = memo(function IngredientRow({ ingredient, index }: Props) {
   const { id, name, kind, percent } = ingredient
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const takeOut = useTakeOut()
   const moves = usePlanPage((page) => movedBy(page.plan, id))
   const edit = (to: (one: Ingredient) => Ingredient) => change((plan) => inIngredient(plan, id, to))

@@ -4,7 +4,7 @@ import { degreeSign, shownSteps, type TemperatureUnit } from '@/app/kit/temperat
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { plainNumber } from '@/core/wording/number-text.ts'
 import styles from './levels-section.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
 
@@ -22,7 +22,7 @@ const kinds: { kind: KitchenKind; title: string }[] = [
 export function KitchenSection() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const used = usePlanPage((page) => page.plan.kitchenIds)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const unit = useTemperatureUnit()
   const things = kitchen.filter((thing) => thing.kind !== 'taster')
   const turn = (id: string) =>

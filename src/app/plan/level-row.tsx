@@ -6,7 +6,7 @@ import { levelCheck } from './field-checks.ts'
 import styles from './levels-section.module.css'
 import { inLevel, withControl } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { takeOutLevel } from './take-out.ts'
 import { useTakeOut } from './use-take-out.ts'
 
@@ -18,7 +18,7 @@ interface Props {
 /** One measured level: its value, whether it is the control, and out again. */
 export const LevelRow = memo(function LevelRow({ level, index }: Props) {
   const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const takeOut = useTakeOut()
   return (
     <li className={styles.level}>
@@ -52,7 +52,7 @@ export const LevelRow = memo(function LevelRow({ level, index }: Props) {
 
 /** Marks a level as the baker's usual; at most one is. */
 export function ControlMark({ level }: { level: Level }) {
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   return (
     <label className={styles.control}>
       <input

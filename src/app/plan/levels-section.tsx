@@ -7,7 +7,7 @@ import styles from './levels-section.module.css'
 import { nextLevelValue } from './next-level.ts'
 import { OptionRow } from './option-row.tsx'
 import { measuredLevel } from './plan-edits.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
 import { usualRangeHint } from './usual-range-hint.ts'
@@ -16,7 +16,7 @@ import { usualRangeHint } from './usual-range-hint.ts'
 export function LevelsSection() {
   const levels = usePlanPage((page) => page.plan.levels)
   const factor = usePlanPage((page) => page.plan.factor)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const { newId } = useServices()
   const choice = factor.acts.on === 'choice'
   const hint = usualRangeHint(factor.acts.on)

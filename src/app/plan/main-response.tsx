@@ -6,7 +6,7 @@ import { moreThanNothing } from './field-checks.ts'
 import { inResponse } from './plan-edits.ts'
 import { useTroubleAt } from './plan-field.tsx'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { responsePresets } from './response-presets.ts'
 import { responseUnit } from './response-unit.ts'
 
@@ -16,7 +16,7 @@ const marginCheck = moreThanNothing(1000)
 export function MainResponse({ locked }: { locked: boolean }) {
   const responses = usePlanPage((page) => page.plan.responses)
   const mainId = usePlanPage((page) => page.plan.mainResponseId)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const trouble = useTroubleAt('/mainResponseId')
   const { newId } = useServices()
   const main = responses.find((each) => each.id === mainId)

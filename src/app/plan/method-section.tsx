@@ -5,7 +5,7 @@ import { useServices } from '@/app/services/services.ts'
 import { type StepKind, stepKinds } from '@/core/trial/step.ts'
 import styles from './method-section.module.css'
 import { moved } from './plan-edits.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { stepKindNames } from './step-presets.ts'
 import { StepRow } from './step-row.tsx'
@@ -20,7 +20,7 @@ const addOptions = [
 /** The method from feeding to cutting: steps in order, each with its hands, its wait and what ends it. */
 export function MethodSection() {
   const steps = usePlanPage((page) => page.plan.steps)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const { newId } = useServices()
   const [said, setSaid] = useState('')
   const add = (picked: string) => {

@@ -6,7 +6,7 @@ import styles from './levels-section.module.css'
 import { OptionChange } from './option-change.tsx'
 import { startingWater } from './own-water.ts'
 import { inLevel } from './plan-edits.ts'
-import { usePlanPage, usePlanStore } from './plan-page-context.ts'
+import { usePlanActions, usePlanStore } from './plan-page-context.ts'
 
 interface Props {
   level: Level
@@ -16,7 +16,7 @@ interface Props {
 /** What an option swaps against the plan as written: ingredients, its own water, a tool, a step left out. */
 export function OptionChanges({ level, index }: Props) {
   const store = usePlanStore()
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const changes = level.changes ?? []
   const set = (next: Change[]) =>
     change((plan) => inLevel(plan, level.id, (each) => withChanges(each, next)))

@@ -6,7 +6,7 @@ import { ControlMark } from './level-row.tsx'
 import styles from './levels-section.module.css'
 import { OptionChanges } from './option-changes.tsx'
 import { inLevel } from './plan-edits.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions } from './plan-page-context.ts'
 import { PlanText } from './plan-text.tsx'
 import { takeOutLevel } from './take-out.ts'
 import { useTakeOut } from './use-take-out.ts'
@@ -20,7 +20,7 @@ const namesOption = visibleName("the option's name")
 
 /** One option of a choice: its name, what it swaps, whether it is the control. */
 export const OptionRow = memo(function OptionRow({ level, index }: Props) {
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const takeOut = useTakeOut()
   return (
     <li className={styles.level}>

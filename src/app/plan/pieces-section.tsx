@@ -5,7 +5,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { wholeBetween } from './field-checks.ts'
 import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PlanText } from './plan-text.tsx'
 import { TroubleHere } from './trouble-here.tsx'
@@ -22,7 +22,7 @@ export function PiecesSection() {
   const serving = usePlanPage((page) => page.plan.serving)
   const warmUp = usePlanPage((page) => page.plan.warmUpPiece)
   const rule = usePlanPage((page) => page.plan.servingRule)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const set = (next: Partial<Plan>) => change((plan) => ({ ...plan, ...next }))
   return (
     <PlanSection id="plan-pieces" aside={<PiecesSum />}>

@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect } from 'react'
 import styles from './plan-field.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 /** What every field of the plan carries besides its kit control. */
 export interface PlanFieldPlace {
@@ -20,7 +20,7 @@ interface Props extends PlanFieldPlace {
 
 /** The frame of a field that lists of troubles can jump to. */
 export function PlanField({ field, path, label, unfinished, wide, children }: Props) {
-  const mark = usePlanPage((page) => page.markUnfinished)
+  const { markUnfinished: mark } = usePlanActions()
   useEffect(() => {
     if (!unfinished) return
     mark(field, label)

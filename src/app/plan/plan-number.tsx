@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import { NumberField } from '@/app/kit/number-field.tsx'
 import { typedNumber } from '@/app/kit/typed-number.ts'
 import { PlanField, type PlanFieldPlace, useTroubleAt } from './plan-field.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 interface PlanNumberProps extends PlanFieldPlace {
   label: string
@@ -33,7 +33,7 @@ interface OptionalNumberProps extends PlanNumberProps {
 export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
   const { field, path, label, unit, value, check, hint, hideLabel, digits, disabled } = props
   const text = usePlanPage((page) => page.drafts[field])
-  const draft = usePlanPage((page) => page.draft)
+  const { draft } = usePlanActions()
   const trouble = useTroubleAt(path)
   const required = props.may === undefined
   const stands = (typed: string) => {

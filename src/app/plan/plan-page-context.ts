@@ -15,3 +15,21 @@ export function usePlanStore(): StoreApi<PlanPage> {
 export function usePlanPage<Slice>(select: (page: PlanPage) => Slice): Slice {
   return useStore(usePlanStore(), select)
 }
+
+type PlanActions = Pick<
+  PlanPage,
+  | 'change'
+  | 'changeSaid'
+  | 'takeOut'
+  | 'takeBack'
+  | 'dropUndo'
+  | 'draft'
+  | 'markUnfinished'
+  | 'jumpTo'
+  | 'flush'
+>
+
+/** What the open page can do. It stays the same as long as the page is open, so nothing need watch it. */
+export function usePlanActions(): PlanActions {
+  return usePlanStore().getState()
+}

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { TextField } from '@/app/kit/text-field.tsx'
 import { PlanField, type PlanFieldPlace, useTroubleAt } from './plan-field.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
 interface PlanTextProps extends PlanFieldPlace {
   label: string
@@ -20,7 +20,7 @@ interface PlanTextProps extends PlanFieldPlace {
 export function PlanText(props: PlanTextProps) {
   const { field, path, label, value, onValue, check, wide, ...words } = props
   const text = usePlanPage((page) => page.drafts[field])
-  const draft = usePlanPage((page) => page.draft)
+  const { draft } = usePlanActions()
   const trouble = useTroubleAt(path)
   const refused = text === undefined ? undefined : check?.(text)
   return (

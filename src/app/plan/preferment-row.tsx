@@ -7,7 +7,7 @@ import { shareCheck, visibleName } from './field-checks.ts'
 import styles from './formula-section.module.css'
 import { inPreferment } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanTemperature } from './plan-temperature.tsx'
 import { PlanText } from './plan-text.tsx'
 import { PrefermentParts } from './preferment-parts.tsx'
@@ -33,7 +33,7 @@ const kinds = [
 /** What ferments or soaks ahead: how much of the flour it takes, and its parts in percent of its own flour. */
 export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: Props) {
   const { id, name, kind, flourSharePercent, celsius } = preferment
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const acts = usePlanPage((page) => page.plan.factor.acts)
   const takeOut = useTakeOut()
   const path = `/formula/preferments/${index}`

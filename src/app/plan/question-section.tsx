@@ -9,7 +9,7 @@ import { levelCheck, visibleName } from './field-checks.ts'
 import { lockedSince } from './locked-since.ts'
 import { MainResponse } from './main-response.tsx'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PlanText } from './plan-text.tsx'
 import { TroubleHere } from './trouble-here.tsx'
@@ -20,7 +20,7 @@ const namesQuestion = visibleName('the question')
 /** What is asked, what is expected, and by which answer it is judged: asked early, locked at the first mix. */
 export function QuestionSection() {
   const question = usePlanPage((page) => page.plan.question)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const since = lockedSince(useWhole().events)
   return (
     <PlanSection id="plan-question">
@@ -61,7 +61,7 @@ function ExpectationFields({ locked }: { locked: boolean }) {
   const expectation = usePlanPage((page) => page.plan.expectation)
   const choice = usePlanPage((page) => page.plan.factor.acts.on === 'choice')
   const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const edit = (next: Partial<Expectation>) => change((plan) => withExpectation(plan, next))
   return (
     <div data-path="/expectation">

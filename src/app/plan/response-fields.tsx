@@ -5,7 +5,7 @@ import { between, moreThanNothing, visibleName } from './field-checks.ts'
 import styles from './method-section.module.css'
 import { inResponse } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanText } from './plan-text.tsx'
 import { ResponseScale } from './response-scale.tsx'
 import { responseUnit } from './response-unit.ts'
@@ -17,7 +17,7 @@ const targetCheck = between(-100_000, 100_000)
 
 /** The fields of one response. */
 export function ResponseFields({ response, index }: { response: Response; index: number }) {
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const main = usePlanPage((page) => page.plan.mainResponseId === response.id)
   const { id, better } = response
   const path = `/responses/${index}`

@@ -4,7 +4,7 @@ import type { Response } from '@/core/trial/response.ts'
 import formula from './formula-section.module.css'
 import { lockedSince } from './locked-since.ts'
 import styles from './method-section.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { ownResponse, responsePresets } from './response-presets.ts'
 import { ResponseRow } from './response-row.tsx'
@@ -14,7 +14,7 @@ import { useWhole } from './whole-context.ts'
 /** What is recorded: by the baker or the tasters, on which scale, what is better, and the margin. */
 export function ResponsesSection() {
   const responses = usePlanPage((page) => page.plan.responses)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const locked = lockedSince(useWhole().events) !== null
   const { newId } = useServices()
   const add = (response: Response) =>

@@ -2,7 +2,7 @@ import { wholeBetween } from './field-checks.ts'
 import { lockedSince } from './locked-since.ts'
 import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { SessionList } from './session-list.tsx'
 import { useWhole } from './whole-context.ts'
@@ -15,7 +15,7 @@ export function SessionsSection() {
   const planned = usePlanPage((page) => page.plan.plannedSessions)
   const hands = usePlanPage((page) => page.plan.pairsOfHands)
   const locked = lockedSince(useWhole().events) !== null
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   return (
     <PlanSection id="plan-sessions">
       <NumberGrid>

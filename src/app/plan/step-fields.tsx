@@ -8,7 +8,7 @@ import styles from './method-section.module.css'
 import { NumberGrid } from './number-grid.tsx'
 import { inStep } from './plan-edits.ts'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions } from './plan-page-context.ts'
 import { PlanTemperature } from './plan-temperature.tsx'
 import { PlanText } from './plan-text.tsx'
 import { stepKindNames } from './step-presets.ts'
@@ -20,7 +20,7 @@ const resources = ['hands', 'mixer', 'oven'] as const
 
 /** The fields of one step: minutes on screen, seconds in the plan. */
 export function StepFields({ step, index }: { step: Step; index: number }) {
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const { id } = step
   const path = `/steps/${index}`
   const edit = (next: Partial<Step>) =>

@@ -2,7 +2,7 @@ import { Choice } from '@/app/kit/choice.tsx'
 import { Switch } from '@/app/kit/switch.tsx'
 import { AddTaster } from './add-taster.tsx'
 import styles from './levels-section.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TellApartFields } from './tell-apart-fields.tsx'
 import { TroubleHere } from './trouble-here.tsx'
@@ -15,7 +15,7 @@ export function TastersSection() {
   const chosen = usePlanPage((page) => page.plan.tasters)
   const talk = usePlanPage((page) => page.plan.tastersTalk)
   const keptBy = usePlanPage((page) => page.plan.keyKeptBy)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const tasters = kitchen
     .flatMap((thing) => (thing.kind === 'taster' && thing.erasedAt === undefined ? [thing] : []))
     .toSorted((one, other) => one.initials.localeCompare(other.initials, 'en', { numeric: true }))

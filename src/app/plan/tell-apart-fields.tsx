@@ -2,7 +2,7 @@ import { FieldRow } from '@/app/kit/field-row.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Plan, TellApart } from '@/core/trial/plan-record.ts'
 import { levelText } from '@/core/wording/level-text.ts'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { TroubleHere } from './trouble-here.tsx'
 
 type Asked = TellApart['test'] | 'none'
@@ -20,7 +20,7 @@ export function TellApartFields() {
   const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
   const ordered = usePlanPage((page) => page.plan.factor.acts.on !== 'choice')
   const tellApart = usePlanPage((page) => page.plan.tellApart)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   if (levels.length < 2 && tellApart === null) return null
   const options = levels.map((level) => ({ value: level.id, label: levelText(level, unit) }))
   const missing = { value: '', label: 'choose a level', disabled: true }

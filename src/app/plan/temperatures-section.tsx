@@ -3,7 +3,7 @@ import type { TemperaturePlan } from '@/core/trial/plan-record.ts'
 import { between } from './field-checks.ts'
 import { NumberGrid } from './number-grid.tsx'
 import { PlanNumber } from './plan-number.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PlanTemperature } from './plan-temperature.tsx'
 
@@ -18,7 +18,7 @@ const usual: TemperaturePlan = {
 /** Temperatures known before the mix, from which each batch's water follows. */
 export function TemperaturesSection() {
   const temperature = usePlanPage((page) => page.plan.temperature)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const set = (next: Partial<TemperaturePlan>) =>
     change((plan) => ({ ...plan, temperature: { ...(plan.temperature ?? usual), ...next } }))
   return (

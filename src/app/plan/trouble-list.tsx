@@ -1,12 +1,12 @@
 import { WarningMark } from '@/app/kit/warning-mark.tsx'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import styles from './trouble-list.module.css'
 
 /** Everything to mend, then everything to think about; each a press that leads to its field. */
 export function TroubleList() {
   const troubles = usePlanPage((page) => page.troubles)
   const unfinished = usePlanPage((page) => page.unfinished)
-  const jumpTo = usePlanPage((page) => page.jumpTo)
+  const { jumpTo } = usePlanActions()
   const stops = [
     ...Object.entries(unfinished).map(([field, label]) => ({
       to: field,

@@ -14,7 +14,7 @@ import { spreadWords, waterWarnings, whyNoWater } from '@/core/wording/water-tex
 import { BatchHead } from './batch-head.tsx'
 import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
-import { usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { usePlanParts } from './use-plan-parts.ts'
 
 /** Each batch's water temperature, what one water for all would do, and what cannot be had from the tap. */
@@ -34,7 +34,7 @@ const wateredParts = [
 
 const Water = memo(function Water({ plan }: { plan: Plan }) {
   const kitchen = usePlanPage((page) => page.kitchen)
-  const change = usePlanPage((page) => page.change)
+  const { change } = usePlanActions()
   const unit = useTemperatureUnit()
   const learned = useLearnedWork(plan, kitchen)
   const water = useMemo(() => waterPlan(plan, kitchen, learned), [plan, kitchen, learned])
