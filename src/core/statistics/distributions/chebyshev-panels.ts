@@ -1,21 +1,26 @@
 const degree = 13
 
+type Panel = { start: number; width: number; coefficients: Float64Array }
+
 /**
- * A smooth function on [0, ∞), evaluated fast after the first visit: it is replaced by Chebyshev polynomials of degree 13
- * on panels one wide, each built when it is first needed (14 calls of the function).
+ * A smooth function on [0, farthest], evaluated fast after the first visit: it is replaced by Chebyshev polynomials of degree
+ * 13 on panels, each built when it is first needed (14 calls of the function). Panels are half as wide as their beginning is
+ * far, at least ½: the logarithm of a tail, which is what they are for, bends ever less on its way out.
  * The interpolant and Clenshaw's recurrence are the textbook's (Trefethen 2013, Approximation Theory and Approximation
  * Practice, chapters 3 and 19; from memory).
  */
-export function chebyshevPanels(exact: (x: number) => number): (x: number) => number {
-  const panels: Float64Array[] = []
+export function chebyshevPanels(
+  exact: (x: number) => number,
+  farthest: number,
+): (x: number) => number {
+  const panels: Panel[] = []
   return (x) => {
-    const panel = Math.floor(x)
-    let coefficients = panels[panel]
-    if (!coefficients) {
-      coefficients = coefficientsOn(exact, panel)
-      panels[panel] = coefficients
-    }
-    const t = 2 * (x - panel) - 1
+    const number = x < 1 ? Math.floor(2 * x) : 2 + Math.floor(Math.log(x) / Math.log(1.5))
+    const known = panels[number]
+    const panel = known ?? panelOf(exact, number, farthest)
+    if (!known) panels[number] = panel
+    const { start, width, coefficients } = panel
+    const t = (2 * (x - start)) / width - 1
     let next = 0
     let afterNext = 0
     for (let j = degree; j > 0; j -= 1) {
@@ -39,12 +44,14 @@ function cosine(j: number, i: number): number {
   return Math.cos((j * (i + 0.5) * Math.PI) / count)
 }
 
-function coefficientsOn(exact: (x: number) => number, panel: number): Float64Array {
+function panelOf(exact: (x: number) => number, number: number, farthest: number): Panel {
+  const start = number < 2 ? number / 2 : 1.5 ** (number - 2)
+  const width = Math.min(Math.max(0.5, 0.5 * start), farthest - start)
   const coefficients = new Float64Array(count)
   for (let i = 0; i < count; i += 1) {
-    const value = exact(panel + 0.5 * (1 + (nodes[i] as number)))
+    const value = exact(start + 0.5 * width * (1 + (nodes[i] as number)))
     for (let j = 0; j < count; j += 1)
       coefficients[j] = (coefficients[j] as number) + value * (shares[j * count + i] as number)
   }
-  return coefficients
+  return { start, width, coefficients }
 }

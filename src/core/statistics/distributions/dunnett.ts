@@ -52,16 +52,19 @@ function tableOf(loadings: readonly number[]): (w: number) => number {
   const key = keyOf(loadings)
   const known = tables.get(key)
   if (known) return known
-  const table = chebyshevPanels((w) => Math.log(largestOfNormalsUpper(w, loadings)))
+  const sizes = loadings.map(sizeOf)
+  const table = chebyshevPanels((w) => Math.log(largestOfNormalsUpper(w, sizes)), farthest)
   if (tables.size > 200) tables.clear()
   tables.set(key, table)
   return table
 }
 
-/** The order of comparisons and rounding in the last digits do not matter. */
+/** The order of comparisons does not matter. */
 function keyOf(loadings: readonly number[]): string {
-  return loadings
-    .map((loading) => Math.abs(loading).toFixed(13))
-    .sort()
-    .join(' ')
+  return loadings.map(sizeOf).sort().join(' ')
+}
+
+/** Neither sign nor rounding in the last digits matters, and equal ones can be worked out together. */
+function sizeOf(loading: number): number {
+  return Math.round(Math.abs(loading) * 1e13) / 1e13
 }

@@ -1,6 +1,8 @@
 import { normalDensity, normalLower } from './normal.ts'
 
 const reach = 8.75
+/** Where φ(z) and Φ(z − w) both fall, they are nothing this soon. */
+const reachLeft = 6.5
 
 /** Points on the normal's axis with density and share below, for the trapezoid rule; made when first asked for. */
 function gridOf(step: number, end: number) {
@@ -30,8 +32,8 @@ const fine = gridOf(0.125, reach)
  */
 export function normalRangeUpper(w: number, k: number): number {
   const { step, z, density, share } = wide()
-  const end = Math.min(z.length - 1, Math.ceil((Math.max(reach, w / 2 + reach) + reach) / step))
-  const start = Math.max(0, Math.floor((Math.min(-reach, w / 2 - reach) + reach) / step))
+  const end = Math.min(z.length - 1, Math.ceil((w / 2 + 2 * reach) / step))
+  const start = Math.floor((w / 2 - reachLeft + reach) / step)
   let total = 0
   for (let i = start; i <= end; i += 1) {
     const a = share[i] as number

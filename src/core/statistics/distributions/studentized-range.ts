@@ -74,10 +74,11 @@ function rangeOf(k: number): RangeOfNormals {
   const known = ranges.get(k)
   if (known) return known
   const range = {
-    logUpper: chebyshevPanels((w) => Math.log(normalRangeUpper(w, k))),
+    logUpper: chebyshevPanels((w) => Math.log(normalRangeUpper(w, k)), farthest),
     // Near 0 the chance goes like w^(k−1): that factor is taken out, so that what is interpolated is smooth.
     logLowerShape: chebyshevPanels(
       (w) => Math.log(normalRangeLower(w, k)) - (k - 1) * Math.log(w / (1 + w)),
+      farthest,
     ),
   }
   ranges.set(k, range)

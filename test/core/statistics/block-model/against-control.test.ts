@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { againstControl } from '@/core/statistics/block-model/against-control.ts'
 import { fitLevels } from '@/core/statistics/block-model/level-fit.ts'
 import { dunnettUpper, dunnettUpperQuantile } from '@/core/statistics/distributions/dunnett.ts'
-import { normalQuantile } from '@/core/statistics/distributions/normal.ts'
+import { normalLower, normalQuantile } from '@/core/statistics/distributions/normal.ts'
 import { nearestProductForm } from '@/core/statistics/distributions/product-correlation.ts'
 import { coded } from '../../../outside/coded.ts'
 import reference from '../../../outside/reference/dunnett.json'
@@ -47,6 +47,14 @@ describe('Dunnett against R', () => {
       expect(found.method).toBe('dunnett')
     }
   })
+})
+
+test('a single comparison with known spread is the normal on both sides, to its farthest tail', () => {
+  const far = Array.from({ length: 72 }, (_, i) => 0.25 + i / 2)
+  const found = worst(far, (w) =>
+    relativeError(dunnettUpper(w, [0.7], Infinity), 2 * normalLower(-w)),
+  )
+  expect(found.error, JSON.stringify(found.at)).toBeLessThan(1e-11)
 })
 
 test('a t beyond every double has p 0, a t of 0 has p 1', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { normalLower } from '@/core/statistics/distributions/normal.ts'
 import {
   studentizedRangeTails,
   studentizedRangeUpperQuantile,
@@ -91,6 +92,14 @@ describe('studentized range, relative error at most 1e-6', () => {
         }
       }
     }
+  })
+
+  test('two means with known spread are the normal on both sides, to its farthest tail', () => {
+    const far = Array.from({ length: 98 }, (_, i) => 0.25 + i / 2)
+    const found = worst(far, (q) =>
+      relativeError(studentizedRangeTails(q, 2, Infinity).upper, 2 * normalLower(-q / Math.SQRT2)),
+    )
+    expect(found.error, JSON.stringify(found.at)).toBeLessThan(1e-11)
   })
 
   test('ends', () => {
