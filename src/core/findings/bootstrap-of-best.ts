@@ -5,6 +5,7 @@ import {
   takeResamples,
 } from '@/core/statistics/resampling/bootstrap-best.ts'
 import { curveClusters } from '@/core/statistics/resampling/clusters.ts'
+import { drawsIn } from '@/core/statistics/resampling/draw-clusters.ts'
 import { type Cells, cellsOf } from './cells.ts'
 import { comparableMeans } from './comparable-means.ts'
 import { drawsOfSeed } from './draws-of-seed.ts'
@@ -47,7 +48,7 @@ export function bootstrapOfBest(
   const drawsOf = drawsOfSeed(options.seed, clusters.count)
   for (let slice = 0; bootstrap.drawn < options.resamples; slice += 1) {
     const left = options.resamples - bootstrap.drawn
-    takeResamples(bootstrap, drawsOf(slice).subarray(0, left * clusters.count))
+    takeResamples(bootstrap, drawsOf(slice).subarray(0, left * drawsIn(clusters.count)))
     if (options.onProgress?.(bootstrap.drawn / options.resamples) === false) {
       return absent('not-asked')
     }

@@ -1,10 +1,13 @@
 import { quantileOfSorted } from '@/core/statistics/description/quantile-of-sorted.ts'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 import type { CurveClusters } from './clusters.ts'
+import { drawsIn, mostPaired } from './draw-clusters.ts'
 
 /** A bootstrap under way: the turning points found so far. Hand it to `takeResamples` until enough are drawn. */
 export type BootstrapOfBest = {
   clusters: CurveClusters
+  /** The five sums of whatever is drawn at once, a cluster or a pair, at five times its number. */
+  sumsDrawn: Float64Array
   /** Room for as many turning points as there will be resamples; the first `turned` are found. */
   vertices: Float64Array
   turned: number
@@ -23,7 +26,27 @@ export type BootstrapLimits = {
 
 /** A bootstrap of where the curve turns with room for so many resamples, nothing drawn yet. */
 export function startBootstrap(clusters: CurveClusters, resamples: number): BootstrapOfBest {
-  return { clusters, vertices: new Float64Array(resamples), turned: 0, drawn: 0, tops: 0 }
+  return {
+    clusters,
+    sumsDrawn: withPairs(clusters),
+    vertices: new Float64Array(resamples),
+    turned: 0,
+    drawn: 0,
+    tops: 0,
+  }
+}
+
+/** The sums of each cluster and, numbered as `drawClusters` does, of each pair. */
+function withPairs({ count, sums }: CurveClusters): Float64Array {
+  if (count > mostPaired) return sums
+  const all = new Float64Array(5 * count * (1 + count))
+  all.set(sums)
+  for (let first = 0; first < count; first += 1)
+    for (let second = 0; second < count; second += 1)
+      for (let j = 0; j < 5; j += 1)
+        all[5 * (count * (1 + first) + second) + j] =
+          (sums[5 * first + j] as number) + (sums[5 * second + j] as number)
+  return all
 }
 
 /**
@@ -33,24 +56,26 @@ export function startBootstrap(clusters: CurveClusters, resamples: number): Boot
  * A resample whose curvature is numerically zero has no turning point and is counted as such. Throws past the room given.
  */
 export function takeResamples(bootstrap: BootstrapOfBest, drawn: Int32Array): void {
-  const { count, sums, centre, scale } = bootstrap.clusters
-  const resamples = drawn.length / count
+  const { count, centre, scale } = bootstrap.clusters
+  const { sumsDrawn } = bootstrap
+  const inOne = drawsIn(count)
+  const resamples = drawn.length / inOne
   const room = bootstrap.vertices.length - bootstrap.drawn
   if (resamples > room)
     throw new RangeError(`there is room for ${room} more resamples, not ${resamples}`)
-  for (let from = 0; from < drawn.length; from += count) {
+  for (let from = 0; from < drawn.length; from += inOne) {
     let xx = 0
     let xs = 0
     let ss = 0
     let xy = 0
     let sy = 0
-    for (let draw = from; draw < from + count; draw += 1) {
+    for (let draw = from; draw < from + inOne; draw += 1) {
       const at = 5 * (drawn[draw] as number)
-      xx += sums[at] as number
-      xs += sums[at + 1] as number
-      ss += sums[at + 2] as number
-      xy += sums[at + 3] as number
-      sy += sums[at + 4] as number
+      xx += sumsDrawn[at] as number
+      xs += sumsDrawn[at + 1] as number
+      ss += sumsDrawn[at + 2] as number
+      xy += sumsDrawn[at + 3] as number
+      sy += sumsDrawn[at + 4] as number
     }
     const determinant = xx * ss - xs * xs
     const b = xy * ss - sy * xs

@@ -9,7 +9,7 @@ import {
   takeResamples,
 } from '@/core/statistics/resampling/bootstrap-best.ts'
 import { type CurveClusters, curveClusters } from '@/core/statistics/resampling/clusters.ts'
-import { drawClusters } from '@/core/statistics/resampling/draw-clusters.ts'
+import { drawClusters, drawsIn } from '@/core/statistics/resampling/draw-clusters.ts'
 
 const values = [58, 62, 66, 70, 74]
 
@@ -98,6 +98,30 @@ describe('bootstrap of the best', () => {
     const seen = new Set(Array.from(bootstrap.vertices, (vertex) => vertex.toFixed(9)))
     expect(seen).toEqual(new Set(['2.000000000', '2.125000000', '2.250000000']))
   })
+
+  test.each([2, 3, 8, 9, 64, 65])(
+    'of %i clusters each is drawn as often, beside each other',
+    (count) => {
+      const drawn = drawClusters(xoroshiro128plus(11), count, 20_000)
+      expect(drawn.length).toBe(20_000 * drawsIn(count))
+      const times = Array.from({ length: count }, () => 0)
+      const besides = Array.from({ length: count }, () => 0)
+      for (const one of drawn) {
+        const [first, second] = [Math.floor(one / count) - 1, one % count]
+        times[second] = (times[second] as number) + 1
+        if (first < 0) continue
+        times[first] = (times[first] as number) + 1
+        if (first === second) besides[first] = (besides[first] as number) + 1
+      }
+      // As many draws as there are clusters in every resample: 20,000 each, give or take four standard deviations.
+      for (const n of times) expect(Math.abs(n - 20_000)).toBeLessThan(4 * Math.sqrt(20_000))
+      const pairs = 20_000 * (count - drawsIn(count))
+      for (const n of besides)
+        expect(Math.abs(n - pairs / count ** 2)).toBeLessThan(
+          4.5 * Math.sqrt(pairs / count ** 2) + 1,
+        )
+    },
+  )
 
   test('sessions as clusters of several blocks', () => {
     const rows = panel()
