@@ -1,9 +1,8 @@
-import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
-import { toMend } from '@/core/fairness/in-turn.ts'
+import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { type Conclusion, conclusionOf } from '@/core/findings/conclusion.ts'
 import type { Found } from './found.ts'
 
 /** What follows from the findings; a table of scores has no fairness items to mend first. */
 export function concluded({ scores, findings, whole }: Found): Conclusion {
-  return conclusionOf(findings, scores, { toMend: whole ? toMend(fairnessOfTrial(whole)) : 0 })
+  return conclusionOf(findings, scores, { toMend: whole ? toMendInTrial(whole) : 0 })
 }

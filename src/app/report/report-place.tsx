@@ -6,8 +6,7 @@ import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
-import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
-import { toMend } from '@/core/fairness/in-turn.ts'
+import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
@@ -41,7 +40,7 @@ export function ReportPlace({ trialId }: { trialId: string }) {
 }
 
 function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
-  const open = useMemo(() => toMend(fairnessOfTrial(whole)), [whole])
+  const open = useMemo(() => toMendInTrial(whole), [whole])
   const found = useFindings(scores, whole.trial.seed, null, open)
   if (found.state === 'working') return <Progress label="Writing the report" done={null} />
   if (found.state === 'failed')

@@ -33,11 +33,17 @@ export interface Circumstances {
  * left out where a session cannot be dealt, and what depends on a dough that cannot be made: `planProblems` says why.
  */
 export function fairnessOfPlan(plan: Plan, circumstances: Circumstances): FairnessItem[] {
+  const items = [...conductOfPlan(plan, circumstances), ...evidenceItems(plan)]
+  return inTurn(items, plan.accepted)
+}
+
+/** The check without what the design can detect, which takes longest: riders, orders, weighing, tasting and what was written down. */
+export function conductOfPlan(plan: Plan, circumstances: Circumstances): FairnessItem[] {
   const { kitchen, trialSeed, sessions, learned = null } = circumstances
   const sheet = weighSheet(plan, kitchen)
   const preview = previewSessions(plan, trialSeed, sessions)
   const dealt = preview.ok ? preview.sessions : []
-  const items = [
+  return [
     ...waterItems(plan, kitchen, learned),
     ...massItems(plan),
     ...strengthItems(plan),
@@ -53,10 +59,8 @@ export function fairnessOfPlan(plan: Plan, circumstances: Circumstances): Fairne
     ...benchItems(plan),
     ...mixerItems(plan, kitchen, sheet),
     ...tastingItems(plan),
-    ...evidenceItems(plan),
     ...intentItems(plan),
     ...rangeItems(plan),
     ...flourItems(plan, kitchen),
   ]
-  return inTurn(items, plan.accepted)
 }

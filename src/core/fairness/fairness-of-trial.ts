@@ -5,10 +5,10 @@ import { conductItems } from './conduct-items.ts'
 import { failureItems } from './failure-items.ts'
 import type { FairnessCode } from './fairness-data.ts'
 import type { FairnessItem } from './fairness-item.ts'
-import { fairnessOfPlan } from './fairness-of-plan.ts'
+import { type Circumstances, conductOfPlan, fairnessOfPlan } from './fairness-of-plan.ts'
 import { fermentItems } from './ferment-items.ts'
 import { coolingItems, handledItems } from './handled-items.ts'
-import { inTurn } from './in-turn.ts'
+import { inTurn, toMend } from './in-turn.ts'
 import { loggedAgeItems } from './logged-age-items.ts'
 import { loggedSessions } from './logged-sessions.ts'
 import { warmthItems } from './warmth-items.ts'
@@ -30,9 +30,21 @@ export function fairnessOfTrial(
   whole: WholeTrial,
   learned: LearnedWork | null = null,
 ): FairnessItem[] {
-  const plan = planInForce(whole)
+  return withLog(whole, fairnessOfPlan(planInForce(whole), circumstancesOf(whole, learned)))
+}
+
+/** How many items of that check are left to fix, as `toMend` counts them: without what the design can detect. */
+export function toMendInTrial(whole: WholeTrial): number {
+  return toMend(withLog(whole, conductOfPlan(planInForce(whole), circumstancesOf(whole, null))))
+}
+
+function circumstancesOf(whole: WholeTrial, learned: LearnedWork | null): Circumstances {
   const { kitchen, sessions, trial } = whole
-  const planned = fairnessOfPlan(plan, { kitchen, trialSeed: trial.seed, sessions, learned })
+  return { kitchen, trialSeed: trial.seed, sessions, learned }
+}
+
+/** What was foreseen beside what the log shows, in turn. */
+function withLog(whole: WholeTrial, planned: readonly FairnessItem[]): FairnessItem[] {
   const logged = loggedItems(whole)
   const shown = new Set(logged.map(({ code }) => code))
   const foreseen = planned.map((item): FairnessItem => {
@@ -41,7 +53,7 @@ export function fairnessOfTrial(
       ? { ...item, severity: 'know' }
       : item
   })
-  return inTurn([...foreseen, ...logged], plan.accepted)
+  return inTurn([...foreseen, ...logged], planInForce(whole).accepted)
 }
 
 /** What the log alone shows; empty before the first session. */

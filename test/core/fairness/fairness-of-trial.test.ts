@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { fairnessOfTrial, loggedItems } from '@/core/fairness/fairness-of-trial.ts'
+import { fairnessOfTrial, loggedItems, toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
+import { toMend } from '@/core/fairness/in-turn.ts'
 import { dealSession } from '@/core/session/deal-session.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -206,6 +207,8 @@ describe('the log', () => {
     expect(itemOf(items, 'early-looks')?.amount?.value).toBe(2)
     expect(itemOf(items, 'tasters-missing')?.data).toEqual({ late: 0, left: 1, declined: 0 })
     expect(itemOf(items, 'closed-early')?.severity).toBe('know')
+    expect(toMendInTrial(whole)).toBe(toMend(fairnessOfTrial(whole)))
+    expect(toMendInTrial(whole)).toBeGreaterThan(0)
     const all = fairnessOfTrial(whole).map(({ when }) => when)
     expect(new Set(all)).toEqual(new Set(['before', 'after']))
   })

@@ -64,15 +64,20 @@ export function page(ranked: RankedBlocks, direction: PageDirection): Answer<Pag
 
 /** P(L ≤ l) and P(L ≥ l), both counting l itself, by convolution of the blocks' own distributions. */
 function exactTails({ blocks }: RankedBlocks, l: number): { lower: number; upper: number } {
+  // Sums of doubled ranks; where no block has ties every other one cannot be, and is not carried along.
+  const step = blocks.some(({ tieTerm }) => tieTerm > 0) ? 1 : 2
   let sum = Float64Array.of(1)
   let offset = 0
   for (const { ranks } of blocks) {
     const one = rankScoreDistribution(ranks.map((rank) => 2 * rank))
     const first = one.findIndex((chance) => chance > 0)
-    sum = convolve(sum, one.subarray(first))
+    sum = convolve(
+      sum,
+      one.subarray(first).filter((_, s) => s % step === 0),
+    )
     offset += first
   }
-  const at = Math.round(2 * l) - offset
+  const at = Math.round((2 * l - offset) / step)
   const add = (part: Float64Array) => part.reduce((total, chance) => total + chance, 0)
   return {
     lower: Math.min(1, add(sum.subarray(0, at + 1))),

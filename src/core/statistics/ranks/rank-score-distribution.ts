@@ -12,6 +12,9 @@ export function rankScoreDistribution(doubledRanks: readonly number[]): Float64A
   const k = ordered.length
   const highest = ordered.reduce((sum, rank, i) => sum + rank * (i + 1), 0)
   const bySubset: (Float64Array | undefined)[] = [Float64Array.of(1)]
+  /** Between which sums the counts of a subset lie. */
+  const lowest: number[] = [0]
+  const farthest: number[] = [0]
   const total = new Float64Array(highest + 1)
   for (let subset = 0; subset < 2 ** k; subset += 1) {
     const counts = bySubset[subset]
@@ -27,7 +30,10 @@ export function rankScoreDistribution(doubledRanks: readonly number[]): Float64A
       const target = bySubset[next] ?? new Float64Array(highest + 1)
       bySubset[next] = target
       const shift = rank * position
-      for (let s = 0; s < counts.length && s + shift <= highest; s += 1) {
+      const [low, high] = [lowest[subset] as number, farthest[subset] as number]
+      lowest[next] = Math.min(lowest[next] ?? highest, low + shift)
+      farthest[next] = Math.max(farthest[next] ?? 0, high + shift)
+      for (let s = low; s <= high; s += 1) {
         const count = counts[s] as number
         if (count > 0)
           target[s + shift] = (target[s + shift] as number) + count / (k - position + 1)
