@@ -4,7 +4,8 @@ import gammaln from '@stdlib/math-base-special-gammaln'
 type ScaleNodes = { step: number; first: number; scales: Float64Array; weights: Float64Array }
 
 const cache = new Map<string, ScaleNodes>()
-const negligible = 1e-15
+/** Terms this far below the sum end it. */
+export const negligible = 1e-15
 
 /**
  * Average of something over the sampling distribution of an estimated standard deviation s with true value 1, that is
@@ -52,20 +53,30 @@ function sumOutwards(
   return sum
 }
 
+/** The step in ln s that the rule above takes. */
+export function scaleStep(df: number, sharpness = 0): number {
+  return Math.min(0.15, 0.55 / Math.sqrt(2 * df + sharpness))
+}
+
+/** The weight of a scale s = exp(v) in that average, which is its density times s. */
+export function scaleWeight(df: number): (v: number) => number {
+  const half = df / 2
+  const logConstant = Math.LN2 + logRatioOfGamma(half)
+  return (v) => Math.exp(logConstant + df * v - half * (Math.exp(2 * v) - 1))
+}
+
 function scaleNodes(df: number, sharpness: number): ScaleNodes {
   const key = `${df} ${sharpness}`
   const known = cache.get(key)
   if (known) return known
-  const step = Math.min(0.15, 0.55 / Math.sqrt(2 * df + sharpness))
-  const half = df / 2
-  const logConstant = Math.LN2 + logRatioOfGamma(half)
-  const logWeight = (v: number) => logConstant + df * v - half * (Math.exp(2 * v) - 1)
+  const step = scaleStep(df, sharpness)
+  const weightAt = scaleWeight(df)
   const leftEnd = -Math.max(16 / Math.sqrt(2 * df), 48 / df) - 3.5
   let rightEnd = 0
-  while (logWeight(rightEnd) > -60) rightEnd += step
+  while (weightAt(rightEnd) > 1e-26) rightEnd += step
   const count = Math.ceil((rightEnd - leftEnd) / step)
   const scales = Float64Array.from({ length: count }, (_, i) => Math.exp(leftEnd + i * step))
-  const weights = scales.map((_, i) => Math.exp(logWeight(leftEnd + i * step)))
+  const weights = scales.map((_, i) => weightAt(leftEnd + i * step))
   const nodes = { step, first: leftEnd, scales, weights }
   if (cache.size > 200) cache.clear()
   cache.set(key, nodes)

@@ -1,12 +1,12 @@
 import { findRoot } from '@/core/statistics/roots/find-root.ts'
 import { chebyshevPanels } from './chebyshev-panels.ts'
-import { averageOverScale } from './chi-mixture.ts'
 import { largestOfNormalsUpper } from './largest-of-normals.ts'
+import { overEstimatedSpread } from './over-estimated-spread.ts'
 import { tHalfWidth } from './students-t.ts'
 
 /** Beyond it the tail, about exp(−w²/2), is smaller than any double. */
 const farthest = 37
-const tables = new Map<string, (w: number) => number>()
+const tails = new Map<string, (q: number, df: number) => number>()
 const quantiles = new Map<string, number>()
 
 /**
@@ -14,17 +14,10 @@ const quantiles = new Map<string, number>()
  *
  * `loadings` are the λ of correlations λ_i·λ_j, one for each comparison (√½ each when all levels have equal rows);
  * `df` the degrees of freedom of the shared residual spread. The normal case is tabulated once for each set of loadings and
- * averaged over the estimated spread (see `largestOfNormalsUpper`, `averageOverScale`).
+ * averaged over the estimated spread (see `largestOfNormalsUpper`, `overEstimatedSpread`).
  */
 export function dunnettUpper(t: number, loadings: readonly number[], df: number): number {
-  const q = Math.abs(t)
-  if (q === 0) return 1
-  const logUpper = tableOf(loadings)
-  const valueAt = (scale: number) => {
-    const w = q * scale
-    return w > farthest ? 0 : Math.exp(logUpper(w))
-  }
-  return Math.min(1, averageOverScale(df, valueAt, (q * q) / 2))
+  return t === 0 ? 1 : tailOf(loadings)(Math.abs(t), df)
 }
 
 /** The t that is reached with chance `upper` by the largest of the comparisons: the factor of simultaneous limits. */
@@ -48,15 +41,16 @@ export function dunnettUpperQuantile(
   return found
 }
 
-function tableOf(loadings: readonly number[]): (w: number) => number {
+function tailOf(loadings: readonly number[]): (q: number, df: number) => number {
   const key = keyOf(loadings)
-  const known = tables.get(key)
+  const known = tails.get(key)
   if (known) return known
   const sizes = loadings.map(sizeOf)
-  const table = chebyshevPanels((w) => Math.log(largestOfNormalsUpper(w, sizes)), farthest)
-  if (tables.size > 200) tables.clear()
-  tables.set(key, table)
-  return table
+  const logUpper = chebyshevPanels((w) => Math.log(largestOfNormalsUpper(w, sizes)), farthest)
+  const tail = overEstimatedSpread((w) => (w > farthest ? 0 : Math.exp(logUpper(w))), 0.5)
+  if (tails.size > 200) tails.clear()
+  tails.set(key, tail)
+  return tail
 }
 
 /** The order of comparisons does not matter. */

@@ -2,10 +2,14 @@ import { findRoot } from '@/core/statistics/roots/find-root.ts'
 import { chebyshevPanels } from './chebyshev-panels.ts'
 import { averageOverScale } from './chi-mixture.ts'
 import { normalRangeLower, normalRangeUpper } from './normal-range.ts'
+import { overEstimatedSpread } from './over-estimated-spread.ts'
 import { tHalfWidth } from './students-t.ts'
 import type { Tails } from './tails.ts'
 
-type RangeOfNormals = { logUpper: (w: number) => number; logLowerShape: (w: number) => number }
+type RangeOfNormals = {
+  upper: (q: number, df: number) => number
+  logLowerShape: (w: number) => number
+}
 
 /** Beyond it the range's tail, about exp(−w²/4), is smaller than any double. */
 const farthest = 50
@@ -17,16 +21,10 @@ const quantiles = new Map<string, number>()
  * with `df` degrees of freedom. What Tukey's comparison of all pairs rests on.
  *
  * The range of normals (see `normalRangeUpper`) is tabulated once for each k by Chebyshev panels of its logarithm and then
- * averaged over the estimated spread (see `averageOverScale`). k from 2 up, df above 0, Infinity included.
+ * averaged over the estimated spread (see `overEstimatedSpread`). k from 2 up, df above 0, Infinity included.
  */
 export function studentizedRangeUpper(q: number, k: number, df: number): number {
-  if (!(q > 0)) return 1
-  const { logUpper } = rangeOf(k)
-  const valueAt = (scale: number) => {
-    const w = q * scale
-    return w > farthest ? 0 : Math.exp(logUpper(w))
-  }
-  return Math.min(1, averageOverScale(df, valueAt, (q * q) / 4))
+  return q > 0 ? rangeOf(k).upper(q, df) : 1
 }
 
 /** Both tails of the studentized range, each to its own relative precision; the lower costs a table of its own. */
@@ -73,8 +71,9 @@ function lowerTail(q: number, k: number, df: number): number {
 function rangeOf(k: number): RangeOfNormals {
   const known = ranges.get(k)
   if (known) return known
+  const logUpper = chebyshevPanels((w) => Math.log(normalRangeUpper(w, k)), farthest)
   const range = {
-    logUpper: chebyshevPanels((w) => Math.log(normalRangeUpper(w, k)), farthest),
+    upper: overEstimatedSpread((w) => (w > farthest ? 0 : Math.exp(logUpper(w))), 0.25),
     // Near 0 the chance goes like w^(k−1): that factor is taken out, so that what is interpolated is smooth.
     logLowerShape: chebyshevPanels(
       (w) => Math.log(normalRangeLower(w, k)) - (k - 1) * Math.log(w / (1 + w)),
