@@ -6,17 +6,15 @@ const { Script } = require('node:vm')
 const notForWriting = new Set(['EACCES', 'EPERM', 'EROFS', 'ENOSPC'])
 
 /**
- * The exports of a bundle (see `bundleOf`), and `keepCompiled` to be called when the work is done: it stores what V8 has
+ * The exports of a CommonJS bundle in ASCII, and `keepCompiled` to be called when the work is done: it stores what V8 has
  * compiled by then, once for each `purpose` (lower case and hyphens; the rest of it is dropped), and does nothing where that
  * is stored already. V8 refuses code of another version of itself by its own check; then it is compiled and stored anew.
  */
 function loadCompiled(bundle, purpose) {
   const store = `${bundle}.${purpose.replaceAll(/[^a-z-]/g, '')}.compiled`
   const stored = existsSync(store) ? readFileSync(store) : undefined
-  const script = new Script(readFileSync(bundle, 'latin1'), {
-    filename: bundle,
-    cachedData: stored,
-  })
+  const text = `(function (exports, require, module) {${readFileSync(bundle, 'latin1')}\n})`
+  const script = new Script(text, { filename: bundle, cachedData: stored })
   const loaded = { exports: {} }
   script.runInThisContext()(loaded.exports, require, loaded)
   const keepCompiled = () => {

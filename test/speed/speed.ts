@@ -1,13 +1,11 @@
-import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { cpus, tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { cpus } from 'node:os'
 import { bootstrapOfBest } from '@/core/findings/bootstrap-of-best.ts'
 import { cellsOf } from '@/core/findings/cells.ts'
 import { piecesRung } from '@/core/findings/higher-rungs.ts'
 import { responseFindings } from '@/core/findings/response-findings.ts'
 import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
 import { tasterMeans } from '@/core/findings/taster-means.ts'
+import { measureBareCommands } from './bare-commands.ts'
 import { csvForSpeed } from './csv-for-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
 import { measurePlan } from './plan-speed.ts'
@@ -65,26 +63,7 @@ export async function run(): Promise<void> {
       medianMilliseconds(() => scoresOfCsv(text), 5),
     )
   }
-  const folder = mkdtempSync(join(tmpdir(), 'evenhand-speed-'))
-  const file = join(folder, 'scores.csv')
-  writeFileSync(file, csvForSpeed(middling))
-  const bare = ['src/cli/start.cjs', 'findings', file, '--json']
-  say(
-    'the command findings --json as a bare process, same shape as the first',
-    medianMilliseconds(() => succeed('node', bare), 7),
-  )
-  const byNpm = ['run', '--silent', 'evenhand', '--', 'findings', file, '--json']
-  say(
-    'the same started by npm',
-    medianMilliseconds(() => succeed('npm', byNpm), 5),
-  )
-  rmSync(folder, { recursive: true })
+  measureBareCommands(say)
   measurePlan(say)
   await measureKeys(say)
-}
-
-/** Runs a command to its end. Throws when it fails, since a failure has no speed. */
-function succeed(command: string, given: readonly string[]): void {
-  const { status, stderr } = spawnSync(command, given, { encoding: 'utf8' })
-  if (status !== 0) throw new Error(`${command} ${given.join(' ')} failed: ${stderr}`)
 }

@@ -9,8 +9,12 @@ export function medianMilliseconds(work: () => void, runs: number): number {
  * The same of several works, run in turn, so that whatever else the machine does meanwhile falls on all of them alike: for
  * those whose times are to be compared.
  */
-export function mediansInTurn(works: readonly (() => void)[], runs: number): number[] {
-  for (let warming = 0; warming < 10; warming += 1) for (const work of works) work()
+export function mediansInTurn(
+  works: readonly (() => void)[],
+  runs: number,
+  warmUps = 10,
+): number[] {
+  for (let warming = 0; warming < warmUps; warming += 1) for (const work of works) work()
   const times = works.map((): number[] => [])
   for (let run = 0; run < runs; run += 1)
     for (const [at, work] of works.entries()) times[at]?.push(milliseconds(work))
