@@ -30,14 +30,22 @@ interface LedgerTableProps {
   close?: boolean
 }
 
+/** So many columns of figures rarely fit: then the row heads keep their width and stay in sight. */
+const manyColumns = 6
+
 /** Figures under each other, right-aligned, units in the head, thin rules. Wide tables scroll inside their own box. */
 export function LedgerTable(props: LedgerTableProps) {
   const { caption, hideCaption, rowHead, columns, rows, close } = props
+  const look = [
+    styles.ledger,
+    close ? styles.close : '',
+    columns.length >= manyColumns ? styles.wide : '',
+  ]
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and tables of one name are no landmarks
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
     <div role="group" className={styles.box} aria-label={caption} tabIndex={0}>
-      <table className={close ? `${styles.ledger} ${styles.close}` : styles.ledger}>
+      <table className={look.filter(Boolean).join(' ')}>
         <caption className={hideCaption ? unseen.unseen : styles.caption}>{caption}</caption>
         <thead>
           <tr>
