@@ -122,6 +122,7 @@ async function taste(page: Page): Promise<void> {
       await page.getByRole('button', { name: /^Softness of crumb: 5/ }).click()
       if (person === 0 && liking === 8) {
         await draftKept(page, '8')
+        await draftKept(page, '5')
         await page.reload()
         await page.getByRole('button', { name: new RegExp(`^${initials}`) }).click()
         await page.getByRole('button', { name: /^Liking: 8/, pressed: true }).waitFor()
