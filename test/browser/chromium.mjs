@@ -120,7 +120,12 @@ export async function ensureChromium({ log = console.error } = {}) {
 }
 
 const isMain = process.argv[1] && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)
-if (isMain) void ensureChromium().then(say)
+if (isMain) void ensureChromium().then(say, refuse)
+
+function refuse({ message }) {
+  console.error(message)
+  process.exitCode = 1
+}
 
 function say({ path, source }) {
   const v = execFileSync(path, ['--no-sandbox', '--version'], {

@@ -39,8 +39,7 @@ export function BenchPlace({ trialId }: { trialId: string }) {
             </LinkButton>
           }
         >
-          The bench shows the working day once the doughs are dealt: begin the session at the foot
-          of the plan.
+          The bench shows the working day once the doughs are dealt: begin the session on the plan.
         </EmptyState>
       )}
     </div>

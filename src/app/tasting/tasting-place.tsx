@@ -73,8 +73,8 @@ function NothingToTaste({ trialId }: { trialId: string }) {
           </LinkButton>
         }
       >
-        Serving codes are dealt when a session begins. Begin one at the foot of the plan, bake, then
-        come back here.
+        Serving codes are dealt when a session begins. Begin one on the plan, bake, then come back
+        here.
       </EmptyState>
     </div>
   )
