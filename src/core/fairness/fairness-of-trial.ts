@@ -1,11 +1,13 @@
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
+import { keptAnswer } from '@/core/record/kept-answer.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { conductItems } from './conduct-items.ts'
+import { evidenceItems } from './evidence-items.ts'
 import { failureItems } from './failure-items.ts'
 import type { FairnessCode } from './fairness-data.ts'
 import type { FairnessItem } from './fairness-item.ts'
-import { type Circumstances, conductOfPlan, fairnessOfPlan } from './fairness-of-plan.ts'
+import { conductOfPlan } from './fairness-of-plan.ts'
 import { fermentItems } from './ferment-items.ts'
 import { coolingItems, handledItems } from './handled-items.ts'
 import { inTurn, toMend } from './in-turn.ts'
@@ -30,34 +32,40 @@ export function fairnessOfTrial(
   whole: WholeTrial,
   learned: LearnedWork | null = null,
 ): FairnessItem[] {
-  return withLog(whole, fairnessOfPlan(planInForce(whole), circumstancesOf(whole, learned)))
+  return withLog(whole, [...conductOfTrial(whole, learned), ...evidenceItems(planInForce(whole))])
 }
 
 /** How many items of that check are left to fix, as `toMend` counts them: without what the design can detect. */
 export function toMendInTrial(whole: WholeTrial): number {
-  return toMend(withLog(whole, conductOfPlan(planInForce(whole), circumstancesOf(whole, null))))
+  return toMend(withLog(whole, conductOfTrial(whole, null)))
 }
 
-function circumstancesOf(whole: WholeTrial, learned: LearnedWork | null): Circumstances {
+const conductOfTrial = keptAnswer((whole: WholeTrial, learned: LearnedWork | null) => {
   const { kitchen, sessions, trial } = whole
-  return { kitchen, trialSeed: trial.seed, sessions, learned }
-}
+  const circumstances = { kitchen, trialSeed: trial.seed, sessions, learned }
+  return conductOfPlan(planInForce(whole), circumstances)
+})
 
 /** What was foreseen beside what the log shows, in turn. */
 function withLog(whole: WholeTrial, planned: readonly FairnessItem[]): FairnessItem[] {
+  const { accepted } = planInForce(whole)
   const logged = loggedItems(whole)
   const shown = new Set(logged.map(({ code }) => code))
-  const foreseen = planned.map((item): FairnessItem => {
+  const foreseen = inTurn(planned, accepted).map((item): FairnessItem => {
     const actual = shownByLog[item.code]
     return actual && shown.has(actual) && item.severity === 'fix'
       ? { ...item, severity: 'know' }
       : item
   })
-  return inTurn([...foreseen, ...logged], planInForce(whole).accepted)
+  return inTurn([...foreseen, ...logged], accepted)
 }
 
 /** What the log alone shows; empty before the first session. */
 export function loggedItems(whole: WholeTrial): FairnessItem[] {
+  return ofLog(whole, null)
+}
+
+const ofLog = keptAnswer((whole: WholeTrial, _: null): FairnessItem[] => {
   const logged = loggedSessions(whole)
   return [
     ...warmthItems(logged),
@@ -68,4 +76,4 @@ export function loggedItems(whole: WholeTrial): FairnessItem[] {
     ...coolingItems(logged),
     ...conductItems(whole, logged),
   ]
-}
+})
