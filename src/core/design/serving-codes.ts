@@ -35,7 +35,7 @@ function families(): string[][] {
   const byDigits = new Map<string, string[]>()
   for (let number = 100; number <= 999; number += 1) {
     const code = String(number)
-    const digits = [...code].toSorted((one, other) => one.localeCompare(other)).join('')
+    const digits = [...code].toSorted((one, other) => Number(one) - Number(other)).join('')
     byDigits.set(digits, [...(byDigits.get(digits) ?? []), code])
   }
   return [...byDigits.values()]

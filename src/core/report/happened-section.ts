@@ -1,4 +1,3 @@
-import { effectiveEvents } from '@/core/session/effective-events.ts'
 import { workedLevels } from '@/core/session/worked-levels.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -34,9 +33,8 @@ export function happenedSection(whole: WholeTrial): ReportSection {
 
 function levelRows(whole: WholeTrial, session: WholeTrial['sessions'][number]): string[][] {
   const plan = planOfSession(whole, session)
-  const events = effectiveEvents(whole.events)
   const letter = new Map(session.batches.map((batch) => [batch.id, batch.letter]))
-  return workedLevels({ plan, session, events, kitchen: whole.kitchen })
+  return workedLevels({ plan, session, events: whole.events, kitchen: whole.kitchen })
     .filter(({ weighed, handled }) => weighed !== null || handled !== null)
     .map(({ batchId, planned, weighed, handled }) => [
       String(session.number),

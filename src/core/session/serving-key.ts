@@ -38,11 +38,15 @@ export function servingKey(session: Session): { pieces: PieceKey[]; sets: SetKey
   return {
     pieces: pieces.toSorted(
       (one, other) =>
-        one.letter.localeCompare(other.letter) || (one.flight ?? 0) - (other.flight ?? 0),
+        inAlphabet(one.letter, other.letter) || (one.flight ?? 0) - (other.flight ?? 0),
     ),
     sets: session.dealt.sets.map(({ tasterId, samples }) => ({
       tasterId,
       samples: samples.map(({ code, levelId }) => named(code, levelId)),
     })),
   }
+}
+
+function inAlphabet(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0
 }

@@ -2,7 +2,7 @@ import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import type { LevelName } from '@/core/findings/rung-shape.ts'
 import { placeText } from './level-text.ts'
-import { withUnit } from './number-text.ts'
+import { thousandsText, withUnit } from './number-text.ts'
 import { reasonText } from './reason-text.ts'
 
 /** The best by drawing the tasters or sessions again, in one sentence with the seed that repeats it. */
@@ -13,5 +13,5 @@ export function bootstrapSentence(
 ): string {
   if (!isPresent(drawn)) return reasonText(drawn)
   const between = `${placeText(drawn.low, levels)} and ${withUnit(placeText(drawn.high, levels), unit)}`
-  return `With the ${drawn.over} drawn again ${drawn.resamples.toLocaleString('en')} times, the best lies between ${between} in 95 of 100 draws (seed ${drawn.seed}).`
+  return `With the ${drawn.over} drawn again ${thousandsText(drawn.resamples)} times, the best lies between ${between} in 95 of 100 draws (seed ${drawn.seed}).`
 }

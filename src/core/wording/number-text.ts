@@ -23,6 +23,11 @@ export function decimalsOf(value: number): number {
   return text.includes('.') ? text.length - text.indexOf('.') - 1 : 0
 }
 
+/** A whole number from 0 up with a comma at each thousand. */
+export function thousandsText(count: number): string {
+  return String(count).replace(/\B(?=(?:\d{3})+$)/g, ',')
+}
+
 /** A probability as it is quoted: three decimals, and "below 0.001" instead of a false exactness. */
 export function probabilityText(p: number): string {
   return p < 0.001 ? 'below 0.001' : decimalText(p, 3)

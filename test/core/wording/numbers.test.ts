@@ -10,6 +10,7 @@ import {
   plainNumber,
   probabilityText,
   signedText,
+  thousandsText,
 } from '@/core/wording/number-text.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 
@@ -99,4 +100,14 @@ test('allergens of Regulation (EU) 1169/2011 Annex II (14) and the US list (9, w
     'sesame',
   ]
   for (const allergen of [...european, ...american]) expect(text).toContain(allergen)
+})
+
+test('a comma at each thousand', () => {
+  expect([0, 999, 1000, 10_000, 1_234_567].map(thousandsText)).toEqual([
+    '0',
+    '999',
+    '1,000',
+    '10,000',
+    '1,234,567',
+  ])
 })
