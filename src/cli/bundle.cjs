@@ -69,7 +69,7 @@ async function build(entry, folder) {
     root,
     configFile: false,
     logLevel: 'error',
-    resolve: { alias: { '@': join(root, 'src') } },
+    resolve: { alias: { '@': join(root, 'src'), debug: join(__dirname, 'no-debug.cjs') } },
     define: { __APP_VERSION__: JSON.stringify(version) },
     plugins: [inAscii],
     ssr: { noExternal: true, external: ['vite', 'playwright-core'] },

@@ -18,7 +18,18 @@ export function tQuantile(p: number, df: number): number {
   return p < 0.5 ? stdlibQuantile(p, df) : -stdlibQuantile(1 - p, df)
 }
 
-/** Half-width factor of a two-sided interval: the t that leaves (1 − confidence)/2 above it. */
+const halfWidths = new Map<string, number>()
+
+/**
+ * Half-width factor of a two-sided interval: the t that leaves (1 − confidence)/2 above it. Kept once computed, since every
+ * interval of a fit asks for the same.
+ */
 export function tHalfWidth(confidence: number, df: number): number {
-  return -stdlibQuantile((1 - confidence) / 2, df)
+  const key = `${confidence} ${df}`
+  const known = halfWidths.get(key)
+  if (known !== undefined) return known
+  const found = -stdlibQuantile((1 - confidence) / 2, df)
+  if (halfWidths.size > 2000) halfWidths.clear()
+  halfWidths.set(key, found)
+  return found
 }
