@@ -31,7 +31,7 @@ export function IngredientWater({ ingredient, index, edit }: Props) {
   if (unfinished && !open) setOpen(true)
   const temperatureText = useTemperatureText()
   const holds = waterPercent ? `${plainNumber(waterPercent)} g of water in 100 g` : 'No water in it'
-  const words = celsius === null ? "at the room's temperature" : `at ${temperatureText(celsius)}`
+  const words = celsius === null ? 'at the room’s temperature' : `at ${temperatureText(celsius)}`
   const line = `${holds}, ${words}`
   return (
     <div className={styles.folded}>
@@ -63,7 +63,7 @@ export function IngredientWater({ ingredient, index, edit }: Props) {
           <PlanTemperature
             field={warmth}
             path={`${path}/celsius`}
-            label={`Temperature of ${name}, if not the room's`}
+            label={`Temperature of ${name}, if not the room’s`}
             value={celsius}
             range="kitchen"
             onValue={(next) =>
