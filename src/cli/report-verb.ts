@@ -4,6 +4,7 @@ import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
 import { concluded } from './concluded.ts'
 import { found } from './found.ts'
+import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
 import { CommandTrouble } from './trouble.ts'
 import { unsealOption, type Verb } from './verb.ts'
@@ -39,6 +40,7 @@ export const reportVerb: Verb = {
       ...{ whole, scores, findings },
       conclusion: concluded(answer),
       version: __APP_VERSION__,
+      clock: processClock,
       unsealed: asked.flag('unseal'),
     })
     if (!made.ok) throw stillSealed(asked.file)

@@ -11,6 +11,7 @@ import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { civilTime } from '@/core/wording/civil-time.ts'
 import { Downloads } from './downloads.tsx'
 import styles from './report.module.css'
 import { ReportView } from './report-view.tsx'
@@ -57,6 +58,7 @@ function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
     findings,
     conclusion,
     version: __APP_VERSION__,
+    clock: civilTime,
     unsealed: false,
   })
   if (!made.ok) throw new Error('a trial that gives scores gives a report')

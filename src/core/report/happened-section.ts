@@ -1,6 +1,7 @@
 import { workedLevels } from '@/core/session/worked-levels.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { CivilClock } from '@/core/wording/civil-time.ts'
 import { dateText } from '@/core/wording/date-text.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
 import { countText } from '@/core/wording/list-text.ts'
@@ -8,11 +9,11 @@ import { decimalText } from '@/core/wording/number-text.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 
 /** What happened: each session with its day, and the levels as planned, as weighed and as handled. */
-export function happenedSection(whole: WholeTrial): ReportSection {
+export function happenedSection(whole: WholeTrial, clock: CivilClock): ReportSection {
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
   const items = sessions.map((session) => {
     const planned = session.number <= session.plannedSessions
-    return `Session ${session.number}, ${dateText(session.createdAt, session.zone)}: ${countText(session.batches.length, 'batch', 'batches')}, ${countText(session.dealt.flights.length, 'flight')}${planned ? '' : ', added after the planned ones'}.`
+    return `Session ${session.number}, ${dateText(session.createdAt, session.zone, clock)}: ${countText(session.batches.length, 'batch', 'batches')}, ${countText(session.dealt.flights.length, 'flight')}${planned ? '' : ', added after the planned ones'}.`
   })
   const blocks: ReportBlock[] = [
     items.length === 0

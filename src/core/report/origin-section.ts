@@ -3,13 +3,18 @@ import { isPresent } from '@/core/findings/reason.ts'
 import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { CivilClock } from '@/core/wording/civil-time.ts'
 import { momentText } from '@/core/wording/date-text.ts'
 import { countText, listText } from '@/core/wording/list-text.ts'
 import { methodNotes } from '@/core/wording/method-notes.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** Everything someone else needs to check the answer: looks before the end, seeds, revisions, methods with sources. */
-export function originSection(whole: WholeTrial, findings: FindingsDocument): ReportSection {
+export function originSection(
+  whole: WholeTrial,
+  findings: FindingsDocument,
+  clock: CivilClock,
+): ReportSection {
   const plan = planInForce(whole)
   const seeds = findings.responses.flatMap(({ bootstrap }) =>
     isPresent(bootstrap) ? [String(bootstrap.seed)] : [],
@@ -26,7 +31,7 @@ export function originSection(whole: WholeTrial, findings: FindingsDocument): Re
         items: [
           looks.length === 0
             ? 'Nobody opened the findings before the last planned session.'
-            : `The findings were opened before the last planned session: ${listText(looks.map(({ at }) => momentText(at, plan.zone)))}. Looking early makes chance finds likelier.`,
+            : `The findings were opened before the last planned session: ${listText(looks.map(({ at }) => momentText(at, plan.zone, clock)))}. Looking early makes chance finds likelier.`,
           ...(added.length > 0
             ? [
                 `${countText(added.length, 'session was', 'sessions were')} added after the planned ones.`,

@@ -2,6 +2,7 @@ import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { piecesAbout } from '@/core/session/line.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { CivilClock } from '@/core/wording/civil-time.ts'
 import { clockTime } from '@/core/wording/clock-time.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import type { ReportSection } from './report-block.ts'
@@ -10,7 +11,7 @@ import type { ReportSection } from './report-block.ts'
  * Which photos were taken, of what and when. The pictures themselves stay in the notebook and its backup, so that a report is
  * one and the same from the app and from a trial file. Nothing where none was taken.
  */
-export function photosSection(whole: WholeTrial): ReportSection[] {
+export function photosSection(whole: WholeTrial, clock: CivilClock): ReportSection[] {
   const rows = whole.sessions
     .toSorted((a, b) => a.number - b.number)
     .flatMap((session) => {
@@ -22,7 +23,12 @@ export function photosSection(whole: WholeTrial): ReportSection[] {
         const level = plan.levels.find(({ id }) => id === levelId)
         const of = level ? levelText(level, plan.factor.unitOfMeasure) : (batch?.letter ?? '–')
         return [
-          [String(session.number), clockTime(event.at, session.zone), of, event.caption ?? ''],
+          [
+            String(session.number),
+            clockTime(event.at, session.zone, clock),
+            of,
+            event.caption ?? '',
+          ],
         ]
       })
     })

@@ -4,6 +4,7 @@ import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { CivilClock } from '@/core/wording/civil-time.ts'
 import { answerSection } from './answer-section.ts'
 import { cautionsSection } from './cautions-section.ts'
 import { curvesOf } from './curves-of.ts'
@@ -27,6 +28,8 @@ export interface ReportInput {
   conclusion: Conclusion
   /** The version of the program that makes the report. */
   version: string
+  /** Gives the days and hours of the log. */
+  clock: CivilClock
   /** True when the one who asks knows that a sealed trial is looked at. */
   unsealed: boolean
 }
@@ -40,7 +43,7 @@ export type MadeReport =
  * those of the findings document it is given. A sealed trial gives none.
  */
 export function reportDocument(input: ReportInput): MadeReport {
-  const { whole, scores, findings, conclusion, version } = input
+  const { whole, scores, findings, conclusion, version, clock } = input
   if (!input.unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
   const plan = planInForce(whole)
   const found = {
@@ -59,13 +62,13 @@ export function reportDocument(input: ReportInput): MadeReport {
         questionSection(plan),
         designSection(whole),
         weightsSection(plan),
-        happenedSection(whole),
+        happenedSection(whole, clock),
         ...resultSections(found),
         failuresSection(whole),
         departuresSection(whole),
-        ...photosSection(whole),
+        ...photosSection(whole, clock),
         fairnessSection(whole),
-        originSection(whole, findings),
+        originSection(whole, findings, clock),
         cautionsSection(),
       ],
       madeBy: `Made by Evenhand ${version}.`,

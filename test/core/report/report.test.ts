@@ -5,6 +5,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import { civilTime } from '@/core/wording/civil-time.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { bakeClubScores } from './bake-club-scores.ts'
 
@@ -23,6 +24,7 @@ function made(question = 'How wet should our focaccia be?') {
     findings: found,
     conclusion: conclusionOf(found, scores, { toMend: 0 }),
     version: '0.1.0',
+    clock: civilTime,
     unsealed: false,
   })
   if (!report.ok) throw new Error('the trial is unsealed')
@@ -123,6 +125,11 @@ test('a sealed trial gives no report', () => {
   )
   const conclusion = conclusionOf(found, scores, { toMend: 0 })
   expect(
-    reportDocument({ whole, scores, findings: found, conclusion, version: '1', unsealed: false }),
+    reportDocument({
+      ...{ whole, scores, findings: found, conclusion },
+      version: '1',
+      clock: civilTime,
+      unsealed: false,
+    }),
   ).toEqual({ ok: false, reason: 'still-sealed' })
 })

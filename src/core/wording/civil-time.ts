@@ -1,0 +1,45 @@
+/** A moment as a calendar and a clock on the wall show it: month 1 to 12, hour 0 to 23. */
+export interface CivilTime {
+  year: number
+  month: number
+  day: number
+  hour: number
+  minute: number
+}
+
+/** What calendar and clock showed at `at` (UTC milliseconds) in `zone` (an IANA name; one that is not known here is read as UTC). */
+export type CivilClock = (at: number, zone: string) => CivilTime
+
+const clocks = new Map<string, Intl.DateTimeFormat>()
+
+/** By the language service, which knows every zone at once. */
+export const civilTime: CivilClock = (at, zone) => {
+  const clock = clocks.get(zone) ?? clockOf(zone)
+  clocks.set(zone, clock)
+  const shown = new Map(clock.formatToParts(at).map(({ type, value }) => [type, Number(value)]))
+  const part = (type: Intl.DateTimeFormatPartTypes) => shown.get(type) as number
+  return {
+    year: part('year'),
+    month: part('month'),
+    day: part('day'),
+    hour: part('hour'),
+    minute: part('minute'),
+  }
+}
+
+function clockOf(zone: string): Intl.DateTimeFormat {
+  const shape = {
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: 'numeric',
+    hourCycle: 'h23',
+  } as const
+  try {
+    return new Intl.DateTimeFormat('en', { ...shape, timeZone: zone })
+  } catch (failure) {
+    if (!(failure instanceof RangeError)) throw failure
+    return new Intl.DateTimeFormat('en', { ...shape, timeZone: 'UTC' })
+  }
+}

@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest'
+import { processClock } from '@/cli/process-clock.ts'
+import { civilTime } from '@/core/wording/civil-time.ts'
+
+const zones = [
+  'UTC',
+  'Europe/Vienna',
+  'America/St_Johns',
+  'Asia/Kathmandu',
+  'Australia/Lord_Howe',
+  'Pacific/Kiritimati',
+  'Somewhere/Else',
+]
+
+test('the process’s clock and the language service show the same', () => {
+  // Every 11 hours and 7 minutes of two years: all hours of the day, and both changes of summer time.
+  for (let at = Date.UTC(2026, 0, 1); at < Date.UTC(2028, 0, 1); at += 667 * 60_000)
+    for (const zone of zones) expect(processClock(at, zone), zone).toEqual(civilTime(at, zone))
+})
