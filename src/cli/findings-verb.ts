@@ -1,3 +1,4 @@
+import { usualResamples } from '@/core/findings/usual-resamples.ts'
 import { tableOptions } from './csv-options.ts'
 import { found } from './found.ts'
 import { jsonOption, unsealOption, type Verb } from './verb.ts'
@@ -9,8 +10,9 @@ export const findingsVerb: Verb = {
     'FILE is a trial file (.json) or a table of scores (.csv, .tsv, .txt): one row for each session, flight, level and taster; every other column of numbers is a response.',
   options: { ...tableOptions, unseal: unsealOption, json: jsonOption },
   answer: async (asked) => {
-    const answer = await found(asked)
-    if (asked.flag('json')) return JSON.stringify(answer.findings, null, 2)
+    const inJson = asked.flag('json')
+    const answer = await found(asked, inJson ? usualResamples : null)
+    if (inJson) return JSON.stringify(answer.findings, null, 2)
     const { findingsText } = await import('./findings-text.ts')
     return findingsText(answer)
   },

@@ -1,4 +1,4 @@
-import { findings, usualResamples } from '@/core/findings/findings.ts'
+import { findings } from '@/core/findings/findings.ts'
 import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
 import { csvOptions } from './csv-options.ts'
 import { csvRefusal } from './csv-refusal.ts'
@@ -9,9 +9,9 @@ import type { Asked } from './verb.ts'
 const seedOfTables = 1
 
 /** The findings of a table of scores. Throws `CommandTrouble` that lists every trouble by row and column. */
-export function foundInTable(asked: Asked, text: string): Found {
+export function foundInTable(asked: Asked, text: string, resamples: number | null): Found {
   const read = scoresOfCsv(text, csvOptions(asked))
   if (!read.ok) throw csvRefusal(asked.file, read)
-  const document = findings(read.scores, { seed: seedOfTables, resamples: usualResamples })
+  const document = findings(read.scores, { seed: seedOfTables, resamples })
   return { scores: read.scores, findings: document, whole: null }
 }

@@ -33,7 +33,7 @@ export const reportVerb: Verb = {
       throw new CommandTrouble('report: say where to write it with --out OUT.html or --out OUT.md.')
     if (!/\.json$/i.test(asked.file))
       throw new CommandTrouble(`${asked.file}: a report is made of a trial file (.json).`)
-    const answer = await found(asked)
+    const answer = await found(asked, null)
     const { whole, scores, findings } = answer
     if (!whole) throw new Error('a trial file gives a trial')
     const made = reportDocument({

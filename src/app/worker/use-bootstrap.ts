@@ -2,6 +2,7 @@ import { useCallback, useEffect, useRef, useState } from 'react'
 import type { Absent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { usualResamples } from '@/core/findings/usual-resamples.ts'
 import { callBack, type FindingsWorker, startFindingsWorker } from './findings-worker-client.ts'
 
 export type BootstrapState =
@@ -9,8 +10,6 @@ export type BootstrapState =
   | { state: 'running'; done: number }
   | { state: 'answered'; answer: Bootstrap | Absent }
   | { state: 'failed'; error: Error }
-
-const resamples = 10_000
 
 /** Draws the tasters or sessions again in a worker, with progress, and can be stopped at any moment. */
 export function useBootstrap(scores: ScoreTable, responseIndex: number, seed: number) {
@@ -33,7 +32,7 @@ export function useBootstrap(scores: ScoreTable, responseIndex: number, seed: nu
       const answer = await worker.service.bootstrap(
         scores,
         responseIndex,
-        { seed, resamples },
+        { seed, resamples: usualResamples },
         onProgress,
       )
       if (running.current === worker) setState({ state: 'answered', answer })

@@ -13,9 +13,6 @@ export interface FindingsOptions {
   weights?: readonly Weight[]
 }
 
-/** How many resamples the bootstrap of the best draws unless asked otherwise. */
-export const usualResamples = 10_000
-
 /** All findings of a table of scores, the main response first, as the machine-readable document. */
 export function findings(scores: ScoreTable, options: FindingsOptions): FindingsDocument {
   const { seed, resamples } = options

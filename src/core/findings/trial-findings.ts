@@ -1,5 +1,5 @@
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { findings, usualResamples } from './findings.ts'
+import { findings } from './findings.ts'
 import type { FindingsDocument } from './findings-document.ts'
 import type { ScoreTable } from './score-table.ts'
 import { scoresOfTrial } from './scores-of-trial.ts'
@@ -8,8 +8,8 @@ import type { Weight } from './trade-off.ts'
 export interface TrialFindingsOptions {
   /** Computes although codes are sealed: the one who asks knows of the look. */
   unsealed: boolean
-  /** How many resamples the bootstrap draws; null leaves it out. The usual number unless given. */
-  resamples?: number | null
+  /** How many resamples the bootstrap draws; null leaves it out. */
+  resamples: number | null
   weights?: readonly Weight[]
 }
 
@@ -22,8 +22,7 @@ export function trialFindings(whole: WholeTrial, options: TrialFindingsOptions):
   const read = scoresOfTrial(whole, { unsealed: options.unsealed })
   if (!read.ok) return read
   const { seed } = whole.trial
-  const resamples = options.resamples === undefined ? usualResamples : options.resamples
-  const { weights } = options
+  const { resamples, weights } = options
   const document = findings(read.scores, { seed, resamples, ...(weights ? { weights } : {}) })
   return { ok: true, document, scores: read.scores }
 }

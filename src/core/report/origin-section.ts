@@ -1,5 +1,3 @@
-import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import { isPresent } from '@/core/findings/reason.ts'
 import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -9,16 +7,12 @@ import { countText, listText } from '@/core/wording/list-text.ts'
 import { methodNotes } from '@/core/wording/method-notes.ts'
 import type { ReportSection } from './report-block.ts'
 
+/** What each number is; the re-drawing is made on demand and stands in no report. */
+const { bootstrap: _, ...methods } = methodNotes
+
 /** Everything someone else needs to check the answer: looks before the end, seeds, revisions, methods with sources. */
-export function originSection(
-  whole: WholeTrial,
-  findings: FindingsDocument,
-  clock: CivilClock,
-): ReportSection {
+export function originSection(whole: WholeTrial, clock: CivilClock): ReportSection {
   const plan = planInForce(whole)
-  const seeds = findings.responses.flatMap(({ bootstrap }) =>
-    isPresent(bootstrap) ? [String(bootstrap.seed)] : [],
-  )
   const looks = earlyLooks(whole)
   const added = addedSessions(whole)
   const peeked = peeks(whole)
@@ -43,14 +37,13 @@ export function originSection(
               ]
             : []),
           `Draws start from seed ${whole.trial.seed}; each session keeps its own: ${listText(whole.sessions.map(({ dealt }) => String(dealt.seed))) || 'none yet'}.`,
-          ...(seeds.length > 0 ? [`Re-drawing used seed ${listText([...new Set(seeds)])}.`] : []),
           `The plan stands at revision ${plan.revision}.`,
         ],
       },
       { kind: 'heading', text: 'Methods' },
       {
         kind: 'facts',
-        rows: Object.values(methodNotes).map(({ title, text, source }) => ({
+        rows: Object.values(methods).map(({ title, text, source }) => ({
           term: title,
           text: `${text} ${source}`,
         })),

@@ -68,7 +68,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         departuresSection(whole),
         ...photosSection(whole, clock),
         fairnessSection(whole),
-        originSection(whole, findings, clock),
+        originSection(whole, clock),
         cautionsSection(),
       ],
       madeBy: `Made by Evenhand ${version}.`,

@@ -95,6 +95,9 @@ it('refuses while a session is sealed, unless the look is known', () => {
   const events = whole.events.filter(({ kind }) => kind !== 'unsealed')
   const closed = { ...whole, events }
   expect(scoresOfTrial(closed, { unsealed: false })).toEqual({ ok: false, reason: 'still-sealed' })
-  expect(trialFindings(closed, { unsealed: false })).toEqual({ ok: false, reason: 'still-sealed' })
+  expect(trialFindings(closed, { unsealed: false, resamples: null })).toEqual({
+    ok: false,
+    reason: 'still-sealed',
+  })
   expect(scoresOfTrial(closed, { unsealed: true }).ok).toBe(true)
 })
