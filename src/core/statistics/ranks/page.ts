@@ -18,14 +18,14 @@ export type Page = {
 }
 
 const mostLevels = 8
-const mostSteps = 2e7
+const mostSteps = 1e7
 
 /**
  * Do scores rise along ordered levels? Page's L = Σ i·(rank sum of the i-th level), always for rising levels (Page 1963,
  * J Am Stat Assoc 58:216; from memory). `direction` changes p alone: rising P(L ≥ l), falling P(L ≤ l), two-sided twice the
  * smaller, at most 1 (L is symmetric around its mean, ties included).
  *
- * p is exact for up to 8 levels as long as counting takes fewer than 2·10⁷ steps, with ties exact given the ties; else from
+ * p is exact for up to 8 levels as long as counting takes fewer than 10⁷ steps, with ties exact given the ties; else from
  * the normal with the mean and the tie-conditional variance of L. The method is named.
  * Refuses `one-level`, `no-complete-block`, `all-equal` when every block ties all levels.
  */
@@ -44,7 +44,7 @@ export function page(ranked: RankedBlocks, direction: PageDirection): Answer<Pag
   )
   if (variance === 0) return refuse('all-equal')
   const width = (k * (k * k - 1)) / 3
-  const exact = k <= mostLevels && (n * n * width * width) / 2 < mostSteps
+  const exact = k <= mostLevels && (n * n * width * width) / 4 < mostSteps
   const tails = exact ? exactTails(ranked, l) : normalTails((l - mean) / Math.sqrt(variance))
   const p =
     direction === 'rising'
@@ -62,35 +62,64 @@ export function page(ranked: RankedBlocks, direction: PageDirection): Answer<Pag
   return { ok: true, l, mean, variance, p, direction, method }
 }
 
-/** P(L ≤ l) and P(L ≥ l), both counting l itself, by convolution of the blocks' own distributions. */
+/**
+ * P(L ≤ l) and P(L ≥ l), both counting l itself: the blocks' own distributions are convolved in two halves, whose sum need not
+ * be spread out to be cut at l.
+ */
 function exactTails({ blocks }: RankedBlocks, l: number): { lower: number; upper: number } {
   // Sums of doubled ranks; where no block has ties every other one cannot be, and is not carried along.
   const step = blocks.some(({ tieTerm }) => tieTerm > 0) ? 1 : 2
-  let sum = Float64Array.of(1)
+  const middle = blocks.length >> 1
+  const one = sumOfBlocks(blocks.slice(0, middle), step)
+  const other = sumOfBlocks(blocks.slice(middle), step)
+  const cut = Math.round((2 * l - one.offset - other.offset) / step)
+  const upTo = runningTotals(other.chances)
+  const from = runningTotals(other.chances.toReversed()).reverse()
+  const last = from.length - 1
+  let lower = 0
+  let upper = 0
+  for (const [s, chance] of one.chances.entries()) {
+    const rest = cut - s
+    if (rest >= 0) lower += chance * (upTo[Math.min(rest, last)] as number)
+    if (rest <= last) upper += chance * (from[Math.max(rest, 0)] as number)
+  }
+  return { lower: Math.min(1, lower), upper: Math.min(1, upper) }
+}
+
+/** Chances of the blocks' summed scores: entry s is the chance of offset + step·s. */
+function sumOfBlocks(
+  blocks: RankedBlocks['blocks'],
+  step: number,
+): { chances: Float64Array; offset: number } {
+  let chances = Float64Array.of(1)
   let offset = 0
   for (const { ranks } of blocks) {
     const one = rankScoreDistribution(ranks.map((rank) => 2 * rank))
     const first = one.findIndex((chance) => chance > 0)
-    sum = convolve(
-      sum,
+    chances = convolve(
+      chances,
       one.subarray(first).filter((_, s) => s % step === 0),
     )
     offset += first
   }
-  const at = Math.round((2 * l - offset) / step)
-  const add = (part: Float64Array) => part.reduce((total, chance) => total + chance, 0)
-  return {
-    lower: Math.min(1, add(sum.subarray(0, at + 1))),
-    upper: Math.min(1, add(sum.subarray(at))),
-  }
+  return { chances, offset }
+}
+
+function runningTotals(parts: Float64Array): Float64Array {
+  let total = 0
+  return parts.map((part) => {
+    total += part
+    return total
+  })
 }
 
 function convolve(p: Float64Array, q: Float64Array): Float64Array<ArrayBuffer> {
-  const out = new Float64Array(p.length + q.length - 1)
-  for (let i = 0; i < q.length; i += 1) {
+  const [long, short] = [p.length, q.length]
+  const out = new Float64Array(long + short - 1)
+  for (let i = 0; i < short; i += 1) {
     const chance = q[i] as number
     if (chance === 0) continue
-    for (let j = 0; j < p.length; j += 1) {
+    for (let j = 0; j < long; j += 1) {
       out[i + j] = (out[i + j] as number) + chance * (p[j] as number)
     }
   }
