@@ -1,5 +1,4 @@
-import { useMemo } from 'react'
-import { workedLevels } from '@/core/session/worked-levels.ts'
+import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
 import { decimalsOf, decimalText, plainNumber, withUnit } from '@/core/wording/number-text.ts'
 import { useBench } from './bench-context.ts'
 import styles from './weigh.module.css'
@@ -7,13 +6,7 @@ import styles from './weigh.module.css'
 /** The level of a dough as planned, as its logged weights make it, and with what was worked in by hand. */
 export function LevelWorked({ batchId }: { batchId: string }) {
   const { whole, session, plan } = useBench()
-  const level = useMemo(
-    () =>
-      workedLevels({ plan, session, events: whole.events, kitchen: whole.kitchen }).find(
-        (each) => each.batchId === batchId,
-      ),
-    [plan, session, whole, batchId],
-  )
+  const level = workedInSession(whole, session).find((each) => each.batchId === batchId)
   if (!level || level.planned === null || level.weighed === null) return null
   const { planned, weighed, weighedUncertainty, handled, loggedLines, allLines } = level
   const decimals = decimalsOf(planned) + 1

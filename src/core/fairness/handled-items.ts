@@ -1,9 +1,11 @@
-import { departures } from '@/core/session/departures.ts'
+import type { Standing } from '@/core/session/effective-events.ts'
 import { piecesOfBatch } from '@/core/session/line.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
 import { workedIn } from '@/core/session/weights-of-batch.ts'
-import { workedLevels } from '@/core/session/worked-levels.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
 import { meanOf, meansByLevel } from './ends-of.ts'
 import type { FairnessItem, LevelAmount } from './fairness-item.ts'
 import type { LoggedSession } from './logged-sessions.ts'
@@ -12,26 +14,16 @@ import { smallestGap } from './smallest-gap.ts'
 import { spreadOf } from './warmth-items.ts'
 
 /** What handling did: levels moved by weights and by what was worked in, folds given unequally, and departures by kind. */
-export function handledItems(
-  logged: readonly LoggedSession[],
-  { events, kitchen }: Pick<WholeTrial, 'events' | 'kitchen'>,
-): FairnessItem[] {
-  return [
-    ...levelItem(logged, { events, kitchen }),
-    ...foldItems(logged),
-    ...departedItem(logged, { events, kitchen }),
-  ]
+export function handledItems(logged: readonly LoggedSession[], whole: WholeTrial): FairnessItem[] {
+  return [...levelItem(logged, whole), ...foldItems(logged), ...departedItem(logged, whole)]
 }
 
-function levelItem(
-  logged: readonly LoggedSession[],
-  { events, kitchen }: Pick<WholeTrial, 'events' | 'kitchen'>,
-): FairnessItem[] {
+function levelItem(logged: readonly LoggedSession[], whole: WholeTrial): FairnessItem[] {
   const plan = logged.at(-1)?.plan
   const gap = plan ? smallestGap(plan) : null
   if (gap === null) return []
-  const rows = logged.flatMap(({ session, plan: own, effective }) =>
-    workedLevels({ plan: own, session, events, kitchen }).flatMap((worked) => {
+  const rows = logged.flatMap(({ session, effective }) =>
+    workedInSession(whole, session).flatMap((worked) => {
       const { levelId, planned, handled, batchId } = worked
       if (levelId === null || planned === null || handled === null) return []
       const ids = [batchId, ...piecesOfBatch(session, batchId).map(({ id }) => id)]
@@ -61,8 +53,9 @@ function levelItem(
 function foldItems(logged: readonly LoggedSession[]): FairnessItem[] {
   const plan = logged.at(-1)?.plan
   if (!plan || plan.factor.acts.on === 'fold-count') return []
+  const begun = logged.map(begunOnDoughs)
   return plan.steps.flatMap((step, at): FairnessItem[] => {
-    const rows = logged.flatMap((one) => timesDone(one, step.id))
+    const rows = begun.flatMap((one) => timesDone(one, step.id))
     const spread = spreadOf(rows)
     if (!spread || spread.high === spread.low) return []
     const { perLevel, low, high } = spread
@@ -78,28 +71,38 @@ function foldItems(logged: readonly LoggedSession[]): FairnessItem[] {
   })
 }
 
-/** How often a step was begun on each dough that has gone on to a later step: one still at it is not judged. */
-function timesDone({ session, plan, effective }: LoggedSession, stepId: string): LevelAmount[] {
-  const at = plan.steps.findIndex(({ id }) => id === stepId)
-  const later = new Set(plan.steps.slice(at + 1).map(({ id }) => id))
-  return session.batches.flatMap(({ id, levelId }): LevelAmount[] => {
-    const own = new Set([id, ...piecesOfBatch(session, id).map((piece) => piece.id)])
-    const begun = effective.filter(
-      (event) => event.kind === 'step-started' && own.has(event.about.id),
-    )
-    const value = begun.filter(
-      (event) => event.kind === 'step-started' && event.stepId === stepId && event.about.id === id,
-    ).length
-    const gone = begun.some((event) => event.kind === 'step-started' && later.has(event.stepId))
-    return levelId !== null && gone && value > 0 ? [{ levelId, value }] : []
+/** What was begun on a dough or its pieces, in the plan its session ran. */
+interface BegunOnDough {
+  plan: Plan
+  batchId: string
+  levelId: string
+  begun: readonly (Standing & { kind: 'step-started' })[]
+}
+
+function begunOnDoughs({ session, plan, effective }: LoggedSession): BegunOnDough[] {
+  const started = effective.filter((event) => event.kind === 'step-started')
+  return session.batches.flatMap(({ id: batchId, levelId }) => {
+    const own = new Set([batchId, ...piecesOfBatch(session, batchId).map((piece) => piece.id)])
+    const begun = started.filter((event) => own.has(event.about.id))
+    return levelId === null ? [] : [{ plan, batchId, levelId, begun }]
   })
 }
 
-function departedItem(
-  logged: readonly LoggedSession[],
-  { events, kitchen }: Pick<WholeTrial, 'events' | 'kitchen'>,
-): FairnessItem[] {
-  const all = logged.flatMap(({ session, plan }) => departures({ session, plan, events, kitchen }))
+/** How often a step was begun on each dough that has gone on to a later step: one still at it is not judged. */
+function timesDone(doughs: readonly BegunOnDough[], stepId: string): LevelAmount[] {
+  return doughs.flatMap(({ plan, batchId, levelId, begun }) => {
+    const at = plan.steps.findIndex(({ id }) => id === stepId)
+    const later = new Set(plan.steps.slice(at + 1).map(({ id }) => id))
+    const value = begun.filter(
+      (event) => event.stepId === stepId && event.about.id === batchId,
+    ).length
+    const gone = begun.some((event) => later.has(event.stepId))
+    return gone && value > 0 ? [{ levelId, value }] : []
+  })
+}
+
+function departedItem(logged: readonly LoggedSession[], whole: WholeTrial): FairnessItem[] {
+  const all = logged.flatMap(({ session }) => departedInSession(whole, session))
   if (all.length === 0) return []
   const count = (...what: string[]) => all.filter((one) => what.includes(one.what)).length
   const data = {

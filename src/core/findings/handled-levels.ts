@@ -1,6 +1,5 @@
-import { workedLevels } from '@/core/session/worked-levels.ts'
-import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
 
 /**
  * The level as handled of every batch (with dusting flour, water on hands and oil), in the factor's unit; null where
@@ -11,9 +10,7 @@ export function handledLevels(
 ): (batchId: string, levelId: string) => number | null {
   const known = new Map<string, number>()
   for (const session of whole.sessions) {
-    const plan = planOfSession(whole, session)
-    const { events, kitchen } = whole
-    for (const { batchId, levelId, handled } of workedLevels({ plan, session, events, kitchen })) {
+    for (const { batchId, levelId, handled } of workedInSession(whole, session)) {
       if (handled !== null) known.set(`${batchId} ${levelId}`, handled)
     }
   }

@@ -1,4 +1,4 @@
-import { departures } from '@/core/session/departures.ts'
+import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { departureText } from '@/core/wording/departure-text.ts'
@@ -10,8 +10,7 @@ export function departuresSection(whole: WholeTrial): ReportSection {
     .toSorted((a, b) => a.number - b.number)
     .flatMap((session) => {
       const plan = planOfSession(whole, session)
-      const { events, kitchen } = whole
-      return departures({ session, plan, events, kitchen }).map(
+      return departedInSession(whole, session).map(
         (departure) => `Session ${session.number}. ${departureText(departure, plan, session)}`,
       )
     })

@@ -1,6 +1,6 @@
-import { workedLevels } from '@/core/session/worked-levels.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
 import type { CivilClock } from '@/core/wording/civil-time.ts'
 import { dateText } from '@/core/wording/date-text.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
@@ -35,7 +35,7 @@ export function happenedSection(whole: WholeTrial, clock: CivilClock): ReportSec
 function levelRows(whole: WholeTrial, session: WholeTrial['sessions'][number]): string[][] {
   const plan = planOfSession(whole, session)
   const letter = new Map(session.batches.map((batch) => [batch.id, batch.letter]))
-  return workedLevels({ plan, session, events: whole.events, kitchen: whole.kitchen })
+  return workedInSession(whole, session)
     .filter(({ weighed, handled }) => weighed !== null || handled !== null)
     .map(({ batchId, planned, weighed, handled }) => [
       String(session.number),
