@@ -56,8 +56,8 @@ export function responseFindings(
     rows: isPresent(rows)
       ? {
           ...rows.rung,
-          freshness: besideOf(scores, cells, 'minutes'),
-          order: besideOf(scores, cells, 'position'),
+          freshness: besideOf(scores, cells, 'minutes', rows),
+          order: besideOf(scores, cells, 'position', rows),
         }
       : rows,
     ...rungs,

@@ -1,9 +1,15 @@
 import { compareWithCovariate } from '@/core/statistics/block-model/with-covariate.ts'
 import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
-import { levelsPresent } from './levels-present.ts'
-import { type Absent, absent } from './reason.ts'
-import { type FittedRung, levelRows, meansOf, type RungRows, rungOf } from './rung-of.ts'
+import { type Absent, absent, isPresent } from './reason.ts'
+import {
+  type FittedRung,
+  fitOfRung,
+  meansOf,
+  type RungFit,
+  type RungRows,
+  rungOf,
+} from './rung-of.ts'
 import type { Beside, LevelName } from './rung-shape.ts'
 import type { ScoreTable } from './score-table.ts'
 
@@ -22,20 +28,29 @@ export function flatRows(cells: Cells): RungRows {
   return { y, block: tasterBlocks(cells), level, handled }
 }
 
-/** Freshness (`minutes`) or order (`position`) beside the level, over the rows where it was recorded. */
+/** Freshness (`minutes`) or order (`position`) beside the level, over the rows where it was recorded; `all` is the fit of all rows. */
 export function besideOf(
   scores: ScoreTable,
   cells: Cells,
   what: 'minutes' | 'position',
+  all: RungFit,
 ): Beside | Absent {
   const values = cells[what]
   const missing = values.reduce((count, value) => count + (Number.isNaN(value) ? 1 : 0), 0)
   if (missing === values.length) return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
   const pick = (column: Float64Array | Int32Array): ArrayLike<number> =>
-    missing === 0 ? column : column.filter((_, row) => !Number.isNaN(values[row]))
-  const present = levelsPresent(scores, pick(cells.level))
-  const data = { y: pick(cells.y), block: pick(tasterBlocks(cells)) }
-  const answer = compareWithCovariate(levelRows(data, present), pick(values))
+    column.filter((_, row) => !Number.isNaN(values[row]))
+  const recorded =
+    missing === 0
+      ? all
+      : fitOfRung(scores, {
+          y: pick(cells.y),
+          block: pick(tasterBlocks(cells)),
+          level: pick(cells.level),
+        })
+  if (!isPresent(recorded)) return recorded
+  const { present, rows } = recorded
+  const answer = compareWithCovariate(rows, missing === 0 ? values : pick(values), recorded)
   if (!answer.ok) return absent(answer.reason)
   const { f, df1, df2, p } = answer.levels
   return {

@@ -30,11 +30,8 @@ export interface RungFit {
 }
 
 /** A rung with the fit behind it, for what is computed from it further on. */
-export interface FittedRung {
+export interface FittedRung extends RungFit {
   rung: Rung
-  fit: LevelFit
-  present: LevelsPresent
-  cells: Cells
   decisive: Comparison[]
 }
 
@@ -69,11 +66,11 @@ export function rungOf(scores: ScoreTable, data: RungRows, better: Better): Fitt
       ? bestOf({ rows, cells, fit, present, handled: data.handled, trend, better })
       : absent('choice-factor'),
   }
-  return { rung, fit, present, cells, decisive: compared.decisive }
+  return { ...fitted, rung, decisive: compared.decisive }
 }
 
 /** The fit of a rung's rows with the cells it stands on, nothing compared yet; the reason where it cannot be fitted. */
-export function fitOfRung(scores: ScoreTable, data: RungRows): RungFit | Absent {
+export function fitOfRung(scores: ScoreTable, data: Omit<RungRows, 'handled'>): RungFit | Absent {
   const present = levelsPresent(scores, data.level)
   const rows = levelRows(data, present)
   const cells = gatherCells(rows)

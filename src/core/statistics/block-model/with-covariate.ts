@@ -1,6 +1,6 @@
 import { tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
 import type { Answer } from '@/core/statistics/reason.ts'
-import { gatherCells } from './cells.ts'
+import { type Cells, gatherCells } from './cells.ts'
 import { levelDifference } from './level-difference.ts'
 import { fitLevelCells, fitLevelsWithCovariates, type LevelFit } from './level-fit.ts'
 import type { LevelRows } from './rows.ts'
@@ -24,16 +24,17 @@ export type WithCovariate = {
  * covariate and level cannot be told apart.
  *
  * Refuses `covariate-not-separable` when the covariate is constant within blocks or follows the levels exactly, and what
- * `fitLevels` refuses.
+ * `fitLevels` refuses. `known` are the rows' cells with their fit without the covariate, where they are worked out already.
  */
 export function compareWithCovariate(
   rows: LevelRows,
   covariate: ArrayLike<number>,
+  known?: { cells: Cells; fit: LevelFit },
 ): Answer<WithCovariate> {
-  const cells = gatherCells(rows)
+  const cells = known?.cells ?? gatherCells(rows)
   const fitted = fitLevelsWithCovariates(rows, [covariate], cells)
   if (!fitted.ok) return fitted
-  const plain = fitLevelCells(cells)
+  const plain = known ? { ok: true as const, ...known.fit } : fitLevelCells(cells)
   if (!plain.ok) return plain
   const slope = fitted.fit.coefficients[0] as number
   const slopeSe = fitted.residualSd * Math.sqrt(fitted.fit.unscaled[0]?.[0] as number)
