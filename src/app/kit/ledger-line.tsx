@@ -1,16 +1,17 @@
-import { memo } from 'react'
+import { memo, type Ref } from 'react'
 import styles from './ledger-table.module.css'
 import type { LedgerColumn, LedgerRow } from './ledger-table.tsx'
 
-interface Props {
+export interface LineProps {
   columns: readonly LedgerColumn[]
   row: LedgerRow
+  ref?: Ref<HTMLTableRowElement>
 }
 
 /** One line of a ledger; a line that says what it said before is not made again. */
-export const LedgerLine = memo(function LedgerLine({ columns, row }: Props) {
+export const LedgerLine = memo(function LedgerLine({ columns, row, ref }: LineProps) {
   return (
-    <tr className={row.quiet ? styles.quiet : ''}>
+    <tr ref={ref} className={row.quiet ? styles.quiet : ''}>
       <th scope="row" className={styles.text}>
         {row.head}
       </th>
@@ -23,7 +24,8 @@ export const LedgerLine = memo(function LedgerLine({ columns, row }: Props) {
   )
 }, saysTheSame)
 
-function saysTheSame(before: Props, now: Props): boolean {
+/** Whether a line would be written the same again. */
+export function saysTheSame(before: LineProps, now: LineProps): boolean {
   return (
     before.row.head === now.row.head &&
     before.row.quiet === now.row.quiet &&

@@ -4,7 +4,7 @@ import { Section } from '@/app/kit/section.tsx'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { shortUnit } from '@/core/wording/number-text.ts'
-import { BatchHead } from './batch-head.tsx'
+import { BatchHead, headLength } from './batch-head.tsx'
 import { DoseAdviceList } from './dose-advice-list.tsx'
 import { NeighbourWords } from './neighbour-words.tsx'
 import { usePlanPage } from './plan-page-context.ts'
@@ -23,6 +23,7 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
       sheet.batches.map(({ levelId }) => ({
         key: levelId ?? 'all',
         head: <BatchHead levels={plan.levels} levelId={levelId} />,
+        headLength: headLength(plan.levels, levelId),
       })),
     [sheet, plan.levels],
   )
@@ -39,7 +40,7 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   ]
   return (
     <Section id="plan-weigh-sheet" title="Weigh sheet" aside="grams, for one session">
-      <LedgerTable caption="Grams for each batch" hideCaption columns={columns} rows={rows} />
+      <LedgerTable caption="Grams for each batch" hideCaption live columns={columns} rows={rows} />
       <NeighbourWords sheet={sheet} levels={plan.levels} />
       <DoseAdviceList sheet={sheet} />
     </Section>
