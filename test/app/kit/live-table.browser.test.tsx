@@ -1,0 +1,62 @@
+import { useState } from 'react'
+import { flushSync } from 'react-dom'
+import { expect, test } from 'vitest'
+import { render } from 'vitest-browser-react'
+import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import '@/app/kit/tokens.css'
+import '@/app/kit/base.css'
+
+const columns = ['60', '64', '71'].map((head) => ({ key: head, head, headLength: 2 }))
+let write: (figure: string) => void
+
+/** A table far longer than the window, each cell with the figure that was last written. */
+function Sheet({ live }: { live: boolean }) {
+  const [figure, setFigure] = useState('250.5')
+  write = (next) => flushSync(() => setFigure(next))
+  const rows = Array.from({ length: 120 }, (_, at) => ({
+    key: `row-${at}`,
+    head: `flour ${at}`,
+    cells: columns.map(() => figure),
+  }))
+  return (
+    <div style={{ inlineSize: 420 }}>
+      <LedgerTable caption="Grams" live={live} columns={columns} rows={rows} />
+    </div>
+  )
+}
+
+const figures = () => [...document.querySelectorAll('td')].map((cell) => cell.textContent)
+const widths = () =>
+  [...document.querySelectorAll('thead th')].map((head) => head.getBoundingClientRect().width)
+const seenAndUnseen = () =>
+  new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100)))
+
+test('what is seen follows at once, what is out of sight a moment later', async () => {
+  await render(<Sheet live />)
+  await seenAndUnseen()
+  write('260.5')
+  expect(figures()[0]).toBe('260.5')
+  expect(figures().at(-1)).toBe('250.5')
+  await expect.poll(figures).toEqual(Array.from({ length: 360 }, () => '260.5'))
+})
+
+test('a table that is not live follows as a whole', async () => {
+  await render(<Sheet live={false} />)
+  await seenAndUnseen()
+  write('260.5')
+  expect(new Set(figures())).toEqual(new Set(['260.5']))
+})
+
+test('columns grow at once for a longer figure, and do not shrink with the next key', async () => {
+  await render(<Sheet live />)
+  const before = widths()
+  write('9.5')
+  expect(widths()).toEqual(before)
+  write('100250.55')
+  expect((widths()[1] as number) - (before[1] as number)).toBeGreaterThan(20)
+  const cell = document.querySelector('td') as HTMLElement
+  expect(cell.scrollWidth).toBeLessThanOrEqual(cell.clientWidth)
+  const grown = widths()
+  write('250.5')
+  expect(widths()).toEqual(grown)
+})
