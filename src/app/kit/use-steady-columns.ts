@@ -32,8 +32,11 @@ export function useSteadyColumns(
   }
 }
 
-/** In digits; a point takes little more than half of one. */
 function lengthOf(cell: unknown): number {
-  if (typeof cell !== 'string') return 0
-  return cell.length - (cell.includes('.') ? 0.4 : 0)
+  return typeof cell === 'string' ? digitsOf(cell) : 0
+}
+
+/** How many digits wide a text is; a point takes little more than half of one. */
+export function digitsOf(text: string): number {
+  return text.length - (text.includes('.') ? 0.4 : 0)
 }

@@ -1,5 +1,6 @@
 import { memo } from 'react'
 import { LevelTab } from '@/app/kit/level-tab.tsx'
+import { digitsOf } from '@/app/kit/use-steady-columns.ts'
 import type { Level } from '@/core/trial/level.ts'
 import { levelShort } from '@/core/wording/level-text.ts'
 import { useLetters } from './use-letters.ts'
@@ -9,11 +10,11 @@ interface Props {
   levelId: string | null
 }
 
-/** How many digits of a figure the head takes: its label and letter are set smaller, in a tab with edges. */
+/** How many digits of a figure the head takes: its label is set smaller, with a letter before it and the edges of its tab. */
 export function headLength(levels: readonly Level[], levelId: string | null): number {
   const level = levels.find(({ id }) => id === levelId)
   const label = level ? levelShort(level) : oneForAll
-  return Math.ceil(0.8 * (label.length + 2)) + 1
+  return 0.78 * digitsOf(label) + 2.6
 }
 
 const oneForAll = 'One dough for all'
