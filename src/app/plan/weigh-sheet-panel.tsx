@@ -9,7 +9,13 @@ import { DoseAdviceList } from './dose-advice-list.tsx'
 import { NeighbourWords } from './neighbour-words.tsx'
 import { usePlanPage } from './plan-page-context.ts'
 import { usePlanParts } from './use-plan-parts.ts'
-import { achievedRows, riderRows, weighSheetRows } from './weigh-sheet-rows.ts'
+import {
+  achievedRows,
+  inColumns,
+  riderRows,
+  sheetColumns,
+  weighSheetRows,
+} from './weigh-sheet-rows.ts'
 import { weighedParts } from './weighed-parts.ts'
 
 /** The weigh sheet of one session, live: every batch's weights on the plan's scales, and what they come to. */
@@ -18,14 +24,15 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
   const riders = useMemo(() => levelRiders(plan), [plan])
+  const levelIds = useMemo(() => sheetColumns(sheet, plan.levels), [sheet, plan.levels])
   const columns = useMemo(
     () =>
-      sheet.batches.map(({ levelId }) => ({
+      levelIds.map((levelId) => ({
         key: levelId ?? 'all',
         head: <BatchHead levels={plan.levels} levelId={levelId} />,
         headLength: headLength(plan.levels, levelId),
       })),
-    [sheet, plan.levels],
+    [levelIds, plan.levels],
   )
   if (sheet.batches.length === 0)
     return (
@@ -40,7 +47,13 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   ]
   return (
     <Section id="plan-weigh-sheet" title="Weigh sheet" aside="grams, for one session">
-      <LedgerTable caption="Grams for each batch" hideCaption live columns={columns} rows={rows} />
+      <LedgerTable
+        caption="Grams for each batch"
+        hideCaption
+        live
+        columns={columns}
+        rows={inColumns(rows, sheet, levelIds)}
+      />
       <NeighbourWords sheet={sheet} levels={plan.levels} />
       <DoseAdviceList sheet={sheet} />
     </Section>

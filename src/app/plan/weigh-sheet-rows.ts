@@ -70,6 +70,28 @@ function uncertaintyDecimals(uncertainty: number): number {
   return Math.min(4, Math.max(0, Math.ceil(-Math.log10(uncertainty))))
 }
 
+/** Whose columns the sheet has, in order: every level's, or (null) that of one dough for all. */
+export function sheetColumns(
+  sheet: WeighSheet,
+  levels: readonly { id: string }[],
+): (string | null)[] {
+  return sheet.batches.some(({ levelId }) => levelId === null) ? [null] : levels.map(({ id }) => id)
+}
+
+/**
+ * Rows with a cell for every column: a level that cannot be made, as while half of it is typed, keeps its place with dashes, so
+ * that nothing jumps.
+ */
+export function inColumns(
+  rows: readonly WrittenRow[],
+  sheet: WeighSheet,
+  columns: readonly (string | null)[],
+): WrittenRow[] {
+  if (sheet.unmadeLevelIds.length === 0) return [...rows]
+  const places = columns.map((id) => sheet.batches.findIndex(({ levelId }) => levelId === id))
+  return rows.map((row) => ({ ...row, cells: places.map((at) => row.cells[at] ?? '–') }))
+}
+
 /** What rides along with the level on the formula's side, where it does: piece mass, flour in a piece, salt and yeast of the water. */
 export function riderRows(riders: readonly LevelRiders[]): WrittenRow[] {
   return [

@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest'
 import { withFactorKind } from '@/app/plan/factor-for-kind.ts'
-import { achievedRows, riderRows, weighSheetRows } from '@/app/plan/weigh-sheet-rows.ts'
+import {
+  achievedRows,
+  inColumns,
+  riderRows,
+  sheetColumns,
+  weighSheetRows,
+} from '@/app/plan/weigh-sheet-rows.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
@@ -40,6 +46,26 @@ test('only what differs between the levels is said to ride along', () => {
   expect(rows.map(({ key, cells }) => [key, ...cells])).toEqual([
     ['salt', '3.03', '2.86', '2.70'],
     ['yeast', '1.21', '1.14', '1.08'],
+  ])
+})
+
+test('a level that cannot be made keeps its column, with dashes', () => {
+  const whole = planOfTest()
+  const levels = whole.levels.map((level, at) => (at === 1 ? { ...level, value: null } : level))
+  const plan = { ...whole, levels }
+  const sheet = weighSheet(plan, [scale])
+  expect(sheet.unmadeLevelIds).toEqual([levels[1]?.id])
+  const columns = sheetColumns(sheet, plan.levels)
+  expect(columns).toEqual(levels.map(({ id }) => id))
+  const rows = [...weighSheetRows(sheet, plan.formula), ...achievedRows(sheet, '%')]
+  expect(inColumns(rows, sheet, columns).map(({ cells }) => cells)).toEqual([
+    ['500.0', '–', '500.0'],
+    ['330.0', '–', '370.0'],
+    ['10.0', '–', '10.0'],
+    ['4.0', '–', '4.0'],
+    ['844', '–', '884'],
+    ['66.00', '–', '74.00'],
+    ['0.02', '–', '0.02'],
   ])
 })
 
