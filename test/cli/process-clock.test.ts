@@ -1,6 +1,12 @@
-import { expect, test } from 'vitest'
+import { afterAll, expect, test } from 'vitest'
 import { processClock } from '@/cli/process-clock.ts'
 import { civilTime } from '@/core/wording/civil-time.ts'
+
+const { TZ: before } = process.env
+afterAll(() => {
+  if (before === undefined) delete process.env.TZ
+  else process.env.TZ = before
+})
 
 const zones = [
   'UTC',

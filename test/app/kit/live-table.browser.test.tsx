@@ -28,8 +28,21 @@ function Sheet({ live }: { live: boolean }) {
 const figures = () => [...document.querySelectorAll('td')].map((cell) => cell.textContent)
 const widths = () =>
   [...document.querySelectorAll('thead th')].map((head) => head.getBoundingClientRect().width)
-const seenAndUnseen = () =>
-  new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100)))
+const frame = () => new Promise((done) => requestAnimationFrame(done))
+
+/** Until the table has been told which of its lines are in sight: observers are told in one go, those of before first. */
+async function seenAndUnseen() {
+  const last = document.querySelector('tbody tr:last-child') as Element
+  await new Promise<void>((done) => {
+    const watcher = new IntersectionObserver(() => {
+      watcher.disconnect()
+      done()
+    })
+    watcher.observe(last)
+  })
+  await frame()
+  await frame()
+}
 
 test('what is seen follows at once, what is out of sight a moment later', async () => {
   await render(<Sheet live />)
