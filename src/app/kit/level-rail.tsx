@@ -81,13 +81,14 @@ export function LevelRail(props: LevelRailProps) {
         list
       )}
       <div className={styles.axis} aria-hidden="true">
-        {axis.ticks.map((tick) => (
-          <i
-            key={tick.value}
-            className={styles.tick}
-            style={{ insetInlineStart: `${tick.at * 100}%` }}
-          />
-        ))}
+        <svg
+          className={styles.ticks}
+          viewBox="0 0 1 1"
+          preserveAspectRatio="none"
+          aria-hidden="true"
+        >
+          <path d={axis.ticks.map(({ at }) => `M${at} 0V1`).join('')} />
+        </svg>
         {control && size === 'plain' ? (
           <i className={styles.control} style={{ insetInlineStart: `${control.at * 100}%` }} />
         ) : null}

@@ -37,7 +37,7 @@ export function RailTab({ tab, look, unitOfMeasure, current, reachable, onPick }
         style={{ insetInlineStart: `${tab.at * 100}%`, blockSize: tab.liftPixels }}
       />
       <span
-        className={styles.place}
+        className={`${styles.place} ${current ? styles.front : ''}`}
         style={{
           ...look?.style,
           insetInlineStart: tab.leftPixels,

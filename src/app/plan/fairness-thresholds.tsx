@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import { type Threshold, thresholds } from '@/core/fairness/thresholds.ts'
@@ -12,7 +13,7 @@ const columns = [
 ]
 
 /** The sizes from which each item is to be known or fixed, all in one table, each with where it comes from. */
-export function FairnessThresholds() {
+export const FairnessThresholds = memo(function FairnessThresholds() {
   return (
     <SideNote label="From which size on">
       <LedgerTable
@@ -30,7 +31,7 @@ export function FairnessThresholds() {
       />
     </SideNote>
   )
-}
+})
 
 function sourceText({ source, practice }: Threshold): string {
   return practice ? `${source} Common practice.` : source

@@ -70,13 +70,21 @@ const inks: Record<Appearance, { ink: Oklch; paper: Oklch; choice: Oklch }> = {
 const black = oklch(0, 0, 0)
 const white = oklch(1, 0, 0)
 
+const mixed = new Map<string, LevelPaint>()
+
 /**
  * The paint of the level at `index` of `count`, counted in rising order, dry to wet: pale wheat to deep water blue,
  * interpolated in OKLCH between five stops so that neighbours differ evenly in lightness. Colours are sRGB hex.
+ * Each place on the ramp is mixed once: a key at a level asks for every one of them again.
  */
 export function rampPaint(index: number, count: number, appearance: Appearance): LevelPaint {
   const share = count < 2 ? 0.5 : index / (count - 1)
-  return painted(between(stops[appearance], share), appearance, null)
+  const place = `${appearance} ${share}`
+  const known = mixed.get(place)
+  if (known) return known
+  const fresh = painted(between(stops[appearance], share), appearance, null)
+  mixed.set(place, fresh)
+  return fresh
 }
 
 /** The paint of an option of a choice: one neutral fill for all, told apart by pattern (eight, then again). */

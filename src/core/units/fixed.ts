@@ -11,6 +11,7 @@ export function toFixedDecimals(value: number, decimals: number): string {
 
 /** The number with its decimal point moved, by way of its shortest decimal digits, so that no binary dust comes in. */
 function shiftPoint(value: number, places: number): number {
+  if (places === 0) return value
   const [digits = '0', exponent = '0'] = String(value).split('e')
   return Number(`${digits}e${Number(exponent) + places}`)
 }

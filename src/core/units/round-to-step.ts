@@ -15,5 +15,6 @@ export function stepDecimals(step: number): number {
 export function roundToStep(value: number, step: number): number {
   const decimals = stepDecimals(step)
   const steps = Number(toFixedDecimals(Number((value / step).toPrecision(15)), 0))
-  return Number(toFixedDecimals(steps * step, decimals))
+  // Within a hair of what has so many decimals, so that no half is left to round; adding 0 makes -0 nothing.
+  return Number((steps * step).toFixed(decimals)) + 0
 }
