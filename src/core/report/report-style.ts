@@ -47,6 +47,7 @@ caption{text-align:left;color:var(--soft);padding-bottom:.35rem}
 th,td{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid var(--rule);vertical-align:baseline;font-weight:400}
 thead th{font-weight:600;border-bottom:1.5px solid var(--ink)}
 .fig{text-align:right}
+td.fig{white-space:nowrap}
 figure{margin:1rem 0}
 figcaption{color:var(--soft)}
 ${pictureStyle}
