@@ -9,12 +9,7 @@ import {
   tableDecimals,
 } from '@/core/wording/difference-text.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
-import {
-  decimalText,
-  plainNumber,
-  probabilityText,
-  shortProbabilityText,
-} from '@/core/wording/number-text.ts'
+import { decimalText, plainNumber, shortProbabilityText } from '@/core/wording/number-text.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import { rungTitle, verdictWord } from '@/core/wording/rung-text.ts'
 import type { TableBlock } from './report-block.ts'
@@ -66,7 +61,7 @@ export function rungsTable(response: ResponseFindings, { findings }: FoundScores
       title,
       decimalText(answer.f, 2),
       `${plainNumber(answer.df1)}, ${plainNumber(answer.df2)}`,
-      probabilityText(answer.p),
+      shortProbabilityText(answer.p),
       decimalText(answer.residualSd, differenceDecimals(answer.residualSd) + 1),
       isPresent(verdict) ? verdictWord(verdict.kind) : reasonText(verdict),
     ]
