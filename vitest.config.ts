@@ -5,6 +5,7 @@ import { defineConfig } from 'vitest/config'
 import { CHROMIUM_ARGS, findChromium } from './test/browser/chromium.mjs'
 
 const chromium = await findChromium()
+
 /** In a real browser: a machine that is busy elsewhere may leave it without a turn for seconds. A second try is told as such. */
 const patience = {
   testTimeout: 120_000,
