@@ -25,6 +25,11 @@ test.each([360, 1280])(
     // The samples' plans are looked through at 1280.
     if (width === 360) expect(await faultsInBothLooks(page)).toEqual([])
     expect(await overhangPixels(page)).toBe(0)
+    // What is out of sight rests by then, with the heights it had in a window of another width.
+    const resting = () =>
+      page.locator('#plan-kitchen').evaluate((part) => getComputedStyle(part).contentVisibility)
+    await expect.poll(resting).toBe('auto')
+    await page.setViewportSize({ width: width - 40, height: 760 })
     for (const title of ['Method', 'Weigh sheet', 'Fairness check', 'What the day costs']) {
       const press = title === 'What the day costs' ? 'The day' : title
       await page

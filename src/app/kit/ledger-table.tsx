@@ -1,9 +1,10 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useRef } from 'react'
 import { LedgerLine } from './ledger-line.tsx'
 import styles from './ledger-table.module.css'
 import { LiveLine } from './live-line.tsx'
 import { UnitText } from './unit-text.tsx'
 import unseen from './unseen.module.css'
+import { useColumnsOutOfSight } from './use-columns-out-of-sight.ts'
 import { useSteadyColumns } from './use-steady-columns.ts'
 
 export interface LedgerColumn {
@@ -43,7 +44,8 @@ const manySteadyColumns = 3
 /** Figures under each other, right-aligned, units in the head, thin rules. Wide tables scroll inside their own box. */
 export function LedgerTable(props: LedgerTableProps) {
   const { caption, hideCaption, rowHead, columns, rows, close, live = false } = props
-  const Line = live ? LiveLine : LedgerLine
+  const box = useRef<HTMLDivElement>(null)
+  const outside = useColumnsOutOfSight(box, live, columns.map(({ key }) => key).join(' '))
   const steady = useSteadyColumns(live, columns, rows)
   const look = [
     styles.ledger,
@@ -54,7 +56,7 @@ export function LedgerTable(props: LedgerTableProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and tables of one name are no landmarks
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
-    <div role="group" className={styles.box} aria-label={caption} tabIndex={0}>
+    <div ref={box} role="group" className={styles.box} aria-label={caption} tabIndex={0}>
       <table
         className={look.filter(Boolean).join(' ')}
         style={steady ? { inlineSize: `max(100%, var(--row-head) + ${steady.size})` } : {}}
@@ -91,9 +93,13 @@ export function LedgerTable(props: LedgerTableProps) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <Line key={row.key} columns={columns} row={row} />
-          ))}
+          {rows.map((row) =>
+            live ? (
+              <LiveLine key={row.key} columns={columns} row={row} outside={outside} />
+            ) : (
+              <LedgerLine key={row.key} columns={columns} row={row} />
+            ),
+          )}
         </tbody>
       </table>
     </div>

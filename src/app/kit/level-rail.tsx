@@ -1,4 +1,4 @@
-import { useRef } from 'react'
+import { memo, useRef } from 'react'
 import type { Level } from '@/core/trial/level.ts'
 import { levelShort } from '@/core/wording/level-text.ts'
 import { levelLooks } from './level-look.ts'
@@ -29,7 +29,7 @@ const settleMilliseconds = 1000
  * The axis of the factor, to scale, with a tab at each level: navigation, legend and picture of the trial. It fills its
  * container from edge to edge, so that a chart below it shares its places. Tabs that would overlap stand in rows.
  */
-export function LevelRail(props: LevelRailProps) {
+export const LevelRail = memo(function LevelRail(props: LevelRailProps) {
   const {
     levels,
     factorName,
@@ -109,4 +109,4 @@ export function LevelRail(props: LevelRailProps) {
       ) : null}
     </div>
   )
-}
+})

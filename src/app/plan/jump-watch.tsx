@@ -1,5 +1,6 @@
 import { useEffect } from 'react'
 import { usePlanPage } from './plan-page-context.ts'
+import { bringIntoView } from './show-part.ts'
 
 /** Brings a place of the plan into view and puts the focus into its first field, after the rows on the way have opened. */
 export function JumpWatch() {
@@ -15,7 +16,7 @@ export function JumpWatch() {
 function goTo(to: string): void {
   const place = elementAt(to)
   if (!place) return
-  place.scrollIntoView({ block: place.id === '' ? 'center' : 'start' })
+  bringIntoView(place, place.id === '' ? 'center' : 'start')
   place
     .querySelector<HTMLElement>('input, select, textarea, button:not([disabled])')
     ?.focus({ preventScroll: true })

@@ -15,6 +15,7 @@ import { usualRangeHint } from './usual-range-hint.ts'
 /** The levels on their rail: typed one by one or as a series; one of them the control. */
 export function LevelsSection() {
   const levels = usePlanPage((page) => page.plan.levels)
+  const calmLevels = usePlanPage((page) => page.calmLevels)
   const factor = usePlanPage((page) => page.plan.factor)
   const { change } = usePlanActions()
   const { newId } = useServices()
@@ -30,7 +31,11 @@ export function LevelsSection() {
   return (
     <PlanSection id="plan-levels" aside={`${levels.length} of 2 to 12`}>
       {levels.length > 0 ? (
-        <LevelRail levels={levels} factorName={factor.name} unitOfMeasure={factor.unitOfMeasure} />
+        <LevelRail
+          levels={calmLevels}
+          factorName={factor.name}
+          unitOfMeasure={factor.unitOfMeasure}
+        />
       ) : (
         <p>
           {choice ? 'Name the options side by side.' : 'Type the first level, or make a series.'}

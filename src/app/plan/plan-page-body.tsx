@@ -1,4 +1,4 @@
-import { memo } from 'react'
+import { memo, useEffect, useState } from 'react'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { BeginSession } from './begin-session.tsx'
 import { DayCostPanel } from './day-cost-panel.tsx'
@@ -25,10 +25,13 @@ import { TemperaturesSection } from './temperatures-section.tsx'
 import { WaterPanel } from './water-panel.tsx'
 import { WeighSheetPanel } from './weigh-sheet-panel.tsx'
 
+const drawnMilliseconds = 1000
+
 /** The whole page: what the person fills on one side, what follows from it on the other (below, on a phone). */
 export const PlanPageBody = memo(function PlanPageBody() {
+  const drawn = useDrawn()
   return (
-    <div className={styles.plan}>
+    <div className={`${styles.plan} ${drawn ? styles.drawn : ''}`}>
       <PageHeading>Plan</PageHeading>
       <PlanState />
       <div className={styles.page}>
@@ -62,3 +65,13 @@ export const PlanPageBody = memo(function PlanPageBody() {
     </div>
   )
 })
+
+/** Whether the page has stood long enough for everything on it to have been drawn once. */
+function useDrawn(): boolean {
+  const [drawn, setDrawn] = useState(false)
+  useEffect(() => {
+    const timer = setTimeout(() => setDrawn(true), drawnMilliseconds)
+    return () => clearTimeout(timer)
+  }, [])
+  return drawn
+}

@@ -1,5 +1,7 @@
 import { createStore, type StoreApi } from 'zustand'
+import { stretchedAxis } from '@/core/figure/stretched-axis.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
 import { putBackParts } from './put-back-parts.ts'
@@ -38,6 +40,8 @@ interface Undo {
 export interface PlanPage {
   plan: Plan
   kitchen: readonly KitchenThing[]
+  /** The levels as rail and heads show them: a number of which half is typed moves nothing until the typing rests. */
+  calmLevels: readonly Level[]
   /** Judged when the typing pauses: between two digits stands many a number that nobody means. */
   troubles: PlanTrouble[]
   /** Typed but unfinished text by field; a field that is not here shows the plan's value. */
@@ -77,6 +81,7 @@ export interface PlanPage {
 const judgeWaitMilliseconds = 150
 const planWaitMilliseconds = 200
 const draftWaitMilliseconds = 150
+const calmWaitMilliseconds = 1000
 
 /**
  * The state of one open Plan page. A valid change goes to the notebook shortly after the last key, an unfinished text
@@ -92,6 +97,7 @@ export function createPlanPage(
   let judgeTimer: ReturnType<typeof setTimeout> | undefined
   let planTimer: ReturnType<typeof setTimeout> | undefined
   let draftTimer: ReturnType<typeof setTimeout> | undefined
+  let calmTimer: ReturnType<typeof setTimeout> | undefined
   let planWaits = false
   let draftsWait = false
   let writing: Promise<void> = Promise.resolve()
@@ -136,10 +142,17 @@ export function createPlanPage(
       // The same list stays when it says the same, so that what shows it need not be drawn again.
       if (JSON.stringify(found) !== JSON.stringify(troubles)) set({ troubles: found })
     }
+    const show = (next: Plan) => {
+      clearTimeout(calmTimer)
+      if (!stretchedAxis(get().calmLevels, next.levels))
+        return set({ plan: next, calmLevels: next.levels })
+      set({ plan: next })
+      calmTimer = setTimeout(() => set({ calmLevels: get().plan.levels }), calmWaitMilliseconds)
+    }
     const change = (recipe: (plan: Plan) => Plan) => {
       const next = recipe(get().plan)
       if (next === get().plan) return
-      set({ plan: next })
+      show(next)
       clearTimeout(judgeTimer)
       judgeTimer = setTimeout(judge, judgeWaitMilliseconds)
       planWaits = true
@@ -162,6 +175,7 @@ export function createPlanPage(
     return {
       plan,
       kitchen,
+      calmLevels: plan.levels,
       troubles: keeping.judge(plan, kitchen),
       drafts,
       unfinished: {},
@@ -209,7 +223,7 @@ export function createPlanPage(
       },
       meet: (met) => {
         if (planWaits || met.at <= get().plan.at) return
-        set({ plan: met })
+        show(met)
         judge()
       },
       flush: async () => {

@@ -22,6 +22,7 @@ import { weighedParts } from './weighed-parts.ts'
 export const WeighSheetPanel = memo(function WeighSheetPanel() {
   const plan = usePlanParts(weighedParts)
   const kitchen = usePlanPage((page) => page.kitchen)
+  const calmLevels = usePlanPage((page) => page.calmLevels)
   const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
   const riders = useMemo(() => levelRiders(plan), [plan])
   const levelIds = useMemo(() => sheetColumns(sheet, plan.levels), [sheet, plan.levels])
@@ -29,10 +30,10 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
     () =>
       levelIds.map((levelId) => ({
         key: levelId ?? 'all',
-        head: <BatchHead levels={plan.levels} levelId={levelId} />,
-        headLength: headLength(plan.levels, levelId),
+        head: <BatchHead levels={calmLevels} levelId={levelId} />,
+        headLength: headLength(calmLevels, levelId),
       })),
-    [levelIds, plan.levels],
+    [levelIds, calmLevels],
   )
   if (sheet.batches.length === 0)
     return (

@@ -1,11 +1,17 @@
 import { toFixedDecimals } from './fixed.ts'
 
+/** A kitchen has few steps, and every weight of a sheet asks for one. */
+const decimalsOfStep = new Map<number, number>()
+
 /** Decimals a scale that reads in this step shows: 1 for 0.1, 2 for 0.05, 0 for 5. */
 export function stepDecimals(step: number): number {
+  const known = decimalsOfStep.get(step)
+  if (known !== undefined) return known
   if (!(step > 0)) throw new Error(`a step must be above zero, not ${step}`)
   const [digits = '', exponent = '0'] = String(step).split('e')
-  const decimals = (digits.split('.')[1] ?? '').length - Number(exponent)
-  return Math.max(0, decimals)
+  const decimals = Math.max(0, (digits.split('.')[1] ?? '').length - Number(exponent))
+  decimalsOfStep.set(step, decimals)
+  return decimals
 }
 
 /**

@@ -10,7 +10,7 @@ const columns = ['60', '64', '71'].map((head) => ({ key: head, head, headLength:
 let write: (figure: string) => void
 
 /** A table far longer than the window, each cell with the figure that was last written. */
-function Sheet({ live }: { live: boolean }) {
+function Sheet({ live, narrow = false }: { live: boolean; narrow?: boolean }) {
   const [figure, setFigure] = useState('250.5')
   write = (next) => flushSync(() => setFigure(next))
   const rows = Array.from({ length: 120 }, (_, at) => ({
@@ -19,7 +19,7 @@ function Sheet({ live }: { live: boolean }) {
     cells: columns.map(() => figure),
   }))
   return (
-    <div style={{ inlineSize: 420 }}>
+    <div style={{ inlineSize: narrow ? 220 : 420 }}>
       <LedgerTable caption="Grams" live={live} columns={columns} rows={rows} />
     </div>
   )
@@ -45,6 +45,29 @@ test('what is seen follows at once, what is out of sight a moment later', async 
     .toBe(false)
   expect(figures()[0]).toBe(keyed(key))
   await expect.poll(figures).toEqual(Array.from({ length: 360 }, () => keyed(key)))
+})
+
+test('of a line in sight, columns scrolled out of the box follow a moment later', async () => {
+  await render(<Sheet live narrow />)
+  let key = 0
+  await expect
+    .poll(() => {
+      key += 1
+      write(keyed(key))
+      return figures()[2] === keyed(key)
+    })
+    .toBe(false)
+  expect(figures().slice(0, 2)).toEqual([keyed(key), keyed(key)])
+  await expect.poll(figures).toEqual(Array.from({ length: 360 }, () => keyed(key)))
+  const box = document.querySelector('[role=group]') as HTMLElement
+  box.scrollLeft = box.scrollWidth
+  await expect
+    .poll(() => {
+      key += 1
+      write(keyed(key))
+      return figures()[2] === keyed(key)
+    })
+    .toBe(true)
 })
 
 test('a table that is not live follows as a whole', async () => {

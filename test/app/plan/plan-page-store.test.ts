@@ -37,6 +37,27 @@ test('a change is kept once, at most 300 ms after the last key', async () => {
   expect(kept.map(({ question }) => question)).toEqual(['How wet?'])
 })
 
+test('rail and heads keep a level of which half is typed in its place until the typing rests', async () => {
+  const { store } = pageOf()
+  const levelsAt = (...values: number[]) =>
+    store.getState().change((plan) => ({
+      ...plan,
+      levels: plan.levels.map((level, at) => ({ ...level, value: values[at] ?? level.value })),
+    }))
+  const shown = () => store.getState().calmLevels.map(({ value }) => value)
+  levelsAt(64, 70, 76)
+  expect(shown()).toEqual([64, 70, 76])
+  levelsAt(64, 7, 76)
+  expect(shown()).toEqual([64, 70, 76])
+  levelsAt(64, 71, 76)
+  expect(shown()).toEqual([64, 71, 76])
+  levelsAt(64, 71, 7)
+  await vi.advanceTimersByTimeAsync(900)
+  expect(shown()).toEqual([64, 71, 76])
+  await vi.advanceTimersByTimeAsync(200)
+  expect(shown()).toEqual([64, 71, 7])
+})
+
 test('leaving the page writes plan and drafts at once', async () => {
   const { store, kept, drafts } = pageOf()
   store.getState().change(asked('How salty?'))
