@@ -78,10 +78,10 @@ export interface PlanPage {
   flush: () => Promise<void>
 }
 
-const judgeWaitMilliseconds = 150
+const judgeWaitMilliseconds = 400
+const calmWaitMilliseconds = 1000
 const planWaitMilliseconds = 200
 const draftWaitMilliseconds = 150
-const calmWaitMilliseconds = 1000
 
 /**
  * The state of one open Plan page. A valid change goes to the notebook shortly after the last key, an unfinished text

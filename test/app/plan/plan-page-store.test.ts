@@ -155,7 +155,7 @@ test('a plan is judged when the typing pauses, and at once before the page is le
   await vi.advanceTimersByTimeAsync(200)
   expect(store.getState().troubles).toEqual([])
   change(asked(''))
-  await vi.advanceTimersByTimeAsync(200)
+  await vi.advanceTimersByTimeAsync(500)
   expect(store.getState().troubles).toEqual([troubled])
   change(asked('How wet?'))
   await flush()
