@@ -1,9 +1,11 @@
 import { dayCost } from '@/core/design/day-cost.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
+import { tellApartReach } from '@/core/design/tell-apart-reach.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { dayCostRows } from '@/core/wording/day-cost-text.ts'
 import { detectRefusal, detectSentences, detectTable } from '@/core/wording/detect-text.ts'
+import { tellApartReachText } from '@/core/wording/tell-apart-reach-text.ts'
 import { readTrial } from './read-trial.ts'
 import { textTable } from './text-table.ts'
 import { jsonOption, type Verb } from './verb.ts'
@@ -19,15 +21,21 @@ export const detectVerb: Verb = {
     const plan = planInForce(readTrial(asked.file))
     const refusal = detectRefusal(plan)
     const help = refusal === null ? whatWouldHelp(designOfPlan(plan)) : null
+    const reach = tellApartReach(plan)
     const cost = dayCost(plan)
     if (asked.flag('json'))
-      return JSON.stringify({ detectable: help, refused: refusal, dayCost: cost }, null, 2)
+      return JSON.stringify(
+        { detectable: help, refused: refusal, tellApart: reach, dayCost: cost },
+        null,
+        2,
+      )
     const parts = [plan.question]
     if (help) {
       const { head, rows } = detectTable(help)
       parts.push(wrapped(detectSentences(help.now, plan)))
       parts.push(textTable(head, rows, [false, true, true, true]))
     } else if (refusal !== null) parts.push(wrapped(refusal))
+    if (reach) parts.push(wrapped(tellApartReachText(reach)))
     parts.push(
       cost.ok
         ? textTable(['One session asks', ''], dayCostRows(cost), [false, false])

@@ -89,4 +89,19 @@ describe('detect', () => {
     expect(out).toContain('Choose the main response first')
     expect(out).toContain('One session asks')
   })
+
+  test('says what a planned tell-apart test could show', async () => {
+    const document = sampleJson('focaccia-hydration')
+    for (const plan of document.plans)
+      plan.tellApart = { test: 'triangle', levelIds: [plan.levels[0].id, plan.levels[1].id] }
+    const file = scratch('tell-apart.json', JSON.stringify(document))
+    // 24 answers, 8 tasters in 3 sessions: 13 right ones (exact table of the reference, n = 24 at 5 %).
+    const { out } = await runCommand('detect', file)
+    expect(out.replaceAll(/\s+/g, ' ')).toContain(
+      'give 24 answers, one for each taster and session: 13 right',
+    )
+    const { tellApart } = JSON.parse((await runCommand('detect', file, '--json')).out)
+    expect(tellApart).toMatchObject({ answers: 24, needed: 13 })
+    expect(JSON.parse((await runCommand('detect', focaccia, '--json')).out).tellApart).toBe(null)
+  })
 })

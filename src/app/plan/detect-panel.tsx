@@ -2,14 +2,15 @@ import { memo, useDeferredValue, useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
+import type { ReachAsked } from '@/app/worker/plan-worker.ts'
 import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
-import type { TrialDesign } from '@/core/design/detectable.ts'
 import { commonSpread } from '@/core/design/spread.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { detectRefusal, detectSentences, detectTable } from '@/core/wording/detect-text.ts'
 import { spreadSourceText } from '@/core/wording/learned-text.ts'
 import { countText } from '@/core/wording/list-text.ts'
+import { tellApartReachText } from '@/core/wording/tell-apart-reach-text.ts'
 import { useLearnedSpread } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanParts } from './use-plan-parts.ts'
@@ -23,6 +24,7 @@ const designParts = [
   'responses',
   'mainResponseId',
   'doughs',
+  'tellApart',
 ] as const
 
 /** What difference this design could show, said before the mix, and what one step more would buy. */
@@ -38,29 +40,39 @@ const Detect = memo(function Detect({ plan }: { plan: Plan }) {
     () => ({ levels, levelValues: null, tasters, flights, sessions, unit, margin, spread }),
     [levels, tasters, flights, sessions, unit, margin, spread],
   )
-  const help = usePlanWork(design, (service, asked: TrialDesign) => service.help(asked))
+  const { tellApart, plannedSessions } = plan
+  const asked = useMemo(
+    () => ({ design, sets: { tellApart, tasters: plan.tasters, plannedSessions } }),
+    [design, tellApart, plan.tasters, plannedSessions],
+  )
+  const reach = usePlanWork(asked, (service, question: ReachAsked) => service.reach(question))
+  const sets = reach?.tellApart ? (
+    <p className={styles.words}>{tellApartReachText(reach.tellApart)}</p>
+  ) : null
   const refusal = detectRefusal(plan)
   if (refusal !== null)
     return (
       <Section id="plan-detect" title="What this design could show">
         <p className={styles.soft}>{refusal}</p>
+        {sets}
       </Section>
     )
-  if (!help)
+  if (!reach)
     return (
       <Section id="plan-detect" title="What this design could show">
         <p className={styles.soft}>Working out what would show.</p>
       </Section>
     )
-  const { head, rows } = detectTable(help)
+  const { head, rows } = detectTable(reach.help)
   return (
     <Section id="plan-detect" title="What this design could show">
-      <p className={styles.words}>{detectSentences(help.now, plan)}</p>
+      <p className={styles.words}>{detectSentences(reach.help.now, plan)}</p>
       <LedgerTable
         caption="Smallest difference that would show, in points"
         columns={head.slice(1).map((claim) => ({ key: claim, head: claim }))}
         rows={rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
       />
+      {sets}
       {learned ? (
         <p className={styles.soft}>
           {`With the scatter learned from ${countText(learned.trialIds.length, 'finished trial')} of these tasters.`}

@@ -1,3 +1,4 @@
+import { tellApartStatistics } from '@/core/design/tell-apart-statistics.ts'
 import { tellApart } from '@/core/statistics/discrimination/tell-apart.ts'
 import type { Discrimination } from './findings-document.ts'
 import { absent } from './reason.ts'
@@ -9,9 +10,8 @@ import type { TellApartCount } from './score-table.ts'
  */
 export function discriminationsOf(counts: readonly TellApartCount[]): Discrimination[] {
   return counts.flatMap(({ test, between, n, correct }) => {
-    const paired = test === 'paired'
-    const name = test === 'paired' ? 'paired-comparison' : test
-    const found = tellApart(name, correct, n, paired ? 'two-sided' : 'one-sided')
+    const { test: name, sides } = tellApartStatistics[test]
+    const found = tellApart(name, correct, n, sides)
     if (!found.ok) return []
     const { discriminators, dPrime } = found
     return [

@@ -48,7 +48,7 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
 
 function about(rung: DetectableRung, what: string): string {
   const start = asSentenceStart(what)
-  if (!rung.ok) return `${start.replace(/,$/, '')} nothing can be said: that ${needs[rung.reason]}.`
+  if (!rung.ok) return `${start} nothing can be said: that ${needs[rung.reason]}.`
   return rung.wouldShow > most
     ? `${start} no difference would show for sure: it would take more than the ${most} points between 1 and 9.`
     : `${start} a true difference of about ${decimalText(rung.wouldShow, 1)} points would show.`

@@ -37,6 +37,14 @@ export function tellApartPower(
   return binomialAtLeast(least.correct, n, discriminators + (1 - discriminators) * guess)
 }
 
+interface AskedOfTest {
+  alpha: number
+  power: number
+  sides: Sides
+  /** Numbers of answers beyond this are not tried. */
+  limit: number
+}
+
 /**
  * How many independent answers a tell-apart test needs: the smallest number whose power reaches what is asked, and the
  * smallest from which it always does (power saw-tooths with n). Searched up to `limit`; refuses `never-reached` beyond.
@@ -44,13 +52,11 @@ export function tellApartPower(
 export function answersNeeded(
   test: TellApartTest,
   discriminators: number,
-  alpha = 0.05,
-  power = 0.8,
-  limit = 3000,
+  { alpha = 0.05, power = 0.8, sides = 'one-sided', limit = 3000 }: Partial<AskedOfTest> = {},
 ): Answer<{ smallest: number; alwaysFrom: number }> {
   let [smallest, alwaysFrom, heldFor] = [0, 0, 0]
   for (let n = 1; n <= limit; n += 1) {
-    const reached = tellApartPower(test, n, discriminators, alpha) >= power
+    const reached = tellApartPower(test, n, discriminators, alpha, sides) >= power
     if (reached && smallest === 0) smallest = n
     if (reached && alwaysFrom === 0) alwaysFrom = n
     if (!reached) alwaysFrom = 0

@@ -64,13 +64,13 @@ test('power and numbers of answers', () => {
   }
   for (const row of reference.sample_sizes) {
     const kind = row.test === 'triangle' ? 'triangle' : 'duo-trio'
-    expect(answersNeeded(kind, row.pd, row.alpha, row.power)).toEqual({
+    expect(answersNeeded(kind, row.pd, { alpha: row.alpha, power: row.power })).toEqual({
       ok: true,
       smallest: row.smallest_n,
       alwaysFrom: row.smallest_n_from_which_power_holds_always,
     })
   }
-  expect(answersNeeded('triangle', 0, 0.05, 0.8, 200)).toEqual({
+  expect(answersNeeded('triangle', 0, { limit: 200 })).toEqual({
     ok: false,
     reason: 'never-reached',
   })
