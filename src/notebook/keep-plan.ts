@@ -1,4 +1,5 @@
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
+import type { Response } from '@/core/trial/response.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { changeTrial } from './change-trial.ts'
@@ -13,14 +14,35 @@ const isLocked = ({ events }: WholeTrial) => {
   return events.some((event) => event.kind === 'lock' && !voided.has(event.id))
 }
 
-/** Since the first mix the expectation stands as it was written, and a main response that was chosen stays chosen. */
+/**
+ * Since the first mix the expectation and the number of sessions stand as they were written, and a main response that was
+ * chosen stays chosen, with what is better in it and its margin.
+ */
 function refuseUnlocking(whole: WholeTrial, plan: Plan): void {
+  if (!isLocked(whole)) return
   const before = planInForce(whole)
   const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
-  const responseStays =
-    before.mainResponseId === null || before.mainResponseId === plan.mainResponseId
-  if (isLocked(whole) && !(responseStays && same(before.expectation, plan.expectation)))
-    throw new NotebookFailure('locked')
+  const stays =
+    same(before.expectation, plan.expectation) &&
+    before.plannedSessions === plan.plannedSessions &&
+    responseStays(mainOf(before), mainOf(plan), same)
+  if (!stays) throw new NotebookFailure('locked')
+}
+
+const mainOf = ({ responses, mainResponseId }: Plan) =>
+  responses.find(({ id }) => id === mainResponseId)
+
+function responseStays(
+  before: Response | undefined,
+  now: Response | undefined,
+  same: (a: unknown, b: unknown) => boolean,
+): boolean {
+  if (!before) return true
+  return (
+    before.id === now?.id &&
+    same(before.better, now.better) &&
+    (before.margin === null || before.margin === now.margin)
+  )
 }
 
 /**

@@ -17,7 +17,7 @@ const failureReasons = [
   'refused-record',
   /** A kitchen thing that a trial names cannot be removed. */
   'in-use',
-  /** The expectation and the main response are locked since the first mix. */
+  /** Expectation, main response with its margin, and number of sessions are locked since the first mix. */
   'locked',
 ] as const
 export type FailureReason = (typeof failureReasons)[number]

@@ -66,7 +66,7 @@ describe('plans', () => {
     expect(await contentOf(notebook)).toEqual(before)
   })
 
-  test('N9: after the lock expectation and main response stand', async () => {
+  test('N9: after the lock expectation, main response, margin and number of sessions stand', async () => {
     const notebook = await notebookWithTrial()
     const plan = planOf()
     const before = await contentOf(notebook)
@@ -77,6 +77,20 @@ describe('plans', () => {
     await expect(notebook.keepPlan({ ...plan, mainResponseId: 'chew' })).rejects.toMatchObject({
       reason: 'locked',
     })
+    const wider = plan.responses.map((response) => ({ ...response, margin: 2.5 }))
+    await expect(notebook.keepPlan({ ...plan, responses: wider })).rejects.toMatchObject({
+      reason: 'locked',
+    })
+    const turned = plan.responses.map((response) => ({
+      ...response,
+      better: { is: 'lower' as const },
+    }))
+    await expect(notebook.keepPlan({ ...plan, responses: turned })).rejects.toMatchObject({
+      reason: 'locked',
+    })
+    await expect(
+      notebook.keepPlan({ ...plan, plannedSessions: plan.plannedSessions + 1 }),
+    ).rejects.toMatchObject({ reason: 'locked' })
     expect(await contentOf(notebook)).toEqual(before)
     const unlocked = await planning()
     const kept = await unlocked.notebook.keepPlan({ ...plan, expectation: other })

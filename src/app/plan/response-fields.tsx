@@ -15,8 +15,15 @@ const namesResponse = visibleName("the response's name")
 const marginCheck = moreThanNothing(1000)
 const targetCheck = between(-100_000, 100_000)
 
+interface Props {
+  response: Response
+  index: number
+  /** What is better in it stands since the first mix. */
+  locked: boolean
+}
+
 /** The fields of one response. */
-export function ResponseFields({ response, index }: { response: Response; index: number }) {
+export function ResponseFields({ response, index, locked }: Props) {
   const { change } = usePlanActions()
   const main = usePlanPage((page) => page.plan.mainResponseId === response.id)
   const { id, better } = response
@@ -69,6 +76,7 @@ export function ResponseFields({ response, index }: { response: Response; index:
             { value: 'neither', label: 'neither' },
           ]}
           onValue={(is) => edit({ better: betterOf(is, response) })}
+          disabled={locked}
         />
         {better.is === 'target' ? (
           <PlanNumber
@@ -79,6 +87,7 @@ export function ResponseFields({ response, index }: { response: Response; index:
             value={better.at}
             check={targetCheck}
             onValue={(at) => edit({ better: { is: 'target', at } })}
+            disabled={locked}
           />
         ) : null}
         {main ? null : (

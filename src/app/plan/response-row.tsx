@@ -47,7 +47,7 @@ export const ResponseRow = memo(function ResponseRow({ response, index, locked }
           </Button>
         </span>
       </div>
-      {open ? <ResponseFields response={response} index={index} /> : null}
+      {open ? <ResponseFields response={response} index={index} locked={main && locked} /> : null}
     </li>
   )
 })
