@@ -14,6 +14,8 @@ const isLocked = ({ events }: WholeTrial) => {
   return events.some((event) => event.kind === 'lock' && !voided.has(event.id))
 }
 
+const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
+
 /**
  * Since the first mix the expectation and the number of sessions stand as they were written, and a main response that was
  * chosen stays chosen, with what is better in it and its margin.
@@ -21,22 +23,17 @@ const isLocked = ({ events }: WholeTrial) => {
 function refuseUnlocking(whole: WholeTrial, plan: Plan): void {
   if (!isLocked(whole)) return
   const before = planInForce(whole)
-  const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
   const stays =
     same(before.expectation, plan.expectation) &&
     before.plannedSessions === plan.plannedSessions &&
-    responseStays(mainOf(before), mainOf(plan), same)
+    responseStays(mainOf(before), mainOf(plan))
   if (!stays) throw new NotebookFailure('locked')
 }
 
 const mainOf = ({ responses, mainResponseId }: Plan) =>
   responses.find(({ id }) => id === mainResponseId)
 
-function responseStays(
-  before: Response | undefined,
-  now: Response | undefined,
-  same: (a: unknown, b: unknown) => boolean,
-): boolean {
+function responseStays(before: Response | undefined, now: Response | undefined): boolean {
   if (!before) return true
   return (
     before.id === now?.id &&
