@@ -1,6 +1,9 @@
 import { type CsvAssignment, csvRoles } from '@/core/findings/csv-columns.ts'
 import { csvNumber } from '@/core/findings/csv-number.ts'
+import type { ScoreTable } from '@/core/findings/score-table.ts'
 import type { CsvOptions } from '@/core/findings/scores-of-csv.ts'
+import { type ToldOfTable, toldOfTable } from '@/core/findings/told-of-table.ts'
+import { listText } from '@/core/wording/list-text.ts'
 import { CommandTrouble } from './trouble.ts'
 import type { Asked, VerbOption } from './verb.ts'
 
@@ -20,6 +23,16 @@ export const tableOptions: Record<string, VerbOption> = {
     help: 'what got its level separately; batch unless said',
   },
   control: { type: 'string', value: 'LEVEL', help: 'the level that is the usual one' },
+  main: {
+    type: 'string',
+    value: 'RESPONSE',
+    help: 'the response the verdict is about; the first column of numbers unless said',
+  },
+  better: {
+    type: 'string',
+    value: 'higher|lower|neither',
+    help: 'which way the main response is better; higher unless said',
+  },
   margin: { type: 'string', value: 'NUMBER', help: 'the smallest difference to care about' },
   wide: {
     type: 'string',
@@ -55,6 +68,25 @@ export function csvOptions({ text, texts }: Asked): CsvOptions {
     ...(control === undefined ? {} : { control: csvNumber(control) ?? control }),
     ...(name === undefined ? {} : { tidyAs: name }),
   }
+}
+
+const directions: readonly ToldOfTable['better'][] = ['higher', 'lower', 'neither']
+
+/** The table with its main response first, its margin, and which way it is better. Throws `CommandTrouble` naming option and mend. */
+export function withMainResponse(scores: ScoreTable, asked: Asked): ScoreTable {
+  const main = asked.text('main') ?? null
+  const wish = asked.text('better') ?? 'higher'
+  const better = directions.find((each) => each === wish)
+  if (better === undefined)
+    throw new CommandTrouble(`--better ${wish}: write ${listText(directions, 'or')}.`)
+  const names = scores.responses.map(({ name }) => name)
+  if (main !== null && !names.includes(main))
+    throw new CommandTrouble(
+      `--main ${main}: the table has no such response. It has ${listText(names)}.`,
+    )
+  const { margin = null } = csvOptions(asked)
+  const columnsSay = { control: null, factorName: '', unitOfMeasure: '' }
+  return toldOfTable(scores, { main, better, margin, ...columnsSay })
 }
 
 /** `session=Tag,taster=Who`, or one a time. */

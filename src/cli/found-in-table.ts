@@ -1,6 +1,6 @@
 import { findings } from '@/core/findings/findings.ts'
 import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
-import { csvOptions } from './csv-options.ts'
+import { csvOptions, withMainResponse } from './csv-options.ts'
 import { csvRefusal } from './csv-refusal.ts'
 import type { Found } from './found.ts'
 import type { Asked } from './verb.ts'
@@ -12,6 +12,7 @@ const seedOfTables = 1
 export function foundInTable(asked: Asked, text: string, resamples: number | null): Found {
   const read = scoresOfCsv(text, csvOptions(asked))
   if (!read.ok) throw csvRefusal(asked.file, read)
-  const document = findings(read.scores, { seed: seedOfTables, resamples })
-  return { scores: read.scores, findings: document, whole: null }
+  const scores = withMainResponse(read.scores, asked)
+  const document = findings(scores, { seed: seedOfTables, resamples })
+  return { scores, findings: document, whole: null }
 }

@@ -48,6 +48,29 @@ describe('a table of scores from a spreadsheet', () => {
     expect(document.responses[0].rows.againstControl).toHaveLength(1)
   })
 
+  test('the main response and which way it is better are said', async () => {
+    const lines = tidy.trimEnd().split('\n')
+    const chew = ['Chew', 2, 3, 6, 5, 3, 2, 7, 8]
+    const file = scratch('two.csv', lines.map((line, at) => `${line},${chew[at]}`).join('\n'))
+    const { responses } = await found(
+      file,
+      '--main',
+      'Chew',
+      '--better',
+      'lower',
+      '--margin',
+      '0.5',
+    )
+    expect(responses.map(({ name }: { name: string }) => name)).toEqual(['Chew', 'Liking'])
+    expect(responses[0].verdict.factor.margin).toBe(0.5)
+    // Chew is higher at 65 for both tasters, liking too.
+    const bestOf = (at: number) => responses[at].agreement.map(({ best }: { best: number }) => best)
+    expect([bestOf(0), bestOf(1)]).toEqual([
+      [60, 60],
+      [65, 65],
+    ])
+  })
+
   test('a control below zero is a value, not an option', async () => {
     const file = scratch('cold.csv', tidy.replaceAll(',60,', ',-20,').replaceAll(',65,', ',0,'))
     for (const control of [['--control', '-20'], ['--control=-20']]) {

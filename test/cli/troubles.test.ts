@@ -104,6 +104,8 @@ describe('a command that makes no sense is refused with what would', () => {
     await refused(['findings', file, '--as', 'cook=taster'], '--as cook=taster', 'one of session')
     await refused(['findings', file, '--as', 'taster=who'], 'There is no such column')
     await refused(['findings', file, '--control', '65'], 'is no level')
+    await refused(['findings', file, '--main', 'x'], '--main x', 'no such response. It has y.')
+    await refused(['findings', file, '--better', 'more'], 'higher, lower or neither')
   })
 })
 
