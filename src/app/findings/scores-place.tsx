@@ -1,10 +1,12 @@
 import { useCallback, useState } from 'react'
 import { FileButton } from '@/app/kit/file-button.tsx'
+import { Notice } from '@/app/kit/notice.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
 import { useDraft } from '@/app/kit/use-draft.ts'
 import { longestKept, scoresDraftKey, tableText } from '@/app/services/scores-draft.ts'
 import { useServices } from '@/app/services/services.ts'
+import { thousandsText } from '@/core/wording/number-text.ts'
 import { DropBox } from './drop-box.tsx'
 import styles from './findings.module.css'
 import { TablePage } from './table-page.tsx'
@@ -41,6 +43,11 @@ export function ScoresPlace() {
             taster, headings in the first row, and a column of numbers for each response. It stays
             on this device. Choose it, or drop it here.
           </p>
+          {name === '' ? null : (
+            <Notice kind="know" title="Choose it once more">
+              {`${name} is longer than this device keeps from page to page (${thousandsText(longestKept)} characters). It is read all the same.`}
+            </Notice>
+          )}
           <FileButton kind="primary" accept=".csv,.tsv,.txt,text/csv" onFiles={take}>
             Choose a table
           </FileButton>

@@ -20,12 +20,12 @@ export async function tableText(file: Blob): Promise<string> {
   return new TextDecoder('utf-8').decode(bytes)
 }
 
-/** Lays a table down where the import of scores finds it. One too long to be kept is chosen there again. */
+/** Lays a table down where the import of scores finds it; of one too long to be kept only its name, to be chosen there again. */
 export async function layDownTable(
   notebook: Pick<OpenNotebook, 'keepDraft'>,
   file: File,
 ): Promise<void> {
   const text = await tableText(file)
-  if (text.length <= longestKept)
-    await notebook.keepDraft(scoresDraftKey, { name: file.name, text })
+  const kept = text.length <= longestKept ? { text } : {}
+  await notebook.keepDraft(scoresDraftKey, { name: file.name, ...kept })
 }

@@ -66,3 +66,11 @@ test('a wide table is recognised, and turned into rows when asked', async () => 
   await screen.getByRole('button', { name: 'Show what it supports' }).click()
   await expect.element(screen.getByText(/liking could change/).first(), slow).toBeVisible()
 })
+
+test('a table too long to come along asks to be chosen once more, and says why', async () => {
+  const { services } = await notebookWith()
+  await services.notebook.keepDraft('scores', { name: 'long.csv' })
+  const { screen } = await openPlace(services, <ScoresPlace />)
+  await expect.element(screen.getByText(/long\.csv is longer than this device keeps/)).toBeVisible()
+  await expect.element(screen.getByRole('button', { name: 'Choose a table' })).toBeVisible()
+})

@@ -12,7 +12,7 @@ test.each([
   expect(isTable({ name, type })).toBe(expected)
 })
 
-test('a table is laid down with its name; one too long to keep is not', async () => {
+test('a table is laid down with its name; of one too long to keep only the name', async () => {
   const kept: [string, Record<string, string>][] = []
   const notebook = {
     keepDraft: async (key: string, values: Record<string, string>) => {
@@ -21,7 +21,10 @@ test('a table is laid down with its name; one too long to keep is not', async ()
   }
   await layDownTable(notebook, new File(['level,y\n1,2\n'], 'a.csv'))
   await layDownTable(notebook, new File(['x'.repeat(longestKept + 1)], 'b.csv'))
-  expect(kept).toEqual([['scores', { name: 'a.csv', text: 'level,y\n1,2\n' }]])
+  expect(kept).toEqual([
+    ['scores', { name: 'a.csv', text: 'level,y\n1,2\n' }],
+    ['scores', { name: 'b.csv' }],
+  ])
 })
 
 test('UTF-16 with its mark is read as spreadsheets write it', async () => {
