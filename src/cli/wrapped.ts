@@ -1,3 +1,5 @@
+import { boundUnits } from '@/core/wording/bound-units.ts'
+
 /** Characters across a terminal page, as terminals open. */
 export const lineWidth = 80
 
@@ -17,8 +19,9 @@ function wrappedLine(text: string, lead: string, indent: string, width: number):
   const lines: string[] = []
   let line = lead
   let begun = false
-  const bound = text.replace(/(\d) (?=%|°|[a-zA-Z]{1,2}\b)/g, '$1\u00a0')
-  for (const word of bound.split(/[^\S\u00a0]+/).filter(Boolean)) {
+  for (const word of boundUnits(text)
+    .split(/[^\S\u00a0]+/)
+    .filter(Boolean)) {
     if (begun && [...line].length + 1 + [...word].length > width) {
       lines.push(line)
       line = indent + word

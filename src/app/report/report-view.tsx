@@ -3,6 +3,7 @@ import { chartSvg } from '@/core/report/chart-svg.ts'
 import { pairsSvg } from '@/core/report/pairs-svg.ts'
 import type { ReportBlock, ReportDocument, TableBlock } from '@/core/report/report-block.ts'
 import { pictureStyle } from '@/core/report/report-style.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import styles from './report.module.css'
 import { SvgPicture } from './svg-picture.tsx'
 
@@ -38,11 +39,11 @@ export function ReportView({ document }: { document: ReportDocument }) {
 function Block({ block, id }: { block: ReportBlock; id: string }) {
   switch (block.kind) {
     case 'text':
-      return <p>{block.text}</p>
+      return <p>{boundUnits(block.text)}</p>
     case 'answer':
       return (
         <p className={styles.answer}>
-          {block.shown} <span className={styles.known}>{block.known}</span>
+          {boundUnits(block.shown)} <span className={styles.known}>{boundUnits(block.known)}</span>
         </p>
       )
     case 'heading':
@@ -51,7 +52,7 @@ function Block({ block, id }: { block: ReportBlock; id: string }) {
       return (
         <ul className={styles.list}>
           {block.items.map((item) => (
-            <li key={item}>{item}</li>
+            <li key={item}>{boundUnits(item)}</li>
           ))}
         </ul>
       )
@@ -76,7 +77,7 @@ function Fact({ term, text }: { term: string; text: string }) {
   return (
     <>
       <dt>{term}</dt>
-      <dd>{text}</dd>
+      <dd>{boundUnits(text)}</dd>
     </>
   )
 }

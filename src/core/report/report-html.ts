@@ -1,3 +1,4 @@
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { chartSvg } from './chart-svg.ts'
 import { escapeHtml } from './escape.ts'
 import { pairsSvg } from './pairs-svg.ts'
@@ -47,15 +48,15 @@ ${blocks.join('\n')}
 function blockHtml(block: ReportBlock, id: string): string {
   switch (block.kind) {
     case 'text':
-      return `<p>${escapeHtml(block.text)}</p>`
+      return `<p>${wordsHtml(block.text)}</p>`
     case 'answer':
-      return `<p class="answer">${escapeHtml(block.shown)} <span class="known">${escapeHtml(block.known)}</span></p>`
+      return `<p class="answer">${wordsHtml(block.shown)} <span class="known">${wordsHtml(block.known)}</span></p>`
     case 'heading':
       return `<h3>${escapeHtml(block.text)}</h3>`
     case 'list':
-      return `<ul>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</ul>`
+      return `<ul>${block.items.map((item) => `<li>${wordsHtml(item)}</li>`).join('')}</ul>`
     case 'facts':
-      return `<dl>${block.rows.map(({ term, text }) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('')}</dl>`
+      return `<dl>${block.rows.map(({ term, text }) => `<dt>${escapeHtml(term)}</dt><dd>${wordsHtml(text)}</dd>`).join('')}</dl>`
     case 'table':
       return tableHtml(block)
     case 'chart':
@@ -64,6 +65,9 @@ function blockHtml(block: ReportBlock, id: string): string {
       return `<figure>${pairsSvg(block)}<figcaption>${escapeHtml(block.title)}</figcaption></figure>`
   }
 }
+
+/** Words that the page breaks into lines. */
+const wordsHtml = (text: string) => escapeHtml(boundUnits(text))
 
 function tableHtml({ caption, head, rows, figures }: TableBlock): string {
   const side = (index: number) => (figures[index] ? ' class="fig"' : '')
