@@ -3,9 +3,12 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
 import { type Stage, stageOf } from '@/core/whole-trial/stage.ts'
 import { countText } from '@/core/wording/list-text.ts'
+import { planPlaceText } from '@/core/wording/plan-place-text.ts'
 import { planProblemText } from '@/core/wording/plan-problem-text.ts'
+import { placed } from './plan-stops.ts'
 import { readTrial } from './read-trial.ts'
 import { jsonOption, type Verb } from './verb.ts'
+import { wrapped } from './wrapped.ts'
 
 const stands: Record<Stage, string> = {
   planning: 'in planning',
@@ -42,7 +45,9 @@ export const checkVerb: Verb = {
       `${file}: a whole trial file, ${stands[stageOf(whole)]}.`,
       covered ? 'Its tasting is sealed.' : plan.question,
       said.join(', '),
-      ...problems.map((problem) => `- ${planProblemText(problem)}`),
+      ...problems.map((problem) =>
+        wrapped(placed(planPlaceText(problem.path, plan), planProblemText(problem)), '- '),
+      ),
     ].join('\n')
   },
 }

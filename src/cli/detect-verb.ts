@@ -3,9 +3,11 @@ import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { tellApartReach } from '@/core/design/tell-apart-reach.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { sealed } from '@/core/whole-trial/sealed.ts'
 import { dayCostRows } from '@/core/wording/day-cost-text.ts'
 import { detectRefusal, detectSentences, detectTable } from '@/core/wording/detect-text.ts'
 import { tellApartReachText } from '@/core/wording/tell-apart-reach-text.ts'
+import { planStops, stopsText } from './plan-stops.ts'
 import { readTrial } from './read-trial.ts'
 import { textTable } from './text-table.ts'
 import { jsonOption, type Verb } from './verb.ts'
@@ -18,18 +20,20 @@ export const detectVerb: Verb = {
     'The smallest true difference that would show with power 0.8, by claim, as planned and with another session, two more tasters or one level less. Spreads are those common on a nine-point scale, not measured ones.',
   options: { json: jsonOption },
   answer: async (asked) => {
-    const plan = planInForce(readTrial(asked.file))
+    const whole = readTrial(asked.file)
+    const plan = planInForce(whole)
+    const stops = sealed(whole) ? [] : planStops(whole)
     const refusal = detectRefusal(plan)
     const help = refusal === null ? whatWouldHelp(designOfPlan(plan)) : null
     const reach = tellApartReach(plan)
     const cost = dayCost(plan)
     if (asked.flag('json'))
       return JSON.stringify(
-        { detectable: help, refused: refusal, tellApart: reach, dayCost: cost },
+        { detectable: help, refused: refusal, tellApart: reach, dayCost: cost, toMend: stops },
         null,
         2,
       )
-    const parts = [plan.question]
+    const parts = [plan.question, ...stopsText(stops)]
     if (help) {
       const { head, rows } = detectTable(help)
       parts.push(wrapped(detectSentences(help.now, plan)))

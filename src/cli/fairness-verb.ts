@@ -8,6 +8,7 @@ import { fairnessPerLevel } from '@/core/wording/fairness-per-level.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness-text.ts'
 import { listText } from '@/core/wording/list-text.ts'
 import { remedyText } from '@/core/wording/remedy-text.ts'
+import { planStops, stopsText } from './plan-stops.ts'
 import { readTrial, stillSealed } from './read-trial.ts'
 import { jsonOption, unsealOption, type Verb } from './verb.ts'
 import { wrapped } from './wrapped.ts'
@@ -30,7 +31,9 @@ export const fairnessVerb: Verb = {
         2,
       )
     const begun = whole.sessions.length >= plan.plannedSessions
-    return [plan.question, ...groups(items, plan, begun)].join('\n\n')
+    return [plan.question, ...stopsText(planStops(whole)), ...groups(items, plan, begun)].join(
+      '\n\n',
+    )
   },
 }
 

@@ -5,11 +5,12 @@ import { gramsText } from '@/core/wording/grams-text.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
 import { doseAdviceText, keptApartText, sharedDoseText } from '@/core/wording/weighing-text.ts'
+import { stopsText } from './plan-stops.ts'
 import { textTable } from './text-table.ts'
 import { wrapped } from './wrapped.ts'
 
-/** The weigh sheet for the terminal: one column a batch, the achieved level under it, remarks below. */
-export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
+/** The weigh sheet for the terminal: one column a batch, the achieved level under it, remarks below; what stops the plan stands over it. */
+export function weighSheetText(plan: Plan, sheet: WeighSheet, stops: readonly string[]): string {
   const unit = plan.factor.unitOfMeasure
   const names = sheet.batches.map((batch) => {
     const level = plan.levels.find(({ id }) => id === batch.levelId)
@@ -45,7 +46,12 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet): string {
     ...sheet.advice.map((advice) => doseAdviceText(advice, plan)),
     ...sheet.neighbours.map((pair) => keptApartText(pair, plan)),
   ].filter((text) => text !== '')
-  return [plan.question, table, ...remarks.map((text) => wrapped(text, '- '))].join('\n\n')
+  return [
+    plan.question,
+    ...stopsText(stops),
+    table,
+    ...remarks.map((text) => wrapped(text, '- ')),
+  ].join('\n\n')
 }
 
 /** A line's name, with what goes into the bowl where that is not the ingredient itself, and what is made ahead. */

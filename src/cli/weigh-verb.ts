@@ -4,6 +4,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { type WeighSheet, weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
+import { planStops } from './plan-stops.ts'
 import { readTrial, stillSealed } from './read-trial.ts'
 import { CommandTrouble } from './trouble.ts'
 import { jsonOption, unsealOption, type Verb } from './verb.ts'
@@ -25,7 +26,10 @@ export const weighVerb: Verb = {
     const plan = planInForce(whole)
     const given = asked.texts('scale').map(scaleNamed)
     const sheet = sheetOn(plan, whole.kitchen, given)
-    return asked.flag('json') ? JSON.stringify(sheet, null, 2) : weighSheetText(plan, sheet)
+    const stops = planStops(whole)
+    return asked.flag('json')
+      ? JSON.stringify({ ...sheet, toMend: stops }, null, 2)
+      : weighSheetText(plan, sheet, stops)
   },
 }
 

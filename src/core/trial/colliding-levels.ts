@@ -36,7 +36,7 @@ export function collidingLevels(plan: Plan, kitchen: readonly KitchenThing[]): P
         path: `/levels/${index}/value`,
         severity: 'stop',
         reason: 'levels-collide-on-scale',
-        ...{ otherIndex, otherLabel: other.label },
+        ...{ label: plan.levels[index]?.label ?? '', otherIndex, otherLabel: other.label },
         ...{ ingredientName: name, grams, resolutionGrams },
       },
     ]

@@ -15,18 +15,20 @@ export function levelFormulaProblems(plan: Plan): PlanProblem[] {
     const at = formulaAtLevel(plan, level)
     if (!at.ok) {
       if (at.reason === 'factor-names-nothing' && field === 'value') return []
-      return [{ path, severity: 'stop', reason: 'level-cannot-be-made', trouble: at }]
+      return [
+        { path, severity: 'stop', reason: 'level-cannot-be-made', label: level.label, trouble: at },
+      ]
     }
     return formulaProblems(at.formula)
       .filter((problem) => !known.has(keyOf(problem)))
-      .map((problem) => atLevel(problem, path))
+      .map((problem) => atLevel(problem, path, level.label))
   })
 }
 
-function atLevel(problem: FormulaProblem, path: string): PlanProblem {
+function atLevel(problem: FormulaProblem, path: string, label: string): PlanProblem {
   const { path: _, severity, ...trouble } = problem
   if (trouble.reason === 'hydration-unusual') return { path, severity, ...trouble }
-  return { path, severity, reason: 'level-breaks-formula', trouble }
+  return { path, severity, reason: 'level-breaks-formula', label, trouble }
 }
 
 function keyOf({ path, reason }: FormulaProblem): string {

@@ -35,6 +35,7 @@ export type PlanTrouble =
   | { reason: 'options-alike'; label: string; otherIndex: number; otherLabel: string }
   | {
       reason: 'levels-collide-on-scale'
+      label: string
       otherIndex: number
       otherLabel: string
       ingredientName: string
@@ -49,8 +50,8 @@ export type PlanTrouble =
       leastPercent: number
       mostPercent: number
     }
-  | { reason: 'level-cannot-be-made'; trouble: Extract<MovedFormula, { ok: false }> }
-  | { reason: 'level-breaks-formula'; trouble: FormulaTrouble }
+  | { reason: 'level-cannot-be-made'; label: string; trouble: Extract<MovedFormula, { ok: false }> }
+  | { reason: 'level-breaks-formula'; label: string; trouble: FormulaTrouble }
   | { reason: 'factor-names-nothing'; id: string; what: 'ingredient' | 'preferment' | 'step' }
   | { reason: 'factor-names-wrong-kind'; name: string; wanted: string; found: string }
   | { reason: 'more-pieces-than-dough'; asked: number; has: number }

@@ -57,15 +57,15 @@ export function planProblemText(trouble: Trouble): string {
     case 'options-alike':
       return `${trouble.label} and ${trouble.otherLabel} change the same things. Is that meant?`
     case 'levels-collide-on-scale':
-      return `On this scale it gets the same ${gramsText(trouble.grams, trouble.resolutionGrams || null)} g of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainNumber(trouble.resolutionGrams)} g; set them further apart or use a finer scale.`
+      return `On this scale ${trouble.label} gets the same ${gramsText(trouble.grams, trouble.resolutionGrams || null)} g of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainNumber(trouble.resolutionGrams)} g; set them further apart or use a finer scale.`
     case 'level-out-of-range':
       return `${plainNumber(trouble.value)} is out of range; enter ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)}.`
     case 'level-not-whole':
       return `${plainNumber(trouble.value)} is not a whole number; this factor is counted.`
     case 'level-cannot-be-made':
-      return movedFormulaText(trouble.trouble)
+      return `At ${trouble.label}: ${movedFormulaText(trouble.trouble)}`
     case 'level-breaks-formula':
-      return `At this level: ${formulaProblemText(trouble.trouble)}`
+      return `At ${trouble.label}: ${formulaProblemText(trouble.trouble)}`
     case 'factor-names-nothing':
       return `The factor names ${trouble.what === 'ingredient' ? 'an ingredient' : `a ${trouble.what}`} that is no longer there; choose another.`
     case 'factor-names-wrong-kind':

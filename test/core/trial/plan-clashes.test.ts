@@ -71,6 +71,7 @@ test('a level the formula cannot carry is named at the level', () => {
       path: '/levels/0/value',
       severity: 'stop',
       reason: 'level-breaks-formula',
+      label: '62',
       trouble: expect.objectContaining({ reason: 'preferment-holds-more', ingredientId: 'water' }),
     }),
   ])
