@@ -1,6 +1,7 @@
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { isPress } from '@/core/fairness/remedy.ts'
+import { learnedMixingWork, workForPlan } from '@/core/learned/learned-mixing-work.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
@@ -17,13 +18,14 @@ import { wrapped } from './wrapped.ts'
 export const fairnessVerb: Verb = {
   summary: 'say what else changes with the factor, and how much',
   about:
-    'The riders and weaknesses of the plan with their size and what to do about each; of a trial that was worked, also what its log shows.',
+    'The riders and weaknesses of the plan with their size and what to do about each; of a trial that was worked, also what its log shows and its doughs teach of the mixing.',
   options: { unseal: unsealOption, json: jsonOption },
   answer: async (asked) => {
     const whole = readTrial(asked.file)
     if (sealed(whole) && !asked.flag('unseal')) throw stillSealed(asked.file)
     const plan = planInForce(whole)
-    const items = fairnessOfTrial(whole)
+    const taught = workForPlan(learnedMixingWork([whole]), plan, whole.kitchen)
+    const items = fairnessOfTrial(whole, taught)
     if (asked.flag('json'))
       return JSON.stringify(
         items.map((item) => saidItem(item, plan)),

@@ -49,6 +49,19 @@ describe('fairness', () => {
     expect(mass.remedies).toEqual([{ code: 'hold', held: 'dough' }])
   })
 
+  test('foresees dough temperatures with the mixing work that the logged doughs of the file taught', async () => {
+    const items = JSON.parse(
+      (await runCommand('fairness', samplePath('flatbread-hydration'), '--json')).out,
+    )
+    const water = items.find(({ code }: { code: string }) => code === 'water-temperature')
+    const untaught = sampleJson('flatbread-hydration')
+    untaught.events = untaught.events.filter(({ kind }: { kind: string }) => kind !== 'temperature')
+    const file = scratch('untaught.json', JSON.stringify(untaught))
+    const others = JSON.parse((await runCommand('fairness', file, '--json')).out)
+    const plain = others.find(({ code }: { code: string }) => code === 'water-temperature')
+    expect(water.amount.value).not.toBeCloseTo(plain.amount.value, 2)
+  })
+
   test('is still sealed while the codes are, unless the look is known', async () => {
     const document = sampleJson('focaccia-hydration')
     document.events = document.events.filter(({ kind }: { kind: string }) => kind !== 'unsealed')
