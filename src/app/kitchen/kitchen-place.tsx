@@ -22,6 +22,7 @@ import { LearnedOfChapter, workOfMixer } from './learned-of-chapter.tsx'
 import { LearnedWork } from './learned-work.tsx'
 import { TemperatureSetting } from './temperature-setting.tsx'
 import { thingWords } from './thing-words.ts'
+import { useSetAside } from './use-set-aside.ts'
 
 /** What the baker has and what was learned of it: entered once, used by every trial. */
 export function KitchenPlace() {
@@ -39,6 +40,7 @@ export function KitchenPlace() {
     () => new Map(trials?.map((whole) => [whole.trial.id, planInForce(whole).question])),
     [trials],
   )
+  const entry = useSetAside(draft, kitchen ?? [])
   const [removed, setRemoved] = useState<KitchenThing | null>(null)
   const [inUse, setInUse] = useState<KitchenThing | null>(null)
   const [erasing, setErasing] = useState<KitchenThing | null>(null)
@@ -67,9 +69,9 @@ export function KitchenPlace() {
           key={chapter.kind}
           chapter={chapter}
           things={inOrder(kitchen.filter((thing) => thing.kind === chapter.kind))}
-          onAdd={() => draft.setAll({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
+          onAdd={() => entry.open({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
           onChange={(thing) =>
-            draft.setAll({
+            entry.open({
               ...typedFrom(chapter, thing, unit),
               ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
             })
@@ -105,7 +107,7 @@ export function KitchenPlace() {
                   await notebook.keepKitchenThing(thing)
                   draft.clear()
                 }}
-                onCancel={() => draft.clear()}
+                onCancel={entry.leave}
               />
             ) : null
           }
@@ -113,6 +115,15 @@ export function KitchenPlace() {
       ))}
       <TemperatureSetting />
       <EraseTaster taster={erasing} onClose={() => setErasing(null)} />
+      {entry.aside ? (
+        <Toast
+          key={entry.aside.formId}
+          message={`Set aside: ${entry.what}, half filled`}
+          undoLabel="Have it back"
+          onClose={entry.forget}
+          onUndo={entry.haveBack}
+        />
+      ) : null}
       {removed ? (
         <Toast
           key={removed.id}

@@ -113,3 +113,18 @@ for (const width of [360, 1280])
     }
     delete document.documentElement.dataset.appearance
   })
+
+test('an entry left half filled can be had back, an untouched one is let go', async () => {
+  const screen = await open()
+  await screen.getByRole('button', { name: 'Add a scale' }).click()
+  await screen.getByRole('button', { name: 'Add a tap' }).click()
+  await expect.element(screen.getByRole('form', { name: 'Entry: a tap' })).toBeVisible()
+  expect(screen.container.textContent).not.toContain('Set aside')
+  await screen.getByLabelText('Name').fill('Cellar tap')
+  await screen.getByRole('button', { name: 'Add a thermometer' }).click()
+  await expect.element(screen.getByText('Set aside: a tap, half filled')).toBeVisible()
+  await screen.getByRole('button', { name: 'Have it back' }).click()
+  await expect.element(screen.getByLabelText('Name')).toHaveValue('Cellar tap')
+  await screen.getByRole('button', { name: 'Leave it' }).click()
+  await expect.element(screen.getByText('Set aside: a tap, half filled')).toBeVisible()
+})
