@@ -7,10 +7,12 @@ import { usePlanPage } from './plan-page-context.ts'
 export function PrintedShopping() {
   const plan = usePlanPage((page) => page.plan)
   const kitchen = usePlanPage((page) => page.kitchen)
+  const several = plan.plannedSessions > 1
+  const one = { key: 'session', head: several ? 'One session' : 'The session' }
   const rows = shoppingTotals(plan, kitchen).map((row) => ({
     key: `${row.ingredientId} ${row.name}`,
     head: row.name,
-    cells: [gramsWords(row.sessionGrams), gramsWords(row.totalGrams)],
+    cells: [row.sessionGrams, ...(several ? [row.totalGrams] : [])].map(gramsWords),
   }))
   return (
     <>
@@ -18,10 +20,9 @@ export function PrintedShopping() {
       <p>{plan.question} Dusting flour, oil for tubs and toppings come on top.</p>
       <LedgerTable
         caption="Grams"
-        columns={[
-          { key: 'session', head: 'One session' },
-          { key: 'all', head: `All ${plan.plannedSessions} planned` },
-        ]}
+        columns={
+          several ? [one, { key: 'all', head: `All ${plan.plannedSessions} planned` }] : [one]
+        }
         rows={rows}
       />
     </>

@@ -2,8 +2,12 @@ import { FieldRow } from '@/app/kit/field-row.tsx'
 import { SelectField } from '@/app/kit/select-field.tsx'
 import type { Plan, TellApart } from '@/core/trial/plan-record.ts'
 import { levelText } from '@/core/wording/level-text.ts'
+import { visibleName } from './field-checks.ts'
 import { usePlanActions, usePlanPage } from './plan-page-context.ts'
+import { PlanText } from './plan-text.tsx'
 import { TroubleHere } from './trouble-here.tsx'
+
+const namesAttribute = visibleName('what the tasters are to find more of')
 
 type Asked = TellApart['test'] | 'none'
 
@@ -50,6 +54,22 @@ export function TellApartFields() {
           })}
         </FieldRow>
       ) : null}
+      {tellApart?.test === 'paired' ? (
+        <PlanText
+          field="tell-apart/attribute"
+          path="/tellApart/attribute"
+          label="More of what?"
+          hint="In words that tell nothing of the levels, such as saltiness or chew."
+          value={tellApart.attribute ?? ''}
+          check={namesAttribute}
+          onValue={(attribute) =>
+            change((plan) => ({
+              ...plan,
+              tellApart: plan.tellApart && { ...plan.tellApart, attribute },
+            }))
+          }
+        />
+      ) : null}
       <TroubleHere at="/tellApart/levelIds/0" />
       <TroubleHere at="/tellApart/levelIds/1" />
     </>
@@ -60,7 +80,10 @@ export function TellApartFields() {
 function asking(plan: Plan, test: Asked): Plan {
   if (test === 'none') return { ...plan, tellApart: null }
   const [first, last] = [plan.levels[0]?.id ?? '', plan.levels.at(-1)?.id ?? '']
-  return { ...plan, tellApart: { test, levelIds: plan.tellApart?.levelIds ?? [first, last] } }
+  return {
+    ...plan,
+    tellApart: { ...plan.tellApart, test, levelIds: plan.tellApart?.levelIds ?? [first, last] },
+  }
 }
 
 function withLevel(plan: Plan, place: number, levelId: string): Plan {

@@ -4,10 +4,10 @@ import { Paper } from '@/app/kit/paper.tsx'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { tasterName } from '@/core/wording/taster-name.ts'
+import { tellApartQuestion } from '@/core/wording/tell-apart-question.ts'
 import styles from './paper-ballots.module.css'
 import { PaperQuestion } from './paper-question.tsx'
 import { useTable } from './tasting-context.ts'
-import { tellApartAsks } from './tell-apart-asks.ts'
 
 /** Blank ballots to print: a sheet a taster, codes in their own order, nothing of a level. Drawn first, then printed alone. */
 export function PaperBallots() {
@@ -17,7 +17,7 @@ export function PaperBallots() {
     ({ presence, asked }) => presence !== 'declined' && presence !== 'left' && asked.length > 0,
   )
   if (tasters.length === 0) return null
-  const test = planOfSession(whole, session).tellApart?.test ?? 'triangle'
+  const { tellApart } = planOfSession(whole, session)
   return (
     <>
       <Button onPress={() => setPrinting(true)}>Print blank ballots</Button>
@@ -45,7 +45,7 @@ export function PaperBallots() {
                 {view.sets.map(({ codes }) => (
                   <div key={codes.join()} className={styles.serving}>
                     <h2 className={styles.code}>{codes.join('   ')}</h2>
-                    <p>{tellApartAsks[test]} Ring one code.</p>
+                    <p>{tellApart ? tellApartQuestion(tellApart) : null} Ring one code.</p>
                   </div>
                 ))}
               </section>

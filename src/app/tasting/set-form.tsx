@@ -2,10 +2,10 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { tellApartQuestion } from '@/core/wording/tell-apart-question.ts'
 import { arriveAt } from './arrive-at.ts'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
-import { tellApartAsks } from './tell-apart-asks.ts'
 
 /** A tell-apart set: its codes, one pick, sealed at once. */
 export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly string[] }) {
@@ -13,12 +13,12 @@ export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly
   const { whole, session } = useTable()
   const [startedAt] = useState(now)
   const [picked, setPicked] = useState<string | null>(null)
-  const test = planOfSession(whole, session).tellApart?.test ?? 'triangle'
+  const { tellApart } = planOfSession(whole, session)
   const set = session.dealt.sets.find(
     (each) =>
       each.tasterId === tasterId && each.samples.map(({ code }) => code).join() === codes.join(),
   )
-  const offered = test === 'duo-trio' ? codes.slice(1) : codes
+  const offered = tellApart?.test === 'duo-trio' ? codes.slice(1) : codes
   const seal = async () => {
     if (!set || picked === null) return
     await notebook.sealBallot({
@@ -36,7 +36,7 @@ export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly
       <p className={styles.code} tabIndex={-1} ref={arriveAt}>
         {codes.join(' · ')}
       </p>
-      <p className={styles.lead}>{tellApartAsks[test]}</p>
+      {tellApart ? <p className={styles.lead}>{tellApartQuestion(tellApart)}</p> : null}
       <div className={styles.seats}>
         {offered.map((code) => (
           <Button

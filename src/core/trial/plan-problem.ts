@@ -24,6 +24,7 @@ type Plain =
   | 'one-taster'
   | 'no-scale'
   | 'tell-apart-same-level'
+  | 'pair-of-nothing'
   | 'not-a-number'
 
 export type PlanTrouble =

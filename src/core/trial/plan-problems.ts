@@ -88,6 +88,7 @@ function kitchenProblems(plan: Plan, kitchen: readonly KitchenThing[]): PlanProb
       ? []
       : [{ path: `/kitchenIds/${index}`, severity: 'ask', reason: 'kitchen-thing-missing', id }],
   )
-  if (thingsOfKind(kitchen, 'scale', plan.kitchenIds).length > 0) return gone
+  // A plan that names no scale is weighed on all there are.
+  if (thingsOfKind(kitchen, 'scale').length > 0) return gone
   return [...gone, { path: '/kitchenIds', severity: 'ask', reason: 'no-scale' }]
 }

@@ -34,6 +34,8 @@ const sharedDoseShape = z.strictObject({
 /** A difference test of two levels: can people tell them apart at all? */
 const tellApartShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
+  /** Of a pair: what the tasters say there is more of, such as saltiness. */
+  attribute: z.exactOptional(nameShape),
   levelIds: z.array(idShape).check(z.length(2)),
 })
 

@@ -23,5 +23,7 @@ export function tasterProblems({ tasters, responses, levels, tellApart }: Plan):
   if (tellApart.levelIds[0] === tellApart.levelIds[1]) {
     found.push({ path: '/tellApart/levelIds/1', severity: 'stop', reason: 'tell-apart-same-level' })
   }
+  if (tellApart.test === 'paired' && tellApart.attribute === undefined)
+    found.push({ path: '/tellApart/attribute', severity: 'stop', reason: 'pair-of-nothing' })
   return found
 }

@@ -38,8 +38,10 @@ const plain = {
   'no-tasters': 'A response is scored by tasters, but there are none; add them.',
   'one-taster': 'One taster tells about one palate only. Can you ask another?',
   'no-scale':
-    'No scale is chosen, so nobody knows how well the levels can be kept apart; choose one.',
+    'There is no scale in the kitchen, so nobody knows how well the levels can be kept apart; add yours.',
   'tell-apart-same-level': 'The tell-apart test compares a level with itself; choose two.',
+  'pair-of-nothing':
+    'Say what the tasters are to find more of, such as saltiness; without it the question has no answer.',
 } as const satisfies Partial<Record<PlanProblem['reason'], string>>
 
 /** What is wrong with a plan, with the mend, in one sentence for the field that its path names. */

@@ -155,7 +155,6 @@ test.each<[string, Partial<Plan>, string]>([
     { tasters: [0, 1].map(() => ({ tasterId: 'a', knows: false })) },
     'stop /tasters/1/tasterId taster-twice',
   ],
-  ['no scale', { kitchenIds: [] }, 'ask /kitchenIds no-scale'],
   ['thing gone', { kitchenIds: ['scale-1', 'gone'] }, 'ask /kitchenIds/1 kitchen-thing-missing'],
   [
     'wanted in Fahrenheit',
@@ -166,6 +165,11 @@ test.each<[string, Partial<Plan>, string]>([
     'tell apart itself',
     { tellApart: { test: 'triangle', levelIds: ['L62', 'L62'] } },
     'stop /tellApart/levelIds/1 tell-apart-same-level',
+  ],
+  [
+    'a pair asked for more of nothing',
+    { tellApart: { test: 'paired', levelIds: ['L62', 'L66'] } },
+    'stop /tellApart/attribute pair-of-nothing',
   ],
   [
     'tell apart a stranger',
@@ -184,4 +188,12 @@ test.each<[string, Partial<Plan>, string]>([
   ],
 ])('%s', (_, change, expected) => {
   expect(seen(change)).toContain(expected)
+})
+
+test('a plan that names no scale has all of the kitchen; without one it is asked for', () => {
+  const plan = aPlan({ kitchenIds: [] })
+  const reasons = (things: Parameters<typeof planProblems>[1]) =>
+    planProblems(plan, things).map(({ reason }) => reason)
+  expect(reasons(kitchen)).not.toContain('no-scale')
+  expect(reasons([])).toContain('no-scale')
 })
