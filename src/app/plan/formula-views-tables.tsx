@@ -3,10 +3,13 @@ import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import { type AmountRow, formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent, waterFromEverythingPercent } from '@/core/formula/hydration.ts'
+import type { Factor } from '@/core/trial/factor.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
+import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
 import { gramsText } from '@/core/wording/grams-text.ts'
+import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { usePlanParts } from './use-plan-parts.ts'
 
@@ -33,7 +36,7 @@ const Views = memo(function Views({ plan }: { plan: Plan }) {
   const water = hydrationPercent(shown.formula)
   const everything = waterFromEverythingPercent(shown.formula)
   if (views.flourGrams <= 0) return null
-  const where = shown.level ? ` at ${shown.level.label}` : ''
+  const where = shown.level ? ` ${whereText(shown.level, factor)}` : ''
   return (
     <>
       <p>
@@ -91,3 +94,9 @@ const total = (grams: number) => ({
   cells: [decimalText(grams, 1), ''],
   quiet: true,
 })
+
+/** Which level the views are of; a factor other than the water is named with it. */
+function whereText(level: Level, { acts, name, unitOfMeasure }: Factor): string {
+  const text = levelText(level, unitOfMeasure)
+  return acts.on === 'hydration' || acts.on === 'choice' ? `at ${text}` : `with ${name} at ${text}`
+}

@@ -71,12 +71,14 @@ function ExpectationFields({ locked }: { locked: boolean }) {
           hint="Written down before the first mix, so that nobody remembers it otherwise afterwards."
           value={expectation?.direction ?? null}
           options={directionOptions(choice)}
-          onValue={(direction) => edit({ direction })}
+          onValue={(direction) =>
+            edit(direction === 'no-difference' ? { direction, bestGuess: null } : { direction })
+          }
           disabled={locked}
         />
         {expectation ? (
           <>
-            {choice ? null : (
+            {choice || expectation.direction === 'no-difference' ? null : (
               <PlanNumber
                 field="expectation/bestGuess"
                 path="/expectation/bestGuess"
