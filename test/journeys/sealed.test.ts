@@ -115,6 +115,17 @@ async function sealOne(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Chew: 3, just about right' }).click()
   await page.getByRole('button', { name: /^Seal \d{3}$/ }).click()
   await page.getByText('2 of 2').waitFor()
+  await lookAgain(page)
+}
+
+/** Opens the ballot that was sealed, with its answers, and leaves it as it is: the next code stands there again. */
+async function lookAgain(page: Page): Promise<void> {
+  await page.getByText('Change a sealed ballot of mine').click()
+  await page.getByRole('button', { name: /^\d{3}$/ }).click()
+  await page.getByText('what is sealed now takes its place').waitFor()
+  await page.getByRole('button', { name: 'Liking: 7', pressed: true }).waitFor()
+  await page.getByRole('button', { name: 'Leave it as it is' }).click()
+  await page.getByText('2 of 2').waitFor()
 }
 
 const heading = (page: Page, name: string) => page.getByRole('heading', { level: 1, name })

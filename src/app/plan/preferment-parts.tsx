@@ -38,7 +38,7 @@ export function PrefermentParts({ preferment, path, edit }: Props) {
           label="Add a part"
           value=""
           options={[
-            { value: '', label: 'Choose an ingredient' },
+            { value: '', label: 'Choose one' },
             ...free.map(({ id, name }) => ({ value: id, label: name })),
           ]}
           onValue={(ingredientId) => {

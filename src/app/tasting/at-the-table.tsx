@@ -33,7 +33,7 @@ export function AtTheTable({ tasterId, onLeave }: { tasterId: string; onLeave: (
           code={code}
           ordinal={`${view.servings.find((each) => each.code === code)?.position ?? 1} of ${view.servings.length}`}
           questions={view.questions}
-          onSealed={() => setAgainCode(null)}
+          onDone={() => setAgainCode(null)}
         />
       ) : openSet ? (
         <SetForm key={openSet.codes.join()} tasterId={tasterId} codes={openSet.codes} />

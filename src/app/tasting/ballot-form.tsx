@@ -19,15 +19,16 @@ interface BallotFormProps {
   /** "2 of 5". */
   ordinal: string
   questions: readonly Question[]
-  onSealed: () => void
+  /** Sealed, or one that was sealed before left as it is. */
+  onDone: () => void
 }
 
 /** The ballot of one code. Unfinished answers survive a reload; sealing stores it whole, for good. */
-export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: BallotFormProps) {
+export function BallotForm({ tasterId, code, ordinal, questions, onDone }: BallotFormProps) {
   const { notebook, now } = useServices()
   const { whole, session } = useTable()
   const [tried, setTried] = useState(false)
-  const [sealed, setSealed] = useState(false)
+  const [done, setDone] = useState(false)
   const key = `ballot/${session.id}/${tasterId}/${code}`
   const draft = useDraft({
     load: () => notebook.draft(key),
@@ -41,14 +42,19 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
     (ballot) => ballot.tasterId === tasterId && ballot.about.id === serving?.id,
   )
   useEffect(() => {
-    if (ready && !sealed && opened === undefined)
+    if (ready && !done && opened === undefined)
       setAll({
         ...(before ? draftOf(before.answers, before.startedAt) : { startedAt: String(now()) }),
       })
-  }, [ready, sealed, opened, setAll, now, before])
+  }, [ready, done, opened, setAll, now, before])
   if (!ready) return null
   const answers = draftAnswers(questions, values)
   const checked = checkAnswers(answers, tasterQuestions(planOfSession(whole, session)))
+  const close = () => {
+    setDone(true)
+    draft.clear()
+    onDone()
+  }
   const seal = async () => {
     setTried(true)
     if (!checked.ok || !serving) return
@@ -62,9 +68,7 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
       answers,
       ...(before ? { replaces: before.id } : {}),
     })
-    setSealed(true)
-    draft.clear()
-    onSealed()
+    close()
   }
   const troubles = tried && !checked.ok ? checked.troubles : []
   return (
@@ -73,6 +77,9 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
         <span className={styles.quiet}>Code</span> {code}{' '}
         <span className={styles.quiet}>{ordinal}</span>
       </p>
+      {before ? (
+        <p className={styles.quiet}>Sealed before: what is sealed now takes its place.</p>
+      ) : null}
       {questions.map((question) => (
         <QuestionEntry
           key={question.responseId}
@@ -86,7 +93,9 @@ export function BallotForm({ tasterId, code, ordinal, questions, onSealed }: Bal
       </p>
       <Button kind="primary" size="bench" onPress={seal}>
         Seal {code}
+        {before ? ' anew' : ''}
       </Button>
+      {before ? <Button onPress={close}>Leave it as it is</Button> : null}
     </div>
   )
 }
