@@ -1,6 +1,7 @@
 import type { Formula, Ingredient } from './formula-record.ts'
 import { kindOfName, yeastFormOfName } from './kind-of-name.ts'
-import { type LineTrouble, type ReadAmount, readLine } from './text-line.ts'
+import type { LineTrouble } from './line-trouble.ts'
+import { type ReadAmount, readLine } from './text-line.ts'
 import { waterContentOf } from './water-contents.ts'
 
 /** One line of the paste with what was understood of it, for correction. Lines count from 1; empty ones are left out. */

@@ -9,8 +9,12 @@ const refusals: Record<Reason, string> = {
   fraction: 'Write the fraction as a decimal, such as 0.5.',
   range: 'Write one amount, not a range.',
   'two-separators': 'Write one decimal point or comma.',
+  'two-readings': 'Thousands or a decimal? Write it as 1200 or as 1.2.',
   'too-small': 'Write an amount above 0.',
   'too-large': 'Write an amount below a tonne.',
+  'several-amounts':
+    'More than one amount in this line. Give each ingredient a line of its own, with one amount.',
+  'of-how-many': 'Of each, or in all? Write the whole amount, such as 2 x 250 g.',
   'volume-of-no-water': 'Weigh this one: a millilitre of it is not a gram.',
   'cups-and-spoons': 'Weigh this one in grams: cups and spoons differ.',
   'pieces-not-weighed': 'Write a unit: g, kg, oz, lb, ml or %.',

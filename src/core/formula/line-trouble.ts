@@ -1,0 +1,16 @@
+/** Why one pasted line was not understood by itself. */
+export type LineTrouble =
+  | 'no-amount'
+  | 'no-name'
+  | 'not-a-number'
+  | 'fraction'
+  | 'range'
+  | 'two-separators'
+  | 'two-readings'
+  | 'too-small'
+  | 'too-large'
+  | 'several-amounts'
+  | 'of-how-many'
+  | 'volume-of-no-water'
+  | 'cups-and-spoons'
+  | 'pieces-not-weighed'
