@@ -1,5 +1,6 @@
-import type { Formula, Ingredient } from './formula-record.ts'
-import { kindOfName, yeastFormOfName } from './kind-of-name.ts'
+import type { Formula, Ingredient, IngredientKind } from './formula-record.ts'
+import { headOfName } from './head-of-name.ts'
+import { isPreferment, kindOfName, yeastFormOfName } from './kind-of-name.ts'
 import type { LineTrouble } from './line-trouble.ts'
 import { type ReadAmount, readLine } from './text-line.ts'
 import { waterContentOf } from './water-contents.ts'
@@ -7,8 +8,13 @@ import { waterContentOf } from './water-contents.ts'
 /** One line of the paste with what was understood of it, for correction. Lines count from 1; empty ones are left out. */
 export type ReadFormulaLine = { line: number; text: string } & (
   | { ok: true; ingredientId: string; grams: number | null; percent: number; fromVolume: boolean }
-  | { ok: false; reason: LineTrouble | 'percent-without-flour' | 'duplicate'; name: string }
+  | { ok: false; reason: Refusal; name: string }
 )
+
+type Refusal = LineTrouble | Unplaced | 'preferment' | 'duplicate'
+
+/** Why an amount that was read is no percent of flour. */
+type Unplaced = 'percent-without-flour' | 'weight-without-flour' | 'no-flour-at-all'
 
 export interface FormulaFromText {
   lines: ReadFormulaLine[]
@@ -17,45 +23,56 @@ export interface FormulaFromText {
   reason: 'empty' | 'no-flour' | null
 }
 
-type Understood = { line: number; text: string; read: Extract<ReadAmount, { ok: true }> }
+type Understood = {
+  line: number
+  text: string
+  kind: IngredientKind
+  read: Extract<ReadAmount, { ok: true }>
+}
 
 /**
  * A formula pasted as text, one ingredient a line, amounts by weight or percent. With any flour in grams, percents are of
  * the flours' sum; with percents alone, flours without another statement are scaled to 100 and the batch is sized at
  * `flourGramsWhenPercent`. Every line comes back with what was understood, or the reason it was not; no line is guessed.
+ * `kinds` are the baker's corrections by name as read: what has one is taken for that, a preferment too.
  */
 export function formulaFromText(
   text: string,
   newId: () => string,
+  kinds: ReadonlyMap<string, IngredientKind> = new Map(),
   flourGramsWhenPercent = 1000,
 ): FormulaFromText {
   const rows = text
     .split(/\r\n|\r|\n/u)
     .map((row, index) => ({ line: index + 1, text: row.trim(), read: readLine(row) }))
     .filter((row) => row.text !== '')
-  const understood = rows.filter((row): row is Understood => row.read.ok).filter(isFirstOfItsName)
-  const flours = understood.filter(({ read }) => kindOfName(read.name) === 'flour')
-  const flourGrams = sumOf(flours, 'grams')
-  const flourPercent = sumOf(flours, 'percent')
-  const perPercent = flourPercent > 0 && flourGrams > 0 ? Number.NaN : flourPercent / 100
+  const taken = rows.flatMap((row): Understood[] => {
+    const { read } = row
+    if (!read.ok || (isPreferment(read.name) && !kinds.has(read.name))) return []
+    return [{ ...row, read, kind: kinds.get(read.name) ?? kindOfName(read.name) }]
+  })
+  const understood = taken.filter(isFirstOfItsName)
+  const flours = understood.filter(({ kind }) => kind === 'flour')
+  const sums = { grams: sumOf(flours, 'grams'), percent: sumOf(flours, 'percent') }
   const ingredients: Ingredient[] = []
   const lines = rows.map(({ line, text: raw, read }): ReadFormulaLine => {
-    if (!read.ok) return { line, text: raw, ok: false, reason: read.reason, name: read.name }
-    const { name } = read
-    if (!understood.some((one) => one.line === line)) {
-      return { line, text: raw, ok: false, reason: 'duplicate', name }
+    const refused = (reason: Refusal): ReadFormulaLine => {
+      return { line, text: raw, ok: false, reason, name: read.name }
     }
-    const percent = percentOf(read, flourGrams, perPercent)
-    if (percent === null)
-      return { line, text: raw, ok: false, reason: 'percent-without-flour', name }
-    const ingredient = ingredientOf(newId(), name, percent)
+    if (!read.ok) return refused(read.reason)
+    if (!taken.some((each) => each.line === line)) return refused('preferment')
+    const one = understood.find((each) => each.line === line)
+    if (!one) return refused('duplicate')
+    const percent = percentOf(one, sums)
+    if (typeof percent === 'string') return refused(percent)
+    const ingredient = ingredientOf(newId(), one, percent)
     ingredients.push(ingredient)
     const { fromVolume, grams } = read
     return { line, text: raw, ok: true, ingredientId: ingredient.id, grams, percent, fromVolume }
   })
   const hasFlour = ingredients.some(({ kind, percent }) => kind === 'flour' && percent > 0)
   if (!hasFlour) return { lines, formula: null, reason: rows.length === 0 ? 'empty' : 'no-flour' }
-  const batchSize = { by: 'flour' as const, flourGrams: flourGrams || flourGramsWhenPercent }
+  const batchSize = { by: 'flour' as const, flourGrams: sums.grams || flourGramsWhenPercent }
   return { lines, formula: { ingredients, preferments: [], batchSize }, reason: null }
 }
 
@@ -64,27 +81,25 @@ function isFirstOfItsName(row: Understood, index: number, rows: Understood[]): b
   return rows.findIndex(same) === index
 }
 
-/** Percent of flour of one understood amount; null where there is nothing to take it of. */
+/** Percent of flour of one understood amount, or why there is none. */
 function percentOf(
-  read: Extract<ReadAmount, { ok: true }>,
-  flourGrams: number,
-  perPercent: number,
-): number | null {
-  if (read.grams !== null) return flourGrams > 0 ? (read.grams / flourGrams) * 100 : null
-  if (flourGrams > 0) return kindOfName(read.name) === 'flour' ? null : read.percent
-  return perPercent > 0
-    ? kindOfName(read.name) === 'flour'
-      ? read.percent / perPercent
-      : read.percent
-    : null
+  { read, kind }: Understood,
+  flour: { grams: number; percent: number },
+): number | Unplaced {
+  if (read.grams !== null)
+    return flour.grams > 0 ? (read.grams / flour.grams) * 100 : 'weight-without-flour'
+  if (flour.grams > 0) return kind === 'flour' ? 'percent-without-flour' : read.percent
+  if (!(flour.percent > 0)) return 'no-flour-at-all'
+  return kind === 'flour' ? (read.percent / flour.percent) * 100 : read.percent
 }
 
-function ingredientOf(id: string, name: string, percent: number): Ingredient {
-  const kind = kindOfName(name)
+function ingredientOf(id: string, { read: { name }, kind }: Understood, percent: number) {
   const plain = { id, name: name.slice(0, 200), kind, percent }
   if (kind === 'yeast') return { ...plain, yeastForm: yeastFormOfName(name) }
   const content =
-    kind === 'flour' || kind === 'water' || kind === 'salt' ? null : waterContentOf(name)
+    kind === 'flour' || kind === 'water' || kind === 'salt'
+      ? null
+      : waterContentOf(headOfName(name))
   return content ? { ...plain, waterPercent: content.waterPercent } : plain
 }
 

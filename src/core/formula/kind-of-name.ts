@@ -1,4 +1,5 @@
 import type { IngredientKind } from './formula-record.ts'
+import { headOfName, withoutUse } from './head-of-name.ts'
 import type { YeastForm } from './yeast-conversion.ts'
 
 const clues: readonly [IngredientKind, RegExp][] = [
@@ -13,10 +14,33 @@ const clues: readonly [IngredientKind, RegExp][] = [
   ],
 ]
 
-/** What an ingredient is, guessed from its name for the baker to correct; `dry milk`, sugar, malt and seeds are `other`. */
+const preferments =
+  /(?<!\p{L})(?:starter|levain|leaven|sourdough|sauerteig|poolish|biga|pre-?ferment|sponge|vorteig|(?:lievito|pasta|masa) madre|p[a\u00e2]te ferment[e\u00e9]e|(?:old|mother) dough|tangzhong|yudane)s?(?!\p{L})(.*)$/iu
+const noDough = /powder|dried|dry|bread|crumb|cake/iu
+
+/**
+ * What an ingredient is, guessed from the head of its name for the baker to correct ("water, for the yeast" is water); `dry
+ * milk`, sugar, malt and seeds are `other`, and so is a preferment. Flour may be told behind a comma or in brackets too.
+ */
 export function kindOfName(name: string): IngredientKind {
-  if (/dry milk|milk powder|dried milk/iu.test(name)) return 'other'
-  return clues.find(([, clue]) => clue.test(name))?.[0] ?? 'other'
+  if (isPreferment(name)) return 'other'
+  if (/dry milk|milk powder|milk, (?:dried|dry|powdered)|dried milk/iu.test(name)) return 'other'
+  const kind = clueIn(headOfName(name))
+  return kind ?? (clueIn(withoutUse(name)) === 'flour' ? 'flour' : 'other')
+}
+
+/**
+ * Whether a name tells of flour and water already mixed (a starter, levain, poolish, biga, tangzhong), rather than of what
+ * goes into it ("levain flour", "water for the biga").
+ */
+export function isPreferment(name: string): boolean {
+  const head = headOfName(name).split(/\sof\s/iu)[0] ?? ''
+  const found = preferments.exec(head)
+  return found !== null && !noDough.test(head) && clueIn(found[1] ?? '') === null
+}
+
+function clueIn(text: string): IngredientKind | null {
+  return clues.find(([, clue]) => clue.test(text))?.[0] ?? null
 }
 
 /** The form of yeast a name tells of; instant where it does not say. */

@@ -19,6 +19,11 @@ const refusals: Record<Reason, string> = {
   'cups-and-spoons': 'Weigh this one in grams: cups and spoons differ.',
   'pieces-not-weighed': 'Write a unit: g, kg, oz, lb, ml or %.',
   'percent-without-flour': 'Mixed with weights; write this one as a weight.',
+  'weight-without-flour':
+    'No flour has a weight here. Write the flour in grams too, or this one in %.',
+  'no-flour-at-all': 'There is no flour to take it of. Write the flour on a line of its own.',
+  preferment:
+    'This is flour and water already mixed: count both in their own lines here. Then add it under the formula, as a preferment.',
   duplicate: 'This name stands above already. Give it another name.',
 }
 

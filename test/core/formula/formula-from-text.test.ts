@@ -42,7 +42,7 @@ test('amounts before or after the name, in every unit, with comma decimals', () 
 })
 
 test('percent lines: flours are scaled to 100, the rest stands as written', () => {
-  const { formula } = formulaFromText('flour 100%\nwater 65 %\nsalt 2%', ids(), 500)
+  const { formula } = formulaFromText('flour 100%\nwater 65 %\nsalt 2%', ids(), new Map(), 500)
   expect(formula?.ingredients.map(({ percent }) => percent)).toEqual([100, 65, 2])
   expect(formula?.batchSize).toEqual({ by: 'flour', flourGrams: 500 })
   const mixed = formulaFromText('Flour (100 %) 500 g\nWater 65% 325 g\nSalt 2 %', ids())
@@ -106,6 +106,77 @@ test('kinds from names', () => {
     'fresh',
     'active-dry',
     'instant',
+  ])
+})
+
+test.each([
+  ['water, for the yeast', 'water'],
+  ['Water for the levain', 'water'],
+  ['sugar, for the yeast', 'other'],
+  ['sugar (for the yeast)', 'other'],
+  ['honey dissolved in water', 'other'],
+  ['tomatoes in oil', 'other'],
+  ['flour with wheat germ', 'flour'],
+  ['strong white, bread flour', 'flour'],
+  ['milk, dried', 'other'],
+  ['Yeast, fresh', 'yeast'],
+  ['For the dough: flour', 'flour'],
+  ['levain flour', 'flour'],
+])('the kind of %j comes from its head: %s', (name, kind) => {
+  expect(kindOfName(name)).toBe(kind)
+})
+
+test('the water of an ingredient comes from its head too', () => {
+  const { formula } = formulaFromText('flour 500 g\nsugar, for the milk 20 g', ids())
+  expect(formula?.ingredients[1]).not.toHaveProperty('waterPercent')
+})
+
+test.each([
+  'rye sourdough starter',
+  'sourdough starter',
+  'Levain (100 % hydration)',
+  'ripe leaven',
+  'starter, made with rye flour',
+  'Poolish',
+  'biga',
+  'liquid preferment',
+  'pre-ferment',
+  'lievito madre',
+  'pâte fermentée',
+  'old dough',
+  'sponge',
+  'Sauerteig',
+])('a preferment is no ingredient by itself, and never flour: %j', (name) => {
+  const { lines, formula } = formulaFromText(`flour 500 g\nwater 300 g\n${name} 150 g`, ids())
+  expect(lines[2]).toMatchObject({ ok: false, reason: 'preferment' })
+  expect(kindOfName(name)).toBe('other')
+  expect(formula?.batchSize).toEqual({ by: 'flour', flourGrams: 500 })
+  expect(formula?.ingredients.map(({ percent }) => percent)).toEqual([100, 60])
+})
+
+test.each(['flour for the levain', 'poolish water', 'sourdough flour', 'leavening sugar'])(
+  'what goes into a preferment is an ingredient like any other: %j',
+  (name) => {
+    const { lines } = formulaFromText(`bread flour 500 g\n${name} 150 g`, ids())
+    expect(lines[1]).toMatchObject({ ok: true })
+  },
+)
+
+test('a line that has nothing to be a percent of says which', () => {
+  const reasons = (text: string) =>
+    formulaFromText(text, ids()).lines.map((line) => (line.ok ? null : line.reason))
+  expect(reasons('water 300 g\nsalt 2 %')).toEqual(['weight-without-flour', 'no-flour-at-all'])
+  expect(reasons('flour 100 %\nwater 300 g')).toEqual([null, 'weight-without-flour'])
+  expect(reasons('flour 500 g\nrye flour 20 %')).toEqual([null, 'percent-without-flour'])
+})
+
+test('a corrected kind moves the percents of all', () => {
+  const text = 'strong white 400 g\nwholemeal 100 g\nwater 350 g'
+  const { formula } = formulaFromText(text, ids(), new Map([['strong white', 'flour']]))
+  expect(formula?.ingredients.map(({ kind, percent }) => [kind, percent])).toEqual([
+    ['flour', 80],
+    ['flour', 20],
+    ['water', 70],
   ])
 })
 
