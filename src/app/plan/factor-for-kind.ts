@@ -4,6 +4,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import type { StepKind } from '@/core/trial/step.ts'
 import { withBatchFor } from '@/core/trial/with-doughs.ts'
 import { factsOfKind } from './factor-kinds.ts'
+import { asPutIn, withoutPutIn } from './put-in.ts'
 import { usualLevels } from './usual-levels.ts'
 import { questionOfKind } from './usual-question.ts'
 import { withStepOfKind } from './with-step.ts'
@@ -42,12 +43,13 @@ export function usualPreferment(ingredients: readonly Ingredient[], id: string):
 /**
  * The plan with its factor turned to another kind: its usual name, unit and splitting point, moving the first thing of
  * the plan that fits. What the kind needs and the plan has not (a salt, a poolish, a proof step) is added. The levels
- * are new ones around what the plan has now, since the numbers of one kind mean nothing to another.
+ * are new ones around what the plan has now, since the numbers of one kind mean nothing to another. What the kind before
+ * added, untouched, goes with it.
  */
 export function withFactorKind(plan: Plan, kind: FactorKind, newId: () => string): Plan {
   if (kind === plan.factor.acts.on) return plan
   const facts = factsOfKind(kind)
-  const ready = withTarget(plan, kind, newId)
+  const ready = withTarget(withoutPutIn(plan), kind, newId)
   const { name, unitOfMeasure, splitsAt } = facts
   const acts = actsOf(ready, kind)
   const turned: Plan = {
@@ -106,18 +108,20 @@ function withFlours(plan: Plan, count: number, newId: () => string): Plan {
 
 function withPreferment(plan: Plan, newId: () => string): Plan {
   if (plan.formula.preferments.length > 0) return plan
-  const preferments = [usualPreferment(plan.formula.ingredients, newId())]
+  const preferments = [asPutIn(usualPreferment(plan.formula.ingredients, newId()))]
   return { ...plan, formula: { ...plan.formula, preferments } }
 }
 
 function withStep(plan: Plan, kinds: readonly StepKind[], newId: () => string): Plan {
   const [first] = kinds
   if (!first || plan.steps.some((step) => kinds.includes(step.kind))) return plan
-  return withStepOfKind(plan, first, newId())
+  const ready = withStepOfKind(plan, first, newId())
+  for (const step of ready.steps) if (!plan.steps.includes(step)) asPutIn(step)
+  return ready
 }
 
 function added(plan: Plan, ingredient: Ingredient): Plan {
-  const ingredients = [...plan.formula.ingredients, ingredient]
+  const ingredients = [...plan.formula.ingredients, asPutIn(ingredient)]
   return { ...plan, formula: { ...plan.formula, ingredients } }
 }
 

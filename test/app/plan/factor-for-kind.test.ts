@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest'
-import { withFactorKind } from '@/app/plan/factor-for-kind.ts'
+import { usualIngredient, withFactorKind } from '@/app/plan/factor-for-kind.ts'
 import { factorKinds } from '@/app/plan/factor-kinds.ts'
 import { withFormula } from '@/app/plan/replace-formula.ts'
 import { formulaFromText } from '@/core/formula/formula-from-text.ts'
+import type { FactorKind } from '@/core/trial/factor.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
 import { counting, idOf, planOfTest } from './plan-of-test.ts'
@@ -128,4 +129,40 @@ test('from kind to kind a batch keeps the size of its pieces, whatever the numbe
   // A piece is then all the dough of one level: 500 g of flour at 172.8 %, to the next ten.
   const mass = withFactorKind(planOfTest(), 'piece-mass', counting('new'))
   expect(mass.levels.map(({ value }) => value)).toEqual([810, 860, 910])
+})
+
+const turned = (plan: Plan, ...kinds: FactorKind[]) =>
+  kinds.reduce((now, kind, at) => withFactorKind(now, kind, counting(`turn${at}-`)), plan)
+
+test.each(['preferment-share', 'ingredient', 'flour-share', 'cold-hours'] as const)(
+  'what turning to %s put in goes when the kind is turned on',
+  (kind) => {
+    const plan = planOfTest()
+    for (const next of ['hydration', 'salt', 'bake-time'] as const) {
+      const back = turned(plan, kind, next)
+      expect(back.formula).toEqual(turned(plan, next).formula)
+      expect(back.steps).toEqual(plan.steps)
+    }
+  },
+)
+
+test('what the switch put in and the baker changed, or uses elsewhere, stays', () => {
+  const oil = turned(planOfTest(), 'ingredient')
+  const named = (plan: Plan) => plan.formula.ingredients.map(({ name }) => name)
+  const ingredients = oil.formula.ingredients.map((each) =>
+    each.name === 'Olive oil' ? { ...each, percent: 4 } : each,
+  )
+  const changed = { ...oil, formula: { ...oil.formula, ingredients } }
+  expect(named(turned(changed, 'hydration'))).toContain('Olive oil')
+  const dose = { ingredientId: idOf(oil, 'Olive oil'), by: 'dry-mix' as const }
+  const shared = { ...oil, sharedDoses: [dose] }
+  expect(named(turned(shared, 'hydration'))).toContain('Olive oil')
+})
+
+test('an ingredient of the baker’s own stays, though it is the usual one', () => {
+  const plan = planOfTest()
+  const ingredients = [...plan.formula.ingredients, usualIngredient('fat', 'own')]
+  const own = { ...plan, formula: { ...plan.formula, ingredients } }
+  const back = turned(own, 'ingredient', 'hydration')
+  expect(back.formula.ingredients).toEqual(ingredients)
 })
