@@ -2,6 +2,8 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { formulaReplacedText } from '@/core/wording/formula-lacks-text.ts'
+import { addedForFactor } from './added-for-factor.ts'
 import { BatchSizeFields } from './batch-size.tsx'
 import { usualIngredient, usualPreferment } from './factor-for-kind.ts'
 import { FlourSum } from './flour-sum.tsx'
@@ -11,7 +13,7 @@ import { ingredientKindNames } from './ingredient-kind-names.ts'
 import { IngredientRow } from './ingredient-row.tsx'
 import { PasteFormula } from './paste-formula.tsx'
 import { inFormula } from './plan-edits.ts'
-import { usePlanActions, usePlanPage } from './plan-page-context.ts'
+import { usePlanActions, usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { PrefermentRow } from './preferment-row.tsx'
 import { withFormula } from './replace-formula.ts'
@@ -25,6 +27,7 @@ export function FormulaSection() {
   const { change, changeSaid } = usePlanActions()
   const [start, setStart] = useState<'paste' | 'earlier' | null>(null)
   const { newId } = useServices()
+  const store = usePlanStore()
   const add = (kind: IngredientKind) =>
     change((plan) =>
       inFormula(plan, (formula) => ({
@@ -56,7 +59,7 @@ export function FormulaSection() {
           takes="its formula"
           onPick={({ formula }) =>
             changeSaid(
-              'Formula replaced',
+              formulaReplacedText(addedForFactor(store.getState().plan, formula)?.names ?? []),
               (plan) => withFormula(plan, formula, newId),
               'ingredient/',
             )

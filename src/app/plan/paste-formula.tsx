@@ -1,12 +1,15 @@
 import { useMemo, useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { Dialog } from '@/app/kit/dialog.tsx'
+import { Notice } from '@/app/kit/notice.tsx'
 import { TextArea } from '@/app/kit/text-area.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { formulaLacksText, formulaReplacedText } from '@/core/wording/formula-lacks-text.ts'
+import { addedForFactor } from './added-for-factor.ts'
 import { PastedLines } from './pasted-lines.tsx'
-import { usePlanStore } from './plan-page-context.ts'
+import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { withFormula } from './replace-formula.ts'
 
 /** A formula pasted as text: what was understood of each line stands under it, to be mended there before it is taken. */
@@ -14,23 +17,23 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
   const store = usePlanStore()
   const { newId } = useServices()
   const [text, setText] = useState('')
-  const [kinds, setKinds] = useState<Record<string, IngredientKind>>({})
+  const [kinds, setKinds] = useState<ReadonlyMap<string, IngredientKind>>(new Map())
+  const plan = usePlanPage((page) => page.plan)
   const read = useMemo(() => {
     let count = 0
-    return formulaFromText(text, () => `line${++count}`)
-  }, [text])
-  const formula = read.formula && {
-    ...read.formula,
-    ingredients: read.formula.ingredients.map((one) => ({
-      ...one,
-      kind: kinds[one.name] ?? one.kind,
-    })),
-  }
+    return formulaFromText(text, () => `line${++count}`, kinds)
+  }, [text, kinds])
+  const { formula } = read
+  const added = useMemo(() => (formula ? addedForFactor(plan, formula) : null), [plan, formula])
   const take = () => {
     if (!formula) return
     store
       .getState()
-      .changeSaid('Formula replaced', (plan) => withFormula(plan, formula, newId), 'ingredient/')
+      .changeSaid(
+        formulaReplacedText(added?.names ?? []),
+        (before) => withFormula(before, formula, newId),
+        'ingredient/',
+      )
     onClose()
   }
   return (
@@ -55,15 +58,15 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
         onValue={setText}
         problem={
           read.reason === 'no-flour'
-            ? 'No flour was understood. Write a line such as “500 g flour”.'
+            ? 'No flour was understood. Write a line such as “500 g flour”, or choose “flour” at its line.'
             : undefined
         }
       />
       <PastedLines
         lines={read.lines}
-        ingredients={formula?.ingredients ?? []}
-        onKind={(name, kind) => setKinds((before) => ({ ...before, [name]: kind }))}
+        onKind={(name, kind) => setKinds((before) => new Map(before).set(name, kind))}
       />
+      {added ? <Notice kind="caution">{formulaLacksText(added)}</Notice> : null}
     </Dialog>
   )
 }

@@ -5,12 +5,16 @@ import type { LineTrouble } from './line-trouble.ts'
 import { type ReadAmount, readLine } from './text-line.ts'
 import { waterContentOf } from './water-contents.ts'
 
-/** One line of the paste with what was understood of it, for correction. Lines count from 1; empty ones are left out. */
-export type ReadFormulaLine = { line: number; text: string } & (
-  | { ok: true; ingredientId: string; grams: number | null; percent: number; fromVolume: boolean }
-  | { ok: false; reason: Refusal; name: string }
+/**
+ * One line of the paste with what was understood of it, for correction. Lines count from 1; empty ones are left out. A line
+ * that is refused only for want of a flour has its kind too, since another kind may mend it.
+ */
+export type ReadFormulaLine = { line: number; text: string; name: string } & (
+  | ({ ok: true; kind: IngredientKind } & Amounts)
+  | { ok: false; kind: IngredientKind | null; reason: Refusal }
 )
 
+type Amounts = { grams: number | null; percent: number; fromVolume: boolean }
 type Refusal = LineTrouble | Unplaced | 'preferment' | 'duplicate'
 
 /** Why an amount that was read is no percent of flour. */
@@ -56,19 +60,19 @@ export function formulaFromText(
   const sums = { grams: sumOf(flours, 'grams'), percent: sumOf(flours, 'percent') }
   const ingredients: Ingredient[] = []
   const lines = rows.map(({ line, text: raw, read }): ReadFormulaLine => {
-    const refused = (reason: Refusal): ReadFormulaLine => {
-      return { line, text: raw, ok: false, reason, name: read.name }
+    const { name } = read
+    const refused = (reason: Refusal, kind: IngredientKind | null = null): ReadFormulaLine => {
+      return { line, text: raw, name, ok: false, kind, reason }
     }
     if (!read.ok) return refused(read.reason)
     if (!taken.some((each) => each.line === line)) return refused('preferment')
     const one = understood.find((each) => each.line === line)
     if (!one) return refused('duplicate')
     const percent = percentOf(one, sums)
-    if (typeof percent === 'string') return refused(percent)
-    const ingredient = ingredientOf(newId(), one, percent)
-    ingredients.push(ingredient)
+    if (typeof percent === 'string') return refused(percent, one.kind)
+    ingredients.push(ingredientOf(newId(), one, percent))
     const { fromVolume, grams } = read
-    return { line, text: raw, ok: true, ingredientId: ingredient.id, grams, percent, fromVolume }
+    return { line, text: raw, name, ok: true, kind: one.kind, grams, percent, fromVolume }
   })
   const hasFlour = ingredients.some(({ kind, percent }) => kind === 'flour' && percent > 0)
   if (!hasFlour) return { lines, formula: null, reason: rows.length === 0 ? 'empty' : 'no-flour' }

@@ -141,6 +141,24 @@ test('a pasted formula shows what was understood before it is taken', async () =
     .toEqual(['bread flour', 'water', 'salt'])
 })
 
+test('a pasted milk dough says that the factor will add water; a kind put right moves the percents', async () => {
+  await open()
+  await page.getByRole('button', { name: 'Paste a formula' }).click()
+  await page
+    .getByRole('textbox', { name: /One ingredient a line/ })
+    .fill('Manitoba 500 g\nmilk 300 g\nrye sourdough starter 150 g')
+  const dialog = page.getByRole('dialog')
+  const use = page.getByRole('button', { name: 'Use this formula' })
+  await expect.element(dialog).toHaveTextContent('No flour has a weight here')
+  await expect.element(dialog).toHaveTextContent('This is flour and water already mixed')
+  await expect.element(use).toBeDisabled()
+  await page.getByRole('combobox', { name: 'Kind of Manitoba' }).selectOptions('flour')
+  await expect.element(dialog).toHaveTextContent('milk 300 g, 60 %')
+  await expect.element(dialog).toHaveTextContent('Water will be added at')
+  await use.click()
+  await expect.element(page.getByText('Formula replaced; Water added for the factor')).toBeVisible()
+})
+
 test('the page has no barrier that can be found by rule', async () => {
   const screen = await open()
   await expect.element(page.getByRole('heading', { name: 'Plan', exact: true })).toBeVisible()
