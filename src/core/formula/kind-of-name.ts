@@ -16,6 +16,8 @@ const clues: readonly [IngredientKind, RegExp][] = [
 
 const preferments =
   /(?<!\p{L})(?:starter|levain|leaven|sourdough|sauerteig|poolish|biga|pre-?ferment|sponge|vorteig|(?:lievito|pasta|masa) madre|p[a\u00e2]te ferment[e\u00e9]e|(?:old|mother) dough|tangzhong|yudane)s?(?!\p{L})(.*)$/iu
+/** A grain behind the word tells of the preferment ("starter 100 % rye"); only "rye flour" would be what goes into it. */
+const grains = /rye|spelt|einkorn|durum|emmer|kamut|whole ?wheat|wholemeal/giu
 const noDough = /powder|dried|dry|bread|crumb|cake/iu
 
 /**
@@ -36,7 +38,9 @@ export function kindOfName(name: string): IngredientKind {
 export function isPreferment(name: string): boolean {
   const head = headOfName(name).split(/\sof\s/iu)[0] ?? ''
   const found = preferments.exec(head)
-  return found !== null && !noDough.test(head) && clueIn(found[1] ?? '') === null
+  return (
+    found !== null && !noDough.test(head) && clueIn((found[1] ?? '').replace(grains, ' ')) === null
+  )
 }
 
 function clueIn(text: string): IngredientKind | null {

@@ -122,6 +122,8 @@ test.each([
   ['Yeast, fresh', 'yeast'],
   ['For the dough: flour', 'flour'],
   ['levain flour', 'flour'],
+  ['for dusting flour', 'flour'],
+  ['(filtered) water', 'water'],
 ])('the kind of %j comes from its head: %s', (name, kind) => {
   expect(kindOfName(name)).toBe(kind)
 })
@@ -146,6 +148,8 @@ test.each([
   'old dough',
   'sponge',
   'Sauerteig',
+  'starter: rye',
+  'starter 100 % rye',
 ])('a preferment is no ingredient by itself, and never flour: %j', (name) => {
   const { lines, formula } = formulaFromText(`flour 500 g\nwater 300 g\n${name} 150 g`, ids())
   expect(lines[2]).toMatchObject({ ok: false, reason: 'preferment' })
@@ -154,13 +158,16 @@ test.each([
   expect(formula?.ingredients.map(({ percent }) => percent)).toEqual([100, 60])
 })
 
-test.each(['flour for the levain', 'poolish water', 'sourdough flour', 'leavening sugar'])(
-  'what goes into a preferment is an ingredient like any other: %j',
-  (name) => {
-    const { lines } = formulaFromText(`bread flour 500 g\n${name} 150 g`, ids())
-    expect(lines[1]).toMatchObject({ ok: true })
-  },
-)
+test.each([
+  'flour for the levain',
+  'poolish water',
+  'levain rye flour',
+  'sourdough flour',
+  'leavening sugar',
+])('what goes into a preferment is an ingredient like any other: %j', (name) => {
+  const { lines } = formulaFromText(`bread flour 500 g\n${name} 150 g`, ids())
+  expect(lines[1]).toMatchObject({ ok: true })
+})
 
 test('a line that has nothing to be a percent of says which', () => {
   const reasons = (text: string) =>
