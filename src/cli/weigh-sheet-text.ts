@@ -4,6 +4,7 @@ import { differenceDecimals } from '@/core/wording/difference-text.ts'
 import { gramsText } from '@/core/wording/grams-text.ts'
 import { levelText } from '@/core/wording/level-text.ts'
 import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
+import { sheetTroubleTexts } from '@/core/wording/weigh-trouble-text.ts'
 import { doseAdviceText, keptApartText, sharedDoseText } from '@/core/wording/weighing-text.ts'
 import { stopsText } from './plan-stops.ts'
 import { textTable } from './text-table.ts'
@@ -42,6 +43,7 @@ export function weighSheetText(plan: Plan, sheet: WeighSheet, stops: readonly st
     [false, ...names.map(() => true)],
   )
   const remarks = [
+    ...sheetTroubleTexts(sheet, plan),
     ...sheet.doses.map((dose) => sharedDoseText(dose, plan)),
     ...sheet.advice.map((advice) => doseAdviceText(advice, plan)),
     ...sheet.neighbours.map((pair) => keptApartText(pair, plan)),

@@ -77,6 +77,19 @@ describe('weigh', () => {
     expect(text).toMatch(/^Instant yeast +0 +0 +0 +0$|Instant yeast: /m)
   })
 
+  test('a weight past what the scales hold is said, in words and as JSON', async () => {
+    const asked = ['weigh', samplePath('pan-loaf-salt'), '--scale', '0.01:200'] as const
+    // 344 g of flour and 329 g of water on a scale that holds 200 g
+    expect((await answered(...asked)).replaceAll(/\s+/g, ' ')).toContain(
+      'on 0.01:200, which holds 200 g, weigh Bread flour and Water in two goes each.',
+    )
+    const { troubles } = JSON.parse(await answered(...asked, '--json'))
+    expect(troubles).toMatchObject([
+      { trouble: 'over-capacity', name: 'Bread flour', goes: 2 },
+      { trouble: 'over-capacity', name: 'Water', goes: 2 },
+    ])
+  })
+
   test('a line that is dosed as a dry mix says so', async () => {
     const text = await answered('weigh', samplePath('focaccia-hydration'))
     expect(text).toMatch(/^Instant yeast, as dry mix +/m)

@@ -5,6 +5,7 @@ import { degreeSign, degreesText } from '@/app/kit/temperature-words.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { shortUnit } from '@/core/wording/number-text.ts'
+import { sheetTroubleTexts } from '@/core/wording/weigh-trouble-text.ts'
 import { sharedDoseText } from '@/core/wording/weighing-text.ts'
 import { BatchHead } from './batch-head.tsx'
 import { useLearnedWork } from './learned-context.ts'
@@ -53,6 +54,9 @@ export function PrintedWeighSheet() {
           ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
         ]}
       />
+      {sheetTroubleTexts(sheet, plan).map((text) => (
+        <p key={text}>{text}</p>
+      ))}
       {sheet.doses.map((dose) => (
         <p key={dose.ingredientId}>{sharedDoseText(dose, plan)}</p>
       ))}

@@ -4,9 +4,11 @@ import { Section } from '@/app/kit/section.tsx'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { shortUnit } from '@/core/wording/number-text.ts'
+import { sheetTroubleTexts } from '@/core/wording/weigh-trouble-text.ts'
 import { BatchHead, headLength } from './batch-head.tsx'
 import { DoseAdviceList } from './dose-advice-list.tsx'
 import { NeighbourWords } from './neighbour-words.tsx'
+import styles from './panel.module.css'
 import { usePlanPage } from './plan-page-context.ts'
 import { usePlanParts } from './use-plan-parts.ts'
 import {
@@ -56,6 +58,11 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
         rows={inColumns(rows, sheet, levelIds)}
       />
       <NeighbourWords sheet={sheet} levels={plan.levels} />
+      {sheetTroubleTexts(sheet, plan).map((text) => (
+        <p key={text} className={styles.warn}>
+          {text}
+        </p>
+      ))}
       <DoseAdviceList sheet={sheet} />
     </Section>
   )

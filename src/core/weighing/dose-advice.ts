@@ -13,6 +13,8 @@ export interface DoseAdvice {
   /** Relative standard uncertainty of the worst batch, weighed singly. */
   relativeUncertainty: number
   smallestGrams: number
+  /** Some batch takes so little that the scale would show nothing. */
+  belowScale: boolean
   dryMix: SharedDoseAnswer
   stock: SharedDoseAnswer
   /** Instant yeast, salt and other dry things mix dry; the rest goes into water. */
@@ -43,9 +45,11 @@ export function doseAdvice(
       return sharedDose({ ingredientId, by }, carrierId, asked, scales)
     }
     const smallestGrams = Math.min(...lines.map(({ targetGrams }) => targetGrams))
+    const belowScale = lines.some(({ trouble }) => trouble === 'below-scale')
     const [dryMix, stock] = [answer('dry-mix'), answer('stock')]
     const better = mixesDry(ingredient) && dryMix.ok ? 'dry-mix' : 'stock'
-    return [{ ingredientId, name, relativeUncertainty, smallestGrams, dryMix, stock, better }]
+    const weighed = { relativeUncertainty, smallestGrams, belowScale }
+    return [{ ingredientId, name, ...weighed, dryMix, stock, better }]
   })
 }
 

@@ -19,6 +19,7 @@ import { type DoughLine, doughLines } from './dough-lines.ts'
 import { type KeptApart, keptApart } from './kept-apart.ts'
 import { scalesOfPlan } from './scales-of-plan.ts'
 import { type SharedDoseAnswer, type SharedDoseRecipe, sharedDose } from './shared-dose.ts'
+import { type SheetTrouble, sheetTroubles } from './sheet-troubles.ts'
 
 export interface SheetRow {
   key: string
@@ -44,6 +45,8 @@ export interface WeighSheet {
   doses: SharedDoseAnswer[]
   /** Ingredients the scales weigh too coarsely, with a dry mix and a stock that would mend it. */
   advice: DoseAdvice[]
+  /** Weights past every scale's capacity, and those too small for the scales that the advice does not speak of. */
+  troubles: SheetTrouble[]
   /** Neighbouring levels by value: does the scale keep them apart? Empty where levels are not read from weights. */
   neighbours: Neighbours[]
   /** Levels whose batch cannot be made; `planProblems` says why. */
@@ -78,12 +81,14 @@ export const weighSheet = keptAnswer((plan: Plan, kitchen: readonly KitchenThing
   })
   const made = doses.filter((dose): dose is SharedDoseRecipe => dose.ok)
   const batches = doughs.map((dough) => batchWeights(plan, dough, made, scales))
+  const advice = doseAdvice(plan, doughs, batches, scales)
   return {
     scales,
     batches,
     rows: rowsOf(batches),
     doses,
-    advice: doseAdvice(plan, doughs, batches, scales),
+    advice,
+    troubles: sheetTroubles(batches, doses, advice, scales),
     neighbours: neighboursOf(batches),
     unmadeLevelIds: planned.flatMap((one) => (one.ok ? [] : [one.level.id])),
   }

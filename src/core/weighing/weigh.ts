@@ -35,7 +35,7 @@ export function weigh(targetGrams: number, scales: readonly Scale[]): Weighing {
   if (!scale)
     return { ...blank, uncertaintyGrams: 0, relativeUncertainty: null, trouble: 'no-scale' }
   const { id: scaleId, resolutionGrams, capacityGrams } = scale
-  const goes = Math.max(1, Math.ceil(targetGrams / capacityGrams))
+  const goes = goesFor(targetGrams, capacityGrams)
   const uncertaintyGrams = taredUncertaintyGrams(resolutionGrams) * Math.sqrt(goes)
   const grams = roundToStep(targetGrams, resolutionGrams)
   const relativeUncertainty = targetGrams > 0 ? uncertaintyGrams / targetGrams : null
@@ -49,6 +49,11 @@ export function weigh(targetGrams: number, scales: readonly Scale[]): Weighing {
     relativeUncertainty,
     trouble,
   }
+}
+
+/** In how many goes a weight is weighed on a scale: one where the scale holds it. Both in grams. */
+export function goesFor(targetGrams: number, capacityGrams: number): number {
+  return Math.max(1, Math.ceil(targetGrams / capacityGrams))
 }
 
 function troubleOf(

@@ -28,7 +28,10 @@ export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula
 
 /** Which ingredient the scales weigh too coarsely, and the dry mix or stock that mends it. */
 export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>): string {
-  const coarse = `${advice.name}: ${decimalText(advice.smallestGrams, 2)} g is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
+  const grams = `${advice.name}: ${decimalText(advice.smallestGrams, 2)} g`
+  const coarse = advice.belowScale
+    ? `${grams} is less than these scales can show.`
+    : `${grams} is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
   const better = advice.better === 'stock' ? advice.stock : advice.dryMix
   if (!better.ok) return `${coarse} A finer scale would help.`
   return `${coarse} One ${mixName(advice.better)} for all batches would bring it to ${shareText(better.relativeUncertainty)}: ${recipeText(better, plan)}.`
@@ -44,7 +47,8 @@ function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): stri
   return `${made}, ${each}${left}`
 }
 
-const mixName = (by: SharedDoseAnswer['by']) => (by === 'stock' ? 'stock' : 'dry mix')
+/** What a shared dose is called. */
+export const mixName = (by: SharedDoseAnswer['by']) => (by === 'stock' ? 'stock' : 'dry mix')
 
 /** Whether the scales keep two neighbouring levels apart; nothing to say where they do. */
 export function keptApartText(
@@ -60,7 +64,8 @@ export function keptApartText(
   return `The scales ${how} ${lower} and ${upper} apart: they blur by ${decimalText(pair.blur, 2)} over a gap of ${decimalText(pair.gap, 2)}.`
 }
 
-const shareText = (share: number) => `${decimalText(share * 100, share < 0.01 ? 2 : 1)} %`
+/** A relative uncertainty as a percentage. */
+export const shareText = (share: number) => `${decimalText(share * 100, share < 0.01 ? 2 : 1)} %`
 
 const nameOf = (plan: Pick<Plan, 'formula'>, ingredientId: string) =>
   plan.formula.ingredients.find(({ id }) => id === ingredientId)?.name ?? 'An ingredient'
