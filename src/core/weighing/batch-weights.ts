@@ -9,7 +9,7 @@ import {
   type LevelTerm,
   type SharedError,
 } from './achieved-level.ts'
-import { carrierKind, carrierLine, doseKey } from './dose-asked.ts'
+import { carrierLine, doseKey } from './dose-asked.ts'
 import type { DoughLine } from './dough-lines.ts'
 import type { SharedDoseRecipe } from './shared-dose.ts'
 import { type Weighing, weigh } from './weigh.ts'
@@ -48,7 +48,7 @@ export function weighLines(
   for (const recipe of doses) {
     for (const line of lines) {
       const dose = recipe.doses.find(({ key }) => key === doseKey(batchKey, line))
-      const carrier = dose ? carrierLine(lines, line, carrierKind(recipe.by)) : null
+      const carrier = dose ? carrierLine(lines, line, recipe.by, recipe.carrierId) : null
       if (!dose || !carrier) continue
       dosed.set(line.key, { weighing: dose, recipe })
       taken.set(carrier.key, (taken.get(carrier.key) ?? 0) + dose.carrierGrams)

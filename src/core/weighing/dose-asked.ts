@@ -7,48 +7,75 @@ export function doseKey(batchKey: string, line: Pick<DoughLine, 'key'>): string 
 }
 
 /** The kind of ingredient a stock or a dry mix is made with. */
-export function carrierKind(by: 'stock' | 'dry-mix'): 'water' | 'flour' {
+function carrierKind(by: 'stock' | 'dry-mix'): 'water' | 'flour' {
   return by === 'stock' ? 'water' : 'flour'
 }
 
-/** The line that gives way to a dose in the same place: the most plentiful water or flour there. */
-export function carrierLine(
+/** What may carry a dose into the same place: the waters or flours there, the dosed ingredient itself left out. */
+function carriersBeside(
   lines: readonly DoughLine[],
   place: DoughLine,
   kind: 'water' | 'flour',
+): DoughLine[] {
+  return lines.filter(
+    (line) =>
+      line.kind === kind &&
+      line.what === 'ingredient' &&
+      line.into === place.into &&
+      line.ingredientId !== place.ingredientId &&
+      prefermentOf(line) === prefermentOf(place),
+  )
+}
+
+const prefermentOf = ({ into, prefermentId }: DoughLine) =>
+  into === 'preferment' ? prefermentId : null
+
+/** The line that gives way to a dose in the same place: its carrier's there; null where the place has none of it. */
+export function carrierLine(
+  lines: readonly DoughLine[],
+  place: DoughLine,
+  by: 'stock' | 'dry-mix',
+  carrierId: string,
 ): DoughLine | null {
-  const prefermentId = place.into === 'preferment' ? place.prefermentId : null
-  const [most] = lines
-    .filter(
-      (line) =>
-        line.kind === kind && line.into === place.into && line.ingredientId !== place.ingredientId,
-    )
-    .filter((line) => (line.into === 'preferment' ? line.prefermentId : null) === prefermentId)
-    .toSorted((a, b) => b.targetGrams - a.targetGrams)
-  return most ?? null
+  const beside = carriersBeside(lines, place, carrierKind(by))
+  return beside.find(({ ingredientId }) => ingredientId === carrierId) ?? null
 }
 
 /**
- * What every batch asks of a shared dose, and the carrier it is to be made with; null where nothing carries it, or not the
- * same in every batch: a dry mix in one flour would bring that flour into the others' doughs.
+ * What every batch asks of a shared dose, and the carrier it is to be made with: of the waters or flours that are the same
+ * wherever the dose goes, the one with most in the batch that has least of it. Null where there is none: a dry mix in one
+ * flour would bring that flour into the others' doughs. A place without any water or flour is left to be weighed singly.
  */
 export function dosesAsked(
   batches: readonly { key: string; lines: readonly DoughLine[] }[],
   ingredientId: string,
   by: 'stock' | 'dry-mix',
 ): { carrierId: string | null; asked: DoseAsked[] } {
-  const carriers = new Map<string, string>()
-  const asked: DoseAsked[] = []
-  for (const { key, lines } of batches) {
-    for (const line of lines) {
-      if (line.ingredientId !== ingredientId || line.what !== 'ingredient') continue
-      const carrier = carrierLine(lines, line, carrierKind(by))
-      if (!carrier) continue
-      carriers.set(`${carrier.ingredientId} ${carrier.name}`, carrier.ingredientId ?? '')
-      const carrierGrams = carrier.targetGrams
-      asked.push({ key: doseKey(key, line), ingredientGrams: line.targetGrams, carrierGrams })
-    }
-  }
-  const [carrierId] = carriers.values()
-  return { carrierId: carriers.size === 1 ? (carrierId ?? null) : null, asked }
+  const places = batches.flatMap(({ key, lines }) =>
+    lines.flatMap((line) => {
+      if (line.ingredientId !== ingredientId || line.what !== 'ingredient') return []
+      const beside = carriersBeside(lines, line, carrierKind(by))
+      return beside.length > 0 ? [{ key: doseKey(key, line), line, beside }] : []
+    }),
+  )
+  const leastOf = (carrier: DoughLine) =>
+    Math.min(
+      ...places.map(({ beside }) => beside.find((one) => isSame(one, carrier))?.targetGrams ?? 0),
+    )
+  const [carrier] = (places[0]?.beside ?? [])
+    .filter((one) => places.every(({ beside }) => beside.some((other) => isSame(one, other))))
+    .toSorted((a, b) => leastOf(b) - leastOf(a))
+  const carrierId = carrier?.ingredientId ?? null
+  if (!carrier || carrierId === null) return { carrierId: null, asked: [] }
+  const asked = places.map(({ key, line, beside }) => ({
+    key,
+    ingredientGrams: line.targetGrams,
+    carrierGrams: beside.find((one) => isSame(one, carrier))?.targetGrams ?? 0,
+  }))
+  return { carrierId, asked }
+}
+
+/** The same ingredient under the same name: an option may put another thing in its place. */
+function isSame(one: DoughLine, other: DoughLine): boolean {
+  return one.ingredientId === other.ingredientId && one.name === other.name
 }

@@ -148,3 +148,29 @@ test('1 g of yeast a batch on a 1 g scale: a dry mix that loses little flour', (
   expect(dose.ownRelativeUncertainty).toBeCloseTo(0.408 / 25, 4)
   expect(dose.relativeUncertainty).toBeLessThan(0.05)
 })
+
+test('a dry mix is made in the largest flour that every option keeps, though the largest of all is swapped', () => {
+  const swap = (id: string, name: string) => ({
+    ...{ id, value: null, label: name, control: false },
+    changes: [{ what: 'ingredient' as const, ingredientId: 'flour', name }],
+  })
+  const [white, ...others] = small.ingredients
+  if (!white) throw new Error('no flour')
+  const spelt = { id: 'spelt', name: 'spelt', kind: 'flour' as const, percent: 30 }
+  const ingredients = [{ ...white, percent: 70 }, spelt, ...others]
+  const plan = planOf({
+    factor: factorOf({ on: 'choice' }),
+    levels: [swap('a', 'Strong flour'), swap('b', 'Stoneground flour')],
+    formula: { ...small, ingredients },
+    sharedDoses: [{ ingredientId: 'yeast', by: 'dry-mix' }],
+  })
+  const sheet = weighSheet(plan, scales)
+  const dose = recipe(sheet.doses[0])
+  expect(dose.carrierId).toBe('spelt')
+  for (const { lines } of sheet.batches) {
+    const grams = (id: string) => lines.find(({ ingredientId }) => ingredientId === id)?.grams ?? 0
+    // 70 and 30 % of 200 g, of which the dose brings its share; 0.4 % of yeast is 0.8 g
+    expect(grams('flour')).toBe(140)
+    expect(Math.abs(grams('spelt') + grams('yeast') - 60.8)).toBeLessThan(0.1)
+  }
+})
