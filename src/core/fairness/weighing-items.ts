@@ -1,5 +1,6 @@
 import { benchShift } from '@/core/trial/bench-shift.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import type { FairnessItem } from './fairness-item.ts'
 import { madeItem } from './made-item.ts'
@@ -26,15 +27,7 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
       ({ ingredientId }) => 'ingredientId' in acts && acts.ingredientId === ingredientId,
     )
     const remedies: Remedy[] = [
-      ...(advised
-        ? [
-            {
-              code: 'share-dose' as const,
-              ingredientId: advised.ingredientId,
-              by: advised.better,
-            },
-          ]
-        : []),
+      ...(advised ? shareDose(advised) : []),
       { code: 'finer-scale' },
       { code: 'levels-further-apart' },
       { code: 'larger-batches' },
@@ -42,11 +35,9 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
     const data = { lowerLevelId, upperLevelId, gap, blur }
     items.push(madeItem('levels-blur', { size: blur / gap, data, remedies, path: '/levels' }))
   }
-  for (const { ingredientId, relativeUncertainty, smallestGrams, better } of sheet.advice) {
-    const remedies: Remedy[] = [
-      { code: 'share-dose', ingredientId, by: better },
-      { code: 'finer-scale' },
-    ]
+  for (const advice of sheet.advice) {
+    const { ingredientId, relativeUncertainty, smallestGrams } = advice
+    const remedies: Remedy[] = [...shareDose(advice), { code: 'finer-scale' }]
     const data = { ingredientId, smallestGrams, shared: false }
     const at = plan.formula.ingredients.findIndex(({ id }) => id === ingredientId)
     items.push(
@@ -67,6 +58,12 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
     )
   }
   return items
+}
+
+/** The stock or dry mix that mends a coarse dose, where the scales can make it. */
+function shareDose({ ingredientId, better, dryMix, stock }: DoseAdvice): Remedy[] {
+  const made = better === 'stock' ? stock : dryMix
+  return made.ok ? [{ code: 'share-dose', ingredientId, by: better }] : []
 }
 
 /** What 5 g and 10 g of bench flour, or 5 g of water from wet hands, worked into a piece do to the level they move most. */

@@ -5,7 +5,7 @@ import type { BatchWeights } from './batch-weights.ts'
 import { dosesAsked } from './dose-asked.ts'
 import type { DoughLine } from './dough-lines.ts'
 import { type SharedDoseAnswer, sharedDose } from './shared-dose.ts'
-import { coarsePastShare } from './weigh.ts'
+import { coarsePastShare, type Weighing, weigh } from './weigh.ts'
 
 export interface DoseAdvice {
   ingredientId: string
@@ -19,7 +19,13 @@ export interface DoseAdvice {
   stock: SharedDoseAnswer
   /** Instant yeast, salt and other dry things mix dry; the rest goes into water. */
   better: 'dry-mix' | 'stock'
+  /** Where the better stays too coarse or cannot be made: the coarsest step, in g, of one more scale that would do; null if none. */
+  mendingStepGrams: number | null
 }
+
+/** Steps that scales are sold with, in g, and how many of them such a scale holds (common practice, no source). */
+const usualSteps = [2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001] as const
+const usualStepsHeld = 20_000
 
 /**
  * Ingredients whose single weights are more than 5 % uncertain in some batch and that the plan does not share yet, each
@@ -40,17 +46,38 @@ export function doseAdvice(
       .filter((line) => line.ingredientId === ingredientId && line.targetGrams > 0)
     const relativeUncertainty = Math.max(0, ...lines.map((line) => line.relativeUncertainty ?? 0))
     if (relativeUncertainty <= coarsePastShare) return []
-    const answer = (by: 'dry-mix' | 'stock') => {
+    const answer = (by: 'dry-mix' | 'stock', on = scales) => {
       const { carrierId, asked } = dosesAsked(doughs, ingredientId, by)
-      return sharedDose({ ingredientId, by }, carrierId, asked, scales)
+      return sharedDose({ ingredientId, by }, carrierId, asked, on)
     }
     const smallestGrams = Math.min(...lines.map(({ targetGrams }) => targetGrams))
     const belowScale = lines.some(({ trouble }) => trouble === 'below-scale')
     const [dryMix, stock] = [answer('dry-mix'), answer('stock')]
     const better = mixesDry(ingredient) && dryMix.ok ? 'dry-mix' : 'stock'
+    const mends = (step: number) => {
+      const on = [...scales, usualScale(step)]
+      const singly = lines.every(({ targetGrams }) => isFine(weigh(targetGrams, on)))
+      return (
+        singly ||
+        (mixesDry(ingredient) && isFine(answer('dry-mix', on))) ||
+        isFine(answer('stock', on))
+      )
+    }
+    const made = better === 'stock' ? stock : dryMix
+    const mendingStepGrams = isFine(made) ? null : (usualSteps.find(mends) ?? null)
     const weighed = { relativeUncertainty, smallestGrams, belowScale }
-    return [{ ingredientId, name, ...weighed, dryMix, stock, better }]
+    return [{ ingredientId, name, ...weighed, dryMix, stock, better, mendingStepGrams }]
   })
+}
+
+function usualScale(resolutionGrams: number): Scale {
+  const capacityGrams = resolutionGrams * usualStepsHeld
+  return { id: 'usual', kind: 'scale', name: '', resolutionGrams, capacityGrams }
+}
+
+function isFine(one: Weighing | SharedDoseAnswer): boolean {
+  if ('ok' in one && !one.ok) return false
+  return (one.relativeUncertainty ?? 0) <= coarsePastShare
 }
 
 function mixesDry({ kind, yeastForm, waterPercent }: Ingredient): boolean {

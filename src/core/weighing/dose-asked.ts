@@ -1,5 +1,5 @@
+import type { DoseAsked } from './dose-amounts.ts'
 import type { DoughLine } from './dough-lines.ts'
-import type { DoseAsked } from './shared-dose.ts'
 
 /** A line of one batch, named across batches. */
 export function doseKey(batchKey: string, line: Pick<DoughLine, 'key'>): string {

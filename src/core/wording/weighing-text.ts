@@ -1,17 +1,24 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
-import type { SharedDoseAnswer, SharedDoseRecipe } from '@/core/weighing/shared-dose.ts'
+import type {
+  SharedDoseAnswer,
+  SharedDoseRecipe,
+  SharedDoseTrouble,
+} from '@/core/weighing/shared-dose.ts'
 import type { Weighing } from '@/core/weighing/weigh.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { gramsText } from './grams-text.ts'
 import { levelText } from './level-text.ts'
-import { decimalText } from './number-text.ts'
+import { decimalText, plainNumber } from './number-text.ts'
 
 const refusals = {
   'no-scale': 'no scale is given',
   'nothing-to-dose': 'no batch takes any',
   'no-carrier': 'there is no flour or water, the same in every batch, to carry it',
-} as const
+  'too-little-carrier': 'there is too little flour or water, the same in every batch, to carry it',
+  'scales-too-coarse':
+    'these scales are too coarse for it. Use a finer scale or make larger batches',
+} as const satisfies Record<SharedDoseTrouble, string>
 
 /** A reading as its scale shows it, with its unit: "1.50 g". */
 function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
@@ -33,8 +40,21 @@ export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>):
     ? `${grams} is less than these scales can show.`
     : `${grams} is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
   const better = advice.better === 'stock' ? advice.stock : advice.dryMix
-  if (!better.ok) return `${coarse} A finer scale would help.`
-  return `${coarse} One ${mixName(advice.better)} for all batches would bring it to ${shareText(better.relativeUncertainty)}: ${recipeText(better, plan)}.`
+  if (!better.ok) return `${coarse} ${unmendedText(advice, better.reason)}`
+  const { mendingStepGrams: step } = advice
+  const still = step === null ? '' : ` A scale that shows ${plainNumber(step)} g would do better.`
+  return `${coarse} One ${mixName(advice.better)} for all batches would bring it to ${shareText(better.relativeUncertainty)}: ${recipeText(better, plan)}.${still}`
+}
+
+/** That neither mix nor stock helps here, and which scale or what else would. */
+function unmendedText({ mendingStepGrams }: DoseAdvice, reason: SharedDoseTrouble): string {
+  const mend =
+    mendingStepGrams === null
+      ? 'Make larger batches.'
+      : `A scale that shows ${plainNumber(mendingStepGrams)} g would do, or larger batches.`
+  return reason === 'scales-too-coarse'
+    ? `No dry mix or stock mends that with these scales. ${mend}`
+    : mend
 }
 
 function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): string {
