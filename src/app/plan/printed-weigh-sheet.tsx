@@ -1,15 +1,17 @@
 import { useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
-import { degreeSign, degreesText } from '@/app/kit/temperature-words.ts'
+import { degreeSign, degreeWords } from '@/app/kit/temperature-words.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { shortUnit } from '@/core/wording/number-text.ts'
+import { waterWarnings } from '@/core/wording/water-text.ts'
 import { sheetTroubleTexts } from '@/core/wording/weigh-trouble-text.ts'
 import { sharedDoseText } from '@/core/wording/weighing-text.ts'
 import { BatchHead } from './batch-head.tsx'
 import { useLearnedWork } from './learned-context.ts'
 import { usePlanPage } from './plan-page-context.ts'
+import { waterRows } from './water-rows.ts'
 import { achievedRows, weighSheetRows } from './weigh-sheet-rows.ts'
 
 /** The weigh sheet as a page of its own. */
@@ -24,21 +26,11 @@ export function PrintedWeighSheet() {
     key: levelId ?? 'all',
     head: <BatchHead levels={plan.levels} levelId={levelId} />,
   }))
-  const waterRow = water.ok
-    ? [
-        {
-          key: 'water-celsius',
-          head: `Water at, ${degreeSign(unit)}`,
-          cells: water.batches.map((each) =>
-            degreesText(
-              plan.temperature?.matched ? each.waterCelsius : water.oneWaterCelsius,
-              unit,
-              1,
-            ),
-          ),
-        },
-      ]
+  const matched = plan.temperature?.matched === true
+  const wateredRows = water.ok
+    ? waterRows(water, matched, unit, `Water at, ${degreeSign(unit)}`)
     : []
+  const warnings = water.ok ? waterWarnings(water, degreeWords(unit)) : []
   return (
     <>
       <h1>Weigh sheet</h1>
@@ -50,11 +42,11 @@ export function PrintedWeighSheet() {
         columns={columns}
         rows={[
           ...weighSheetRows(sheet, plan.formula),
-          ...waterRow,
+          ...wateredRows,
           ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
         ]}
       />
-      {sheetTroubleTexts(sheet, plan).map((text) => (
+      {[...sheetTroubleTexts(sheet, plan), ...warnings].map((text) => (
         <p key={text}>{text}</p>
       ))}
       {sheet.doses.map((dose) => (

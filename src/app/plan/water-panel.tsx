@@ -5,17 +5,18 @@ import { Section } from '@/app/kit/section.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
 import { degreeSign, degreesText, degreeWords, stepsText } from '@/app/kit/temperature-words.ts'
-import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { coldestWaterCelsius, waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { workSourceText } from '@/core/wording/learned-text.ts'
-import { decimalText } from '@/core/wording/number-text.ts'
 import { spreadWords, waterWarnings, whyNoWater } from '@/core/wording/water-text.ts'
 import { BatchHead } from './batch-head.tsx'
 import { useLearnedWork } from './learned-context.ts'
 import styles from './panel.module.css'
 import { usePlanActions, usePlanPage } from './plan-page-context.ts'
+import { UnwateredPanel } from './unwatered-panel.tsx'
 import { usePlanParts } from './use-plan-parts.ts'
+import { waterRows } from './water-rows.ts'
 
 /** Each batch's water temperature, what one water for all would do, and what cannot be had from the tap. */
 export function WaterPanel() {
@@ -39,6 +40,8 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
   const learned = useLearnedWork(plan, kitchen)
   const water = useMemo(() => waterPlan(plan, kitchen, learned), [plan, kitchen, learned])
   const { temperature } = plan
+  if (!water.ok && water.reason === 'no-water-at-mix')
+    return <UnwateredPanel unwatered={water} levels={plan.levels} />
   if (!temperature || !water.ok || water.batches.length === 0)
     return (
       <Section id="plan-water" title="Water">
@@ -49,43 +52,24 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
   const [thermometer = null] = thingsOfKind(kitchen, 'thermometer', plan.kitchenIds)
   const sign = degreeSign(unit)
   const tenths = (celsius: number) => degreesText(celsius, unit, 1)
-  const [first] = water.batches
+  const rule = water.batches[0]?.simpleRuleCelsius ?? water.oneWaterCelsius
   const columns = water.batches.map(({ levelId }) => ({
     key: levelId ?? 'all',
     head: <BatchHead levels={plan.levels} levelId={levelId} />,
   }))
-  const rows = matched
-    ? [
-        {
-          key: 'water',
-          head: 'Water',
-          cells: water.batches.map((each) => tenths(each.waterCelsius)),
-        },
-        ...(water.batches.some((each) => each.ice?.ok)
-          ? [
-              {
-                key: 'ice',
-                head: 'Ice in place of water, g',
-                cells: water.batches.map((each) =>
-                  each.ice?.ok ? decimalText(each.ice.grams, 0) : '',
-                ),
-              },
-            ]
-          : []),
-      ]
-    : [
-        {
-          key: 'water',
-          head: 'Water',
-          cells: water.batches.map(() => tenths(water.oneWaterCelsius)),
-        },
-        {
-          key: 'dough',
-          head: 'Dough then',
-          cells: water.batches.map((each) => tenths(each.oneWaterDoughCelsius)),
-          quiet: true,
-        },
-      ]
+  const rows = [
+    ...waterRows(water, matched, unit),
+    ...(matched
+      ? []
+      : [
+          {
+            key: 'dough',
+            head: 'Dough then',
+            cells: water.batches.map((each) => tenths(each.oneWaterDoughCelsius)),
+            quiet: true,
+          },
+        ]),
+  ]
   return (
     <Section
       id="plan-water"
@@ -125,12 +109,12 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
           A heat balance over flour, water and whatever else goes into the bowl, with the wetting
           heat of the flour that is still dry and the mixing work. A kitchen thermometer is good to
           {stepsText(0.5, unit, 1)} to {stepsText(1, unit, 1)} {sign}, so smaller differences are
-          not worth chasing. The simple rule (temperatures added up, friction taken off) would say{' '}
-          {tenths(first?.simpleRuleCelsius ?? water.oneWaterCelsius)} {sign} for all and miss by{' '}
-          {water.batches
-            .map((each) => stepsText(each.simpleRuleDoughErrorCelsius, unit, 1))
-            .join(', ')}{' '}
-          {sign}.
+          not worth chasing.
+          {rule >= coldestWaterCelsius
+            ? ` The simple rule (temperatures added up, friction taken off) would say ${tenths(rule)} ${sign} for all and miss by ${water.batches
+                .map((each) => stepsText(each.simpleRuleDoughErrorCelsius, unit, 1))
+                .join(', ')} ${sign}.`
+            : ''}
         </p>
       </SideNote>
     </Section>

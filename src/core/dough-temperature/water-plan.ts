@@ -11,12 +11,13 @@ import type { LearnedWork } from './learn-mixing-work.ts'
 import { type MixingWork, mixerOfPlan, mixingWork } from './mixing-work.ts'
 import { proofMinutes, warmSeconds } from './proof-minutes.ts'
 import { frictionFromMeasured, simpleRuleWater } from './simple-rule.ts'
+import type { UnwateredDoughs } from './unwatered-doughs.ts'
 import { leavenOf, pastLimits, type WaterLimits, waterLimits } from './water-limits.ts'
 
 export interface BatchWater {
   levelId: string | null
   label: string
-  /** Water that brings this batch to the wanted dough temperature. */
+  /** Water that brings this batch to the wanted dough temperature; below 0 °C there is none, and only ice would do. */
   waterCelsius: number
   waterGrams: number
   limits: WaterLimits
@@ -40,7 +41,7 @@ export interface WaterPlan {
   ok: true
   wantedDoughCelsius: number
   batches: BatchWater[]
-  /** One water for all: the reference batch's. */
+  /** One water for all: the reference batch's, never below 0 °C. */
   oneWaterCelsius: number
   /** Largest less smallest dough temperature with one water, and the same in minutes of the planned warm time. */
   spreadCelsius: number
@@ -50,23 +51,28 @@ export interface WaterPlan {
   firstWetting: 'autolyse' | 'mix'
 }
 
-export type WaterPlanTrouble = {
-  ok: false
-  reason: 'no-temperatures' | 'no-batch' | 'no-water-at-mix'
-}
+export type WaterPlanTrouble =
+  | { ok: false; reason: 'no-temperatures' | 'no-batch' }
+  | UnwateredDoughs
+
+/** Liquid water is never colder; what a dough still lacks then, ice must take. °C. */
+export const coldestWaterCelsius = 0
 
 type Mix = {
   level: Level | null
   bodies: MixBodies
-  water: number
+  /** Null where the mix takes no water as such. */
+  water: number | null
   limits: WaterLimits
   work: MixingWork
 }
+type WateredMix = Mix & { water: number }
 
 /**
  * Water temperature for every batch so that all doughs leave the mixer equally warm, from the heat balance; beside it what
  * one water for all would do, in degrees and in minutes of proof, and the trade's simple rule with its error. The bowl
- * counts when the mixer has one, at room temperature. Flour in preferments is wet already and gives no wetting heat.
+ * counts when the mixer has one, at room temperature. Flour in preferments is wet already and gives no wetting heat. Where
+ * some dough takes no water at the mix, how warm the doughs come out all the same.
  */
 export function waterPlan(
   plan: Plan,
@@ -76,8 +82,9 @@ export function waterPlan(
   const { temperature } = plan
   if (!temperature) return { ok: false, reason: 'no-temperatures' }
   const wanted = temperature.wantedDoughCelsius
-  const mixes = mixesOf(plan, kitchen, learned, wanted)
-  if (mixes === null) return { ok: false, reason: 'no-water-at-mix' }
+  const all = mixesOf(plan, kitchen, learned, wanted)
+  const mixes = all.filter((mix): mix is WateredMix => mix.water !== null)
+  if (mixes.length < all.length) return unwatered(plan, all, wanted)
   const referenceId = referenceLevel(plan.levels)?.id
   const reference = mixes.find(({ level }) => level?.id === referenceId) ?? mixes[0]
   if (!reference) return { ok: false, reason: 'no-batch' }
@@ -85,8 +92,9 @@ export function waterPlan(
   const friction = frictionFromMeasured(wanted, [...others, reference.water])
   const rule = simpleRuleWater(wanted, others, friction)
   const seconds = warmSeconds(plan.steps)
+  const oneWaterCelsius = Math.max(coldestWaterCelsius, reference.water)
   const batches = mixes.map((mix): BatchWater => {
-    const oneWater = doughOf(mix, reference.water)
+    const oneWater = doughOf(mix, oneWaterCelsius)
     return {
       levelId: mix.level?.id ?? null,
       label: mix.level?.label ?? '',
@@ -107,7 +115,7 @@ export function waterPlan(
     ok: true,
     wantedDoughCelsius: wanted,
     batches,
-    oneWaterCelsius: reference.water,
+    oneWaterCelsius,
     spreadCelsius: spread(batches.map((batch) => batch.oneWaterDoughCelsius)),
     spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
     warmSeconds: seconds,
@@ -120,10 +128,10 @@ function mixesOf(
   kitchen: readonly KitchenThing[],
   learned: LearnedWork | null,
   wanted: number,
-): Mix[] | null {
+): Mix[] {
   const { temperature } = plan
   const mixer = mixerOfPlan(plan, kitchen)
-  if (!temperature) return null
+  if (!temperature) return []
   const { flourCelsius, roomCelsius } = temperature
   const bowl =
     mixer?.bowlGrams && mixer.bowlHeat
@@ -135,11 +143,29 @@ function mixesOf(
     const work = mixingWork(plan, mixer, learned, batch.level?.value ?? null)
     const bodies = mixBodies(batch.formula, { flourCelsius, roomCelsius, ...bowl })
     const water = waterCelsius(bodies, wanted, work.kilojoulesPerKilogram)
-    if (water === null) return null
     const limits = waterLimits(leavenOf(batch.formula))
     mixes.push({ level: batch.level, bodies, water, limits, work })
   }
   return mixes
+}
+
+function unwatered(plan: Plan, mixes: readonly Mix[], wanted: number): UnwateredDoughs {
+  const seconds = warmSeconds(plan.steps)
+  const doughs = mixes.map((mix) => ({
+    levelId: mix.level?.id ?? null,
+    label: mix.level?.label ?? '',
+    waterCelsius: mix.water,
+    doughCelsius: mix.water === null ? doughOf(mix, 0) : wanted,
+  }))
+  const minutes = doughs.map(({ doughCelsius: celsius }) => proofMinutes(seconds, wanted, celsius))
+  return {
+    ok: false,
+    reason: 'no-water-at-mix',
+    wantedDoughCelsius: wanted,
+    doughs,
+    spreadCelsius: spread(doughs.map((dough) => dough.doughCelsius)),
+    spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
+  }
 }
 
 function doughOf({ bodies, work }: Mix, water: number): number {
@@ -160,7 +186,7 @@ function knownTemperatures({ temperature, formula }: Plan): number[] {
 function fromTap(
   plan: Plan,
   kitchen: readonly KitchenThing[],
-  { water, bodies }: Mix,
+  { water, bodies }: WateredMix,
 ): Pick<BatchWater, 'ice' | 'hotterThanTapCelsius'> {
   const [tap] = thingsOfKind(kitchen, 'tap', plan.kitchenIds)
   if (!tap) return { ice: null, hotterThanTapCelsius: null }

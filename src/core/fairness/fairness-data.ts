@@ -18,7 +18,7 @@ type Bare = Record<string, never>
 /** What each item's sentence needs beside its amount. The keys are all the codes there are. */
 export interface FairnessData {
   'water-temperature': {
-    state: 'matched' | 'one-water' | 'unknown'
+    state: 'matched' | 'one-water' | 'no-water' | 'some-water' | 'unknown'
     minutes: number | null
   }
   'water-past-limits': { levelId: string | null; waterCelsius: number } & Ends

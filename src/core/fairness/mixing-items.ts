@@ -1,6 +1,7 @@
 import { mixedApart } from '@/core/design/doughs.ts'
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { mixerOfPlan } from '@/core/dough-temperature/mixing-work.ts'
+import type { UnwateredDoughs } from '@/core/dough-temperature/unwatered-doughs.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { mixerFit } from '@/core/kitchen/mixer-fit.ts'
@@ -11,7 +12,7 @@ import { madeItem } from './made-item.ts'
 
 /**
  * Dough temperature with one water for all, in degrees and in minutes of proof: the rider of every factor that changes the
- * dough. With the water matched it is fine. Beside it each batch whose own water would be past what its leaven bears.
+ * dough. With the water matched it is fine; where a dough takes no water, how far apart the doughs come out all the same. Beside it each batch whose own water would be past what its leaven bears.
  */
 export function waterItems(
   plan: Plan,
@@ -22,7 +23,8 @@ export function waterItems(
   const path = '/temperature'
   const water = waterPlan(plan, kitchen, learned)
   if (!water.ok) {
-    if (water.reason !== 'no-temperatures') return []
+    if (water.reason === 'no-batch') return []
+    if (water.reason === 'no-water-at-mix') return [unwateredItem(water, path)]
     const data = { state: 'unknown' as const, minutes: null }
     const remedies = [{ code: 'enter-temperatures' as const }]
     return [madeItem('water-temperature', { size: 0.5, counts: false, data, remedies, path })]
@@ -51,6 +53,20 @@ export function waterItems(
     items.push(madeItem('water-past-limits', { size, data, path }))
   }
   return items
+}
+
+/** Dough temperatures that no water can match, because some or all doughs take none at the mix. */
+function unwateredItem(unwatered: UnwateredDoughs, path: string): FairnessItem {
+  const { doughs, spreadCelsius, spreadMinutes } = unwatered
+  const none = doughs.every(({ waterCelsius }) => waterCelsius === null)
+  const state = none ? ('no-water' as const) : ('some-water' as const)
+  return madeItem('water-temperature', {
+    ...{ size: spreadCelsius, data: { state, minutes: spreadMinutes }, path },
+    perLevel: doughs.flatMap(({ levelId, doughCelsius }) =>
+      levelId === null ? [] : [{ levelId, value: doughCelsius }],
+    ),
+    remedies: [{ code: 'warm-cold-ingredients' }],
+  })
 }
 
 /** Doughs that the mixer mixes badly, too little or too much of it: the worst one. */

@@ -24,6 +24,7 @@ export const adviceCodes = [
   'starter-corrected',
   'enter-temperatures',
   'correct-water-by-reading',
+  'warm-cold-ingredients',
   'say-own-water',
   'finer-scale',
   'levels-further-apart',

@@ -49,5 +49,9 @@ export function fairnessPerLevel(
     level: levelNamed(plan, levelId),
     text: withUnit(decimalText(value, how.decimals), how.unit),
   }))
-  return { what: how.what, rows }
+  return { what: isUnwatered(item) ? 'dough' : how.what, rows }
+}
+
+function isUnwatered({ code, data }: FairnessItem): boolean {
+  return code === 'water-temperature' && ['no-water', 'some-water'].includes(data.state)
 }

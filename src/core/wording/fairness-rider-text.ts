@@ -10,6 +10,11 @@ const moreOrLess = (lessGrams: number, what: string) =>
 const proof = (minutes: number | null) =>
   minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
 
+const withoutWater = {
+  'no-water': 'No water goes in at the mix',
+  'some-water': 'Some doughs take no water at the mix',
+} as const
+
 /** Sentences about what rides along with the factor, before the flour is wet. */
 export const riderSentences: Sentences<
   | 'water-temperature'
@@ -36,7 +41,12 @@ export const riderSentences: Sentences<
     if (item.data.state === 'unknown')
       return 'No temperatures are entered, so nobody knows how far apart the doughs come out.'
     const apart = `${sizeText(item, 1)} °C apart${proof(item.data.minutes)}`
-    if (Math.abs(item.amount?.value ?? 0) < 0.05)
+    const alike = Math.abs(item.amount?.value ?? 0) < 0.05
+    if (item.data.state === 'no-water' || item.data.state === 'some-water')
+      return alike
+        ? `${withoutWater[item.data.state]}; the doughs come out equally warm as they are.`
+        : `${withoutWater[item.data.state]}, so water cannot bring the doughs out equally warm: they come out ${apart}.`
+    if (alike)
       return item.data.state === 'matched'
         ? 'Each batch has its own water temperature; one water for all would bring the doughs out equally warm.'
         : 'One water for all brings the doughs out equally warm.'
@@ -46,6 +56,8 @@ export const riderSentences: Sentences<
   },
   'water-past-limits': (item, plan) => {
     const { levelId, waterCelsius, low, high } = item.data
+    if (waterCelsius < 0)
+      return `${levelNamed(plan, levelId)}: no water is cold enough for its dough, only ice in its place; advisable for the yeast are ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
     return `${levelNamed(plan, levelId)}: its water would have to be ${decimalText(waterCelsius, 1)} °C, ${sizeText(item, 1)} °C outside the advisable ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
   },
   'piece-mass': (item) =>

@@ -19,6 +19,8 @@ const plain = {
   'starter-corrected': 'The weigh sheet already takes it off.',
   'enter-temperatures': 'Enter the flour and room temperatures and the dough temperature you want.',
   'correct-water-by-reading': 'Read the first dough, and correct the water of the next ones by it.',
+  'warm-cold-ingredients':
+    'Let milk, and what else comes from the fridge, stand until it is as warm as the room.',
   'say-own-water': 'If each flour should stand at its own best, give each option its own water.',
   'finer-scale': 'Use a finer scale.',
   'levels-further-apart': 'Set the levels further apart.',

@@ -1,3 +1,4 @@
+import type { UnwateredDoughs } from '@/core/dough-temperature/unwatered-doughs.ts'
 import type {
   BatchWater,
   WaterPlan,
@@ -14,12 +15,27 @@ export interface DegreeWords {
 }
 
 /** Why there is no water temperature to show, with the mend. */
-export function whyNoWater(reason: WaterPlanTrouble['reason']): string {
+export function whyNoWater(reason: Exclude<WaterPlanTrouble['reason'], 'no-water-at-mix'>): string {
   if (reason === 'no-temperatures')
     return 'Fill in Temperatures, and the water of each batch stands here.'
-  return reason === 'no-batch'
-    ? 'The water of each batch stands here as soon as there is a batch.'
-    : 'No water goes in at the mix, so its temperature cannot set the dough’s.'
+  return 'The water of each batch stands here as soon as there is a batch.'
+}
+
+/** Why water cannot match the doughs, how far apart they come out all the same, and what would bring them together. */
+export function unwateredWords(
+  { doughs, spreadCelsius, spreadMinutes }: UnwateredDoughs,
+  { sign, steps }: DegreeWords,
+): string {
+  const none = doughs.every(({ waterCelsius }) => waterCelsius === null)
+  const why = none
+    ? 'No water goes in at the mix, so its temperature cannot set the dough’s'
+    : 'Some doughs take no water at the mix, so its temperature cannot set theirs'
+  if (spreadCelsius < 0.05) return `${why}. The doughs leave the mixer equally warm.`
+  return `${why}. The doughs leave the mixer ${steps(spreadCelsius, 1)} ${sign} apart${minutesText(spreadMinutes)}. Milk and other cold things that have stood until they are as warm as the room bring them closer.`
+}
+
+function minutesText(minutes: number | null): string {
+  return minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
 }
 
 type Thermometer = Extract<KitchenThing, { kind: 'thermometer' }>
@@ -34,8 +50,7 @@ export function spreadWords(
   { sign, steps }: DegreeWords,
   thermometer: Thermometer | null = null,
 ): string {
-  const minutes =
-    spreadMinutes === null ? '' : `, about ${decimalText(spreadMinutes, 0)} min of proof`
+  const minutes = minutesText(spreadMinutes)
   const untold =
     thermometer && spreadCelsius < thermometer.spreadCelsius
       ? `; ${thermometer.name}, good to ±${steps(thermometer.spreadCelsius, 1)} ${sign}, cannot tell that`

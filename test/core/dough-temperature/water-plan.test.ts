@@ -170,7 +170,53 @@ test('reasons: no temperatures, no water at the mix', () => {
   })
   const dry = { ...bare, ingredients: bare.ingredients.slice(0, 1) }
   const plan = aPlan({ formula: dry, temperature, factor: factorOf({ on: 'own' }) })
-  expect(waterPlan(plan, [])).toEqual({ ok: false, reason: 'no-water-at-mix' })
+  expect(waterPlan(plan, [])).toMatchObject({ ok: false, reason: 'no-water-at-mix' })
+})
+
+const milk = { id: 'milk', name: 'milk', kind: 'liquid' as const, waterPercent: 88, celsius: 5 }
+
+test('milk from the fridge as the only liquid: the balance without water, worked by hand', () => {
+  const [flour] = bare.ingredients
+  if (!flour) throw new Error('no flour')
+  const plan = aPlan({
+    formula: { ...bare, ingredients: [flour, { ...milk, percent: 70 }] },
+    factor: factorOf({ on: 'ingredient', ingredientId: 'milk' }),
+    levels: levelsOf([60, 80]),
+    temperature,
+  })
+  const found = waterPlan(plan, [])
+  if (found.ok || found.reason !== 'no-water-at-mix') throw new Error('no such doughs')
+  // c of milk 3.87568: (1.75 × 22 + 0.6 × 3.87568 × 5 + 15.1)/(1.75 + 0.6 × 3.87568) = 65.227/4.07541 = 16.005;
+  // at 0.8: (38.5 + 15.50272 + 15.1)/4.850544 = 14.246
+  expect(found.doughs.map(({ doughCelsius: celsius }) => celsius.toFixed(2))).toEqual([
+    '16.01',
+    '14.25',
+  ])
+  expect(found.spreadCelsius).toBeCloseTo(1.759, 2)
+  expect(found.spreadMinutes).toBeGreaterThan(0)
+})
+
+test('where one option takes water and the other none, the watered dough has its water', () => {
+  const plan = aPlan({
+    formula: { ...bare, ingredients: [...bare.ingredients, { ...milk, percent: 0 }] },
+    factor: factorOf({ on: 'choice' }),
+    levels: [
+      { id: 'w', value: null, label: 'water', control: true },
+      {
+        ...{ id: 'm', value: null, label: 'milk', control: false },
+        changes: [
+          { what: 'ingredient', ingredientId: 'water', name: 'water', percent: 0 },
+          { what: 'ingredient', ingredientId: 'milk', name: 'milk', percent: 70 },
+        ],
+      },
+    ],
+    temperature,
+  })
+  const found = waterPlan(plan, [])
+  if (found.ok || found.reason !== 'no-water-at-mix') throw new Error('no such doughs')
+  const [watered, unwatered] = found.doughs
+  expect([watered?.doughCelsius, unwatered?.waterCelsius]).toEqual([24, null])
+  expect(watered?.waterCelsius).toBeGreaterThan(15)
 })
 
 test('with an autolyse the balance is said to be taken there', () => {

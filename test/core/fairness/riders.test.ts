@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
+import { fairnessPerLevel } from '@/core/wording/fairness-per-level.ts'
+import { fairnessText } from '@/core/wording/fairness-text.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { itemOf, itemsOf, waterPlanOf } from './fair-plan.ts'
 
@@ -30,6 +32,37 @@ describe('dough temperature with one water', () => {
       doughs: 'one',
     })
     expect(itemOf(itemsOf(late), 'water-temperature')).toBeUndefined()
+  })
+})
+
+describe('dough temperature without water', () => {
+  // Milk at 5 °C on flour of 22 °C, 60 and 80 %: 16.01 and 14.25 °C by the heat balance (see the water plan's test).
+  it('is said, with how far apart the doughs come out and what helps', () => {
+    const [flour] = waterPlanOf().formula.ingredients
+    if (!flour) throw new Error('no flour')
+    const milk = { id: 'milk', name: 'Milk', kind: 'liquid' as const, waterPercent: 88, celsius: 5 }
+    const plan = waterPlanOf({
+      factor: { ...madePlan().factor, acts: { on: 'ingredient', ingredientId: 'milk' } },
+      levels: [
+        { id: 'low', value: 60, label: '60', control: true },
+        { id: 'high', value: 80, label: '80', control: false },
+      ],
+      formula: {
+        ingredients: [flour, { ...milk, percent: 60 }],
+        preferments: [],
+        batchSize: { by: 'flour', flourGrams: 500 },
+      },
+      temperature: warm,
+    })
+    const item = itemOf(itemsOf(plan), 'water-temperature')
+    if (!item) throw new Error('no item')
+    expect([item.severity, item.data.state]).toEqual(['fix', 'no-water'])
+    expect(item.perLevel?.map(({ value }) => value.toFixed(2))).toEqual(['16.01', '14.25'])
+    expect(item.remedies).toEqual([{ code: 'warm-cold-ingredients' }])
+    expect(fairnessText(item, plan).sentence).toMatch(
+      /^No water goes in at the mix, so water cannot bring the doughs out equally warm: they come out 1\.8 °C apart, about \d+ min of proof\.$/,
+    )
+    expect(fairnessPerLevel(item, plan)?.what).toBe('dough')
   })
 })
 
