@@ -1,8 +1,9 @@
 import type { UnwateredDoughs } from '@/core/dough-temperature/unwatered-doughs.ts'
-import type {
-  BatchWater,
-  WaterPlan,
-  WaterPlanTrouble,
+import {
+  type BatchWater,
+  coldestWaterCelsius,
+  type WaterPlan,
+  type WaterPlanTrouble,
 } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { decimalText } from './number-text.ts'
@@ -65,10 +66,16 @@ export function spreadWords(
     : `With this one water, the doughs leave the mixer ${spread}.`
 }
 
-/** Water that is colder or hotter than the yeast or the tap allows, each once with the batches it concerns. */
-export function waterWarnings({ batches }: WaterPlan, words: DegreeWords): string[] {
+/** Water that is colder or hotter than the yeast or the tap allows, or than water can be, each once with the batches it concerns. */
+export function waterWarnings(
+  { batches, wantedDoughCelsius }: WaterPlan,
+  words: DegreeWords,
+): string[] {
   const warnings = batches.flatMap((batch) =>
-    warningsOf(batch, words).map((text) => `${text}${forBatch(batch)}`),
+    (batch.waterCelsius < coldestWaterCelsius
+      ? [frozenText(batch, wantedDoughCelsius, words)]
+      : warningsOf(batch, words)
+    ).map((text) => `${text}${forBatch(batch)}`),
   )
   return [...new Set(warnings)]
 }
@@ -76,6 +83,20 @@ export function waterWarnings({ batches }: WaterPlan, words: DegreeWords): strin
 function forBatch({ label }: BatchWater): string {
   return label === '' ? '.' : ` (${label}).`
 }
+
+/** That no water is cold enough, and what ice would do. */
+function frozenText({ ice }: BatchWater, wanted: number, { sign, degrees }: DegreeWords): string {
+  const why = `Water is never colder than ${degrees(coldestWaterCelsius, 0)} ${sign}, so water alone cannot bring this dough to ${degrees(wanted, 1)} ${sign}`
+  if (ice === null)
+    return `${why}. Ice would; add your tap under Kitchen, and how much it takes stands here`
+  if (ice.ok)
+    return `${why}: ${decimalText(ice.grams, 0)} g of ice in place of as much water, the rest as cold as the tap gives it, would`
+  return `${why}. ${ice.reason === 'more-than-all' ? evenIce : noIce(sign, degrees)}`
+}
+
+const evenIce = 'Even ice alone would not cool this dough enough; cool the flour'
+const noIce = (sign: string, degrees: DegreeWords['degrees']) =>
+  `Ice would, but the freezer of your kitchen is above ${degrees(0, 0)} ${sign} and makes none`
 
 function warningsOf(batch: BatchWater, { sign, degrees, steps }: DegreeWords): string[] {
   const { pastLimitsCelsius, limits, hotterThanTapCelsius, ice } = batch
@@ -86,7 +107,8 @@ function warningsOf(batch: BatchWater, { sign, degrees, steps }: DegreeWords): s
     found.push(`Colder than the ${degrees(limits.leastCelsius, 0)} ${sign} this yeast bears well`)
   if (hotterThanTapCelsius !== null && hotterThanTapCelsius > 0)
     found.push(`Heat the water: ${steps(hotterThanTapCelsius, 1)} ${sign} hotter than the tap`)
-  if (ice && !ice.ok && ice.reason === 'more-than-all')
-    found.push('Even ice alone would not cool this dough enough; cool the flour')
+  if (ice && !ice.ok && ice.reason === 'more-than-all') found.push(evenIce)
+  if (ice && !ice.ok && ice.reason === 'freezer-not-freezing')
+    found.push(`Colder than the tap gives it. ${noIce(sign, degrees)}`)
   return found
 }

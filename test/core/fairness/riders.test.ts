@@ -35,6 +35,17 @@ describe('dough temperature with one water', () => {
   })
 })
 
+describe('water past what the yeast bears', () => {
+  it('names no temperature below freezing', () => {
+    const plan = waterPlanOf({ temperature: { ...warm, wantedDoughCelsius: 8, matched: true } })
+    const item = itemOf(itemsOf(plan), 'water-past-limits')
+    expect(item?.data.waterCelsius).toBeLessThan(0)
+    expect(item && fairnessText(item, plan).sentence).toContain(
+      'no water is cold enough for its dough, only ice in its place',
+    )
+  })
+})
+
 describe('dough temperature without water', () => {
   // Milk at 5 °C on flour of 22 °C, 60 and 80 %: 16.01 and 14.25 °C by the heat balance (see the water plan's test).
   it('is said, with how far apart the doughs come out and what helps', () => {
