@@ -1,6 +1,7 @@
 import type { TemperatureUnit } from '@/app/kit/temperature-words.ts'
 import { typedNumber, typedNumberText } from '@/app/kit/typed-number.ts'
 import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
+import { plainNumber } from '@/core/wording/number-text.ts'
 import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
 import { fieldIn, keptOf, shownOf } from './temperature-fields.ts'
 
@@ -19,12 +20,21 @@ export function fieldProblem(field: KitchenField, text: string): string | undefi
   if (!read.ok) return typedNumberText(text, read)
   const { value } = read
   if (value === null) return undefined
-  if (field.least !== undefined && value < field.least)
-    return `Not below ${field.least}${field.unit ? ` ${field.unit}` : ''}.`
-  if (field.most !== undefined && value > field.most)
-    return `Not above ${field.most}${field.unit ? ` ${field.unit}` : ''}.`
+  const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = field
+  if (value < least || value > most) return boundsText(field)
   if (field.whole && !Number.isInteger(value)) return 'A whole number, such as 4.'
   return undefined
+}
+
+/** Between which ends a field's number lies, and what to do: "Coldest: give a number from 0 to 60 °C." */
+function boundsText({ label, least, most, unit, measures }: KitchenField): string {
+  const sign = unit ? ` ${unit}` : ''
+  const ends = [
+    least === undefined ? '' : ` from ${plainNumber(least)}`,
+    most === undefined ? '' : `${least === undefined ? ' up' : ''} to ${plainNumber(most)}`,
+  ].join('')
+  const check = measures ? ` Check that it is meant in ${unit}.` : ''
+  return `${label}: give a number${ends}${sign}.${check}`
 }
 
 /** The kitchen record that the typed fields make, temperatures typed in `unit`, or what keeps them from making one, field by field. */

@@ -33,20 +33,29 @@ const number = (
   unit: string,
   bounds: { least: number; most: number; whole?: boolean },
 ): KitchenField => ({ key, label, unit, type: 'number', required: true, ...bounds })
-const temperature = (key: string, label: string): KitchenField => ({
-  ...number(key, label, '°C', { least: -80, most: 700 }),
-  measures: 'temperature',
-})
+const temperature = (
+  key: string,
+  label: string,
+  [least, most]: readonly [number, number],
+): KitchenField => ({ ...number(key, label, '°C', { least, most }), measures: 'temperature' })
 const optional = (field: KitchenField, hint?: string): KitchenField => ({
   ...field,
   required: false,
   ...(hint ? { hint } : {}),
 })
 const grams = { least: 0, most: 1_000_000 }
+/** What a kitchen's things can be at, in °C; flour's moisture in %: common practice, no source. */
+const ends = {
+  oven: [50, 700],
+  fridge: [-5, 20],
+  freezer: [-40, 0],
+  tap: [0, 60],
+} as const
+const moisture = { least: 5, most: 25 }
 const share = { least: 0, most: 100 }
 const count = { least: 1, most: 1000, whole: true }
 
-/** Everything a kitchen may hold, and what is asked of each; bounds as in the records' shapes. */
+/** Everything a kitchen may hold, and what is asked of each. Bounds lie within those of the records' shapes: what a kitchen can be. */
 export const kitchenChapters: readonly KitchenChapter[] = [
   {
     ...{ kind: 'scale', title: 'Scales', one: 'a scale' },
@@ -84,7 +93,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     fields: [
       name('Such as “home oven with steel”.'),
       number('places', 'Pieces at once', '', count),
-      optional(temperature('maxCelsius', 'Hottest')),
+      optional(temperature('maxCelsius', 'Hottest', ends.oven)),
     ],
   },
   {
@@ -113,9 +122,9 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'For cold proofs, cold water and ice.',
     fields: [
       name('Such as “cellar fridge”.'),
-      temperature('celsius', 'Temperature'),
+      temperature('celsius', 'Temperature', ends.fridge),
       optional(number('places', 'Tubs it holds', '', count)),
-      optional(temperature('freezerCelsius', 'Its freezer')),
+      optional(temperature('freezerCelsius', 'Its freezer', ends.freezer)),
     ],
   },
   {
@@ -123,8 +132,8 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'The coldest and warmest water there is without ice or a kettle.',
     fields: [
       name('Such as “kitchen tap”.'),
-      temperature('coldestCelsius', 'Coldest'),
-      temperature('warmestCelsius', 'Warmest'),
+      temperature('coldestCelsius', 'Coldest', ends.tap),
+      temperature('warmestCelsius', 'Warmest', ends.tap),
     ],
   },
   {
@@ -134,7 +143,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
       name('As on the bag.'),
       { key: 'lot', label: 'Bag or lot', type: 'text', required: false },
       optional(
-        number('moisturePercent', 'Moisture', '%', share),
+        number('moisturePercent', 'Moisture', '%', moisture),
         'About 14 where nothing is known.',
       ),
       optional(number('proteinPercent', 'Protein', '%', share)),

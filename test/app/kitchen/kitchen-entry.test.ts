@@ -1,5 +1,6 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { kitchenEntry, typedFrom } from '@/app/kitchen/kitchen-entry.ts'
+import { fieldProblem, kitchenEntry, typedFrom } from '@/app/kitchen/kitchen-entry.ts'
 import { kitchenChapters } from '@/app/kitchen/kitchen-fields.ts'
 import type { KitchenKind } from '@/core/kitchen/kitchen-record.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
@@ -76,8 +77,9 @@ test('temperatures typed in °F are kept in °C, differences without the offset'
 test('a bound is said in the unit that was typed', () => {
   const typed = { name: 'Fridge', celsius: '2000' }
   const entry = kitchenEntry(chapterOf('fridge'), 'f', typed, [], 'fahrenheit')
-  // 700 °C = 1292 °F.
-  expect(entry).toEqual({ ok: false, problems: { celsius: 'Not above 1292 °F.' } })
+  // −5 °C = 23 °F, 20 °C = 68 °F.
+  const celsius = 'Temperature: give a number from 23 to 68 °F. Check that it is meant in °F.'
+  expect(entry).toEqual({ ok: false, problems: { celsius } })
 })
 
 test('changing nothing in °F keeps what was typed in °F', () => {
@@ -85,4 +87,31 @@ test('changing nothing in °F keeps what was typed in °F', () => {
   const entry = kitchenEntry(chapterOf('tap'), 't', typed, [], 'fahrenheit')
   if (!entry.ok) throw new Error('the tap can stand')
   expect(typedFrom(chapterOf('tap'), entry.thing, 'fahrenheit')).toEqual(typed)
+})
+
+test.each([
+  ['tap', 'coldestCelsius', ['-20', '-0.1'], ['0', '12']],
+  ['tap', 'warmestCelsius', ['61', '300'], ['60', '45']],
+  ['fridge', 'celsius', ['-6', '500'], ['-5', '4', '20']],
+  ['fridge', 'freezerCelsius', ['60', '0.5', '-41'], ['0', '-18']],
+  ['oven', 'maxCelsius', ['20', '701'], ['250', '500']],
+  ['flour', 'moisturePercent', ['100', '4', '26'], ['5', '14', '25']],
+] as const)('%s: %s has ends, and says its name and them', (kind, key, refused, taken) => {
+  const field = chapterOf(kind).fields.find((one) => one.key === key)
+  if (!field) throw new Error('no such field')
+  for (const text of refused)
+    expect(fieldProblem(field, text)).toContain(
+      `${field.label}: give a number from ${String(field.least).replace('-', '−')} to ${field.most} ${field.unit}.`,
+    )
+  for (const text of taken) expect(fieldProblem(field, text)).toBeUndefined()
+})
+
+test('the kitchens of the sample trials pass every check', () => {
+  for (const name of readdirSync('trials').filter((file) => file.endsWith('.json'))) {
+    const { kitchen } = JSON.parse(readFileSync(`trials/${name}`, 'utf8'))
+    for (const thing of kitchen)
+      expect(
+        kitchenEntry(chapterOf(thing.kind), thing.id, typedFrom(chapterOf(thing.kind), thing), []),
+      ).toEqual({ ok: true, thing })
+  }
 })
