@@ -48,7 +48,10 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
     )
   }
   for (const [at, dose] of sheet.doses.entries()) {
-    if (!dose.ok) continue
+    if (!dose.ok) {
+      items.push(...singlyItem(sheet, dose.ingredientId, `/sharedDoses/${at}`))
+      continue
+    }
     const data = { ingredientId: dose.ingredientId, smallestGrams: null, shared: true }
     items.push(
       madeItem('coarse-dose', {
@@ -58,6 +61,19 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
     )
   }
   return items
+}
+
+/** An ingredient that was to be shared but cannot be, and is so weighed singly: how coarsely, in its worst batch. */
+function singlyItem({ batches }: WeighSheet, ingredientId: string, path: string): FairnessItem[] {
+  const lines = batches
+    .flatMap((batch) => batch.lines)
+    .filter((line) => line.ingredientId === ingredientId && line.targetGrams > 0)
+  if (lines.length === 0) return []
+  const size = Math.max(...lines.map(({ relativeUncertainty }) => relativeUncertainty ?? 0)) * 100
+  const smallestGrams = Math.min(...lines.map(({ targetGrams }) => targetGrams))
+  const data = { ingredientId, smallestGrams, shared: false }
+  const remedies = [{ code: 'finer-scale' as const }]
+  return [madeItem('coarse-dose', { size, data, remedies, subject: ingredientId, path })]
 }
 
 /** The stock or dry mix that mends a coarse dose, where the scales can make it. */
