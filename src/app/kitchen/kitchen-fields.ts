@@ -49,7 +49,7 @@ const ends = {
   oven: [50, 700],
   fridge: [-5, 20],
   freezer: [-40, 0],
-  tap: [0, 60],
+  tap: [0, 80],
 } as const
 const moisture = { least: 5, most: 25 }
 const share = { least: 0, most: 100 }

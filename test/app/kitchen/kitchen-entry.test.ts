@@ -91,7 +91,7 @@ test('changing nothing in °F keeps what was typed in °F', () => {
 
 test.each([
   ['tap', 'coldestCelsius', ['-20', '-0.1'], ['0', '12']],
-  ['tap', 'warmestCelsius', ['61', '300'], ['60', '45']],
+  ['tap', 'warmestCelsius', ['81', '300'], ['80', '45']],
   ['fridge', 'celsius', ['-6', '500'], ['-5', '4', '20']],
   ['fridge', 'freezerCelsius', ['60', '0.5', '-41'], ['0', '-18']],
   ['oven', 'maxCelsius', ['20', '701'], ['250', '500']],
