@@ -1,4 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { heatsDiffer } from './oven-heat.ts'
 import { piecesAsked } from './pieces-asked.ts'
 
 type Timed = Pick<
@@ -18,15 +19,17 @@ const mostStaggers = 10
 
 /**
  * Seconds from one dough to the next: the longest that a single step keeps the hands or the mixer busy with one dough, or the
- * oven with one piece's share of a load.
+ * oven with one piece's share of a load. Levels that want the oven at different temperatures share no load, so that one piece
+ * has the oven whole.
  */
 export function staggerSeconds(plan: Timed): number {
   const { perBatch } = piecesAsked(plan)
+  const sharing = heatsDiffer(plan) ? 1 : plan.placesPerLoad
   return Math.max(
     0,
     ...plan.steps.map((step) =>
       step.uses.includes('oven')
-        ? (step.handsSeconds + step.waitSeconds) / plan.placesPerLoad
+        ? (step.handsSeconds + step.waitSeconds) / sharing
         : step.handsSeconds * (step.per === 'piece' ? perBatch : 1),
     ),
   )

@@ -5,6 +5,7 @@ import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { staggerSeconds } from './bake-order.ts'
 import { mixedApart } from './doughs.ts'
+import { ovenHeat } from './oven-heat.ts'
 import { ovenLoads } from './oven-loads.ts'
 import { piecesAsked } from './pieces-asked.ts'
 import { splitIndex } from './split-index.ts'
@@ -79,10 +80,11 @@ const samplesOf = (test: 'triangle' | 'duo-trio' | 'paired') => (test === 'paire
 function loadCount(plan: Plan): number {
   if (!plan.steps.some((step) => step.kind === 'bake')) return 0
   return ovenLoads({
-    warmUp: plan.warmUpPiece ? 0 : null,
-    flights: Array.from({ length: plan.flights }, () => plan.levels.map((_, index) => index)),
+    warmUp: plan.warmUpPiece ? (plan.levels[0] ?? null) : null,
+    flights: Array.from({ length: plan.flights }, () => plan.levels),
     placesPerLoad: plan.placesPerLoad,
     asBaked: plan.serving === 'as-baked',
+    heatOf: (level) => ovenHeat(plan, level),
   }).length
 }
 

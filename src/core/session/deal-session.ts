@@ -2,6 +2,7 @@ import { chanceFrom, shuffled } from '@/core/design/chance.ts'
 import { mixedApart } from '@/core/design/doughs.ts'
 import { drawVersion } from '@/core/design/draw-version.ts'
 import { letterAt } from '@/core/design/letters.ts'
+import { ovenHeat } from '@/core/design/oven-heat.ts'
 import { ovenLoads } from '@/core/design/oven-loads.ts'
 import { dealCodes } from '@/core/design/serving-codes.ts'
 import { waysDiffer, wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
@@ -60,11 +61,16 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
     code: codes[index] ?? '',
     ...serving,
   }))
+  const levels = new Map(plan.levels.map((level) => [level.id, level]))
+  const heatOf = new Map(
+    pieces.map(({ id, levelId }) => [id, ovenHeat(plan, levels.get(levelId) ?? null)]),
+  )
   const loads = ovenLoads({
     warmUp: warmUp?.id ?? null,
     flights: flightsToBake(plan, flights, pieces),
     placesPerLoad: plan.placesPerLoad,
     asBaked: plan.serving === 'as-baked',
+    heatOf: (id) => heatOf.get(id) ?? '',
   })
   const planned = earlier.find((session) => session.number === 1)?.plannedSessions
   return {

@@ -60,4 +60,25 @@ describe('dayCost', () => {
     expect(day.ovenSeconds).toBe(920)
     expect(day.batches).toBe(1)
   })
+
+  const ovenFactor = (on: 'bake-temperature' | 'bake-time') => ({
+    ...{
+      name: 'oven',
+      unitOfMeasure: on === 'bake-time' ? 's' : '°C',
+      acts: { on, stepId: 'bake' },
+    },
+    ...{ splitsAt: 'oven' as const, held: 'piece' as const },
+  })
+
+  it('asks one load at least for each oven temperature, but not for each bake time', () => {
+    const change = { doughs: 'one' as const, flights: 1, warmUpPiece: false, placesPerLoad: 4 }
+    const hot = cost({ ...change, factor: ovenFactor('bake-temperature') })
+    // Four temperatures, four loads of 20 + 240 s, though all four pieces would fit at once.
+    expect([hot.loads, hot.ovenSeconds]).toEqual([4, 1040])
+    expect(cost({ ...change, factor: ovenFactor('bake-time') }).loads).toBe(1)
+    // Rested pieces of two flights share the load of their temperature; hot ones are baked flight by flight.
+    const two = { ...change, flights: 2, factor: ovenFactor('bake-temperature') }
+    expect(cost({ ...two, serving: 'rested' }).loads).toBe(4)
+    expect(cost({ ...two, serving: 'as-baked' }).loads).toBe(8)
+  })
 })

@@ -40,6 +40,23 @@ describe('ovenLoads', () => {
     expect(ovenLoads({ warmUp: null, flights, placesPerLoad: 10, asBaked: true })).toEqual(flights)
     expect(ovenLoads({ warmUp: null, flights, placesPerLoad: 9, asBaked: false })).toEqual(flights)
   })
+
+  it('never lets pieces of two oven temperatures share a load', () => {
+    // a and b at 200 °C, c to e at 250 °C: in places for ten, one load each, both flights together where they rest.
+    const heatOf = (piece: string) => (piece < 'c' ? '200' : '250')
+    const loads = (asBaked: boolean) =>
+      ovenLoads({ warmUp: null, flights, placesPerLoad: 10, asBaked, heatOf })
+    expect(loads(false)).toEqual([
+      ['a', 'b', 'b', 'a'],
+      ['c', 'd', 'e', 'e', 'd', 'c'],
+    ])
+    expect(loads(true)).toEqual([
+      ['a', 'b'],
+      ['c', 'd', 'e'],
+      ['e', 'd', 'c'],
+      ['b', 'a'],
+    ])
+  })
 })
 
 describe('stepAtLevel', () => {
@@ -124,6 +141,16 @@ it('bakes in dough order only while the wait is within ten staggers', () => {
     step.id === 'rest' ? { ...step, waitSeconds: 1620 } : step,
   )
   expect(bakesInDoughOrder(madePlan({ steps: quicker }))).toBe(true)
+})
+
+it('gives a piece the oven whole where each level has a temperature of its own', () => {
+  // In loads of four a piece takes (20 + 2400) / 4 = 605 s of the oven; alone at its temperature 2420 s.
+  const steps = madePlan().steps.map((step) =>
+    step.kind === 'bake' ? { ...step, waitSeconds: 2400 } : step,
+  )
+  expect(staggerSeconds(madePlan({ steps, placesPerLoad: 4 }))).toBe(605)
+  const hot = factor({ on: 'bake-temperature', stepId: 'bake' }, '°C')
+  expect(staggerSeconds(madePlan({ steps, placesPerLoad: 4, factor: hot }))).toBe(2420)
 })
 
 it('letters tubs A to Z, then AA to ZZ, and no further', () => {

@@ -161,6 +161,21 @@ describe('dealSession', () => {
       expect(set.samples.find((sample) => sample.code === set.answerCode)?.levelId).toBe('lv-top')
   })
 
+  it('deals each oven temperature loads of its own', () => {
+    const hot = madePlan({
+      ...{ doughs: 'one', placesPerLoad: 4, flights: 2, serving: 'rested', warmUpPiece: false },
+      factor: {
+        ...{ name: 'oven', unitOfMeasure: '°C', splitsAt: 'oven', held: 'piece' },
+        acts: { on: 'bake-temperature', stepId: 'bake' },
+      },
+    })
+    const { dealt: orders, pieces } = dealt(hot)
+    const levelOf = new Map(pieces.map(({ id, levelId }) => [id, levelId]))
+    const loads = orders.loads.map((load) => load.pieceIds.map((id) => levelOf.get(id)))
+    expect(loads.map((load) => load.length)).toEqual([2, 2, 2, 2])
+    for (const load of loads) expect(new Set(load).size).toBe(1)
+  })
+
   it('refuses a trial of one level', () => {
     const plan = madePlan()
     const single = madePlan({ levels: plan.levels.slice(0, 1) })
