@@ -1,18 +1,13 @@
 import { piecesAsked } from '@/core/design/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-
-interface Baked {
-  batchId: string
-  /** From the mix to the oven by the method alone, and in the oven. */
-  methodSeconds: number
-  bakeSeconds: number
-}
+import { type Baked, latestIn, ovenTurns } from './oven-turns.ts'
 
 /**
  * When each dough is begun and each piece goes into the oven, in seconds from the first dough. Doughs keep their order, one
  * after another by the longest that a single step keeps one pair of hands with one dough; the pieces go in in the order
  * given, each when it is ready and a place is free. Then every dough is begun as late as that leaves it: no sooner than its
- * first piece's turn asks, and before the dough that follows it.
+ * pieces' turns at the oven ask, and before the dough that follows it. So a dough that is ready long before its neighbours in
+ * the oven is begun later by the difference and meets them there.
  */
 export function doughStarts(
   plan: Plan,
@@ -21,24 +16,42 @@ export function doughStarts(
 ): { startSeconds: Map<string, number>; inSeconds: number[] } {
   const hands = handsSeconds(plan)
   const earliest = new Map(doughOrder.map((id, index) => [id, index * hands]))
-  const placesFree = Array.from({ length: plan.placesPerLoad }, () => 0)
-  const inSeconds = baked.map(({ batchId, methodSeconds, bakeSeconds }) => {
-    const free = placesFree.indexOf(Math.min(...placesFree))
-    const inAt = Math.max(placesFree[free] ?? 0, (earliest.get(batchId) ?? 0) + methodSeconds)
-    placesFree[free] = inAt + bakeSeconds
-    return inAt
-  })
+  const ready = (starts: ReadonlyMap<string, number>) => (piece: Baked) =>
+    (starts.get(piece.batchId) ?? 0) + piece.methodSeconds
+  const { slots, inSeconds: soonest } = ovenTurns(baked, plan.placesPerLoad, ready(earliest))
+  let inSeconds = soonest
+  let startSeconds = earliest
+  // Each round lets the pieces ahead of those just moved follow them; the last piece in never moves.
+  for (let round = 0; round <= baked.length; round += 1) {
+    const latest = latestIn(baked, { inSeconds, slots })
+    startSeconds = begunBefore(doughOrder, hands, (id) => {
+      const asks = baked.flatMap(({ batchId, methodSeconds }, at) =>
+        batchId === id ? [(latest[at] ?? 0) - methodSeconds] : [],
+      )
+      return asks.length > 0 ? Math.min(...asks) : (earliest.get(id) ?? 0)
+    })
+    const readyAt = ready(startSeconds)
+    const moved = baked.map((piece, at) => Math.max(inSeconds[at] ?? 0, readyAt(piece)))
+    if (moved.every((inAt, at) => inAt === inSeconds[at])) break
+    inSeconds = moved
+  }
+  return { startSeconds, inSeconds }
+}
+
+/** Starts as late as each dough may be begun, one pair of hands before the dough that follows it. */
+function begunBefore(
+  doughOrder: readonly string[],
+  hands: number,
+  latestStart: (id: string) => number,
+): Map<string, number> {
   const startSeconds = new Map<string, number>()
   let before = Number.POSITIVE_INFINITY
   for (const id of doughOrder.toReversed()) {
-    const asks = baked.flatMap(({ batchId, methodSeconds }, at) =>
-      batchId === id ? [(inSeconds[at] ?? 0) - methodSeconds] : [],
-    )
-    before = Math.min(before, ...asks)
-    startSeconds.set(id, Number.isFinite(before) ? before : (earliest.get(id) ?? 0))
+    before = Math.min(before, latestStart(id))
+    startSeconds.set(id, before)
     before -= hands
   }
-  return { startSeconds, inSeconds }
+  return startSeconds
 }
 
 /** The longest that a single step keeps the hands with one dough; the oven's own time is its turn, not theirs. */

@@ -1,3 +1,4 @@
+import { ovenHeat } from '@/core/design/oven-heat.ts'
 import { secondsOfSteps, wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -16,8 +17,8 @@ export interface PlannedTimes {
 
 /**
  * When each counted piece would be baked and eaten. The oven takes the pieces in the order of the loads, each when it is
- * ready and a place is free; a dough is begun no sooner than its turn at the oven asks (`doughStarts`), so a piece waits only
- * while the oven is truly busy. Hot pieces of a load are served one after another, rested ones all together once the last is
+ * ready, a place is free and the oven is at its temperature; a dough is begun no sooner than its turn at the oven asks
+ * (`doughStarts`), so a piece waits only while the oven is truly busy, and doughs that take differently long meet there. Hot pieces of a load are served one after another, rested ones all together once the last is
  * through its cooling.
  */
 export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
@@ -29,7 +30,7 @@ export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
   const pieces = new Map(session.pieces.map((piece) => [piece.id, piece]))
   const baked = session.dealt.loads
     .toSorted((one, other) => one.number - other.number)
-    .flatMap(({ pieceIds }) =>
+    .flatMap(({ number: load, pieceIds }) =>
       pieceIds.flatMap((id, place) => {
         const piece = pieces.get(id)
         if (!piece) return []
@@ -37,7 +38,8 @@ export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
         const level = levels.get(levelId) ?? null
         const methodSeconds = wayToOvenSeconds(plan, level)
         const bakeSeconds = secondsOfSteps(plan, level, plan.steps.slice(bake, bake + 1))
-        return [{ batchId, levelId, role, place, methodSeconds, bakeSeconds }]
+        const heat = ovenHeat(plan, level)
+        return [{ batchId, levelId, role, load, place, heat, methodSeconds, bakeSeconds }]
       }),
     )
   const { startSeconds, inSeconds } = doughStarts(plan, session.dealt.doughOrder, baked)

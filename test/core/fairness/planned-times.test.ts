@@ -98,6 +98,53 @@ describe('plannedTimes', () => {
     expect(plannedTimes(plan, session).map(({ ageSeconds }) => ageSeconds)).toEqual([4080, 3600])
   })
 
+  // Cold for 12, 24 and 48 h, 240 s a bake, mixed apart. All in one load: each dough is begun its difference later, and all are
+  // out at once. One place: out one bake of 20 + 240 s after another, in whatever order was drawn.
+  it.each([3, 1])('brings doughs of 12, 24 and 48 cold hours together, places: %i', (places) => {
+    const cold = madeStep('cold', 'cold-proof', { handsSeconds: 0 })
+    const cool = madeStep('cool', 'cool', { per: 'piece', handsSeconds: 0, waitSeconds: 3600 })
+    const [mix, bake] = ['mix', 'bake'].flatMap((id) =>
+      madePlan().steps.filter((step) => step.id === id),
+    )
+    if (!mix || !bake) throw new Error('no mix or bake')
+    const plan = madePlan({
+      steps: [mix, cold, bake, cool],
+      factor: {
+        ...{ name: 'cold', unitOfMeasure: 'h', splitsAt: 'proof', held: 'flour' },
+        acts: { on: 'cold-hours', stepId: 'cold' },
+      },
+      levels: [12, 24, 48].map((value) => ({
+        ...{ id: `lv-${value}`, value, label: `${value}`, control: value === 24 },
+      })),
+      ...{ doughs: 'apart', flights: 1, warmUpPiece: false, serving: 'rested' },
+      placesPerLoad: places,
+    })
+    const times = plannedTimes(plan, dealt(plan))
+    expect(times.map(({ waitedSeconds }) => waitedSeconds)).toEqual([0, 0, 0])
+    expect(times.map(({ ageSeconds }) => ageSeconds)).toEqual(
+      places === 3 ? [3600, 3600, 3600] : [4120, 3860, 3600],
+    )
+  })
+
+  // One dough, 20 + 240 s a bake, three places: at three temperatures one piece after another, at one all at once.
+  it('lets a piece at another temperature wait until the oven is empty', () => {
+    const plan = (on: 'bake-temperature' | 'bake-time') =>
+      madePlan({
+        factor: {
+          ...{ name: 'oven', unitOfMeasure: '', splitsAt: 'oven', held: 'piece' },
+          acts: { on, stepId: 'bake' },
+        },
+        levels: [3, 4, 5].map((value) => ({
+          ...{ id: `lv-${value}`, value, label: `${value}`, control: value === 4 },
+        })),
+        ...{ doughs: 'one', flights: 1, warmUpPiece: false, placesPerLoad: 3 },
+      })
+    const waits = (on: 'bake-temperature' | 'bake-time') =>
+      plannedTimes(plan(on), dealt(plan(on))).map(({ waitedSeconds }) => waitedSeconds)
+    expect(waits('bake-temperature')).toEqual([0, 260, 520])
+    expect(waits('bake-time')).toEqual([0, 0, 0])
+  })
+
   it('is empty without a bake', () => {
     const plan = madePlan({ steps: [madeStep('mix', 'mix')] })
     expect(plannedTimes(plan, dealt(plan))).toEqual([])
