@@ -56,6 +56,15 @@ export type PlanTrouble =
   | { reason: 'factor-names-nothing'; id: string; what: 'ingredient' | 'preferment' | 'step' }
   | { reason: 'factor-names-wrong-kind'; name: string; wanted: string; found: string }
   | { reason: 'more-pieces-than-dough'; asked: number; has: number }
+  | {
+      reason: 'pieces-outweigh-dough'
+      /** The level whose dough it is; null for one dough that serves all. */
+      label: string | null
+      pieces: number
+      grams: number
+      doughGrams: number
+      leastFlourGrams: number
+    }
   | { reason: 'duplicate-response'; name: string; otherIndex: number }
   | { reason: 'margin-not-above-zero'; margin: number }
   | { reason: 'margin-past-scale'; margin: number; widest: number }

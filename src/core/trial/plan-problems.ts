@@ -5,7 +5,7 @@ import { collidingLevels } from './colliding-levels.ts'
 import { factorProblems } from './factor-problems.ts'
 import { levelFormulaProblems } from './level-formula-problems.ts'
 import { levelProblems } from './level-problems.ts'
-import { piecesAskedOfBatch } from './pieces-in-batch.ts'
+import { pieceProblems } from './piece-problems.ts'
 import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
 import { responseProblems } from './response-problems.ts'
@@ -55,14 +55,6 @@ function expectationProblems({ expectation, levels }: Plan): PlanProblem[] {
   const [least, most] = [Math.min(...values), Math.max(...values)]
   if (bestGuess >= least && bestGuess <= most) return []
   return [{ path, severity: 'ask', reason: 'best-guess-outside', bestGuess, least, most }]
-}
-
-function pieceProblems(plan: Plan): PlanProblem[] {
-  const size = plan.formula.batchSize
-  const asked = piecesAskedOfBatch(plan)
-  if (size.by === 'flour' || asked <= size.pieces) return []
-  const path = '/formula/batchSize/pieces'
-  return [{ path, severity: 'stop', reason: 'more-pieces-than-dough', asked, has: size.pieces }]
 }
 
 /** Doughs are wanted between 10 and 40 °C (common practice): outside, a slip of the unit is likelier. */

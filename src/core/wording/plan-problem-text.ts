@@ -74,6 +74,8 @@ export function planProblemText(trouble: Trouble): string {
       return `${trouble.name} is ${trouble.found}, but this factor moves ${trouble.wanted}; choose another.`
     case 'more-pieces-than-dough':
       return `${trouble.asked} pieces are asked of a dough for ${trouble.has}; make more dough or fewer flights.`
+    case 'pieces-outweigh-dough':
+      return outweighText(trouble)
     case 'duplicate-response':
       return `${trouble.name} stands twice; give each response its own name.`
     case 'margin-not-above-zero':
@@ -105,4 +107,11 @@ export function planProblemText(trouble: Trouble): string {
     default:
       return formulaProblemText(trouble as Parameters<typeof formulaProblemText>[0])
   }
+}
+
+function outweighText(trouble: Extract<Trouble, { reason: 'pieces-outweigh-dough' }>): string {
+  const { label, pieces, grams, doughGrams, leastFlourGrams } = trouble
+  const asked = `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} of ${label === null ? 'all levels' : `level ${label}`}`
+  const ask = pieces === 1 ? 'asks' : 'ask'
+  return `${asked} ${ask} for ${gramsText(grams, 1)} g, but a batch of this flour is ${gramsText(doughGrams, 1)} g of dough; enter ${plainNumber(leastFlourGrams)} g of flour or more, or make smaller or fewer pieces.`
 }

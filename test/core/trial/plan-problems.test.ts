@@ -148,6 +148,15 @@ test.each<[string, Partial<Plan>, string]>([
     },
     'ask /steps/2/waitSeconds cools-as-baked',
   ],
+  [
+    'pieces heavier than a dough of its flour',
+    {
+      factor: { ...factorOf({ on: 'piece-mass' }, 'piece'), splitsAt: 'divide' },
+      levels: levelsOf([810, 860, 910], 860),
+      formula: { ...plainFormula, batchSize: { by: 'flour', flourGrams: 300 } },
+    },
+    'stop /formula/batchSize/flourGrams pieces-outweigh-dough',
+  ],
   ['no tasters', { tasters: [] }, 'stop /tasters no-tasters'],
   ['one taster', { tasters: [{ tasterId: 'a', knows: false }] }, 'ask /tasters one-taster'],
   [
