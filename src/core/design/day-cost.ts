@@ -1,4 +1,5 @@
 import { batchGrams } from '@/core/formula/batch-grams.ts'
+import { coldPlaces } from '@/core/trial/cold-places.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
@@ -63,7 +64,7 @@ export function dayCost(
     doughGrams,
     ...counts,
     tubs: doughs.length,
-    fridgePlaces: fridgePlaces(plan, counts),
+    fridgePlaces: coldPlaces(plan),
     handsSeconds: handsSeconds(plan),
     ovenSeconds: loads * ovenSecondsOfLoad(plan),
     loads,
@@ -86,14 +87,6 @@ function loadCount(plan: Plan): number {
     asBaked: plan.serving === 'as-baked',
     heatOf: (level) => ovenHeat(plan, level),
   }).length
-}
-
-function fridgePlaces(
-  plan: Plan,
-  { batches, pieces }: { batches: number; pieces: number },
-): number {
-  const cold = plan.steps.filter((step) => step.kind === 'cold-proof')
-  return Math.max(0, ...cold.map((step) => (step.per === 'piece' ? pieces : batches)))
 }
 
 function handsSeconds(plan: Plan): number {

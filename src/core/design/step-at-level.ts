@@ -1,7 +1,7 @@
 import type { Factor } from '@/core/trial/factor.ts'
 import type { Level } from '@/core/trial/level.ts'
+import { levelCelsius } from '@/core/trial/level-celsius.ts'
 import type { Step } from '@/core/trial/step.ts'
-import { celsiusFromFahrenheit } from '@/core/units/temperature.ts'
 
 const secondsOf: Record<string, number> = {
   s: 1,
@@ -33,10 +33,7 @@ export function stepAtLevel(factor: Factor, step: Step, level: Level | null): St
     case 'fold-count':
       return level.value < 1 ? null : { ...step, repeats: Math.round(level.value) }
     case 'bake-temperature':
-      return {
-        ...step,
-        celsius: /F/i.test(factor.unitOfMeasure) ? celsiusFromFahrenheit(level.value) : level.value,
-      }
+      return { ...step, celsius: levelCelsius(factor, level.value) }
     default:
       return { ...step, waitSeconds: level.value * secondsIn(factor) }
   }

@@ -79,6 +79,17 @@ export type PlanTrouble =
   | { reason: 'shared-dose-names-nothing'; id: string }
   | { reason: 'tell-apart-level-missing'; id: string }
   | { reason: 'temperature-unusual'; celsius: number; least: number; most: number }
+  | { reason: 'oven-heat-unusual'; value: number; least: number; most: number; unit: '°C' | '°F' }
+  | {
+      reason: 'hotter-than-oven'
+      value: number
+      most: number
+      unit: '°C' | '°F'
+      /** The chosen ovens, of which the hottest goes up to `most`. */
+      names: string[]
+    }
+  | { reason: 'oven-holds-fewer'; names: string[]; holds: number; asked: number }
+  | { reason: 'fridge-holds-fewer'; names: string[]; holds: number; asked: number }
 
 /**
  * A problem of a plan. `path` is a JSON Pointer into the plan: the field where the message belongs. `stop` keeps the plan

@@ -1,10 +1,11 @@
 import { formulaProblems } from '@/core/formula/formula-problems.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { collidingLevels } from './colliding-levels.ts'
 import { factorProblems } from './factor-problems.ts'
+import { kitchenProblems, loadProblems } from './kitchen-problems.ts'
 import { levelFormulaProblems } from './level-formula-problems.ts'
 import { levelProblems } from './level-problems.ts'
+import { levelHeatProblems, stepHeatProblems } from './oven-heat-problems.ts'
 import { pieceProblems } from './piece-problems.ts'
 import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
@@ -14,7 +15,8 @@ import { tasterProblems } from './taster-problems.ts'
 
 /**
  * Everything that is wrong with a plan, or looks wrong, each with the field it stands at, in the order of the page. With
- * the kitchen given, levels that weigh the same on its scales and things that are gone are found too. An empty list means
+ * the kitchen given, levels that weigh the same on its scales, an oven or a fridge asked for more than it has, and things that
+ * are gone are found too. An empty list means
  * the plan can be worked; problems of severity `ask` alone do not stop it.
  */
 export function planProblems(plan: Plan, kitchen?: readonly KitchenThing[]): PlanProblem[] {
@@ -32,11 +34,14 @@ export function planProblems(plan: Plan, kitchen?: readonly KitchenThing[]): Pla
     ...expectationProblems(plan),
     ...factorProblems(plan),
     ...levelProblems(plan),
+    ...levelHeatProblems(plan, kitchen ?? []),
     ...formula,
     ...(soundFormula ? levelFormulaProblems(plan) : []),
     ...(soundFormula && kitchen ? collidingLevels(plan, kitchen) : []),
     ...pieceProblems(plan),
+    ...(kitchen ? loadProblems(plan, kitchen) : []),
     ...stepProblems(plan),
+    ...stepHeatProblems(plan, kitchen ?? []),
     ...responseProblems(plan),
     ...tasterProblems(plan),
     ...temperatureProblems(plan),
@@ -71,16 +76,4 @@ function temperatureProblems({ temperature }: Plan): PlanProblem[] {
     if (celsius >= least && celsius <= most) return []
     return [{ path, severity: 'ask', reason: 'temperature-unusual', celsius, least, most }]
   })
-}
-
-function kitchenProblems(plan: Plan, kitchen: readonly KitchenThing[]): PlanProblem[] {
-  const known = new Set(kitchen.map(({ id }) => id))
-  const gone = plan.kitchenIds.flatMap((id, index): PlanProblem[] =>
-    known.has(id)
-      ? []
-      : [{ path: `/kitchenIds/${index}`, severity: 'ask', reason: 'kitchen-thing-missing', id }],
-  )
-  // A plan that names no scale is weighed on all there are.
-  if (thingsOfKind(kitchen, 'scale').length > 0) return gone
-  return [...gone, { path: '/kitchenIds', severity: 'ask', reason: 'no-scale' }]
 }

@@ -104,6 +104,14 @@ export function planProblemText(trouble: Trouble): string {
       return 'The tell-apart test names a level that is no longer there; choose another.'
     case 'temperature-unusual':
       return `${plainNumber(trouble.celsius)} °C is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} °C. Is that meant?`
+    case 'oven-heat-unusual':
+      return `${plainNumber(trouble.value)} ${trouble.unit} is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} ${trouble.unit} of an oven. Is that meant?`
+    case 'hotter-than-oven':
+      return `${listText(trouble.names)} ${trouble.names.length === 1 ? 'goes' : 'go'} up to ${plainNumber(trouble.most)} ${trouble.unit}, not to ${plainNumber(trouble.value)} ${trouble.unit}. Is that meant?`
+    case 'oven-holds-fewer':
+      return `${listText(trouble.names)} ${trouble.names.length === 1 ? 'holds' : 'hold'} ${trouble.holds} at once, not ${trouble.asked}; enter ${trouble.holds} or less, or choose another oven.`
+    case 'fridge-holds-fewer':
+      return `${trouble.asked} doughs or pieces prove cold at once, but ${listText(trouble.names)} ${trouble.names.length === 1 ? 'holds' : 'hold'} ${trouble.holds}; choose another fridge too, or make fewer.`
     default:
       return formulaProblemText(trouble as Parameters<typeof formulaProblemText>[0])
   }
