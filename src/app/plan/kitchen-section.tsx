@@ -1,3 +1,4 @@
+import { Fragment } from 'react'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
 import { degreeSign, shownSteps, type TemperatureUnit } from '@/app/kit/temperature-words.ts'
@@ -7,6 +8,7 @@ import styles from './levels-section.module.css'
 import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { PlanSection } from './plan-section.tsx'
 import { TroubleHere } from './trouble-here.tsx'
+import { withThingTurned } from './with-thing.ts'
 
 const kinds: { kind: KitchenKind; title: string }[] = [
   { kind: 'scale', title: 'Scales' },
@@ -25,13 +27,7 @@ export function KitchenSection() {
   const { change } = usePlanActions()
   const unit = useTemperatureUnit()
   const things = kitchen.filter((thing) => thing.kind !== 'taster')
-  const turn = (id: string) =>
-    change((plan) => ({
-      ...plan,
-      kitchenIds: plan.kitchenIds.includes(id)
-        ? plan.kitchenIds.filter((each) => each !== id)
-        : [...plan.kitchenIds, id],
-    }))
+  const turn = (id: string) => change((plan) => withThingTurned(plan, kitchen, id))
   return (
     <PlanSection id="plan-kitchen" aside="what this plan uses">
       {things.length === 0 ? (
@@ -44,14 +40,19 @@ export function KitchenSection() {
           <fieldset key={kind}>
             <legend>{title}</legend>
             {ofKind.map((thing) => (
-              <label key={thing.id} className={styles.control}>
-                <input
-                  type="checkbox"
-                  checked={used.includes(thing.id)}
-                  onChange={() => turn(thing.id)}
-                />
-                {thingWords(thing, unit)}
-              </label>
+              <Fragment key={thing.id}>
+                <label className={styles.control}>
+                  <input
+                    type="checkbox"
+                    checked={used.includes(thing.id)}
+                    onChange={() => turn(thing.id)}
+                  />
+                  {thingWords(thing, unit)}
+                </label>
+                {used.includes(thing.id) ? (
+                  <TroubleHere at={`/kitchenIds/${used.indexOf(thing.id)}`} />
+                ) : null}
+              </Fragment>
             ))}
           </fieldset>
         )

@@ -1,0 +1,32 @@
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+
+/** Pieces in the oven at once of a plan that no oven is chosen for, as a new plan starts; and the most that can be entered. */
+const places = { atStart: 1, most: 200 }
+
+/**
+ * The plan with one of the kitchen's things chosen, or no longer. An oven brings the number of its pieces along, as long as
+ * the plan's number is still what the start or the ovens chosen before gave it; several ovens add up.
+ */
+export function withThingTurned(plan: Plan, kitchen: readonly KitchenThing[], id: string): Plan {
+  const kitchenIds = plan.kitchenIds.includes(id)
+    ? plan.kitchenIds.filter((each) => each !== id)
+    : [...plan.kitchenIds, id]
+  const given = placesGiven(kitchen, plan.kitchenIds)
+  const untouched = plan.placesPerLoad === given
+  return {
+    ...plan,
+    kitchenIds,
+    placesPerLoad: untouched ? placesGiven(kitchen, kitchenIds) : plan.placesPerLoad,
+  }
+}
+
+function placesGiven(kitchen: readonly KitchenThing[], ids: readonly string[]): number {
+  const ovens = thingsOfKind(kitchen, 'oven', ids)
+  if (ovens.length === 0) return places.atStart
+  return Math.min(
+    places.most,
+    ovens.reduce((sum, oven) => sum + oven.places, 0),
+  )
+}
