@@ -1,4 +1,6 @@
 import { staggerSeconds } from '@/core/design/bake-order.ts'
+import { begunSeconds } from '@/core/design/begun-seconds.ts'
+import { waysDiffer } from '@/core/design/way-to-oven.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import type { Standing } from './effective-events.ts'
@@ -29,7 +31,8 @@ export interface AgendaItem {
 /**
  * What to do next for every dough and piece, soonest first: end the step that runs, or start the next one. A running step is
  * due to end after its hands and its wait; the next starts when the one before ended; the first step of a dough is due one
- * stagger after the dough before it in dough order. Pieces go into the oven in the order of their loads. A step that was passed
+ * stagger after the dough before it in dough order or, where the levels take differently long to the oven, by so much later
+ * that both meet there. Pieces go into the oven in the order of their loads. A step that was passed
  * over stays passed over. Lines that are through, and pieces that will not be served, are not listed.
  */
 export function agenda(
@@ -40,12 +43,12 @@ export function agenda(
 ): AgendaItem[] {
   const lost = notServed(session, effective)
   const runs = stepRuns(session, plan, effective)
-  const stagger = staggerSeconds(plan) * 1000
-  let doughBefore: number | null = null
+  const gap = gapSeconds(session, plan)
+  let doughBefore: { id: string; startedAt: number } | null = null
   const found = new Map<string, Next>()
   for (const batchId of session.dealt.doughOrder) {
     const own = runs.filter((run) => run.batchId === batchId)
-    const firstDue = doughBefore === null ? null : doughBefore + stagger
+    const firstDue = doughBefore && doughBefore.startedAt + gap(doughBefore.id, batchId) * 1000
     const ids = new Set(own.flatMap(({ unit }) => (unit.kind === 'piece' ? [unit.id] : [])))
     for (const id of ids.size > 0 ? ids : [batchId]) {
       if (lost.has(id)) continue
@@ -55,9 +58,26 @@ export function agenda(
       )
       if (next) found.set(`${next.run.unit.id} ${next.run.step.id} ${next.run.repeat}`, next)
     }
-    doughBefore = own[0]?.startedAt ?? null
+    const startedAt = own[0]?.startedAt ?? null
+    doughBefore = startedAt === null ? null : { id: batchId, startedAt }
   }
   return inTurn(session, [...found.values()]).map((next) => asItem(session, next, now))
+}
+
+/** Seconds from the beginning of one dough to that of the next; by the oven's first turns where the ways to it differ. */
+function gapSeconds(session: Session, plan: Plan): (before: string, next: string) => number {
+  const stagger = staggerSeconds(plan)
+  if (!waysDiffer(plan)) return () => stagger
+  const [flight] = session.dealt.flights
+  const turns = (flight?.pieceIds ?? []).map(
+    (id) => session.pieces.find((piece) => piece.id === id)?.levelId,
+  )
+  const begun = (batchId: string) => {
+    const { levelId } = batchOf(session, batchId)
+    const level = plan.levels.find(({ id }) => id === levelId) ?? null
+    return begunSeconds(plan, level, turns.indexOf(levelId ?? undefined))
+  }
+  return (before, next) => Math.max(0, begun(next) - begun(before))
 }
 
 interface Next {

@@ -1,4 +1,5 @@
-import { bakesInDoughOrder, staggerSeconds } from '@/core/design/bake-order.ts'
+import { bakesInDoughOrder } from '@/core/design/bake-order.ts'
+import { begunSeconds } from '@/core/design/begun-seconds.ts'
 import { chanceFrom, shuffled } from '@/core/design/chance.ts'
 import { mixedApart } from '@/core/design/doughs.ts'
 import { servingOrders } from '@/core/design/serving-orders.ts'
@@ -87,10 +88,7 @@ function asTheyGetReady(plan: Plan, row: readonly number[]): number[] {
 /** Levels by when their dough must be begun to meet the oven in the row's order; as drawn where all take equally long. */
 function asTheyAreBegun(plan: Plan, drawn: number[], row: readonly number[]): number[] {
   if (!waysDiffer(plan)) return drawn
-  const turn = staggerSeconds(plan)
-  const begun = plan.levels.map(
-    (level, index) => row.indexOf(index) * turn - wayToOvenSeconds(plan, level),
-  )
+  const begun = plan.levels.map((level, index) => begunSeconds(plan, level, row.indexOf(index)))
   return row.toSorted((one, other) => (begun[one] ?? 0) - (begun[other] ?? 0))
 }
 
