@@ -12,8 +12,8 @@ interface LoadsWanted<Piece> {
  * Puts the pieces into loads; the index in a load is the place. The warm-up piece goes first and alone. A flight that does not
  * fit at once is split as evenly as it goes, in its order, so that flights balanced for position are balanced for load and
  * place too. Where a rested bake has room for several whole flights, they share a load; pieces eaten hot never do. Pieces that
- * want the oven at different temperatures never share a load: each temperature has loads of its own, in the order in which
- * it is first wanted.
+ * want the oven at different temperatures never share a load: in every flight each temperature has loads of its own, in the
+ * order in which it is first wanted, so that the oven is brought to it anew and its flights are more than one try.
  */
 export function ovenLoads<Piece>({
   warmUp,
@@ -22,11 +22,9 @@ export function ovenLoads<Piece>({
   asBaked,
   heatOf = () => '',
 }: LoadsWanted<Piece>): Piece[][] {
-  const lines = Math.max(
-    1,
-    ...flights.flatMap((flight) => byHeat(flight, heatOf).map((alike) => alike.length)),
-  )
-  const together = asBaked ? 1 : Math.max(1, Math.floor(placesPerLoad / lines))
+  const lines = Math.max(1, ...flights.map((flight) => flight.length))
+  const apart = asBaked || byHeat(flights.flat(), heatOf).length > 1
+  const together = apart ? 1 : Math.max(1, Math.floor(placesPerLoad / lines))
   const counted: Piece[][] = []
   for (let at = 0; at < flights.length; at += together)
     for (const alike of byHeat(flights.slice(at, at + together).flat(), heatOf))

@@ -1,3 +1,4 @@
+import { heatsDiffer } from '@/core/design/oven-heat.ts'
 import { waysDiffer } from '@/core/design/way-to-oven.ts'
 import { type DealtBalance, dealtBalance } from '@/core/session/dealt-balance.ts'
 import { ordersByLevel } from '@/core/session/earlier-orders.ts'
@@ -13,7 +14,8 @@ type OrderCode = 'dough-order' | 'bake-order' | 'mouth-order' | 'load' | 'oven-p
 
 /**
  * Orders against the levels over all sessions, dealt or still to be dealt: doughs, baking where it is an order of its own,
- * mouths where loaves are rested, loads and places where pieces share the oven; and what comes before what. Where the levels
+ * mouths where loaves are rested, loads and places where levels share the oven, which they cannot at different
+ * temperatures; and what comes before what. Where the levels
  * take differently long to the oven, time makes the order: after a late split the item on doughs says so, else no session
  * reverses it.
  */
@@ -33,7 +35,7 @@ export function orderItems(plan: Plan, sessions: readonly Session[]): FairnessIt
     ...(saidByDoughs ? [] : found('dough-order', standsOf(dough), dough.length)),
     ...(ownBake && !saidByDoughs ? found('bake-order', standsOf(bake), bake.length) : []),
     ...(asBaked ? [] : found('mouth-order', standsOf(mouth), mouth.length)),
-    ...(plan.placesPerLoad > 1
+    ...(plan.placesPerLoad > 1 && !heatsDiffer(plan)
       ? [
           ...found('load', standsIn(balance.loads.times), sessions.length),
           ...found('oven-place', standsIn(balance.places.times), sessions.length),

@@ -76,9 +76,9 @@ describe('dayCost', () => {
     // Four temperatures, four loads of 20 + 240 s, though all four pieces would fit at once.
     expect([hot.loads, hot.ovenSeconds]).toEqual([4, 1040])
     expect(cost({ ...change, factor: ovenFactor('bake-time') }).loads).toBe(1)
-    // Rested pieces of two flights share the load of their temperature; hot ones are baked flight by flight.
-    const two = { ...change, flights: 2, factor: ovenFactor('bake-temperature') }
-    expect(cost({ ...two, serving: 'rested' }).loads).toBe(4)
-    expect(cost({ ...two, serving: 'as-baked' }).loads).toBe(8)
+    // Two flights, even rested and with room for both, go through the temperatures twice.
+    const two = { ...change, flights: 2, serving: 'rested' as const, placesPerLoad: 8 }
+    expect(cost({ ...two, factor: ovenFactor('bake-temperature') }).loads).toBe(8)
+    expect(cost({ ...two, factor: ovenFactor('bake-time') }).loads).toBe(1)
   })
 })

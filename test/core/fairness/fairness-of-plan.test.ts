@@ -19,6 +19,23 @@ const careless = (): Plan =>
   })
 
 describe('weaknesses of a plan', () => {
+  it('says nothing of loads and places beside the bake order where each level has an oven temperature of its own', () => {
+    const oven = (on: 'bake-temperature' | 'bake-time') =>
+      itemsOf(
+        madePlan({
+          factor: {
+            ...{ name: 'oven', unitOfMeasure: '', splitsAt: 'oven', held: 'piece' },
+            acts: { on, stepId: 'bake' },
+          },
+          ...{ doughs: 'one', placesPerLoad: 2, serving: 'rested', flights: 1, plannedSessions: 1 },
+        }),
+      ).map(({ code }) => code)
+    expect(oven('bake-time')).toContain('load')
+    expect(oven('bake-temperature')).not.toContain('load')
+    expect(oven('bake-temperature')).not.toContain('oven-place')
+    expect(oven('bake-temperature')).toContain('bake-order')
+  })
+
   const items = itemsOf(careless())
   it.each([
     ['tasters-talk', 'fix'],
