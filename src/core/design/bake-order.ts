@@ -35,6 +35,15 @@ export function staggerSeconds(plan: Timed): number {
   )
 }
 
+/** The longest that a single step keeps the hands with one dough, in seconds; the oven's own time is its turn, not theirs. */
+export function handsOnDoughSeconds(plan: Timed): number {
+  const { perBatch } = piecesAsked(plan)
+  return Math.max(
+    0,
+    ...plan.steps.map((step) => step.handsSeconds * (step.per === 'piece' ? perBatch : 1)),
+  )
+}
+
 /**
  * True when the pieces are baked in the order their doughs were mixed, so that all are equally old; false when the wait from
  * the first mix to the oven is longer than ten staggers, where a bake order of its own costs little and frees the order.

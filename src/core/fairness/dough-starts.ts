@@ -1,4 +1,4 @@
-import { piecesAsked } from '@/core/design/pieces-asked.ts'
+import { handsOnDoughSeconds } from '@/core/design/bake-order.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type Baked, latestIn, ovenTurns } from './oven-turns.ts'
 
@@ -14,7 +14,7 @@ export function doughStarts(
   doughOrder: readonly string[],
   baked: readonly Baked[],
 ): { startSeconds: Map<string, number>; inSeconds: number[] } {
-  const hands = handsSeconds(plan)
+  const hands = handsOnDoughSeconds(plan)
   const earliest = new Map(doughOrder.map((id, index) => [id, index * hands]))
   const ready = (starts: ReadonlyMap<string, number>) => (piece: Baked) =>
     (starts.get(piece.batchId) ?? 0) + piece.methodSeconds
@@ -52,13 +52,4 @@ function begunBefore(
     before -= hands
   }
   return startSeconds
-}
-
-/** The longest that a single step keeps the hands with one dough; the oven's own time is its turn, not theirs. */
-function handsSeconds(plan: Plan): number {
-  const { perBatch } = piecesAsked(plan)
-  return Math.max(
-    0,
-    ...plan.steps.map((step) => step.handsSeconds * (step.per === 'piece' ? perBatch : 1)),
-  )
 }

@@ -1,4 +1,4 @@
-import { staggerSeconds } from '@/core/design/bake-order.ts'
+import { handsOnDoughSeconds, staggerSeconds } from '@/core/design/bake-order.ts'
 import { begunSeconds } from '@/core/design/begun-seconds.ts'
 import { waysDiffer } from '@/core/design/way-to-oven.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -64,10 +64,14 @@ export function agenda(
   return inTurn(session, [...found.values()]).map((next) => asItem(session, next, now))
 }
 
-/** Seconds from the beginning of one dough to that of the next; by the oven's first turns where the ways to it differ. */
+/**
+ * Seconds from the beginning of one dough to that of the next; where the ways to the oven differ, by its first turns, and no
+ * sooner than the hands are free.
+ */
 function gapSeconds(session: Session, plan: Plan): (before: string, next: string) => number {
   const stagger = staggerSeconds(plan)
   if (!waysDiffer(plan)) return () => stagger
+  const hands = handsOnDoughSeconds(plan)
   const [flight] = session.dealt.flights
   const turns = (flight?.pieceIds ?? []).map(
     (id) => session.pieces.find((piece) => piece.id === id)?.levelId,
@@ -77,7 +81,7 @@ function gapSeconds(session: Session, plan: Plan): (before: string, next: string
     const level = plan.levels.find(({ id }) => id === levelId) ?? null
     return begunSeconds(plan, level, turns.indexOf(levelId ?? undefined))
   }
-  return (before, next) => Math.max(0, begun(next) - begun(before))
+  return (before, next) => Math.max(hands, begun(next) - begun(before))
 }
 
 interface Next {

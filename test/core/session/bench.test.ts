@@ -42,39 +42,6 @@ describe('agenda', () => {
     expect(items[2]).toMatchObject({ unit: { id: third }, dueAt: null, lateSeconds: null })
   })
 
-  it('begins a dough that takes shorter by so much later that it meets the oven with the one before', () => {
-    // Cold for 12, 24 and 48 h, mixed apart. The oven's turns follow by one stagger of 480 s, the longest hands (the mix).
-    const hours = [12, 24, 48]
-    const cold = madePlan({
-      factor: {
-        ...{ name: 'cold', unitOfMeasure: 'h', splitsAt: 'proof', held: 'flour' },
-        acts: { on: 'cold-hours', stepId: 'rest' },
-      },
-      levels: hours.map((value) => ({ id: `lv-${value}`, value, label: '', control: false })),
-    })
-    const made = madeSession(cold)
-    const hoursOf = (id: string | undefined) =>
-      hours.find((value) =>
-        made.batches.some((one) => one.id === id && one.levelId === `lv-${value}`),
-      ) ?? 0
-    const turnOf = (id: string | undefined) =>
-      nth(made.dealt.flights, 0).pieceIds.findIndex((pieceId) =>
-        made.pieces.some((one) => one.id === pieceId && one.batchId === id),
-      )
-    const [one, two] = made.dealt.doughOrder
-    expect([hoursOf(one), hoursOf(two)]).toEqual([48, 24])
-    const { events, log } = madeLog()
-    log(
-      { kind: 'step-started', stepId: 'mix', repeat: 1 },
-      { about: batch(one ?? ''), at: minutes(0) },
-    )
-    const next = agenda(made, cold, effectiveEvents(events), minutes(1)).find(
-      (item) => item.batchId === two,
-    )
-    // One day later, and 8 min for each turn of the oven between them.
-    expect(next?.dueAt).toBe(minutes(24 * 60 + 8 * (turnOf(two) - turnOf(one))))
-  })
-
   it('goes on with the next repeat, passes over what was skipped, and ends what nobody stopped', () => {
     const { events, log } = madeLog()
     log({ kind: 'step-started', stepId: 'mix', repeat: 1 }, { about: batch(first), at: minutes(0) })
