@@ -10,8 +10,8 @@ export interface FrontLine {
 
 /**
  * What stands in front at the bench: the very dough or piece that was brought there; else the level picked on the rail, with
- * its soonest step; without a pick, the dough that hands are on, else whatever is due soonest. A level whose line is through
- * still takes entries, about its dough.
+ * its soonest step; without a pick, what is due out of the oven, else the dough that hands are on, else whatever is due soonest.
+ * A level whose line is through still takes entries, about its dough.
  */
 export function frontLine(
   session: Session,
@@ -25,7 +25,7 @@ export function frontLine(
   if (own) return { item: own, unit: own.unit }
   const picked = pickedLevelId !== null && lineOfLevel(session, pickedLevelId)
   if (!picked) {
-    const item = items.find(handsOn) ?? items[0] ?? null
+    const item = items.find(dueOut) ?? items.find(handsOn) ?? items[0] ?? null
     return { item, unit: item?.unit ?? firstBatch(session) }
   }
   const item =
@@ -33,6 +33,14 @@ export function frontLine(
     items.find((each) => each.levelId === null) ??
     null
   return { item, unit: item?.unit ?? picked }
+}
+
+/** From here on a step's due moment reads "now". */
+const nearlySeconds = 30
+
+/** Whether something in the oven is due to come out, or nearly: while it burns nothing else is next. */
+function dueOut({ do: what, step, lateSeconds }: AgendaItem): boolean {
+  return what === 'end' && step.kind === 'bake' && (lateSeconds ?? -Infinity) >= -nearlySeconds
 }
 
 /** Whether a step runs and its work by hand is not over by the plan: until then the next thing to do is this one. */

@@ -6,6 +6,7 @@ import type { Step } from '@/core/trial/step.ts'
 import type { Standing } from './effective-events.ts'
 import { notServed } from './failures.ts'
 import { batchOf, letterOfLevel, type Unit } from './line.ts'
+import { ovenTurns } from './oven-turns.ts'
 import type { Session } from './session-record.ts'
 import { runSeconds, type StepRun, stepRuns } from './step-runs.ts'
 
@@ -32,8 +33,8 @@ export interface AgendaItem {
  * What to do next for every dough and piece, soonest first: end the step that runs, or start the next one. A running step is
  * due to end after its hands and its wait; the next starts when the one before ended; the first step of a dough is due one
  * stagger after the dough before it in dough order or, where the levels take differently long to the oven, by so much later
- * that both meet there. Pieces go into the oven in the order of their loads. A step that was passed
- * over stays passed over. Lines that are through, and pieces that will not be served, are not listed.
+ * that both meet there. Pieces go into the oven in the order of their loads, and are due there once a place is free. A step
+ * that was passed over stays passed over. Lines that are through, and pieces that will not be served, are not listed.
  */
 export function agenda(
   session: Session,
@@ -61,7 +62,10 @@ export function agenda(
     const startedAt = own[0]?.startedAt ?? null
     doughBefore = startedAt === null ? null : { id: batchId, startedAt }
   }
-  return inTurn(session, [...found.values()]).map((next) => asItem(session, next, now))
+  const next = [...found.values()]
+  const toOven = ovenTurns(session, plan, inOven(runs, lost), next.filter(isToBake), now)
+  const others = next.filter((each) => !isToBake(each))
+  return inTurn(others, toOven).map((each) => asItem(session, each, now))
 }
 
 /**
@@ -100,26 +104,30 @@ function nextOf(line: readonly StepRun[], firstDue: number | null): Next | null 
   return run ? { run, do: 'start', dueAt: last ? last.stoppedAt : firstDue } : null
 }
 
-/** By due moment, what cannot be reckoned last; into the oven by load, however the dues lie; else in dough order. */
-function inTurn(session: Session, found: Next[]): Next[] {
-  const loaded = session.dealt.loads
-    .toSorted((one, other) => one.number - other.number)
-    .flatMap((load) => load.pieceIds)
-  const keys = new Map(found.map((next) => [next, next.dueAt ?? Number.POSITIVE_INFINITY]))
-  const toOven = found
-    .filter((next) => next.do === 'start' && next.run.step.kind === 'bake')
-    .toSorted((one, other) => loaded.indexOf(one.run.unit.id) - loaded.indexOf(other.run.unit.id))
+const isToBake = ({ run, do: what }: Next) => what === 'start' && run.step.kind === 'bake'
+
+/** The bakes that were begun; a piece that will not be served, and was never said to come out, keeps no place. */
+function inOven(runs: readonly StepRun[], lost: ReadonlySet<string>): StepRun[] {
+  return runs.filter(
+    ({ unit, step, startedAt, stoppedAt }) =>
+      step.kind === 'bake' && startedAt !== null && (stoppedAt !== null || !lost.has(unit.id)),
+  )
+}
+
+/** By due moment, what cannot be reckoned last; into the oven in turn, however the dues lie, and after what is due as soon. */
+function inTurn(others: readonly Next[], toOven: readonly Next[]): Next[] {
+  const dueOf = ({ dueAt }: Next) => dueAt ?? Number.POSITIVE_INFINITY
   let latest = 0
-  for (const next of toOven) {
-    latest = Math.max(latest, keys.get(next) ?? 0)
-    keys.set(next, latest)
-  }
-  const turn = new Map(toOven.map((next, index) => [next, index]))
-  return found.toSorted((one, other) => {
-    const [first, second] = [keys.get(one) ?? 0, keys.get(other) ?? 0]
-    if (first !== second) return first - second
-    return (turn.get(one) ?? -1) - (turn.get(other) ?? -1)
-  })
+  const keyed = [
+    ...others.map((next) => ({ next, key: dueOf(next) })),
+    ...toOven.map((next) => {
+      latest = Math.max(latest, dueOf(next))
+      return { next, key: latest }
+    }),
+  ]
+  return keyed
+    .toSorted((one, other) => (one.key === other.key ? 0 : one.key - other.key))
+    .map(({ next }) => next)
 }
 
 function asItem(session: Session, { run, do: what, dueAt }: Next, now: number): AgendaItem {

@@ -53,3 +53,21 @@ test('hands stay on the dough whose work they began, until by the plan its wait 
   }
   expect(frontLine(sessionOf(), [soon, running(-1800)], null, null).item).toBe(soon)
 })
+
+test('what is due out of the oven, or within half a minute, stands before an older duty and before the hands', () => {
+  const baked = { ...mix, kind: 'bake', handsSeconds: 20, waitSeconds: 240 } as const
+  const inOven = (lateSeconds: number): AgendaItem => ({
+    ...{ ...second, do: 'end', step: baked },
+    ...{ dueAt: 2_400_000, lateSeconds },
+  })
+  const older = { ...first, dueAt: 2_000_000, lateSeconds: 400 }
+  const kneading: AgendaItem = {
+    ...{ ...first, do: 'end', step: { ...mix, handsSeconds: 600, waitSeconds: 0 } },
+    ...{ dueAt: 2_500_000, lateSeconds: -100 },
+  }
+  for (const late of [-30, 60]) {
+    const own = inOven(late)
+    expect(frontLine(sessionOf(), [older, own, kneading], null, null).item).toBe(own)
+  }
+  expect(frontLine(sessionOf(), [older, inOven(-31)], null, null).item).toBe(older)
+})
