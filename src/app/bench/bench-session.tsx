@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react'
 import { useCurrentLevel } from '@/app/kit/current-level.ts'
+import { landing } from '@/app/kit/keep-focus.ts'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { useDraft } from '@/app/kit/use-draft.ts'
 import { useTicking } from '@/app/kit/use-ticking.ts'
@@ -142,7 +143,7 @@ function AllDone({ whole, session, everything }: AllDoneProps) {
   const place = next !== null ? 'plan' : tasted ? 'findings' : 'tasting'
   return (
     <div className={styles.now}>
-      <h2 className={styles.nowTitle}>
+      <h2 className={styles.nowTitle} {...landing}>
         {everything ? 'All steps are done' : 'This dough is through'}
       </h2>
       {next === null ? null : (

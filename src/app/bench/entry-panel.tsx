@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react'
 import { Button } from '@/app/kit/button.tsx'
+import { landing } from '@/app/kit/keep-focus.ts'
 import { AnswersEntry } from './answers-entry.tsx'
 import styles from './bench.module.css'
 import { type EntryKind, entryNames } from './entry-kinds.ts'
@@ -49,7 +50,7 @@ export function EntryPanel({ kind, unit, onClose }: EntryPanelProps) {
     <section className={styles.panel} aria-label={entryNames[kind]}>
       <div className={styles.panelHead}>
         <LineMark unit={unit} />
-        <h2>{entryNames[kind]}</h2>
+        <h2 {...landing}>{entryNames[kind]}</h2>
         <Button onPress={onClose}>Back</Button>
       </div>
       <Suspense fallback={null}>

@@ -1,4 +1,5 @@
 import { Button } from '@/app/kit/button.tsx'
+import { landing } from '@/app/kit/keep-focus.ts'
 import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import { Timer } from '@/app/kit/timer.tsx'
 import type { AgendaItem } from '@/core/session/agenda.ts'
@@ -38,7 +39,9 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
       {item.unit.kind === 'piece' ? (
         <p className={styles.then}>{pieceText(session, plan, item.unit.id)}</p>
       ) : null}
-      <h2 className={styles.nowTitle}>{name}</h2>
+      <h2 className={styles.nowTitle} {...landing}>
+        {name}
+      </h2>
       {ending && startedAt !== null ? (
         <Timer
           label={`${name}, ${item.letter}`}

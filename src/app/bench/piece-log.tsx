@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
 import { Choice } from '@/app/kit/choice.tsx'
+import { landing } from '@/app/kit/keep-focus.ts'
 import { bakes } from '@/core/session/bakes.ts'
 import type { EventOf } from '@/core/session/event-record.ts'
 import { amountCheck } from './amount-checks.ts'
@@ -41,7 +42,7 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
   return (
     <div className={styles.entry}>
       <div className={styles.panelHead}>
-        <h3>{pieceName(session, plan, pieceId).text}</h3>
+        <h3 {...landing}>{pieceName(session, plan, pieceId).text}</h3>
         <Button onPress={onBack}>All pieces</Button>
       </div>
       <div className={styles.pair}>

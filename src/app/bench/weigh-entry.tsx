@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
+import { landing } from '@/app/kit/keep-focus.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { amountCheck } from './amount-checks.ts'
 import { batchIdOf } from './batch-id-of.ts'
@@ -29,7 +30,9 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
         <OneWeight key={open.key} line={open} batchId={batchId} onKept={() => setAgainKey(null)} />
       ) : (
         <>
-          <p className={styles.nowTitle}>All weighed</p>
+          <p className={styles.nowTitle} {...landing}>
+            All weighed
+          </p>
           <Button size="bench" kind="primary" onPress={onKept}>
             Back to the bench
           </Button>
@@ -55,7 +58,7 @@ function OneWeight({ line, batchId, onKept }: OneWeightProps) {
   }
   return (
     <>
-      <p className={styles.due}>
+      <p className={styles.due} {...landing}>
         {line.name}
         {line.prefermentName ? `, into the ${line.prefermentName}` : ''}
       </p>
