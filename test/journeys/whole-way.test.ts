@@ -91,7 +91,9 @@ async function bench(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Undo “[A-Z]: Dough 24.5 °C”$/ }).waitFor()
   await page.getByRole('button', { name: 'Done, and Fold 1 of 2 begins' }).click()
   await page.getByRole('heading', { level: 2, name: 'Fold 1 of 2' }).waitFor()
-  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done”$/ }).click()
+  await page
+    .getByRole('button', { name: /^Undo “[A-Z]: Mix done” and “Fold 1 of 2 begun”$/ })
+    .click()
   await page.getByRole('heading', { level: 2, name: 'Mix', exact: true }).waitFor()
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done”$/ }).waitFor()

@@ -1,7 +1,7 @@
 import { Button } from '@/app/kit/button.tsx'
 import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import { undoTarget } from '@/core/session/undo-target.ts'
-import { eventText } from '@/core/wording/event-text.ts'
+import { pressText } from '@/core/wording/press-text.ts'
 import { type BenchEntry, useBench } from './bench-context.ts'
 import { unitName } from './line-name.ts'
 import { samePress } from './same-press.ts'
@@ -16,7 +16,7 @@ export function UndoButton({ device }: { device: string }) {
   const first = press.at(-1) ?? target
   const { kind, id } = first.about
   const of =
-    kind === 'batch' || kind === 'piece' ? `${unitName(session, plan, { kind, id }).letter}: ` : ''
+    kind === 'batch' || kind === 'piece' ? unitName(session, plan, { kind, id }).letter : ''
   const takeBack = () =>
     log(
       ...press.map(
@@ -25,8 +25,7 @@ export function UndoButton({ device }: { device: string }) {
     )
   return (
     <Button size="bench" onPress={takeBack}>
-      Undo “{of}
-      {eventText(first, plan, degrees)}”
+      <span>Undo {pressText(press.toReversed(), plan, of, degrees)}</span>
     </Button>
   )
 }

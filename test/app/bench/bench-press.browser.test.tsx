@@ -54,6 +54,15 @@ test('a press is on disk at once: the bench opened anew shows the step running, 
   expect(await kinds(notebook)).toEqual(['lock', 'step-started', 'void'])
 })
 
+test('a press that ends one step and begins the next is named by both at undo', async () => {
+  const screen = await render(bench(await freshDay()))
+  await screen.getByRole('button', { name: 'Begin', exact: true }).click()
+  await screen.getByRole('button', { name: 'Done, and Proof begins' }).click()
+  await expect
+    .element(screen.getByRole('button', { name: 'Undo “D: Mix done” and “Proof begun”' }))
+    .toBeVisible()
+})
+
 test('a step that ends by a mark is ended by the mark, not by the clock', async () => {
   const notebook = await freshDay()
   const screen = await render(bench(notebook))
