@@ -7,6 +7,7 @@ import { stepText } from '@/core/wording/event-text.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import { LineMark } from './line-mark.tsx'
+import { whichBefore } from './line-name.ts'
 
 /** More than this late is said beside the line; less is the kitchen's usual. */
 const lateFromSeconds = 60
@@ -34,6 +35,7 @@ export function ComingUp({ items, now, onPick }: ComingUpProps) {
                 <LineMark unit={item.unit} size="small" />
               </span>
               <span className={isLate(item, now) ? styles.late : ''}>
+                {whichBefore(session, plan, item.unit)}
                 {item.do === 'end' ? 'End of ' : ''}
                 {stepText(plan, item.step.id, item.repeat)}
                 {isLate(item, now) ? `, ${lateness(item, now)} late` : ''}

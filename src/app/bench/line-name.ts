@@ -1,14 +1,15 @@
 import { letterOfLevel } from '@/core/session/line.ts'
-import type { Session } from '@/core/session/session-record.ts'
+import type { Piece, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { levelShort } from '@/core/wording/level-text.ts'
+import { asSentenceStart } from '@/core/wording/list-text.ts'
 
 /** How a batch or piece is called at the bench: its letter, its level, and for a piece its number in the batch. */
 export interface LineName {
   letter: string
   levelId: string | null
   text: string
-  /** Which piece of its line: "flight 2", "warm-up"; empty for a dough and an only piece. */
+  /** Which piece of its line: "flight 2", "warm-up", "spare 1"; empty for a dough and an only piece. Never its code. */
   which: string
 }
 
@@ -32,8 +33,7 @@ export function pieceName(session: Session, plan: Plan, pieceId: string): LineNa
   const letter =
     letterOfLevel(session, piece.levelId) ?? batchName(session, plan, piece.batchId).letter
   const level = plan.levels.find((each) => each.id === piece.levelId)
-  const flight = session.dealt.flights.find((each) => each.id === piece.flightId)
-  const which = pieceRole(piece.role, flight?.number, session.dealt.flights.length)
+  const which = pieceRole(session, piece)
   return {
     letter,
     levelId: piece.levelId,
@@ -44,14 +44,16 @@ export function pieceName(session: Session, plan: Plan, pieceId: string): LineNa
   }
 }
 
-function pieceRole(
-  role: Session['pieces'][number]['role'],
-  flightNumber: number | undefined,
-  flights: number,
-): string {
+function pieceRole(session: Session, piece: Piece): string {
+  const { role, levelId, flightId } = piece
   if (role === 'warm-up') return 'warm-up'
-  if (role === 'spare') return 'spare'
-  return flights > 1 && flightNumber ? `flight ${flightNumber}` : ''
+  if (role === 'spare') {
+    const spares = session.pieces.filter((one) => one.role === 'spare' && one.levelId === levelId)
+    return spares.length > 1 ? `spare ${spares.indexOf(piece) + 1}` : 'spare'
+  }
+  const { flights } = session.dealt
+  const flight = flights.find((each) => each.id === flightId)
+  return flights.length > 1 && flight ? `flight ${flight.number}` : ''
 }
 
 /** The name of whatever an agenda line or log entry is about, batch or piece. */
@@ -63,4 +65,25 @@ export function unitName(
   return unit.kind === 'batch'
     ? batchName(session, plan, unit.id)
     : pieceName(session, plan, unit.id)
+}
+
+/** A batch or piece by its letter and, for a piece among others of its line, which one: "C", "C, flight 2". */
+export function lineText(
+  session: Session,
+  plan: Plan,
+  unit: { kind: 'batch' | 'piece'; id: string },
+): string {
+  const { letter, which } = unitName(session, plan, unit)
+  return which === '' ? letter : `${letter}, ${which}`
+}
+
+/** Which piece of its line something is about, before the words about it: "Flight 2: "; empty for a dough and an only piece. */
+export function whichBefore(
+  session: Session,
+  plan: Plan,
+  about: { kind: string; id: string },
+): string {
+  if (about.kind !== 'piece') return ''
+  const { which } = pieceName(session, plan, about.id)
+  return which === '' ? '' : `${asSentenceStart(which)}: `
 }

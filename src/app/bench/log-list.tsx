@@ -11,6 +11,7 @@ import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import { CorrectDialog } from './correct-dialog.tsx'
 import { LineMark } from './line-mark.tsx'
+import { whichBefore } from './line-name.ts'
 import { PhotoThumb } from './photo-thumb.tsx'
 
 const shownAtFirst = 8
@@ -45,7 +46,7 @@ export function LogList() {
 }
 
 function LogLine({ event, zone }: { event: Event; zone: string }) {
-  const { plan } = useBench()
+  const { plan, session } = useBench()
   const degrees = useTemperatureText()
   return (
     <>
@@ -54,6 +55,7 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
         <LogMark about={event.about} />
       </span>
       <span>
+        {whichBefore(session, plan, event.about)}
         {eventText(event, plan, degrees)}
         {event.kind === 'photo' ? (
           <PhotoThumb photoId={event.photoId} caption={event.caption ?? ''} />

@@ -5,6 +5,7 @@ import { stepText } from '@/core/wording/event-text.ts'
 import { useBench } from './bench-context.ts'
 import styles from './bench-foot.module.css'
 import { LineMark } from './line-mark.tsx'
+import { lineText, unitName } from './line-name.ts'
 import { runOf } from './next-on-line.ts'
 
 interface RunningClocksProps {
@@ -14,9 +15,12 @@ interface RunningClocksProps {
   onPick: (item: AgendaItem) => void
 }
 
-/** The clocks of the other lines that run, soonest first, in view whatever is on the screen; a press brings one to the front. */
+/**
+ * The clocks of the other lines that run, soonest first, in view whatever is on the screen; a press brings one to the front.
+ * They stand in rows; of more than two the third looks out from below, to be scrolled to.
+ */
 export function RunningClocks({ items, runs, now, onPick }: RunningClocksProps) {
-  const { plan } = useBench()
+  const { plan, session } = useBench()
   const running = items.flatMap((item) => {
     const startedAt = item.do === 'end' ? (runOf(runs, item)?.startedAt ?? null) : null
     return startedAt === null ? [] : [{ item, startedAt }]
@@ -26,17 +30,21 @@ export function RunningClocks({ items, runs, now, onPick }: RunningClocksProps) 
     <ul className={styles.clocks} aria-label="Clocks of the other lines">
       {running.map(({ item, startedAt }) => {
         const name = stepText(plan, item.step.id, item.repeat)
+        const { which } = unitName(session, plan, item.unit)
         const seconds = item.step.endsBy.by === 'clock' ? runSeconds(item.step) : 0
         return (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}`}>
             <button type="button" className={styles.clock} onClick={() => onPick(item)}>
               <LineMark unit={item.unit} size="small" letterOnly />{' '}
-              <Timer
-                label={`${name}, ${item.letter}`}
-                startedAt={startedAt}
-                now={now}
-                {...(seconds > 0 ? { goalSeconds: seconds } : {})}
-              />
+              <span className={styles.reading}>
+                <Timer
+                  label={`${name}, ${lineText(session, plan, item.unit)}`}
+                  startedAt={startedAt}
+                  now={now}
+                  {...(seconds > 0 ? { goalSeconds: seconds } : {})}
+                />
+                {which === '' ? null : <span className={styles.which}>{which}</span>}
+              </span>
             </button>
           </li>
         )

@@ -3,7 +3,7 @@ import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import { undoTarget } from '@/core/session/undo-target.ts'
 import { pressText } from '@/core/wording/press-text.ts'
 import { type BenchEntry, useBench } from './bench-context.ts'
-import { unitName } from './line-name.ts'
+import { lineText } from './line-name.ts'
 import { samePress } from './same-press.ts'
 
 /** Undo: takes back what the last press on this device logged, and at the next press the one before. */
@@ -15,8 +15,7 @@ export function UndoButton({ device }: { device: string }) {
   const press = samePress(events, target)
   const first = press.at(-1) ?? target
   const { kind, id } = first.about
-  const of =
-    kind === 'batch' || kind === 'piece' ? unitName(session, plan, { kind, id }).letter : ''
+  const of = kind === 'batch' || kind === 'piece' ? lineText(session, plan, { kind, id }) : ''
   const takeBack = () =>
     log(
       ...press.map(
