@@ -10,6 +10,7 @@ import { clockTime } from '@/core/wording/clock-time.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { doneText, endsByText } from '@/core/wording/ends-by-text.ts'
 import { stepText } from '@/core/wording/event-text.ts'
+import { workText } from '@/core/wording/work-text.ts'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import { codeOfPiece } from './code-of-piece.ts'
@@ -58,9 +59,8 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
           <b>{endsByText(item.step, degrees)}</b>{' '}
           {seconds > 0 ? `Expected after about ${durationText(seconds)}.` : ''}
         </p>
-      ) : (
-        <p className={styles.then}>{ending ? '' : workText(item)}</p>
-      )}
+      ) : null}
+      <p className={styles.then}>{workText(item.step)}</p>
       <Button kind="primary" size="bench" onPress={() => log(...stepPress(session, item))}>
         {pressText(item, degrees)}
       </Button>
@@ -105,14 +105,4 @@ function dueText(item: AgendaItem, now: number, zone: string): string {
   if (seconds > 30) return `in ${durationText(seconds)}, at ${clockTime(item.dueAt, zone)}`
   if (seconds >= -30) return 'now'
   return `was due at ${clockTime(item.dueAt, zone)}, ${durationText(-seconds)} ago`
-}
-
-function workText({ step }: AgendaItem): string {
-  const parts = [
-    step.handsSeconds > 0 ? `about ${durationText(step.handsSeconds)} of work` : '',
-    step.waitSeconds > 0
-      ? `${step.kind === 'bake' ? '' : 'then '}${durationText(step.waitSeconds)} ${step.kind === 'bake' ? 'in the oven' : 'of waiting'}`
-      : '',
-  ]
-  return parts.filter(Boolean).join(', ')
 }

@@ -68,6 +68,10 @@ test('a step that ends by a mark is ended by the mark, not by the clock', async 
   const screen = await render(bench(notebook))
   await screen.getByRole('button', { name: 'Begin', exact: true }).click()
   await expect.element(screen.getByText('Ends by a windowpane, not by the clock.')).toBeVisible()
+  // What the clock is made of stays in view while it runs.
+  await expect
+    .element(screen.getByText('about 5 min of work, then 30 min of waiting'))
+    .toBeVisible()
   await screen.getByRole('button', { name: 'It makes a windowpane: done' }).click()
   await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix done”' })).toBeVisible()
 })
