@@ -109,3 +109,26 @@ test('navigation moves focus to the new heading and names the window after it', 
   await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
   await page.context().close()
 })
+
+test('focus stays near what was pressed when that goes, in the kitchen and on the plan', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  const press = async (name: string | RegExp) => {
+    const button = page.getByRole('button', { name, exact: typeof name === 'string' }).first()
+    await button.focus()
+    await page.keyboard.press('Enter')
+  }
+  const focused = () => page.evaluate(() => document.activeElement?.textContent)
+  await page.goto(`${baseUrl}#/kitchen`)
+  await press('Add a tap')
+  await press('Leave it')
+  await expect.poll(focused).toBe('Taps')
+  await page.goto(baseUrl)
+  await press('New trial')
+  await expect.poll(focused).toBe('Plan')
+  await press(/^Remove level/)
+  await expect.poll(focused).toBe('Levels')
+  await press('Undo')
+  await expect.poll(focused).toBe('Plan')
+  expect(troubles).toEqual([])
+  await page.context().close()
+})

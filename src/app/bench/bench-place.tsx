@@ -1,7 +1,6 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { useState } from 'react'
 import { EmptyState } from '@/app/kit/empty-state.tsx'
-import { keepFocus } from '@/app/kit/keep-focus.ts'
 import { LinkButton } from '@/app/kit/link-button.tsx'
 import { PageHeading } from '@/app/kit/page-heading.tsx'
 import { Progress } from '@/app/kit/progress.tsx'
@@ -22,7 +21,7 @@ export function BenchPlace({ trialId }: { trialId: string }) {
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
   const session = sessions.find((each) => each.id === pickedId) ?? sessions.at(-1)
   return (
-    <div className={styles.bench} ref={keepFocus}>
+    <div className={styles.bench}>
       <div className={styles.head}>
         <PageHeading>Bench</PageHeading>
         {session ? (

@@ -1,6 +1,5 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/button.tsx'
-import { landing } from '@/app/kit/keep-focus.ts'
 import { Section } from '@/app/kit/section.tsx'
 import { useTemperatureText } from '@/app/kit/temperature-unit.ts'
 import type { About, Event } from '@/core/session/event-record.ts'
@@ -26,7 +25,7 @@ export function LogList() {
   if (events.length === 0) return null
   return (
     <Section title="Log" aside={`${events.length} ${events.length === 1 ? 'entry' : 'entries'}`}>
-      <ol className={styles.lines} aria-label="Log" {...landing}>
+      <ol className={styles.lines}>
         {shown.map((event) => (
           <li key={event.id}>
             <button type="button" className={styles.line} onClick={() => setCorrecting(event)}>

@@ -4,6 +4,7 @@ import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { HomePlace } from '@/app/home/home-place.tsx'
 import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
+import { keepFocus } from '@/app/kit/keep-focus.ts'
 import { Progress } from '@/app/kit/progress.tsx'
 import { TemperatureUnitContext } from '@/app/kit/temperature-unit.ts'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
@@ -41,7 +42,7 @@ function Shell() {
   const [location] = useLocation()
   useArrival(location)
   return (
-    <div className={styles.shell}>
+    <div className={styles.shell} ref={keepFocus}>
       <Header />
       <ErrorBoundary key={location.split('/').slice(0, 3).join('/')} what="this page">
         <Suspense fallback={<Progress label="Opening the page" done={null} />}>

@@ -2,7 +2,7 @@
 export const landing = { tabIndex: -1, 'data-landing': '' } as const
 
 /**
- * A ref for the part of a page whose controls come and go as they are pressed. When the one that has focus leaves the page, or
+ * A ref for what holds all pages, whose controls come and go as they are pressed. When the one that has focus leaves the page, or
  * can no longer be pressed, focus would fall to the page's body; it lands on what just opened instead, else on the nearest
  * landing around the lost control; out of a dialog that is gone it goes back to what opened it. Nothing is scrolled.
  */

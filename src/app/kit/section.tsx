@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react'
+import { landing } from './keep-focus.ts'
 import styles from './section.module.css'
 
 interface SectionProps {
@@ -17,7 +18,9 @@ export function Section({ title, children, id, aside, level = 2 }: SectionProps)
   return (
     <section className={styles.section} aria-labelledby={`${own}-title`} id={id}>
       <div className={styles.head}>
-        <Heading id={`${own}-title`}>{title}</Heading>
+        <Heading id={`${own}-title`} {...landing}>
+          {title}
+        </Heading>
         {aside ? <div className={styles.aside}>{aside}</div> : null}
       </div>
       {children}

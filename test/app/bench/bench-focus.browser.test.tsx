@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
 import { BenchPlace } from '@/app/bench/bench-place.tsx'
+import { keepFocus } from '@/app/kit/keep-focus.ts'
 import { ServicesContext } from '@/app/services/services.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
@@ -27,7 +28,9 @@ async function freshBench() {
   if (!read.ok) throw new Error(JSON.stringify(read))
   const screen = await render(
     <ServicesContext value={{ notebook, ...chance }}>
-      <BenchPlace trialId="trial-1" />
+      <div ref={keepFocus}>
+        <BenchPlace trialId="trial-1" />
+      </div>
     </ServicesContext>,
   )
   /** A press by the keyboard. */
@@ -61,13 +64,13 @@ test('focus goes to the next step when one is done, and to the step when the cau
 })
 
 test('focus goes back to the line of the log that was left as it is, and to the log when the line was mended', async () => {
-  const { screen, press } = await freshBench()
+  const { screen, press, heading } = await freshBench()
   await press('Begin')
-  await expect.element(screen.getByRole('list', { name: 'Log' })).toBeVisible()
+  await expect.element(heading('Log')).toBeVisible()
   await press(/Mix begun$/)
   await press('Leave it')
   await expect.element(screen.getByRole('button', { name: /Mix begun$/ }).first()).toHaveFocus()
   await press(/Mix begun$/)
   await press('Keep the correction')
-  await expect.element(screen.getByRole('list', { name: 'Log' })).toHaveFocus()
+  await expect.element(heading('Log')).toHaveFocus()
 })
