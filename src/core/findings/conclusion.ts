@@ -1,4 +1,5 @@
 import type { Expectation } from '@/core/trial/expectation.ts'
+import { bestInsideHolds } from './best-inside.ts'
 import { decisiveRung, type RungName } from './decisive-rung.ts'
 import type { FindingsDocument } from './findings-document.ts'
 import { isPresent } from './reason.ts'
@@ -63,8 +64,8 @@ function outcomeOf(
     return verdict.kind === 'matters' || verdict.kind === 'differs' ? 'not-held' : 'not-settled'
   }
   if (expectation.direction === 'best-inside') {
-    if (!isPresent(found.best) || found.best.answer === 'flat') return 'not-settled'
-    return found.best.answer === 'inside' ? 'held' : 'not-held'
+    const values = found.means.flatMap(({ level }) => (typeof level === 'number' ? [level] : []))
+    return isPresent(found.best) ? bestInsideHolds(found.best, values) : 'not-settled'
   }
   if (!isPresent(found.trend) || found.trend.p >= 0.05) return 'not-settled'
   return found.trend.slope > 0 === (expectation.direction === 'rises') ? 'held' : 'not-held'

@@ -82,7 +82,7 @@ const crossingShape = z.strictObject({
 })
 
 /**
- * Where the best level lies and what may be claimed of it: `inside` the levels tried; at or past the low or high end;
+ * Where the best level lies and what may be claimed of it: `inside` the levels tried; past the low or high end (or no more than better towards it, where the sets leave more);
  * `least-inside` (the curve has its worst point inside, so the best is at an end); or `flat` (neither line nor curve shows).
  */
 export const bestShape = z.strictObject({

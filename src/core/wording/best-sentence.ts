@@ -1,5 +1,6 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Best, Crossing, FiellerSet, LevelName } from '@/core/findings/rung-shape.ts'
+import { type StillInside, stillInside } from '@/core/findings/still-inside.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { placeText } from './level-text.ts'
 import { listText } from './list-text.ts'
@@ -19,14 +20,30 @@ export function bestSentence(best: Best, naming: Naming, levels: readonly LevelN
         ? `The best lies near ${withUnit(placeText(best.vertex, levels), unit)}${isPresent(best.fieller) ? boundText(best.fieller, levels, unit) : ''}.`
         : 'The best lies inside the range that was tried.'
     case 'past-low':
-      return `The best is at or past the low end, ${low}.`
+      return pastText(`low end, ${low}`, stillInside(best, numbers), levels, unit)
     case 'past-high':
-      return `The best is at or past the high end, ${high}.`
+      return pastText(`high end, ${high}`, stillInside(best, numbers), levels, unit)
     case 'least-inside':
       return `The worst lies inside the range, so the best is at one of its ends, ${low} or ${high}.`
     case 'flat':
       return 'Neither a line nor a curve shows over these levels, so no best is claimed.'
   }
+}
+
+/** At or past an end; or, where the data leave the best inside the range too, no more than that it gets better towards it. */
+function pastText(
+  end: string,
+  open: StillInside | null,
+  levels: readonly LevelName[],
+  unit: string,
+): string {
+  if (open === null) return `The best is at or past the ${end}.`
+  const towards = `It gets better towards the ${end}, but where the best lies is not settled`
+  if (open.from !== null)
+    return `${towards}: it may be anywhere from ${withUnit(placeText(open.from, levels), unit)} up.`
+  if (open.upTo !== null)
+    return `${towards}: it may be anywhere from ${withUnit(placeText(open.upTo, levels), unit)} down.`
+  return `${towards}.`
 }
 
 function crossingSentence(crossing: Crossing, levels: readonly LevelName[], unit: string): string {
