@@ -1,8 +1,8 @@
-import { letterOfLevel } from '@/core/session/line.ts'
-import type { Piece, Session } from '@/core/session/session-record.ts'
+import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { levelShort } from '@/core/wording/level-text.ts'
 import { asSentenceStart } from '@/core/wording/list-text.ts'
+import { unitLetter } from '@/core/wording/unit-name.ts'
 
 /** How a batch or piece is called at the bench: its letter, its level, and for a piece its number in the batch. */
 export interface LineName {
@@ -30,10 +30,8 @@ function batchName(session: Session, plan: Plan, batchId: string): LineName {
 export function pieceName(session: Session, plan: Plan, pieceId: string): LineName {
   const piece = session.pieces.find((each) => each.id === pieceId)
   if (!piece) throw new Error(`session ${session.id} has no piece ${pieceId}`)
-  const letter =
-    letterOfLevel(session, piece.levelId) ?? batchName(session, plan, piece.batchId).letter
+  const { letter, which } = unitLetter(session, { kind: 'piece', id: pieceId })
   const level = plan.levels.find((each) => each.id === piece.levelId)
-  const which = pieceRole(session, piece)
   return {
     letter,
     levelId: piece.levelId,
@@ -42,18 +40,6 @@ export function pieceName(session: Session, plan: Plan, pieceId: string): LineNa
       .join(' '),
     which,
   }
-}
-
-function pieceRole(session: Session, piece: Piece): string {
-  const { role, levelId, flightId } = piece
-  if (role === 'warm-up') return 'warm-up'
-  if (role === 'spare') {
-    const spares = session.pieces.filter((one) => one.role === 'spare' && one.levelId === levelId)
-    return spares.length > 1 ? `spare ${spares.indexOf(piece) + 1}` : 'spare'
-  }
-  const { flights } = session.dealt
-  const flight = flights.find((each) => each.id === flightId)
-  return flights.length > 1 && flight ? `flight ${flight.number}` : ''
 }
 
 /** The name of whatever an agenda line or log entry is about, batch or piece. */

@@ -11,7 +11,8 @@ export function departuresSection(whole: WholeTrial): ReportSection {
     .flatMap((session) => {
       const plan = planOfSession(whole, session)
       return departedInSession(whole, session).map(
-        (departure) => `Session ${session.number}. ${departureText(departure, plan, session)}`,
+        (departure) =>
+          `Session ${session.number}. ${departureText(departure, plan, session, { levels: true })}`,
       )
     })
   return {

@@ -1,4 +1,7 @@
 import { unitOf } from '@/core/design/doughs.ts'
+import { stepAtLevel } from '@/core/design/step-at-level.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Step } from '@/core/trial/step.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
@@ -27,7 +30,7 @@ export function designSection(whole: WholeTrial): ReportSection {
           { term: 'Planned', text: countText(plan.plannedSessions, 'session') },
           { term: 'Served', text: servingText(plan) },
           ...(plan.servingRule === '' ? [] : [{ term: 'Each serving', text: plan.servingRule }]),
-          { term: 'Held', text: heldText(plan.factor.held) },
+          { term: 'Held', text: heldText(plan) },
           {
             term: 'Tasters',
             text: plan.tasters.length === 0 ? 'none' : names(plan.tasters),
@@ -49,26 +52,37 @@ export function designSection(whole: WholeTrial): ReportSection {
           },
         ],
       },
-      stepsTable(plan.steps),
+      stepsTable(plan),
     ],
   }
 }
 
-function stepsTable(steps: ReturnType<typeof planInForce>['steps']): TableBlock {
+function stepsTable(plan: Plan): TableBlock {
   return {
     kind: 'table',
     caption: 'Method',
     head: ['Step', 'Each', 'Times', 'Hands on', 'Wait', 'Tolerance', 'Ends', '°C'],
-    rows: steps.map((step) => [
+    rows: plan.steps.map((step) => [
       step.name,
       step.per,
-      String(step.repeats),
+      byLevel(plan, step, (own) => String(own?.repeats ?? 0)),
       durationText(step.handsSeconds),
-      durationText(step.waitSeconds),
+      byLevel(plan, step, (own) => own && durationText(own.waitSeconds)),
       `± ${durationText(step.toleranceSeconds)}`,
       endsByText(step.endsBy),
-      step.celsius === undefined ? '' : plainNumber(step.celsius),
+      byLevel(plan, step, (own) =>
+        own?.celsius === undefined ? null : plainNumber(Math.round(own.celsius * 10) / 10),
+      ),
     ]),
     figures: [false, false, true, true, true, true, false, true],
   }
+}
+
+/** One number of a step, or where the factor moves it "by level: 1 h, 2 h"; a level without one says nothing. */
+function byLevel(plan: Plan, step: Step, show: (own: Step | null) => string | null): string {
+  const owns = plan.levels.map((level) => stepAtLevel(plan.factor, step, level))
+  const texts = new Set(
+    (owns.length === 0 ? [step] : owns).map(show).filter((text) => text !== null),
+  )
+  return texts.size > 1 ? `by level: ${[...texts].join(', ')}` : [...texts].join()
 }

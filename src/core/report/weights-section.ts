@@ -3,6 +3,7 @@ import type { Formula } from '@/core/formula/formula-record.ts'
 import { formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent } from '@/core/formula/hydration.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
+import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
@@ -14,10 +15,16 @@ import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
 /** The formula in baker's percentages and the grams of every batch, preferments apart. */
 export function weightsSection(plan: Plan): ReportSection {
   const { formula, at } = shownFormula(plan)
+  const moves = movesFormula(plan)
+  const caption = moves || plan.factor.acts.on === 'piece-mass' ? at : ''
   return {
     id: 'weights',
     title: 'Formula and weights',
-    blocks: [formulaTable(formula, at), ...prefermentBlocks(formula), batchesTable(plan)],
+    blocks: [
+      formulaTable(formula, caption, moves),
+      ...prefermentBlocks(formula),
+      batchesTable(plan),
+    ],
   }
 }
 
@@ -29,11 +36,11 @@ function shownFormula(plan: Plan): { formula: Formula; at: string } {
   return { formula: moved.formula, at: ` at ${levelText(level, plan.factor.unitOfMeasure)}` }
 }
 
-function formulaTable(formula: Formula, at: string): TableBlock {
+function formulaTable(formula: Formula, at: string, moves: boolean): TableBlock {
   const views = formulaViews(formula)
   return {
     kind: 'table',
-    caption: `Formula of the whole dough${at}, in baker’s percentages; the factor moves its own ingredient`,
+    caption: `Formula of the whole dough${at}, in baker’s percentages${moves ? '; the factor moves its own ingredient' : ''}`,
     head: ['Ingredient', '% of flour', 'g'],
     rows: views.overall.map((row) => [
       row.name,

@@ -1,5 +1,6 @@
 import type { Expectation } from '@/core/trial/expectation.ts'
 import type { Held, SplitsAt } from '@/core/trial/factor.ts'
+import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import type { EndsBy } from '@/core/trial/step.ts'
@@ -31,9 +32,12 @@ export function splitText(splitsAt: SplitsAt): string {
   return splits[splitsAt]
 }
 
-/** What is held alike while the factor moves, and what changes for it. */
-export function heldText(what: Held): string {
-  return held[what]
+/** What is held alike while the factor moves, and what changes for it; a factor that leaves the formula alone holds it. */
+export function heldText(plan: Pick<Plan, 'factor' | 'levels'>): string {
+  if (movesFormula(plan)) return held[plan.factor.held]
+  return plan.factor.acts.on === 'piece-mass'
+    ? 'the formula is held, and only the pieces change in mass'
+    : 'the formula is held: it is the same at every level'
 }
 
 /** What the baker expected before the first mix, in one sentence; without one that is said too. */

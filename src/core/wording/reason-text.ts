@@ -31,7 +31,8 @@ const sentences: Record<FindingsReason, string> = {
   'needs-two-tasters': 'This needs at least two tasters.',
   'needs-two-sessions': 'One session cannot answer this: the doughs must be made again.',
   'needs-two-blocks': 'This needs the levels side by side at least twice.',
-  'one-flight': 'With one flight each dough gave one piece, so doughs cannot be told from pieces.',
+  'one-flight':
+    'With one flight there is one piece of each level, so what the level does cannot be told from how pieces scatter.',
   'several-sessions': 'With more than one session the factor’s own rung answers this.',
   'tasters-not-shared':
     'Different tasters scored different doughs, so doughs and tasters cannot be told apart.',
