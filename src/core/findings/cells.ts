@@ -21,6 +21,8 @@ export interface Cells {
   flights: number
   batches: number
   pieces: number
+  /** Every value is of a whole dough, not of a piece of it. */
+  ofDoughs: boolean
 }
 
 /** The cells of the response at `index` of the table; rows without a value for it are left out. */
@@ -37,6 +39,7 @@ export function cellsOf(scores: ScoreTable, index: number): Cells {
   const piece = new Codes(length)
   const taster = new Codes(length)
   let named = false
+  let ofDoughs = true
   let count = 0
   for (const row of scores.rows) {
     const value = row.values[index]
@@ -52,6 +55,7 @@ export function cellsOf(scores: ScoreTable, index: number): Cells {
     piece.add(row.piece)
     taster.add(row.taster ?? '')
     if (row.taster !== null) named = true
+    if (row.piece !== row.batch) ofDoughs = false
     count += 1
   }
   const [tasters, sessions, flights] = [taster.inOrder(), session.inOrder(), flight.inOrder()]
@@ -72,6 +76,7 @@ export function cellsOf(scores: ScoreTable, index: number): Cells {
     flights: flights.names.length,
     batches: batches.names.length,
     pieces: pieces.names.length,
+    ofDoughs,
   }
 }
 

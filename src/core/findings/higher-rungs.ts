@@ -6,7 +6,10 @@ import { type FittedRung, type RungRows, rungOf } from './rung-of.ts'
 import type { ScoreTable } from './score-table.ts'
 import type { TasterMeans } from './taster-means.ts'
 
-/** These pieces, for people like these: taster by level means ~ taster + factor(level). Needs two tasters. */
+/**
+ * These pieces, for people like these: taster by level means ~ taster + factor(level). Needs two tasters; of what the baker
+ * scored alone no tasters would help, so the reason tells what answers it instead.
+ */
 export function piecesRung(
   scores: ScoreTable,
   cells: Cells,
@@ -22,6 +25,7 @@ export function piecesRows(
   cells: Cells,
   means: TasterMeans,
 ): RungRows | Absent {
+  if (cells.tasters.length === 0) return withoutTasters(scores, cells)
   if (cells.tasters.length < 2) return { reason: 'needs-two-tasters', tasters: 2 }
   const handled = handledMeans(cells, scores.levels.length)
   const filled = means.flatMap((row, taster) =>
@@ -35,6 +39,15 @@ export function piecesRows(
   }
 }
 
+/** Why values that no taster gave say nothing of pieces or doughs yet: made again they do, by the rung above. */
+function withoutTasters({ unit }: ScoreTable, cells: Cells): Absent {
+  if (cells.sessions > 1) return absent('several-sessions')
+  if (cells.flights > 1) return absent('needs-two-tasters')
+  return unit === 'batch'
+    ? { reason: 'needs-two-sessions', sessions: 2 }
+    : { reason: 'needs-two-blocks', flights: 2 }
+}
+
 /** These doughs, for these people: within one session of two or more flights, piece means ~ flight + factor(level). */
 export function doughsRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
   return found(scores, doughsRows(cells), better)
@@ -43,6 +56,8 @@ export function doughsRung(scores: ScoreTable, cells: Cells, better: Better): Fi
 /** What the rung of these doughs compares. */
 export function doughsRows(cells: Cells): RungRows | Absent {
   if (cells.sessions > 1) return absent('several-sessions')
+  // One value of a whole dough stays one value, however many flights its pieces make.
+  if (cells.flights < 2 && cells.ofDoughs) return { reason: 'needs-two-sessions', sessions: 2 }
   if (cells.flights < 2) return { reason: 'one-flight', flights: 2 }
   return comparableMeans(cells, 'piece', 'flight')
 }

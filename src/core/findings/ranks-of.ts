@@ -20,6 +20,7 @@ export function ranksOf(
   means: TasterMeans,
   direction: Expectation['direction'] | null,
 ): Ranks | Absent {
+  if (means.length === 0) return absent('needs-two-tasters')
   if (means.length < 2) return { reason: 'needs-two-tasters', tasters: 2 }
   const index = scores.levels
     .map((_, level) => level)
