@@ -3,6 +3,7 @@ import { Progress } from '@/app/kit/progress.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { useBootstrap } from '@/app/worker/use-bootstrap.ts'
+import { whyNotRedrawn } from '@/core/findings/bootstrap-of-best.ts'
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import { shownRung } from '@/core/wording/answer-of-rung.ts'
@@ -54,6 +55,7 @@ export function Saying({ subject, answer, index }: SayingProps) {
             {findings.factor.ordered && isPresent(best) ? (
               <Redrawn
                 bootstrap={bootstrap}
+                refused={whyNotRedrawn(scores, index)}
                 say={(drawn) => bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure)}
               />
             ) : null}
@@ -79,11 +81,14 @@ export function Saying({ subject, answer, index }: SayingProps) {
 
 interface RedrawnProps {
   bootstrap: ReturnType<typeof useBootstrap>
+  /** Known beforehand: then it is said and nothing is offered. */
+  refused: Absent | null
   say: (answer: Bootstrap | Absent) => string
 }
 
-/** The best by drawing again: asked for, under way with a way to stop, or answered. */
-function Redrawn({ bootstrap: { state, start, stop }, say }: RedrawnProps) {
+/** The best by drawing again: refused with its reason, asked for, under way with a way to stop, or answered. */
+function Redrawn({ bootstrap: { state, start, stop }, refused, say }: RedrawnProps) {
+  if (refused) return <p>{say(refused)}</p>
   switch (state.state) {
     case 'running':
       return <Progress label="Drawing again" done={state.done} onStop={stop} />

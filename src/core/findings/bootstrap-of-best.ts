@@ -4,7 +4,7 @@ import {
   startBootstrap,
   takeResamples,
 } from '@/core/statistics/resampling/bootstrap-best.ts'
-import { curveClusters } from '@/core/statistics/resampling/clusters.ts'
+import { type CurveClusters, curveClusters } from '@/core/statistics/resampling/clusters.ts'
 import { drawsIn } from '@/core/statistics/resampling/draw-clusters.ts'
 import { type Cells, cellsOf } from './cells.ts'
 import { comparableMeans } from './comparable-means.ts'
@@ -25,6 +25,7 @@ export interface BootstrapOptions {
 }
 
 const fewestTasters = 8
+const fewestSessions = 2
 
 /**
  * Percentile interval (95 %) of where the curve of the response at `index` turns, resampling whole tasters when there are
@@ -36,14 +37,9 @@ export function bootstrapOfBest(
   index: number,
   options: BootstrapOptions,
 ): Bootstrap | Absent {
-  if (!scores.factor.ordered) return absent('choice-factor')
-  const cells = cellsOf(scores, index)
-  if (cells.y.length === 0) return absent('no-scores')
-  const over = cells.tasters.length >= fewestTasters ? 'tasters' : 'sessions'
-  const drawn = over === 'tasters' ? byTaster(scores, cells) : bySession(scores, cells)
+  const drawn = clustersOf(scores, index)
   if (!isPresent(drawn)) return drawn
-  const clusters = curveClusters(drawn.rows, drawn.values, drawn.clusterOfBlock)
-  if (!clusters.ok) return absent(clusters.reason)
+  const { clusters, over } = drawn
   const bootstrap = startBootstrap(clusters, options.resamples)
   const drawsOf = drawsOfSeed(options.seed, clusters.count)
   for (let slice = 0; bootstrap.drawn < options.resamples; slice += 1) {
@@ -57,6 +53,29 @@ export function bootstrapOfBest(
   if (!limits.ok) return absent(limits.reason)
   const { low, high, resamples } = limits
   return { low, high, resamples, seed: options.seed, over }
+}
+
+/** Why the best of the response at `index` could not be drawn again, known before any drawing; null where it can be tried. */
+export function whyNotRedrawn(scores: ScoreTable, index: number): Absent | null {
+  const drawn = clustersOf(scores, index)
+  return isPresent(drawn) ? null : drawn
+}
+
+function clustersOf(
+  scores: ScoreTable,
+  index: number,
+): { clusters: CurveClusters; over: Bootstrap['over'] } | Absent {
+  if (!scores.factor.ordered) return absent('choice-factor')
+  const cells = cellsOf(scores, index)
+  if (cells.y.length === 0) return absent('no-scores')
+  const over = cells.tasters.length >= fewestTasters ? 'tasters' : 'sessions'
+  const drawn = over === 'tasters' ? byTaster(scores, cells) : bySession(scores, cells)
+  if (!isPresent(drawn)) return drawn
+  const clusters = curveClusters(drawn.rows, drawn.values, drawn.clusterOfBlock)
+  if (clusters.ok) return { clusters, over }
+  if (clusters.reason !== 'too-few-clusters') return absent(clusters.reason)
+  const tasters = cells.tasters.length > 0 ? { tasters: fewestTasters } : {}
+  return { reason: clusters.reason, ...tasters, sessions: fewestSessions }
 }
 
 interface Drawn {

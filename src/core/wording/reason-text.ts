@@ -18,7 +18,8 @@ const sentences: Record<FindingsReason, string> = {
   'no-curvature': 'The levels show no bend, so there is no top to find.',
   'no-slope': 'The line is level, so it never reaches the target.',
   'no-complete-block': 'No taster scored every level.',
-  'too-few-clusters': 'There are too few tasters and sessions to draw them again.',
+  'too-few-clusters':
+    'There are too few tasters and sessions to draw them again and see how the best moves.',
   'no-resample-had-a-best': 'Drawn again, the data never showed a best inside the range.',
   'group-empty': 'Nobody answered that way.',
   'group-not-separable':

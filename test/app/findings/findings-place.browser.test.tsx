@@ -98,6 +98,14 @@ test('drawing again shows its progress and ends in an interval with its seed', a
   await expect.element(screen.getByText(/drawn again 10,000 times/), slow).toBeVisible()
 })
 
+test('drawing again is not offered where it could not answer: why not is said instead', async () => {
+  const { screen } = await opened(panLoaf)
+  await expect
+    .element(screen.getByText(/^There are too few tasters and sessions to draw/).first(), slow)
+    .toBeVisible()
+  expect(screen.getByRole('button', { name: /^Draw again/ }).elements()).toHaveLength(0)
+})
+
 test('narrowing begins a new trial around the best that names the one it follows', async () => {
   const { screen, notebook, trialId, history } = await opened(focaccia)
   await expect.element(screen.getByRole('button', { name: 'Narrow the range' }), slow).toBeVisible()
