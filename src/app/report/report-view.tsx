@@ -1,5 +1,6 @@
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { chartSvg } from '@/core/report/chart-svg.ts'
+import { columnLooks, headsOnOneLine } from '@/core/report/column-look.ts'
 import { pairsSvg } from '@/core/report/pairs-svg.ts'
 import type { ReportBlock, ReportDocument, TableBlock } from '@/core/report/report-block.ts'
 import { pictureStyle } from '@/core/report/report-style.ts'
@@ -85,7 +86,11 @@ function Fact({ term, text }: { term: string; text: string }) {
 function Picture({ svg, title }: { svg: string; title: string }) {
   return (
     <figure className={styles.picture}>
-      <SvgPicture svg={svg} />
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
+      <div role="group" className={styles.scroll} aria-label={title} tabIndex={0}>
+        <SvgPicture svg={svg} />
+      </div>
       <figcaption>{title}</figcaption>
     </figure>
   )
@@ -96,8 +101,13 @@ const longestUnbroken = 14
 
 function Table({ block }: { block: TableBlock }) {
   const [first, ...others] = block.head
+  const [, ...looks] = columnLooks(block)
+  const look = [
+    block.rows.length <= longestUnbroken ? styles.short : '',
+    headsOnOneLine(block) ? styles.line : '',
+  ]
   return (
-    <div className={block.rows.length <= longestUnbroken ? styles.short : ''}>
+    <div className={look.filter(Boolean).join(' ')}>
       <LedgerTable
         caption={block.caption}
         rowHead={first}
@@ -109,9 +119,16 @@ function Table({ block }: { block: TableBlock }) {
         rows={block.rows.map(([head, ...cells], index) => ({
           key: `${index} ${head}`,
           head,
-          cells,
+          cells: cells.map((text, at) => {
+            const kind = looks[at]
+            return kind === 'figure' ? text : <Words key={text} text={text} few={kind === 'few'} />
+          }),
         }))}
       />
     </div>
   )
+}
+
+function Words({ text, few }: { text: string; few: boolean }) {
+  return <span className={few ? styles.few : styles.words}>{boundUnits(text)}</span>
 }

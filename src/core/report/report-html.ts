@@ -1,5 +1,6 @@
 import { boundUnits } from '@/core/wording/bound-units.ts'
 import { chartSvg } from './chart-svg.ts'
+import { type ColumnLook, columnLooks, headsOnOneLine } from './column-look.ts'
 import { escapeHtml } from './escape.ts'
 import { pairsSvg } from './pairs-svg.ts'
 import type { ReportBlock, ReportDocument, ReportSection, TableBlock } from './report-block.ts'
@@ -60,25 +61,34 @@ function blockHtml(block: ReportBlock, id: string): string {
     case 'table':
       return tableHtml(block)
     case 'chart':
-      return `<figure>${chartSvg(block, id)}<figcaption>${escapeHtml(block.title)}</figcaption></figure>`
+      return `<figure><div class="wide">${chartSvg(block, id)}</div><figcaption>${escapeHtml(block.title)}</figcaption></figure>`
     case 'pairs':
-      return `<figure>${pairsSvg(block)}<figcaption>${escapeHtml(block.title)}</figcaption></figure>`
+      return `<figure><div class="wide">${pairsSvg(block)}</div><figcaption>${escapeHtml(block.title)}</figcaption></figure>`
   }
 }
 
 /** Words that the page breaks into lines. */
 const wordsHtml = (text: string) => escapeHtml(boundUnits(text))
 
-function tableHtml({ caption, head, rows, figures }: TableBlock): string {
-  const side = (index: number) => (figures[index] ? ' class="fig"' : '')
+function tableHtml(block: TableBlock): string {
+  const { caption, head, rows } = block
+  const looks = columnLooks(block)
+  const side = (index: number) => sides[looks[index] ?? 'few']
   const heads = head.map((text, index) => `<th scope="col"${side(index)}>${escapeHtml(text)}</th>`)
   const body = rows.map((row) => {
     const cells = row.map((text, index) =>
       index === 0
         ? `<th scope="row"${side(index)}>${escapeHtml(text)}</th>`
-        : `<td${side(index)}>${escapeHtml(text)}</td>`,
+        : `<td${side(index)}>${looks[index] === 'words' ? wordsHtml(text) : escapeHtml(text)}</td>`,
     )
     return `<tr>${cells.join('')}</tr>`
   })
-  return `<div class="wide${rows.length <= 14 ? ' short' : ''}"><table><caption>${escapeHtml(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
+  const look = `wide${rows.length <= 14 ? ' short' : ''}${headsOnOneLine(block) ? ' line' : ''}`
+  return `<div class="${look}"><table><caption>${escapeHtml(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('')}</tbody></table></div>`
+}
+
+const sides: Record<ColumnLook, string> = {
+  figure: ' class="fig"',
+  few: '',
+  words: ' class="words"',
 }

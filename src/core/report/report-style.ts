@@ -51,6 +51,15 @@ td.fig{white-space:nowrap}
 figure{margin:1rem 0}
 figcaption{color:var(--soft)}
 ${pictureStyle}
+@media screen and (max-width:44rem){
+main{padding:1.5rem 1rem 3rem}
+dl{grid-template-columns:minmax(0,1fr);gap:0}
+dd{margin-bottom:.5rem}
+svg.chart{min-width:38rem}
+td{white-space:nowrap}
+td.words{white-space:normal;min-width:12rem}
+.line tbody th,.line thead th:first-child{white-space:nowrap;position:sticky;left:0;background:var(--paper)}
+}
 @page{margin:16mm}
 @media print{
 :root{--paper:#fff;--ink:#000;--soft:#333;--rule:#bbb;--crust:#000}

@@ -91,6 +91,14 @@ describe('the report as one HTML file', () => {
     expect(html).toContain(`<td class="fig">${factor.f.toFixed(2)}</td>`)
   })
 
+  test('gives charts and running text a width that can be read, in boxes that scroll', () => {
+    const html = reportHtml(made())
+    expect(html).not.toContain('<figure><svg')
+    expect(html).toContain('<figure><div class="wide"><svg')
+    expect(html).toMatch(/<td class="words">With more than one session/)
+    expect(html).toContain('td.words{white-space:normal;min-width:12rem}')
+  })
+
   test('draws every recorded value of a response as one point', () => {
     const html = reportHtml(made())
     // 5 levels × 8 tasters × 3 sessions, two responses
