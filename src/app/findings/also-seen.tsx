@@ -7,6 +7,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { alsoSeen } from '@/core/wording/also-seen.ts'
 import { namingOf, shownRung } from '@/core/wording/answer-of-rung.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import styles from './findings.module.css'
@@ -61,7 +62,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
       </div>
       {findings.responses.slice(1).map((found, index) => (
         <div key={found.name} className={styles.stack}>
-          <p>{alsoSeen(found, namingOf(findings, scores.responses[index + 1]))}</p>
+          <p>{boundUnits(alsoSeen(found, namingOf(findings, scores.responses[index + 1])))}</p>
           <Fold title={`${found.name}, in full`}>
             <InFull subject={subject} answer={answer} index={index + 1} />
           </Fold>

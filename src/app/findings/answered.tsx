@@ -1,6 +1,7 @@
 import { Section } from '@/app/kit/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { namingOf } from '@/core/wording/answer-of-rung.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { restsOn } from '@/core/wording/rests-on.ts'
 import { tellApartSentence } from '@/core/wording/tell-apart-sentence.ts'
 import { verdictSentence } from '@/core/wording/verdict-sentence.ts'
@@ -41,7 +42,8 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
   return (
     <div className={styles.page}>
       <p className={styles.sentence}>
-        {sentence.shown} <span className={styles.known}>{sentence.known}</span>
+        {boundUnits(sentence.shown)}{' '}
+        <span className={styles.known}>{boundUnits(sentence.known)}</span>
       </p>
       <Method topics={['verdict', 'pairs', 'control', 'best']} />
       <div className={styles.columns}>
@@ -67,7 +69,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
         <Section title="Can people tell them apart?">
           {findings.discrimination.map((test) => (
             <p key={`${test.test} ${test.between.join()}`}>
-              {tellApartSentence(test, findings.factor.unitOfMeasure)}
+              {boundUnits(tellApartSentence(test, findings.factor.unitOfMeasure))}
             </p>
           ))}
           <Method topics={['tellApart', 'discriminators']} />
@@ -77,7 +79,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       <Section title="What it rests on">
         <ul className={styles.plainList}>
           {restsOn(scores, main, 0).map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line}>{boundUnits(line)}</li>
           ))}
         </ul>
       </Section>

@@ -10,6 +10,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { nextStepText } from '@/core/wording/conclusion-text.ts'
 import { expectationSentence } from '@/core/wording/expectation-sentence.ts'
 import { Adopt } from './adopt.tsx'
@@ -32,7 +33,7 @@ export function CarryOn({ subject, answer }: CarryOnProps) {
   const { whole } = subject
   return (
     <Section title="Carry on">
-      {whole ? <p>{expectationSentence(conclusion, scores, findings)}</p> : null}
+      {whole ? <p>{boundUnits(expectationSentence(conclusion, scores, findings))}</p> : null}
       <div className={styles.steps}>
         {conclusion.next.map((step, index) => (
           <div key={step} className={styles.step}>

@@ -7,6 +7,7 @@ import type { ResponseFindings } from '@/core/findings/response-findings-shape.t
 import type { LevelName } from '@/core/findings/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/score-table.ts'
 import { asGoodFigures } from '@/core/wording/as-good-figures.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { durationText } from '@/core/wording/duration-text.ts'
 import { easiestSentence } from '@/core/wording/easiest-sentence.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
@@ -52,7 +53,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
             />{' '}
           </>
         )}
-        {levelId === null ? said : withoutSubject}
+        {boundUnits(levelId === null ? said : withoutSubject)}
       </p>
       {scores.ease ? (
         <LedgerTable

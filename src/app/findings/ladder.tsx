@@ -2,6 +2,7 @@ import { Section } from '@/app/kit/section.tsx'
 import unseen from '@/app/kit/unseen.module.css'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Naming } from '@/core/wording/answer-of-rung.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { rungFigures } from '@/core/wording/rung-figures.ts'
 import { rungLines } from '@/core/wording/rung-text.ts'
 import styles from './ladder.module.css'
@@ -27,7 +28,7 @@ export function Ladder({ found, naming, index }: LadderProps) {
             <p>
               <b>{line.title}</b> <span className={styles.claim}>{line.claim}</span>
               <span className={styles.says}>
-                {line.says} <span className={unseen.unseen}>({marks[line.mark]})</span>
+                {boundUnits(line.says)} <span className={unseen.unseen}>({marks[line.mark]})</span>
               </span>
             </p>
           </li>

@@ -1,4 +1,5 @@
 import { SideNote } from '@/app/kit/side-note.tsx'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { type MethodTopic, methodNotes } from '@/core/wording/method-notes.ts'
 import styles from './findings.module.css'
 
@@ -16,7 +17,7 @@ export function Method({ topics, figures = [] }: MethodProps) {
       {figures.length > 0 ? (
         <ul className={styles.figures}>
           {figures.map((figure) => (
-            <li key={figure}>{figure}</li>
+            <li key={figure}>{boundUnits(figure)}</li>
           ))}
         </ul>
       ) : null}
@@ -25,7 +26,7 @@ export function Method({ topics, figures = [] }: MethodProps) {
         return (
           <div key={topic} className={styles.method}>
             <p>
-              <b>{title}.</b> {text}
+              <b>{title}.</b> {boundUnits(text)}
             </p>
             <p className={styles.source}>{source}</p>
           </div>

@@ -2,6 +2,7 @@ import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { SideNote } from '@/app/kit/side-note.tsx'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { fairnessPerLevel } from '@/core/wording/fairness-per-level.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness-text.ts'
 import { remedyText } from '@/core/wording/remedy-text.ts'
@@ -25,10 +26,10 @@ export function RiderRow({ item, plan }: { item: FairnessItem; plan: Plan }) {
             {item.accepted ? 'Accepted' : severityText({ ...item, when: 'after' })}
           </span>
         </p>
-        <p>{sentence}</p>
+        <p>{boundUnits(sentence)}</p>
         {item.severity === 'fine' ? null : (
           <SideNote label="Why, and what helps next time">
-            <p>{why}</p>
+            <p>{boundUnits(why)}</p>
             {levels ? (
               <LedgerTable
                 caption={`${title}, level by level`}
@@ -45,7 +46,7 @@ export function RiderRow({ item, plan }: { item: FairnessItem; plan: Plan }) {
             {item.remedies.length > 0 ? (
               <ul>
                 {item.remedies.map((remedy) => (
-                  <li key={JSON.stringify(remedy)}>{remedyText(remedy, plan)}</li>
+                  <li key={JSON.stringify(remedy)}>{boundUnits(remedyText(remedy, plan))}</li>
                 ))}
               </ul>
             ) : null}

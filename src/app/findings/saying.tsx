@@ -12,6 +12,7 @@ import { besideSentence } from '@/core/wording/beside-sentence.ts'
 import { bestFigures } from '@/core/wording/best-figures.ts'
 import { bestSentence } from '@/core/wording/best-sentence.ts'
 import { bootstrapSentence } from '@/core/wording/bootstrap-sentence.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { reasonText } from '@/core/wording/reason-text.ts'
 import { trendSentence } from '@/core/wording/trend-sentence.ts'
 import styles from './findings.module.css'
@@ -41,7 +42,7 @@ export function Saying({ subject, answer, index }: SayingProps) {
     <>
       {findings.factor.ordered && shown !== null && isPresent(shown) ? (
         <Section title={partTitle('Which way', index, found.name)}>
-          <p>{trendSentence(shown.trend, found.name, naming)}</p>
+          <p>{boundUnits(trendSentence(shown.trend, found.name, naming))}</p>
           <Method topics={['trend']} />
         </Section>
       ) : null}
@@ -49,14 +50,16 @@ export function Saying({ subject, answer, index }: SayingProps) {
         <Section title={partTitle('Where the best lies', index, found.name)}>
           <div className={styles.stack}>
             <p>
-              {isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best)}{' '}
-              {asHandledSentence(best, levels, findings.factor.unitOfMeasure)}
+              {boundUnits(isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best))}{' '}
+              {boundUnits(asHandledSentence(best, levels, findings.factor.unitOfMeasure))}
             </p>
             {findings.factor.ordered && isPresent(best) ? (
               <Redrawn
                 bootstrap={bootstrap}
                 refused={whyNotRedrawn(scores, index)}
-                say={(drawn) => bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure)}
+                say={(drawn) =>
+                  boundUnits(bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure))
+                }
               />
             ) : null}
             <Method
@@ -69,8 +72,8 @@ export function Saying({ subject, answer, index }: SayingProps) {
       {isPresent(found.rows) ? (
         <Section title={partTitle('Was it freshness, or the order?', index, found.name)}>
           <ul className={styles.plainList}>
-            <li>{besideSentence(found.rows.freshness, 'freshness')}</li>
-            <li>{besideSentence(found.rows.order, 'order')}</li>
+            <li>{boundUnits(besideSentence(found.rows.freshness, 'freshness'))}</li>
+            <li>{boundUnits(besideSentence(found.rows.order, 'order'))}</li>
           </ul>
           <Method topics={['freshness']} />
         </Section>

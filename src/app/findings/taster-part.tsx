@@ -8,6 +8,7 @@ import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { agreementSentence } from '@/core/wording/agreement-sentence.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { levelNameText } from '@/core/wording/level-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { rankFigures } from '@/core/wording/rank-figures.ts'
@@ -52,7 +53,7 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
   }
   return (
     <Section title={partTitle('Each taster’s own curve', index, found.name)}>
-      <p>{agreementSentence(found, unit, response.better.is)}</p>
+      <p>{boundUnits(agreementSentence(found, unit, response.better.is))}</p>
       <ChartFrame
         title={`${found.name}, a taster’s means at each level`}
         picture={

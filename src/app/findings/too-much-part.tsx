@@ -1,6 +1,7 @@
 import { LedgerTable } from '@/app/kit/ledger-table.tsx'
 import { Section } from '@/app/kit/section.tsx'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import { boundUnits } from '@/core/wording/bound-units.ts'
 import { dropText, sharesText } from '@/core/wording/just-about-right-text.ts'
 import { decimalText } from '@/core/wording/number-text.ts'
 import { ChartFrame } from './chart-frame.tsx'
@@ -43,10 +44,10 @@ export function TooMuchPart({ found, index }: { found: ResponseFindings; index: 
               />
             }
           />
-          <p>{sharesText(each)}.</p>
+          <p>{boundUnits(sharesText(each))}.</p>
           <ul className={styles.plainList}>
             {each.drops.map((drop) => (
-              <li key={drop.side}>{dropText(drop, found.name)}</li>
+              <li key={drop.side}>{boundUnits(dropText(drop, found.name))}</li>
             ))}
           </ul>
         </div>

@@ -85,7 +85,7 @@ test('every number has its method and source one press deeper', async () => {
     /by the delta method between/,
     /Kendall’s W \d/,
     /Page’s L \d/,
-    /against 74 %: [−+]?\d/,
+    /against 74\u00a0%: [−+]?\d/,
   ])
     expect(said).toMatch(figure)
   await expect.element(screen.getByText(/^For each 1 % liking changes by/)).toBeVisible()
