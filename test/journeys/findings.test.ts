@@ -86,7 +86,7 @@ test('the answer stands beside the trial in the notebook once it was found', asy
   await readIn(page, baseUrl, focaccia)
   await page.goto(baseUrl)
   const line = page.getByRole('list', { name: 'Trials' })
-  await line.getByText('Answered').waitFor()
+  await line.getByText('Finished').waitFor()
   expect(await line.getByText(/^These pieces differ/).count()).toBe(0)
   await settled(page, 'findings')
   await page.getByRole('link', { name: 'Notebook' }).click()

@@ -18,7 +18,7 @@ export function stageWords({ stage, sessionsDone }: Pick<Summary, 'stage' | 'ses
     case 'between':
       return { words: `Session ${sessionsDone + 1} comes next`, place: 'plan' }
     case 'answered':
-      return { words: 'Answered', place: 'findings' }
+      return { words: 'Finished', place: 'findings' }
   }
 }
 

@@ -8,3 +8,9 @@ test('between two sessions the book says which comes next, and leads to the plan
   })
   expect(stageWords({ stage: 'working', sessionsDone: 1 }).place).toBe('bench')
 })
+
+test('a trial with all its sessions done claims no answer: its findings may say that nothing is settled', () => {
+  const { words, place } = stageWords({ stage: 'answered', sessionsDone: 1 })
+  expect(words).toBe('Finished')
+  expect(place).toBe('findings')
+})
