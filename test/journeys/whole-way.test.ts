@@ -195,7 +195,7 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
   await go(page, 'Findings')
   await page.getByRole('button', { name: 'Look now, and record it' }).click()
   await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
-  await page.getByText(/^\d of 3 told 66\.4 % from 71\.7 %/).waitFor()
+  await page.getByText(/^\d of 3 told 66\.4\s% from 71\.7\s%/).waitFor()
   await go(page, 'Report')
   const file = await saved(page, 'Trial file')
   const markdown = await readFile(await saved(page, 'Report as Markdown'), 'utf8')

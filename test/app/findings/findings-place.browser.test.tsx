@@ -88,7 +88,7 @@ test('every number has its method and source one press deeper', async () => {
     /against 74\u00a0%: [−+]?\d/,
   ])
     expect(said).toMatch(figure)
-  await expect.element(screen.getByText(/^For each 1 % liking changes by/)).toBeVisible()
+  await expect.element(screen.getByText(/^For each 1\s% liking changes by/)).toBeVisible()
 })
 
 test('drawing again shows its progress and ends in an interval with its seed', async () => {
@@ -135,7 +135,7 @@ test('one session says honestly that it is not settled, and the sides of a just-
   await expect.element(screen.getByText(/^These pieces do not settle it/), slow).toBeVisible()
   await expect.element(screen.getByText(/one session cannot speak/).first()).toBeVisible()
   await expect
-    .element(screen.getByText(/% just about right, .* % too much\.$/).first())
+    .element(screen.getByText(/% just about right, .*\s% too much\.$/).first())
     .toBeVisible()
   await expect.element(screen.getByRole('button', { name: 'Repeat it' })).toBeVisible()
 })
