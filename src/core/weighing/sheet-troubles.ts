@@ -6,12 +6,13 @@ import { goesFor, type Weighing } from './weigh.ts'
 
 /** Something of the sheet that its scales weigh badly, once for all batches. */
 export interface SheetTrouble {
-  trouble: 'over-capacity' | 'below-scale' | 'coarse'
+  trouble: 'over-capacity' | 'below-scale' | 'coarse' | 'below-zero'
   /** What is weighed: an ingredient of a batch, a ripe starter, or what a shared dose is made with. */
   name: string
   /** The preferment or the shared dose it goes into; null for the final dough. */
   into: { prefermentId: string } | { dose: SharedDoseAnswer['by'] } | null
-  scaleId: string
+  /** Null for what is below zero: no scale weighs it. */
+  scaleId: string | null
   /** The weight it is worst for, in g: the largest past a capacity, else the smallest. */
   targetGrams: number
   /** In how many goes that weight is weighed; 1 unless it is past every capacity. */
@@ -22,7 +23,7 @@ export interface SheetTrouble {
 type Weighed = Pick<SheetTrouble, 'name' | 'into'> & { key: string; weighing: Weighing }
 
 /**
- * Weights past every scale's capacity, and weights the scales show too coarsely or not at all; what the advice on stocks and
+ * Weights past every scale's capacity or below zero, and weights the scales show too coarsely or not at all; what the advice on stocks and
  * dry mixes speaks of already is left out, and so is a coarse dose, whose uncertainty stands beside its recipe.
  */
 export function sheetTroubles(
@@ -39,8 +40,7 @@ export function sheetTroubles(
   ]
   for (const { key, name, into, weighing } of all) {
     const { trouble, scaleId, targetGrams } = weighing
-    if (scaleId === null || trouble === null) continue
-    if (trouble === 'no-scale' || trouble === 'below-zero') continue
+    if (trouble === null || trouble === 'no-scale') continue
     const capacity = scales.find(({ id }) => id === scaleId)?.capacityGrams ?? targetGrams
     const relativeUncertainty = weighing.relativeUncertainty ?? 0
     const goes = goesFor(targetGrams, capacity)
@@ -60,7 +60,9 @@ function isWorse(one: SheetTrouble, other: SheetTrouble): boolean {
 function ofLine(line: WeighLine, advised: ReadonlySet<string>): Weighed[] {
   const { ingredientId, prefermentId, name, what, trouble } = line
   const saidAlready =
-    trouble !== 'over-capacity' && ingredientId !== null && advised.has(ingredientId)
+    (trouble === 'below-scale' || trouble === 'coarse') &&
+    ingredientId !== null &&
+    advised.has(ingredientId)
   if (saidAlready || (what === 'dose' && trouble === 'coarse')) return []
   const into = line.into === 'preferment' && prefermentId !== null ? { prefermentId } : null
   return [{ key: `${line.key} ${name}`, name, into, weighing: line }]

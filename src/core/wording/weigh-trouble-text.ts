@@ -29,6 +29,8 @@ export function sheetTroubleTexts(
     ...troubles.flatMap((one) => {
       if (one.trouble === 'over-capacity') return []
       const grams = `${nameOf(one, plan)}: ${decimalText(one.targetGrams, 2)} g`
+      if (one.trouble === 'below-zero')
+        return `${grams} cannot be weighed: stock, dry mix or preferment bring more of it than the dough takes. Make them stronger, or take less of them.`
       return one.trouble === 'below-scale'
         ? `${grams} is less than these scales can show. Use a finer scale or make larger batches.`
         : `${grams} is uncertain by ${shareText(one.relativeUncertainty)} on these scales. Use a finer scale or make larger batches.`

@@ -66,3 +66,15 @@ test('yeast that the scale would show as nothing is said to be so by the advice 
   )
   expect(sheetTroubleTexts(sheet, plan)).toEqual([])
 })
+
+test('a stock that brings more water than the dough takes is said', () => {
+  // 2 % salt of 300 g is 6 g; a stock of 1 g in 200 g holds it in 1206 g, with 1200 g of water where the dough takes about 200.
+  const dose = { ingredientId: 'salt', by: 'stock' as const, stockGrams: 1, stockWaterGrams: 200 }
+  const plan = aPlan({
+    formula: { ...plainFormula, batchSize: { by: 'flour', flourGrams: 300 } },
+    sharedDoses: [dose],
+  })
+  expect(textsOn(plan, scale(0.1, 5000)).join(' ')).toMatch(
+    /water: −\d+\.\d\d g cannot be weighed: stock, dry mix or preferment bring more of it/,
+  )
+})
