@@ -1,5 +1,5 @@
-import type { CsvScores } from '@/core/findings/scores-of-csv.ts'
-import { csvTroubleText, wideOfferText } from '@/core/wording/csv-trouble-text.ts'
+import type { CsvScores } from '@/core/findings/table/scores-of-csv.ts'
+import { csvTroubleText, wideOfferText } from '@/core/wording/files/csv-trouble-text.ts'
 import { CommandTrouble } from './trouble.ts'
 
 /** Why a table of scores was refused: every trouble with its row and column, and the offer to convert a wide table. */

@@ -1,4 +1,4 @@
-import { usualResamples } from '@/core/findings/usual-resamples.ts'
+import { usualResamples } from '@/core/findings/best/usual-resamples.ts'
 import { tableOptions } from './csv-options.ts'
 import { found } from './found.ts'
 import { jsonOption, unsealOption, type Verb } from './verb.ts'

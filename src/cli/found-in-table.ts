@@ -1,5 +1,5 @@
 import { findings } from '@/core/findings/findings.ts'
-import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
+import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 import { csvOptions, withMainResponse } from './csv-options.ts'
 import { csvRefusal } from './csv-refusal.ts'
 import type { Found } from './found.ts'

@@ -1,5 +1,5 @@
 import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { readText } from './read-text.ts'
 import type { Asked } from './verb.ts'

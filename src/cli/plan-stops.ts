@@ -1,8 +1,8 @@
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { planPlaceText } from '@/core/wording/plan-place-text.ts'
-import { planProblemText } from '@/core/wording/plan-problem-text.ts'
+import { planPlaceText } from '@/core/wording/plan/plan-place-text.ts'
+import { planProblemText } from '@/core/wording/plan/plan-problem-text.ts'
 import { wrapped } from './wrapped.ts'
 
 /** What stops the plan in force from being worked, one sentence each. */

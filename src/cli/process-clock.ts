@@ -1,4 +1,4 @@
-import type { CivilClock } from '@/core/wording/civil-time.ts'
+import type { CivilClock } from '@/core/wording/words/civil-time.ts'
 
 /**
  * By the process's own clock, set to the zone asked for: the language service takes a tenth of a whole command to give its

@@ -1,5 +1,5 @@
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { fileTroublesMend, fileTroubleText } from '@/core/wording/file-trouble-text.ts'
+import { fileTroublesMend, fileTroubleText } from '@/core/wording/files/file-trouble-text.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { readText } from './read-text.ts'
 import { CommandTrouble } from './trouble.ts'

@@ -1,11 +1,15 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { differenceDecimals } from '@/core/wording/difference-text.ts'
-import { gramsText } from '@/core/wording/grams-text.ts'
-import { levelText } from '@/core/wording/level-text.ts'
-import { decimalText, shortUnit } from '@/core/wording/number-text.ts'
-import { sheetTroubleTexts } from '@/core/wording/weigh-trouble-text.ts'
-import { doseAdviceText, keptApartText, sharedDoseText } from '@/core/wording/weighing-text.ts'
+import { differenceDecimals } from '@/core/wording/findings/difference-text.ts'
+import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
+import {
+  doseAdviceText,
+  keptApartText,
+  sharedDoseText,
+} from '@/core/wording/weighing/weighing-text.ts'
+import { gramsText } from '@/core/wording/words/grams-text.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
+import { decimalText, shortUnit } from '@/core/wording/words/number-text.ts'
 import { stopsText } from './plan-stops.ts'
 import { textTable } from './text-table.ts'
 import { wrapped } from './wrapped.ts'

@@ -1,4 +1,4 @@
-import { boundUnits } from '@/core/wording/bound-units.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 
 /** Characters across a terminal page, as terminals open. */
 export const lineWidth = 80

@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs'
-import { thresholdsTable } from '@/core/wording/thresholds-table.ts'
+import { thresholdsTable } from '@/core/wording/fairness/thresholds-table.ts'
 
 const page = 'docs/methods.md'
 const mark = '<!-- thresholds -->'

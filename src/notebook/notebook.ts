@@ -1,6 +1,7 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import type { Photo } from '@/core/session/photo-record.ts'
+import type { NewEvent } from '@/core/session/press/new-event.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -9,13 +10,6 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
-
-/** An event as a place writes it: the notebook adds id, device, count, time and zone. */
-export type NewEvent = Event extends infer Each
-  ? Each extends Event
-    ? Omit<Each, 'id' | 'device' | 'count' | 'at' | 'zone'> & { at?: number }
-    : never
-  : never
 
 /** A ballot as a taster seals it: the notebook adds id, device, count and time. */
 export type NewBallot = Omit<Ballot, 'id' | 'device' | 'count' | 'at'>

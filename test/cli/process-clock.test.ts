@@ -1,6 +1,6 @@
 import { afterAll, expect, test } from 'vitest'
 import { processClock } from '@/cli/process-clock.ts'
-import { civilTime } from '@/core/wording/civil-time.ts'
+import { civilTime } from '@/core/wording/words/civil-time.ts'
 
 const { TZ: before } = process.env
 afterAll(() => {

@@ -13,6 +13,7 @@ const worked = [
   ...planned,
   ...numbers,
   'core/design',
+  'core/clock-plan',
   'core/session',
   'core/tasting',
   'core/whole-trial',
@@ -42,9 +43,10 @@ export const arrows = [
   },
   { folder: 'core/trial', may: ground, packages: outsideCore },
   { folder: 'core/design', may: [...ground, ...numbers, 'core/trial'], packages: outsideCore },
+  { folder: 'core/clock-plan', may: [...ground, 'core/trial'], packages: outsideCore },
   {
     folder: 'core/session',
-    may: [...ground, ...numbers, 'core/weighing', 'core/trial', 'core/design'],
+    may: [...ground, ...numbers, 'core/weighing', 'core/trial', 'core/design', 'core/clock-plan'],
     packages: outsideCore,
   },
   {

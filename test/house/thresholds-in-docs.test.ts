@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { thresholdsTable } from '@/core/wording/thresholds-table.ts'
+import { thresholdsTable } from '@/core/wording/fairness/thresholds-table.ts'
 
 /** Cells without the padding that the formatter gives a table. */
 const cellsOf = (text: string) =>

@@ -1,7 +1,8 @@
+import type { NewEvent } from '@/core/session/press/new-event.ts'
 import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
 import { createNotebook } from '@/notebook/create-notebook.ts'
-import type { NewBallot, NewEvent } from '@/notebook/notebook.ts'
+import type { NewBallot } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
@@ -58,7 +59,6 @@ describe('records on their way in', () => {
     )
     expect(await contentOf(notebook)).toEqual(before)
   })
-
   test('N2: what names something that is not there is refused, and the notebook stays as it was', async () => {
     const notebook = await notebookWithTrial()
     const before = await contentOf(notebook)

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
-import { type CsvOptions, scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
+import { type CsvOptions, scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 
 type Json = number | string | boolean | null | Json[] | { [key: string]: Json }
 type Asked = { asked: CsvOptions; responses: Json }

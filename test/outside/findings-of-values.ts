@@ -1,8 +1,8 @@
 import { expect } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { LevelName } from '@/core/findings/rung-shape.ts'
-import type { ScoreRow, ScoreTable } from '@/core/findings/score-table.ts'
+import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { ScoreRow, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { relativeError } from './relative-error.ts'
 
 export interface Value {

@@ -1,4 +1,4 @@
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 
 /** The table as a spreadsheet would hold it, a line a row. */
 export function csvForSpeed(scores: ScoreTable): string {

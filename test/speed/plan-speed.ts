@@ -1,4 +1,4 @@
-import { dayCost } from '@/core/design/day-cost.ts'
+import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'

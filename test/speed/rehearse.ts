@@ -1,6 +1,6 @@
 import { commonSpread } from '@/core/design/spread.ts'
-import type { RehearsalDesign } from '@/core/findings/null-trial.ts'
-import { rehearse, rehearsedRungs } from '@/core/findings/rehearse.ts'
+import type { RehearsalDesign } from '@/core/findings/rehearsal/null-trial.ts'
+import { rehearse, rehearsedRungs } from '@/core/findings/rehearsal/rehearse.ts'
 
 const designs: Omit<RehearsalDesign, 'spread' | 'margin'>[] = [
   { levels: 4, tasters: 6, sessions: 3, flights: 1, unit: 'batch' },

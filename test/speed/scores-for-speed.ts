@@ -1,4 +1,4 @@
-import type { ScoreRow, ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreRow, ScoreTable } from '@/core/findings/table/score-table.ts'
 
 /** Made-up liking scores of a size: levels 60, 62 and so on, every taster at every level in every session, one flight each. */
 export function scoresForSpeed(size: {

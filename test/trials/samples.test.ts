@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { conclusionOf } from '@/core/findings/conclusion.ts'
+import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { trialFindings } from '@/core/findings/trial-findings.ts'
 import { agenda } from '@/core/session/agenda.ts'

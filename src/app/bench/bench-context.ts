@@ -1,17 +1,10 @@
 import { createContext, useContext } from 'react'
-import type { Draft } from '@/app/kit/use-draft.ts'
+import type { Draft } from '@/app/kit/field/use-draft.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
+import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import type { NewEvent } from '@/notebook/notebook.ts'
-
-/** What a bench entry says; trial and session are filled in. */
-export type BenchEntry = NewEvent extends infer Each
-  ? Each extends NewEvent
-    ? Omit<Each, 'trialId' | 'sessionId'>
-    : never
-  : never
 
 export interface Bench {
   whole: WholeTrial

@@ -1,14 +1,14 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { useState } from 'react'
-import { EmptyState } from '@/app/kit/empty-state.tsx'
-import { LinkButton } from '@/app/kit/link-button.tsx'
-import { PageHeading } from '@/app/kit/page-heading.tsx'
-import { Progress } from '@/app/kit/progress.tsx'
+import { SessionChoice } from '@/app/bench/day/session-choice.tsx'
+import { EmptyState } from '@/app/kit/page/empty-state.tsx'
+import { PageHeading } from '@/app/kit/page/page-heading.tsx'
+import { Progress } from '@/app/kit/page/progress.tsx'
+import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import styles from './bench.module.css'
 import { BenchSession } from './bench-session.tsx'
-import { SessionChoice } from './session-choice.tsx'
 
 /** The working day: what to do next for which dough, and everything that happens logged at a press. */
 export function BenchPlace({ trialId }: { trialId: string }) {

@@ -1,4 +1,4 @@
-import { LevelTab } from '@/app/kit/level-tab.tsx'
+import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import styles from './bench.module.css'
 import { useBench } from './bench-context.ts'
 import { unitName } from './line-name.ts'

@@ -1,8 +1,8 @@
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { levelShort } from '@/core/wording/level-text.ts'
-import { asSentenceStart } from '@/core/wording/list-text.ts'
-import { unitLetter } from '@/core/wording/unit-name.ts'
+import { levelShort } from '@/core/wording/words/level-text.ts'
+import { asSentenceStart } from '@/core/wording/words/list-text.ts'
+import { unitLetter } from '@/core/wording/words/unit-name.ts'
 
 /** How a batch or piece is called at the bench: its letter, its level, and for a piece its number in the batch. */
 export interface LineName {

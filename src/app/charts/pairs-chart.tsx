@@ -12,7 +12,7 @@ import {
   YAxis,
 } from 'recharts'
 import type { PairPicture, PairRow } from '@/core/figure/pair-picture.ts'
-import { differenceText, intervalText } from '@/core/wording/difference-text.ts'
+import { differenceText, intervalText } from '@/core/wording/findings/difference-text.ts'
 import styles from './charts.module.css'
 import { useQuietLayers } from './use-quiet-layers.ts'
 

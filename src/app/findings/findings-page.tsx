@@ -1,12 +1,12 @@
 import { useState } from 'react'
-import { ErrorNote } from '@/app/kit/error-note.tsx'
-import { Progress } from '@/app/kit/progress.tsx'
+import type { Weights } from '@/app/findings/parts/weights.ts'
+import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
 import { toMend } from '@/core/fairness/in-turn.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { Answered } from './answered.tsx'
 import type { Subject } from './subject.ts'
-import type { Weights } from './weights.ts'
 
 interface FindingsPageProps {
   subject: Subject

@@ -1,5 +1,5 @@
-import { Button } from '@/app/kit/button.tsx'
-import { Notice } from '@/app/kit/notice.tsx'
+import { Notice } from '@/app/kit/page/notice.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { plannedSessionsOf } from '@/core/whole-trial/looks.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'

@@ -2,7 +2,7 @@ import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { lettersByName } from '@/core/report/letters-of.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { tasterName } from '@/core/wording/taster-name.ts'
+import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /** What findings are about besides their scores: a trial with its log, or a table from elsewhere that has none. */
 export interface Subject {

@@ -3,10 +3,10 @@ import { lazy, Suspense } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { HomePlace } from '@/app/home/home-place.tsx'
-import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
-import { keepFocus } from '@/app/kit/keep-focus.ts'
-import { Progress } from '@/app/kit/progress.tsx'
-import { TemperatureUnitContext } from '@/app/kit/temperature-unit.ts'
+import { TemperatureUnitContext } from '@/app/kit/field/temperature-unit.ts'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { Progress } from '@/app/kit/page/progress.tsx'
+import { keepFocus } from '@/app/kit/press/keep-focus.ts'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
 import styles from './frame.module.css'
 import { Header } from './header.tsx'
@@ -19,7 +19,7 @@ const KitchenPlace = lazy(async () => ({
 }))
 const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
 const ScoresPlace = lazy(async () => ({
-  default: (await import('@/app/findings/scores-place.tsx')).ScoresPlace,
+  default: (await import('@/app/findings/table/scores-place.tsx')).ScoresPlace,
 }))
 const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
 

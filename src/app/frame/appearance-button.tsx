@@ -1,5 +1,5 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Button } from '@/app/kit/button.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { type AppearanceSetting, showAppearance } from './appearance.ts'
 

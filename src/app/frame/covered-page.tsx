@@ -1,13 +1,13 @@
 import { useState } from 'react'
-import { Button } from '@/app/kit/button.tsx'
-import { Dialog } from '@/app/kit/dialog.tsx'
-import { LinkButton } from '@/app/kit/link-button.tsx'
-import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { PageHeading } from '@/app/kit/page/page-heading.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { stillMissing } from '@/core/wording/still-missing.ts'
+import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import styles from './frame.module.css'
 
 interface CoveredPageProps {

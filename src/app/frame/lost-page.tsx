@@ -1,5 +1,5 @@
-import { LinkButton } from '@/app/kit/link-button.tsx'
-import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { PageHeading } from '@/app/kit/page/page-heading.tsx'
+import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import styles from './frame.module.css'
 import { PageTitle } from './page-title.tsx'
 

@@ -1,5 +1,5 @@
-import { Button } from '@/app/kit/button.tsx'
-import { PageHeading } from '@/app/kit/page-heading.tsx'
+import { PageHeading } from '@/app/kit/page/page-heading.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import styles from './frame.module.css'
 
 export type StartTrouble = 'no-store' | 'newer-database' | 'blocked' | 'damaged' | 'other'

@@ -1,5 +1,5 @@
-import { ErrorNote } from '@/app/kit/error-note.tsx'
-import { fileTroublesMend, fileTroubleText } from '@/core/wording/file-trouble-text.ts'
+import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { fileTroublesMend, fileTroubleText } from '@/core/wording/files/file-trouble-text.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import styles from './home.module.css'
 

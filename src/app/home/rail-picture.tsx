@@ -1,4 +1,4 @@
-import { LevelRail } from '@/app/kit/level-rail.tsx'
+import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import type { Level } from '@/core/trial/level.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'

@@ -1,5 +1,5 @@
-import { Button } from '@/app/kit/button.tsx'
-import { saveFile } from '@/app/kit/save-file.ts'
+import { Button } from '@/app/kit/press/button.tsx'
+import { saveFile } from '@/app/kit/press/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import { useThrown } from '@/app/kit/use-thrown.ts'
+import { useThrown } from '@/app/kit/page/use-thrown.ts'
 
 /** Takes files dropped anywhere on the page; true while some hang over it. */
 export function useDropFiles(onFiles: (files: File[]) => Promise<void>): boolean {

@@ -1,5 +1,5 @@
-import { Button } from '@/app/kit/button.tsx'
-import { Dialog } from '@/app/kit/dialog.tsx'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { thingWords } from './thing-words.ts'

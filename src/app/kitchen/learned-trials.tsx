@@ -1,4 +1,4 @@
-import { SideNote } from '@/app/kit/side-note.tsx'
+import { SideNote } from '@/app/kit/page/side-note.tsx'
 import styles from './kitchen.module.css'
 
 /** The trials something was learned from, each a way to it. */

@@ -1,10 +1,10 @@
-import { Button } from '@/app/kit/button.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Mixer } from '@/core/kitchen/kitchen-record.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
 import { roundToStep } from '@/core/units/round-to-step.ts'
-import { mixingWorkText, untoldText } from '@/core/wording/learned-text.ts'
-import { plainNumber } from '@/core/wording/number-text.ts'
+import { mixingWorkText, untoldText } from '@/core/wording/findings/learned-text.ts'
+import { plainNumber } from '@/core/wording/words/number-text.ts'
 import styles from './kitchen.module.css'
 import { LearnedTrials } from './learned-trials.tsx'
 

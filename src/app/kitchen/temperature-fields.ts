@@ -5,7 +5,7 @@ import {
   type TemperatureUnit,
   typedCelsius,
   typedSteps,
-} from '@/app/kit/temperature-words.ts'
+} from '@/app/kit/field/temperature-words.ts'
 import type { KitchenField } from './kitchen-fields.ts'
 
 /** A field as it is asked in the person's unit: the sign and the bounds of a temperature, all else as it stands. */

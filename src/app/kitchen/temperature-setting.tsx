@@ -1,7 +1,7 @@
-import { Choice } from '@/app/kit/choice.tsx'
-import { Section } from '@/app/kit/section.tsx'
-import { useTemperatureUnit } from '@/app/kit/temperature-unit.ts'
-import { useThrown } from '@/app/kit/use-thrown.ts'
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
+import { Section } from '@/app/kit/page/section.tsx'
+import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { useServices } from '@/app/services/services.ts'
 
 /** The unit in which temperatures are shown and typed on this device. */

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Draft } from '@/app/kit/use-draft.ts'
+import type { Draft } from '@/app/kit/field/use-draft.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { typedFrom } from './kitchen-entry.ts'
 import { kitchenChapters } from './kitchen-fields.ts'

@@ -1,7 +1,7 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Progress } from '@/app/kit/progress.tsx'
+import { Progress } from '@/app/kit/page/progress.tsx'
+import { PlanOpen } from '@/app/plan/page/plan-open.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { PlanOpen } from './plan-open.tsx'
 
 /** The Plan place of a trial: one page from the question to the temperatures, with what follows from it beside it. */
 export function PlanPlace({ trialId }: { trialId: string }) {

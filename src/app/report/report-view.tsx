@@ -1,10 +1,10 @@
-import { LedgerTable } from '@/app/kit/ledger-table.tsx'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { chartSvg } from '@/core/report/chart-svg.ts'
 import { columnLooks, headsOnOneLine } from '@/core/report/column-look.ts'
 import { pairsSvg } from '@/core/report/pairs-svg.ts'
 import type { ReportBlock, ReportDocument, TableBlock } from '@/core/report/report-block.ts'
 import { pictureStyle } from '@/core/report/report-style.ts'
-import { boundUnits } from '@/core/wording/bound-units.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './report.module.css'
 import { SvgPicture } from './svg-picture.tsx'
 

@@ -1,5 +1,5 @@
-import { Section } from '@/app/kit/section.tsx'
-import { stillMissing } from '@/core/wording/still-missing.ts'
+import { Section } from '@/app/kit/page/section.tsx'
+import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { CloseEarly } from './close-early.tsx'
 import { LateTaster } from './late-taster.tsx'
 import { PaperBallots } from './paper-ballots.tsx'

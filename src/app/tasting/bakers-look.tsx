@@ -1,6 +1,6 @@
-import { Button } from '@/app/kit/button.tsx'
-import { Notice } from '@/app/kit/notice.tsx'
-import { useUncoveredTrial } from '@/app/kit/uncovered-trial.ts'
+import { Notice } from '@/app/kit/page/notice.tsx'
+import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
+import { Button } from '@/app/kit/press/button.tsx'
 import styles from './tasting.module.css'
 
 /** Said where the device is handed over, while its baker's look behind the codes still holds. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
-import { Button } from '@/app/kit/button.tsx'
-import { useDraft } from '@/app/kit/use-draft.ts'
+import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { servingByCode } from '@/core/tasting/blind-view.ts'
 import { checkAnswers } from '@/core/tasting/check-ballot.ts'

@@ -1,7 +1,7 @@
 import { useState } from 'react'
-import { Button } from '@/app/kit/button.tsx'
-import { Dialog } from '@/app/kit/dialog.tsx'
-import { TextField } from '@/app/kit/text-field.tsx'
+import { TextField } from '@/app/kit/field/text-field.tsx'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 

@@ -1,6 +1,6 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Button } from '@/app/kit/button.tsx'
-import { NewTaster } from '@/app/kit/new-taster.tsx'
+import { NewTaster } from '@/app/kit/field/new-taster.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'

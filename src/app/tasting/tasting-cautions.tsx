@@ -1,7 +1,7 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Button } from '@/app/kit/button.tsx'
-import { CautionWords } from '@/app/kit/caution-words.tsx'
-import { Notice } from '@/app/kit/notice.tsx'
+import { CautionWords } from '@/app/kit/page/caution-words.tsx'
+import { Notice } from '@/app/kit/page/notice.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import styles from './tasting.module.css'
 

@@ -1,7 +1,7 @@
 import { useState } from 'react'
-import { Button } from '@/app/kit/button.tsx'
-import { Dialog } from '@/app/kit/dialog.tsx'
-import { stillMissing } from '@/core/wording/still-missing.ts'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 

@@ -1,5 +1,5 @@
 import { useServices } from '@/app/services/services.ts'
-import type { NewEvent } from '@/notebook/notebook.ts'
+import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { useTable } from './tasting-context.ts'
 
 type TableEntry = NewEvent extends infer Each

@@ -1,8 +1,8 @@
-import { Button } from '@/app/kit/button.tsx'
-import { SelectField } from '@/app/kit/select-field.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import type { Session } from '@/core/session/session-record.ts'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
-import { tasterName } from '@/core/wording/taster-name.ts'
+import { tasterName } from '@/core/wording/words/taster-name.ts'
 import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 

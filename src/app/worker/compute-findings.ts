@@ -1,6 +1,6 @@
-import { conclusionOf } from '@/core/findings/conclusion.ts'
 import { findings } from '@/core/findings/findings.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { curvesOf } from '@/core/report/curves-of.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
 

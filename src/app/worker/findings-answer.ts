@@ -1,7 +1,7 @@
 import type { FittedPoint } from '@/core/figure/chart-of-response.ts'
-import type { Conclusion } from '@/core/findings/conclusion.ts'
 import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 
 /** What the worker sends back: the scores, everything found in them, and curves to draw, in the order of the responses. */
 export interface FindingsAnswer {

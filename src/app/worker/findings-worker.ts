@@ -1,8 +1,8 @@
 import * as Comlink from 'comlink'
-import { bootstrapOfBest } from '@/core/findings/bootstrap-of-best.ts'
+import { bootstrapOfBest } from '@/core/findings/best/bootstrap-of-best.ts'
 import type { Absent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { computeFindings, type FindingsQuestion } from './compute-findings.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
 

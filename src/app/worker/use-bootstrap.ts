@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
+import { usualResamples } from '@/core/findings/best/usual-resamples.ts'
 import type { Absent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
-import { usualResamples } from '@/core/findings/usual-resamples.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { callBack, type FindingsWorker, startFindingsWorker } from './findings-worker-client.ts'
 
 export type BootstrapState =

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
 import { startFindingsWorker } from './findings-worker-client.ts'
 

@@ -1,6 +1,6 @@
+import { unitOf } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { TrialDesign } from './detectable.ts'
-import { unitOf } from './doughs.ts'
 import type { Spread } from './spread.ts'
 
 /** A plan as the design whose power is asked: the margin is the main response's, a choice has no values. */

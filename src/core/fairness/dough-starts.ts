@@ -1,4 +1,4 @@
-import { handsOnDoughSeconds } from '@/core/design/bake-order.ts'
+import { handsOnDoughSeconds } from '@/core/clock-plan/bake-order.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type Baked, latestIn, ovenTurns } from './oven-turns.ts'
 

@@ -1,22 +1,27 @@
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
+import { ageItems } from '@/core/fairness/items/age-items.ts'
+import { evidenceItems, intentItems } from '@/core/fairness/items/evidence-items.ts'
+import { massItems } from '@/core/fairness/items/mass-items.ts'
+import {
+  doughItems,
+  starterItems,
+  stepItems,
+  waitingItems,
+} from '@/core/fairness/items/method-items.ts'
+import { mixerItems, waterItems } from '@/core/fairness/items/mixing-items.ts'
+import { orderItems } from '@/core/fairness/items/order-items.ts'
+import { flourItems, rangeItems } from '@/core/fairness/items/range-items.ts'
+import { ripenessItems } from '@/core/fairness/items/ripeness-items.ts'
+import { choiceItems, strengthItems } from '@/core/fairness/items/strength-items.ts'
+import { tastingItems } from '@/core/fairness/items/tasting-items.ts'
+import { benchItems, weighingItems } from '@/core/fairness/items/weighing-items.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { previewSessions } from '@/core/session/preview-sessions.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { ageItems } from './age-items.ts'
-import { evidenceItems, intentItems } from './evidence-items.ts'
 import type { FairnessItem } from './fairness-item.ts'
 import { inTurn } from './in-turn.ts'
-import { massItems } from './mass-items.ts'
-import { doughItems, starterItems, stepItems, waitingItems } from './method-items.ts'
-import { mixerItems, waterItems } from './mixing-items.ts'
-import { orderItems } from './order-items.ts'
-import { flourItems, rangeItems } from './range-items.ts'
-import { ripenessItems } from './ripeness-items.ts'
-import { choiceItems, strengthItems } from './strength-items.ts'
-import { tastingItems } from './tasting-items.ts'
-import { benchItems, weighingItems } from './weighing-items.ts'
 
 export interface Circumstances {
   kitchen: readonly KitchenThing[]

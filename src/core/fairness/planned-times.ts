@@ -1,5 +1,5 @@
-import { ovenHeat } from '@/core/design/oven-heat.ts'
-import { secondsOfSteps, wayToOvenSeconds } from '@/core/design/way-to-oven.ts'
+import { ovenHeat } from '@/core/clock-plan/oven-heat.ts'
+import { secondsOfSteps, wayToOvenSeconds } from '@/core/clock-plan/way-to-oven.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { doughStarts } from './dough-starts.ts'

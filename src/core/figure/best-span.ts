@@ -1,5 +1,5 @@
 import { isPresent } from '@/core/findings/reason.ts'
-import type { Best } from '@/core/findings/rung-shape.ts'
+import type { Best } from '@/core/findings/rungs/rung-shape.ts'
 
 /** The best value of the factor with what bounds it; an end that is null is open. */
 export interface BestSpan {

@@ -1,6 +1,6 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import type { ScoreLevel, ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreLevel, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { bestSpan } from './best-span.ts'
 import type { AxisLevel } from './level-axis.ts'
 import { type ChartInput, type ResponseChart, responseChart } from './response-chart.ts'

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini'
+import { levelNameShape } from '@/core/findings/rungs/rung-shape.ts'
 import { splitPoints } from '@/core/trial/factor.ts'
 import { orAbsent } from './reason.ts'
 import { responseFindingsShape } from './response-findings-shape.ts'
-import { levelNameShape } from './rung-shape.ts'
 
 /** One tell-apart test of two levels: exact binomial, one answer per person and set counts as independent. A d' without bound is `never-reached`. */
 const discriminationShape = z.strictObject({

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini'
+import * as rung from '@/core/findings/rungs/rung-shape.ts'
 import { findingsDocumentShape } from './findings-document.ts'
 import { absentShape } from './reason.ts'
 import { responseFindingsShape, verdictShape } from './response-findings-shape.ts'
-import * as rung from './rung-shape.ts'
 
 const named = z.registry<{ id: string }>()
 named.add(absentShape, { id: 'absent' })

@@ -1,8 +1,8 @@
-import { discriminationsOf } from './discriminations-of.ts'
+import { discriminationsOf } from '@/core/findings/judged/discriminations-of.ts'
+import { tradeOffOf, type Weight } from '@/core/findings/judged/trade-off.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { FindingsDocument } from './findings-document.ts'
 import { responseFindings } from './response-findings.ts'
-import type { ScoreTable } from './score-table.ts'
-import { tradeOffOf, type Weight } from './trade-off.ts'
 
 export interface FindingsOptions {
   /** Where the bootstrap's draws start from; kept in the answer. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
+import { levelNameShape, rowsRungShape, rungShape } from '@/core/findings/rungs/rung-shape.ts'
 import { orAbsent } from './reason.ts'
-import { levelNameShape, rowsRungShape, rungShape } from './rung-shape.ts'
 
 /** What happened at one level over all its rows: descriptive only. Variance n - 1, interval by Student's t, 95 %. */
 const levelSummaryShape = z.strictObject({

@@ -1,9 +1,9 @@
+import type { Weight } from '@/core/findings/judged/trade-off.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { findings } from './findings.ts'
 import type { FindingsDocument } from './findings-document.ts'
-import type { ScoreTable } from './score-table.ts'
-import { scoresOfTrial } from './scores-of-trial.ts'
-import type { Weight } from './trade-off.ts'
 
 export interface TrialFindingsOptions {
   /** Computes although codes are sealed: the one who asks knows of the look. */

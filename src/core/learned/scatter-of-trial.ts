@@ -1,5 +1,5 @@
-import { cellsOf } from '@/core/findings/cells.ts'
-import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
+import { cellsOf } from '@/core/findings/rungs/cells.ts'
+import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import {
   type ScatterSums,
   scatterSums,

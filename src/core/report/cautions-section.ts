@@ -1,4 +1,4 @@
-import { cautions, cautionsDefer } from '@/core/wording/cautions.ts'
+import { cautions, cautionsDefer } from '@/core/wording/tasting/cautions.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** What anyone who repeats the trial should know before mixing, baking and tasting. */

@@ -1,9 +1,9 @@
 import type { FittedPoint } from '@/core/figure/chart-of-response.ts'
-import { curveBand } from '@/core/findings/curve-band.ts'
+import { curveBand } from '@/core/findings/best/curve-band.ts'
 import type { FindingsDocument } from '@/core/findings/findings-document.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
-import { shownRung } from '@/core/wording/answer-of-rung.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 
 const curvePoints = 41
 

@@ -1,7 +1,7 @@
 import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { departureText } from '@/core/wording/departure-text.ts'
+import { departureText } from '@/core/wording/bench/departure-text.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** What was done differently from the plan, session by session, as the log tells it. */

@@ -2,8 +2,8 @@ import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { failuresOf } from '@/core/session/failures.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { failureText } from '@/core/wording/failure-text.ts'
-import { levelText } from '@/core/wording/level-text.ts'
+import { failureText } from '@/core/wording/bench/failure-text.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** Every failure by session and level: an answer in itself, never a silent gap. */

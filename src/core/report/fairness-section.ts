@@ -2,7 +2,7 @@ import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { fairnessText, severityText } from '@/core/wording/fairness-text.ts'
+import { fairnessText, severityText } from '@/core/wording/fairness/fairness-text.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 
 /** The fairness check in the report: what was left unequal, with its size, and in one line what was found fine. */

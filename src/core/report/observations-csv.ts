@@ -1,7 +1,7 @@
 import Papa from 'papaparse'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { tasterName } from '@/core/wording/taster-name.ts'
+import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /**
  * Every recorded value as tidy CSV (RFC 4180: commas, CRLF, quotes doubled): a row is one piece before one taster, a

@@ -1,10 +1,10 @@
 import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import type { CivilClock } from '@/core/wording/civil-time.ts'
-import { momentText } from '@/core/wording/date-text.ts'
-import { countText, listText } from '@/core/wording/list-text.ts'
-import { methodNotes } from '@/core/wording/method-notes.ts'
+import { methodNotes } from '@/core/wording/findings/method-notes.ts'
+import type { CivilClock } from '@/core/wording/words/civil-time.ts'
+import { momentText } from '@/core/wording/words/date-text.ts'
+import { countText, listText } from '@/core/wording/words/list-text.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** What each number is; the re-drawing is made on demand and stands in no report. */

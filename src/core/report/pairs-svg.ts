@@ -1,4 +1,4 @@
-import { differenceText } from '@/core/wording/difference-text.ts'
+import { differenceText } from '@/core/wording/findings/difference-text.ts'
 import type { PairsBlock } from './report-block.ts'
 import { element, label, line } from './svg-text.ts'
 

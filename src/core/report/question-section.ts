@@ -1,7 +1,7 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { levelText } from '@/core/wording/level-text.ts'
-import { listText } from '@/core/wording/list-text.ts'
-import { expectationText, responseText, splitText } from '@/core/wording/plan-text.ts'
+import { expectationText, responseText, splitText } from '@/core/wording/plan/plan-text.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** What was asked, and what was expected before the first mix. */

@@ -1,4 +1,4 @@
-import { boundUnits } from '@/core/wording/bound-units.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { chartSvg } from './chart-svg.ts'
 import { type ColumnLook, columnLooks, headsOnOneLine } from './column-look.ts'
 import { escapeHtml } from './escape.ts'

@@ -1,17 +1,17 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import type { AgainstControl, Rung } from '@/core/findings/rung-shape.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { AgainstControl, Rung } from '@/core/findings/rungs/rung-shape.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import {
   differenceDecimals,
   differenceText,
   intervalText,
   tableDecimals,
-} from '@/core/wording/difference-text.ts'
-import { levelNameText } from '@/core/wording/level-text.ts'
-import { decimalText, plainNumber, shortProbabilityText } from '@/core/wording/number-text.ts'
-import { reasonText } from '@/core/wording/reason-text.ts'
-import { rungTitle, verdictWord } from '@/core/wording/rung-text.ts'
+} from '@/core/wording/findings/difference-text.ts'
+import { reasonText } from '@/core/wording/findings/reason-text.ts'
+import { rungTitle, verdictWord } from '@/core/wording/findings/rung-text.ts'
+import { levelNameText } from '@/core/wording/words/level-text.ts'
+import { decimalText, plainNumber, shortProbabilityText } from '@/core/wording/words/number-text.ts'
 import type { TableBlock } from './report-block.ts'
 import type { FoundScores } from './results-section.ts'
 

@@ -2,15 +2,15 @@ import { expect, test } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
 import { BenchPlace } from '@/app/bench/bench-place.tsx'
-import { keepFocus } from '@/app/kit/keep-focus.ts'
+import { keepFocus } from '@/app/kit/press/keep-focus.ts'
 import { ServicesContext } from '@/app/services/services.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { begun, minutes } from '../../trial-of/made-up-day.ts'
 import { sessionOf } from '../../trial-of/session-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
-import '@/app/kit/tokens.css'
-import '@/app/kit/base.css'
+import '@/app/kit/look/tokens.css'
+import '@/app/kit/look/base.css'
 
 let ids = 0
 const chance = {

@@ -8,8 +8,8 @@ import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { begun, minutes } from '../../trial-of/made-up-day.ts'
 import { sessionOf } from '../../trial-of/session-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
-import '@/app/kit/tokens.css'
-import '@/app/kit/base.css'
+import '@/app/kit/look/tokens.css'
+import '@/app/kit/look/base.css'
 
 let ids = 0
 const chance = {

@@ -2,9 +2,9 @@ import { useState } from 'react'
 import { flushSync } from 'react-dom'
 import { expect, test } from 'vitest'
 import { render } from 'vitest-browser-react'
-import { LedgerTable } from '@/app/kit/ledger-table.tsx'
-import '@/app/kit/tokens.css'
-import '@/app/kit/base.css'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import '@/app/kit/look/tokens.css'
+import '@/app/kit/look/base.css'
 
 const columns = ['60', '64', '71'].map((head) => ({ key: head, head, headLength: 2 }))
 let write: (figure: string) => void

@@ -2,10 +2,10 @@ import { useState } from 'react'
 import { expect, test, vi } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
-import { Button } from '@/app/kit/button.tsx'
-import { Dialog } from '@/app/kit/dialog.tsx'
-import { ErrorBoundary } from '@/app/kit/error-boundary.tsx'
-import { Timer } from '@/app/kit/timer.tsx'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { Timer } from '@/app/kit/time/timer.tsx'
 
 test('a press that is still at work takes no second one', async () => {
   let finish: () => void = () => undefined

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { computeFindings } from '@/app/worker/compute-findings.ts'
-import { scoresOfTrial } from '@/core/findings/scores-of-trial.ts'
+import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { trialFindings } from '@/core/findings/trial-findings.ts'
 import { sampleTrial } from '../../core/findings/sample-trial.ts'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
-import { fairnessPerLevel } from '@/core/wording/fairness-per-level.ts'
-import { fairnessText } from '@/core/wording/fairness-text.ts'
+import { fairnessPerLevel } from '@/core/wording/fairness/fairness-per-level.ts'
+import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { itemOf, itemsOf, waterPlanOf } from './fair-plan.ts'
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
 import { findings } from '@/core/findings/findings.ts'
 import { findingsDocumentShape } from '@/core/findings/findings-document.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { madeUpRows, tableOf } from './score-tables.ts'
 
 /** Every number in a document is a number that can be written down. */

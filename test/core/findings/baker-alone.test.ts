@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
-import { rankFigures } from '@/core/wording/rank-figures.ts'
-import { rungLines } from '@/core/wording/rung-text.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
+import { rungLines } from '@/core/wording/findings/rung-text.ts'
 import { madeUpRows, tableOf } from './score-tables.ts'
 
 /** Values that nobody tasted: one a dough, or one a piece of every flight. */

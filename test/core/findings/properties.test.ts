@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { madeUp, madeUpRows, tableOf } from './score-tables.ts'
 
 const runs = { numRuns: 12, seed: 20 }

@@ -1,6 +1,6 @@
-import type { ScoreTable } from '@/core/findings/score-table.ts'
-import type { CsvOptions } from '@/core/findings/scores-of-csv.ts'
-import { scoresOfCsv } from '@/core/findings/scores-of-csv.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import type { CsvOptions } from '@/core/findings/table/scores-of-csv.ts'
+import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 
 type Cell = number | string | null
 

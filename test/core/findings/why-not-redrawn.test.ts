@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { bootstrapOfBest, whyNotRedrawn } from '@/core/findings/bootstrap-of-best.ts'
-import { reasonText } from '@/core/wording/reason-text.ts'
+import { bootstrapOfBest, whyNotRedrawn } from '@/core/findings/best/bootstrap-of-best.ts'
+import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { madeUpRows, tableOf } from './score-tables.ts'
 
 const levels = [60, 65, 70, 75]

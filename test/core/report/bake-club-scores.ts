@@ -1,4 +1,4 @@
-import type { ScoreTable } from '@/core/findings/score-table.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 
 const values = [66, 70, 74, 78, 82]
 /** Liking that rises to a top near 74 and falls again; whole points, spread by taster and session without chance. */

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { conclusionOf } from '@/core/findings/conclusion.ts'
 import { findings } from '@/core/findings/findings.ts'
+import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
-import { civilTime } from '@/core/wording/civil-time.ts'
+import { civilTime } from '@/core/wording/words/civil-time.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { bakeClubScores } from './bake-club-scores.ts'
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { planProblemText } from '@/core/wording/plan-problem-text.ts'
+import { planProblemText } from '@/core/wording/plan/plan-problem-text.ts'
 import { aPlan, factorOf, kitchen, levelsOf, step } from './a-plan.ts'
 
 const inKitchen: KitchenThing[] = [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { pieceProblems } from '@/core/trial/piece-problems.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { planProblemText } from '@/core/wording/plan-problem-text.ts'
+import { planProblemText } from '@/core/wording/plan/plan-problem-text.ts'
 import { aPlan, factorOf, levelsOf, plainFormula } from './a-plan.ts'
 
 const heavy = (flourGrams: number, change: Partial<Plan> = {}) =>

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { doseAmounts } from '@/core/weighing/dose-amounts.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { doseAdviceText } from '@/core/wording/weighing-text.ts'
+import { doseAdviceText } from '@/core/wording/weighing/weighing-text.ts'
 import { aPlan, plainFormula, scale } from '../trial/a-plan.ts'
 
 const withYeast = (percent: number, flourGrams: number) =>

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { sheetTroubleTexts } from '@/core/wording/weigh-trouble-text.ts'
-import { doseAdviceText } from '@/core/wording/weighing-text.ts'
+import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
+import { doseAdviceText } from '@/core/wording/weighing/weighing-text.ts'
 import { aPlan, levelsOf, plainFormula, scale } from '../trial/a-plan.ts'
 
 const textsOn = (plan: ReturnType<typeof aPlan>, ...scales: ReturnType<typeof scale>[]) =>

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import type { Ranks } from '@/core/findings/response-findings-shape.ts'
-import type { Best, Rung } from '@/core/findings/rung-shape.ts'
-import { asGoodFigures } from '@/core/wording/as-good-figures.ts'
-import { asHandledSentence } from '@/core/wording/as-handled-sentence.ts'
-import { bestFigures } from '@/core/wording/best-figures.ts'
-import { methodNotes } from '@/core/wording/method-notes.ts'
-import { rankFigures } from '@/core/wording/rank-figures.ts'
-import { rungFigures } from '@/core/wording/rung-figures.ts'
-import { trendSentence } from '@/core/wording/trend-sentence.ts'
+import type { Best, Rung } from '@/core/findings/rungs/rung-shape.ts'
+import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
+import { asHandledSentence } from '@/core/wording/findings/as-handled-sentence.ts'
+import { bestFigures } from '@/core/wording/findings/best-figures.ts'
+import { methodNotes } from '@/core/wording/findings/method-notes.ts'
+import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
+import { rungFigures } from '@/core/wording/findings/rung-figures.ts'
+import { trendSentence } from '@/core/wording/findings/trend-sentence.ts'
 
 const absent = { reason: 'not-logged' as const }
 const factor = {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { chanceFrom } from '@/core/design/chance.ts'
-import { normalDraws } from '@/core/findings/normal-draws.ts'
+import { normalDraws } from '@/core/findings/rehearsal/normal-draws.ts'
 import {
   type ScatterRows,
   scatterSums,

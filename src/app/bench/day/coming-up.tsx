@@ -1,0 +1,63 @@
+import styles from '@/app/bench/bench.module.css'
+import { useBench } from '@/app/bench/bench-context.ts'
+import { LineMark } from '@/app/bench/line-mark.tsx'
+import { whichBefore } from '@/app/bench/line-name.ts'
+import { Section } from '@/app/kit/page/section.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import { stepText } from '@/core/wording/bench/event-text.ts'
+import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+
+/** More than this late is said beside the line; less is the kitchen's usual. */
+const lateFromSeconds = 60
+
+interface ComingUpProps {
+  items: readonly AgendaItem[]
+  now: number
+  onPick: (item: AgendaItem) => void
+}
+
+/** What every other line is doing or waiting for, soonest first; a press brings it to the front. */
+export function ComingUp({ items, now, onPick }: ComingUpProps) {
+  const { plan, session } = useBench()
+  if (items.length === 0) return null
+  return (
+    <Section title="Coming up">
+      <ol className={styles.lines}>
+        {items.map((item) => (
+          <li key={`${item.unit.id}/${item.step.id}/${item.repeat}/${item.do}`}>
+            <button type="button" className={styles.line} onClick={() => onPick(item)}>
+              <span className={styles.lineTime}>
+                {item.dueAt === null ? '' : clockTime(item.dueAt, session.zone)}
+              </span>
+              <span className={styles.lineMark}>
+                <LineMark unit={item.unit} size="small" />
+              </span>
+              <span className={isLate(item, now) ? styles.late : ''}>
+                {whichBefore(session, plan, item.unit)}
+                {item.do === 'end' ? 'End of ' : ''}
+                {stepText(plan, item.step.id, item.repeat)}
+                {isLate(item, now) ? `, ${lateness(item, now)} late` : ''}
+              </span>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </Section>
+  )
+}
+
+const isLate = (item: AgendaItem, now: number) =>
+  item.dueAt !== null && now - item.dueAt > lateFromSeconds * 1000
+
+const lateness = (item: AgendaItem, now: number) => durationText((now - (item.dueAt ?? now)) / 1000)
+
+/** The way back to letting the soonest line stand in front. */
+export function FollowTheClock({ onPress }: { onPress: () => void }) {
+  return (
+    <Button kind="quiet" size="bench" onPress={onPress}>
+      Follow the clock again
+    </Button>
+  )
+}

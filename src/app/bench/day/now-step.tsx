@@ -1,0 +1,108 @@
+import styles from '@/app/bench/bench.module.css'
+import { useBench } from '@/app/bench/bench-context.ts'
+import { codeOfPiece } from '@/app/bench/code-of-piece.ts'
+import { LineMark } from '@/app/bench/line-mark.tsx'
+import { pieceName } from '@/app/bench/line-name.ts'
+import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
+import { Button } from '@/app/kit/press/button.tsx'
+import { landing } from '@/app/kit/press/keep-focus.ts'
+import { Timer } from '@/app/kit/time/timer.tsx'
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import { stepPress } from '@/core/session/press/step-press.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { stepText } from '@/core/wording/bench/event-text.ts'
+import { doneText, endsByText } from '@/core/wording/plan/ends-by-text.ts'
+import { workText } from '@/core/wording/weighing/work-text.ts'
+import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+
+interface NowStepProps {
+  item: AgendaItem
+  now: number
+  startedAt: number | null
+  /** What follows on the same dough or piece: one press ends this step and begins that one, or begins it in this one's place. */
+  next: StepRun | null
+}
+
+/** The one thing to do now: whose dough, which step, the clock to it, and one big button. */
+export function NowStep({ item, now, startedAt, next }: NowStepProps) {
+  const { log, plan, session } = useBench()
+  const degrees = useTemperatureText()
+  const name = stepText(plan, item.step.id, item.repeat)
+  const ending = item.do === 'end'
+  const byClock = item.step.endsBy.by === 'clock'
+  const seconds = runSeconds(item.step)
+  return (
+    <section className={styles.now} aria-label="Now">
+      <LineMark unit={item.unit} size="large" />
+      {item.unit.kind === 'piece' ? (
+        <p className={styles.then}>{pieceText(session, plan, item.unit.id)}</p>
+      ) : null}
+      <h2 className={styles.nowTitle} {...landing}>
+        {name}
+      </h2>
+      {ending && startedAt !== null ? (
+        <Timer
+          label={`${name}, ${item.letter}`}
+          startedAt={startedAt}
+          now={now}
+          size="bench"
+          {...(byClock && seconds > 0 ? { goalSeconds: seconds } : {})}
+        />
+      ) : (
+        <p className={styles.due}>{dueText(item, now, session.zone)}</p>
+      )}
+      {ending && !byClock ? (
+        <p className={styles.mark}>
+          <b>{endsByText(item.step, degrees)}</b>{' '}
+          {seconds > 0 ? `Expected after about ${durationText(seconds)}.` : ''}
+        </p>
+      ) : null}
+      <p className={styles.then}>{workText(item.step)}</p>
+      <Button kind="primary" size="bench" onPress={() => log(...stepPress(session, item))}>
+        {pressText(item, degrees)}
+      </Button>
+      {ending && next && item.step.kind !== 'bake' && next.step.kind !== 'bake' ? (
+        <Button
+          size="bench"
+          onPress={() =>
+            log(...stepPress(session, item), ...stepPress(session, { ...next, do: 'start' }))
+          }
+        >
+          Done, and {stepText(plan, next.step.id, next.repeat)} begins
+        </Button>
+      ) : null}
+      {!ending && next && item.step.kind !== 'bake' ? (
+        <Button
+          kind="quiet"
+          size="bench"
+          onPress={() => log(...stepPress(session, { ...next, do: 'start' }))}
+        >
+          Pass over: {stepText(plan, next.step.id, next.repeat)} begins
+        </Button>
+      ) : null}
+    </section>
+  )
+}
+
+function pieceText(session: Session, plan: Plan, pieceId: string): string {
+  const code = codeOfPiece(session, pieceId)
+  return [pieceName(session, plan, pieceId).which, code === null ? '' : `served as ${code}`]
+    .filter(Boolean)
+    .join(', ')
+}
+
+function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
+  if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
+  return what === 'start' ? 'Begin' : doneText(step, degrees)
+}
+
+function dueText(item: AgendaItem, now: number, zone: string): string {
+  if (item.dueAt === null) return 'when you are ready'
+  const seconds = Math.round((item.dueAt - now) / 1000)
+  if (seconds > 30) return `in ${durationText(seconds)}, at ${clockTime(item.dueAt, zone)}`
+  if (seconds >= -30) return 'now'
+  return `was due at ${clockTime(item.dueAt, zone)}, ${durationText(-seconds)} ago`
+}

@@ -1,0 +1,66 @@
+import type { ReactNode } from 'react'
+import styles from '@/app/bench/bench.module.css'
+import { useBench } from '@/app/bench/bench-context.ts'
+import { NumberField } from '@/app/kit/field/number-field.tsx'
+import { typedNumber } from '@/app/kit/field/typed-number.ts'
+import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { Button } from '@/app/kit/press/button.tsx'
+
+interface NumberEntryProps {
+  label: string
+  unit: string
+  check: (value: number) => string | undefined
+  /** Names the unfinished text among the session's drafts, so that a reload brings it back. */
+  draftName: string
+  onKeep: (value: number) => Promise<void>
+  hint?: string
+  /** Beside a likelier answer: its button stands back. */
+  quiet?: boolean
+  children?: ReactNode
+}
+
+/** One number and one big button. What was typed and not yet kept survives a reload. */
+export function NumberEntry(props: NumberEntryProps) {
+  const { label, unit, check, draftName, onKeep, hint, quiet, children } = props
+  const { drafts } = useBench()
+  const watch = useThrown()
+  const text = drafts.values[draftName] ?? ''
+  const read = typedNumber(text, unit)
+  const value =
+    read.ok && read.value !== null && check(read.value) === undefined ? read.value : null
+  const keep = async () => {
+    if (value === null) return
+    await onKeep(value)
+    drafts.clear(draftName)
+  }
+  return (
+    <form
+      className={styles.entry}
+      onSubmit={(submit) => {
+        submit.preventDefault()
+        watch(keep())
+      }}
+    >
+      <NumberField
+        label={label}
+        unit={unit}
+        value={value}
+        onValue={() => undefined}
+        text={text}
+        onText={(next) => drafts.set(draftName, next)}
+        check={check}
+        size="bench"
+        {...(hint ? { hint } : {})}
+      />
+      {children}
+      <Button
+        type="submit"
+        kind={quiet ? 'plain' : 'primary'}
+        size="bench"
+        disabled={value === null}
+      >
+        Keep
+      </Button>
+    </form>
+  )
+}

@@ -1,0 +1,59 @@
+import { useId, useState } from 'react'
+import styles from '@/app/bench/bench.module.css'
+import { useBench } from '@/app/bench/bench-context.ts'
+import { TextField } from '@/app/kit/field/text-field.tsx'
+import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { EntryProps } from './entry-panel.tsx'
+import { shrunkPhoto } from './shrunk-photo.ts'
+
+/** A photo of the dough or piece in front, from the camera or a file. It stays on this device and travels in a backup. */
+export function PhotoEntry({ unit, onKept }: EntryProps) {
+  const { notebook, now, newId } = useServices()
+  const { log, whole } = useBench()
+  const id = useId()
+  const [caption, setCaption] = useState('')
+  const [unreadable, setUnreadable] = useState<string | null>(null)
+
+  const take = async (file: File | undefined) => {
+    if (!file) return
+    const shrunk = await shrunkPhoto(file).catch(() => null)
+    if (!shrunk) {
+      setUnreadable(file.name)
+      return
+    }
+    const photoId = newId()
+    const { picture, ...size } = shrunk
+    const photo = { id: photoId, trialId: whole.trial.id, at: now(), ...size }
+    await notebook.addPhoto({ ...photo, mediaType: 'image/jpeg' }, picture)
+    const words = caption.trim() === '' ? {} : { caption: caption.trim() }
+    await log({ kind: 'photo', about: unit, photoId, ...words })
+    onKept()
+  }
+  return (
+    <div className={styles.entry}>
+      <TextField
+        label="Caption (may stay empty)"
+        value={caption}
+        onValue={setCaption}
+        maxLength={500}
+      />
+      <label className={styles.file} htmlFor={id}>
+        Take or choose a photo
+      </label>
+      <input
+        id={id}
+        className={styles.fileInput}
+        type="file"
+        accept="image/*"
+        capture="environment"
+        onChange={(change) => void take(change.target.files?.[0])}
+      />
+      {unreadable !== null ? (
+        <ErrorNote title="This file is no picture the browser can read">
+          {unreadable} was left as it is. Choose a JPEG, PNG or WebP picture.
+        </ErrorNote>
+      ) : null}
+    </div>
+  )
+}

@@ -1,0 +1,18 @@
+import { useEffect } from 'react'
+import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { useServices } from '@/app/services/services.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { VerdictSentence } from '@/core/wording/findings/verdict-sentence.ts'
+
+/** Writes the answer's sentence beside the trial in the home list, as of the revision it was found at. */
+export function useKeptAnswer(whole: WholeTrial | null, sentence: VerdictSentence | null): void {
+  const { notebook } = useServices()
+  const watch = useThrown()
+  const trialId = whole?.trial.id
+  const revision = whole?.trial.revision
+  const text = sentence === null ? null : `${sentence.shown} ${sentence.known}`.trim()
+  useEffect(() => {
+    if (trialId === undefined || revision === undefined || text === null) return
+    watch(notebook.keepAnswer(trialId, revision, text))
+  }, [notebook, watch, trialId, revision, text])
+}

@@ -1,0 +1,113 @@
+import { Suspense } from 'react'
+import styles from '@/app/findings/findings.module.css'
+import type { Subject } from '@/app/findings/subject.ts'
+import { Section } from '@/app/kit/page/section.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
+import type { ResponseChart } from '@/core/figure/response-chart.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import { alsoSeen } from '@/core/wording/findings/also-seen.ts'
+import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import { ChartWaiting } from './chart-waiting.tsx'
+import { Fold } from './fold.tsx'
+import { Ladder } from './ladder.tsx'
+import { SmallMultiples } from './lazy-charts.ts'
+import { LevelsTable } from './levels-table.tsx'
+import { Method } from './method.tsx'
+import { PairsPart } from './pairs-part.tsx'
+import { ResponsePart } from './response-part.tsx'
+import { sayMean } from './say-mean.ts'
+import { Saying } from './saying.tsx'
+import { TasterPart } from './taster-part.tsx'
+import { TooMuchPart } from './too-much-part.tsx'
+import { WhenNear } from './when-near.tsx'
+
+interface AlsoSeenProps {
+  subject: Subject
+  answer: FindingsAnswer
+}
+
+/** The other responses: all on one axis, a sentence each, and the whole of each behind a fold. */
+export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
+  const { scores, findings } = answer
+  const unit = findings.factor.unitOfMeasure
+  const drawn = findings.responses.map((found, index) => ({
+    name: found.name,
+    chart: withDescribedMeans(chartOfResponse(scores, index, found, shownRung(found), null), found),
+    say: (mean: Parameters<typeof sayMean>[0]) => sayMean(mean, unit),
+  }))
+  return (
+    <Section title="Also seen">
+      <div className={styles.underRail}>
+        <ChartFrame
+          title="Everything recorded, on the rail’s axis"
+          picture={
+            <WhenNear heightPixels={drawn.length * 156}>
+              <Suspense fallback={<ChartWaiting heightPixels={drawn.length * 156} />}>
+                <SmallMultiples multiples={drawn} />
+              </Suspense>
+            </WhenNear>
+          }
+          table={findings.responses.map((found, index) => (
+            <div key={found.name} className={styles.tables}>
+              <h3>{found.name}</h3>
+              <LevelsTable answer={answer} index={index} />
+            </div>
+          ))}
+        />
+        <Method topics={['means', 'levels', 'verdict', 'pairs', 'control', 'best']} />
+      </div>
+      {findings.responses.slice(1).map((found, index) => (
+        <div key={found.name} className={styles.stack}>
+          <p>{boundUnits(alsoSeen(found, namingOf(findings, scores.responses[index + 1])))}</p>
+          <Fold title={`${found.name}, in full`}>
+            <InFull subject={subject} answer={answer} index={index + 1} />
+          </Fold>
+        </div>
+      ))}
+    </Section>
+  )
+}
+
+/** Where no rung can compare, the means that describe each level stand in, without intervals. */
+function withDescribedMeans(chart: ResponseChart, found: ResponseFindings): ResponseChart {
+  if (chart.means.length > 0) return chart
+  const means = chart.x.positions.flatMap(({ levelId, label, at }) => {
+    const mean = found.levels.find(({ level }) => String(level) === levelId)?.mean
+    return mean !== undefined && isPresent(mean)
+      ? [{ levelId, label, at, estimate: mean, low: null, high: null }]
+      : []
+  })
+  return { ...chart, means }
+}
+
+interface InFullProps extends AlsoSeenProps {
+  index: number
+}
+
+/** Another response as fully as the main one: chart, rungs, pairs, its own best, and every taster's curve. */
+function InFull(props: InFullProps) {
+  const { answer, index } = props
+  const found = answer.findings.responses[index]
+  if (!found) return null
+  const naming = { factor: answer.findings.factor, unit: answer.findings.unit }
+  return (
+    <div className={styles.columns}>
+      <div className={styles.lead}>
+        <ResponsePart {...props} />
+      </div>
+      <div className={styles.beside}>
+        <Ladder found={found} naming={naming} index={index} />
+        <PairsPart {...props} />
+      </div>
+      <div className={styles.below}>
+        <Saying {...props} />
+        <TooMuchPart found={found} index={index} />
+        <TasterPart {...props} />
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,63 @@
+import { Suspense } from 'react'
+import type { Subject } from '@/app/findings/subject.ts'
+import { Section } from '@/app/kit/page/section.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import { pairsBlock } from '@/core/report/result-pictures.ts'
+import { againstControlTable, pairsTable } from '@/core/report/result-tables.ts'
+import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { reasonText } from '@/core/wording/findings/reason-text.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import { ChartWaiting } from './chart-waiting.tsx'
+import { PairsChart } from './lazy-charts.ts'
+import { BlockTable } from './levels-table.tsx'
+import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
+
+interface PairsPartProps {
+  subject: Subject
+  answer: FindingsAnswer
+  index: number
+}
+
+/** Which levels differ: a picture of intervals against the margin, the same as tables, and the method. */
+export function PairsPart({ subject, answer, index }: PairsPartProps) {
+  const { scores, findings, curves } = answer
+  const found = findings.responses[index]
+  if (!found) return null
+  const rung = shownRung(found)
+  const shown = rung === null ? null : found[rung]
+  if (shown === null || !isPresent(shown))
+    return (
+      <Section title={partTitle('Which differ', index, found.name)}>
+        <p>{reasonText(isPresent(found.factor) ? { reason: 'no-scores' } : found.factor)}</p>
+      </Section>
+    )
+  const block = pairsBlock(
+    { scores, findings, curves, letters: subject.letters },
+    found,
+    index,
+    shown,
+  )
+  return (
+    <Section title={partTitle('Which differ', index, found.name)}>
+      <ChartFrame
+        title={`Differences in ${found.name.toLocaleLowerCase('en')}`}
+        picture={
+          <Suspense fallback={<ChartWaiting heightPixels={block.picture.rows.length * 30 + 64} />}>
+            <PairsChart picture={block.picture} label={block.alt} />
+          </Suspense>
+        }
+        table={
+          <>
+            <BlockTable block={pairsTable(shown, scores)} close />
+            {isPresent(shown.againstControl) ? (
+              <BlockTable block={againstControlTable(shown.againstControl, scores)} close />
+            ) : null}
+          </>
+        }
+      />
+      <Method topics={['pairs', 'control']} />
+    </Section>
+  )
+}

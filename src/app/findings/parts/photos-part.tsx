@@ -1,0 +1,50 @@
+import { Section } from '@/app/kit/page/section.tsx'
+import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
+import { levelAxis } from '@/core/figure/level-axis.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
+import { KeptPhoto } from './kept-photo.tsx'
+import { photosByLevel } from './photos-of.ts'
+import styles from './photos-part.module.css'
+
+interface PhotosPartProps {
+  whole: WholeTrial
+  letters: ReadonlyMap<string, string>
+}
+
+/** The photos of the bench side by side, a column a level in the order of the rail. */
+export function PhotosPart({ whole, letters }: PhotosPartProps) {
+  const { levels, factor } = planInForce(whole)
+  const photos = photosByLevel(whole)
+  const shown = levelAxis(levels).positions.flatMap(({ levelId }) => {
+    const level = levels.find(({ id }) => id === levelId)
+    const own = photos.get(levelId) ?? []
+    return level && own.length > 0 ? [{ level, own }] : []
+  })
+  if (shown.length === 0) return null
+  return (
+    <Section title="Side by side">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
+      <section className={styles.row} aria-label="Photos by level" tabIndex={0}>
+        {shown.map(({ level, own }) => (
+          <div key={level.id} className={styles.level}>
+            <LevelTab
+              levels={levels}
+              levelId={level.id}
+              letter={letters.get(String(level.value ?? level.label))}
+              size="small"
+            />
+            {own.map((photo) => (
+              <KeptPhoto
+                key={photo.photoId}
+                photo={photo}
+                level={levelText(level, factor.unitOfMeasure)}
+              />
+            ))}
+          </div>
+        ))}
+      </section>
+    </Section>
+  )
+}

@@ -1,0 +1,83 @@
+import { Suspense, useState } from 'react'
+import { levelFills } from '@/app/charts/level-fills.ts'
+import type { Subject } from '@/app/findings/subject.ts'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { bestSpan } from '@/core/figure/best-span.ts'
+import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { bestLabel } from '@/core/wording/findings/best-label.ts'
+import { chartAlt } from '@/core/wording/findings/chart-alt.ts'
+import { rungTitle } from '@/core/wording/findings/rung-text.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import { ChartWaiting } from './chart-waiting.tsx'
+import { ResponseChart } from './lazy-charts.ts'
+import { LevelsTable } from './levels-table.tsx'
+import { Method } from './method.tsx'
+import { sayMean } from './say-mean.ts'
+
+/** The chart's own height and its readout's line. */
+const responseChartPixels = 340 + 24
+
+interface ResponsePartProps {
+  subject: Subject
+  answer: FindingsAnswer
+  index: number
+}
+
+/** One response against the factor under the rail, all tasters or one, or the same as a table. */
+export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
+  const [tasterId, setTasterId] = useState('')
+  const { scores, findings, curves } = answer
+  const found = findings.responses[index]
+  if (!found) return null
+  const rung = shownRung(found)
+  const chart = chartOfResponse(scores, index, found, rung, curves[index] ?? null)
+  const unit = findings.factor.unitOfMeasure
+  const shown = rung === null ? null : found[rung]
+  const span =
+    shown !== null && isPresent(shown) && isPresent(shown.best) ? bestSpan(shown.best) : null
+  const tasters = [...new Set(chart.points.flatMap((point) => point.tasterId ?? []))]
+  const options = tasters.map((id) => ({ value: id, label: subject.nameOf(id) }))
+  return (
+    <>
+      <ChartFrame
+        title={`${found.name}${rung === null ? '' : `, means of ${rungTitle(rung).toLocaleLowerCase('en')}`}`}
+        tools={
+          tasters.length > 1 ? (
+            <SelectField
+              label="Whose scores"
+              hideLabel
+              value={tasterId}
+              options={[{ value: '', label: 'All tasters' }, ...options]}
+              onValue={setTasterId}
+            />
+          ) : null
+        }
+        picture={
+          <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
+            <ResponseChart
+              chart={chart}
+              fills={levelFills(axisLevels(scores.levels))}
+              label={chartAlt(found, rung, unit)}
+              bestText={
+                span === null
+                  ? null
+                  : bestLabel(
+                      span,
+                      scores.levels.map(({ name }) => name),
+                      unit,
+                    )
+              }
+              tasterId={tasterId === '' ? null : tasterId}
+              say={(mean) => sayMean(mean, unit)}
+            />
+          </Suspense>
+        }
+        table={<LevelsTable answer={answer} index={index} />}
+      />
+      <Method topics={['means', 'levels', 'band', 'best']} />
+    </>
+  )
+}

@@ -1,0 +1,56 @@
+import type { Subject } from '@/app/findings/subject.ts'
+import { Section } from '@/app/kit/page/section.tsx'
+import { SideNote } from '@/app/kit/page/side-note.tsx'
+import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { countText } from '@/core/wording/words/list-text.ts'
+import { RiderRow } from './rider-row.tsx'
+import styles from './riders-part.module.css'
+
+/** What the riders did to it: what changed along with the factor on the day, and what the plan had left to mend. */
+export function RidersPart({ subject: { whole, fairness } }: { subject: Subject }) {
+  if (!whole) return null
+  const plan = planInForce(whole)
+  const first = fairness.filter(
+    ({ severity, when }) => severity === 'fix' || (severity === 'know' && when === 'after'),
+  )
+  const planned = fairness.filter(({ severity, when }) => severity === 'know' && when === 'before')
+  const fine = fairness.filter(({ severity }) => severity === 'fine')
+  return (
+    <Section title="What the riders did to it">
+      {first.length === 0 ? (
+        <p>The log shows nothing that rode along with the level and is large enough to name.</p>
+      ) : (
+        <Rows items={first} plan={plan} label="What rode along" />
+      )}
+      <Folded items={planned} plan={plan} label="Known from the plan" />
+      <Folded items={fine} plan={plan} label="Checked and fine" />
+    </Section>
+  )
+}
+
+interface RowsProps {
+  items: readonly FairnessItem[]
+  plan: Plan
+  label: string
+}
+
+function Rows({ items, plan, label }: RowsProps) {
+  return (
+    <ul className={styles.list} aria-label={label}>
+      {items.map((item) => (
+        <RiderRow key={item.key} item={item} plan={plan} />
+      ))}
+    </ul>
+  )
+}
+
+function Folded({ items, plan, label }: RowsProps) {
+  if (items.length === 0) return null
+  return (
+    <SideNote label={`${label}: ${countText(items.length, 'item')}`}>
+      <Rows items={items} plan={plan} label={label} />
+    </SideNote>
+  )
+}

@@ -1,0 +1,109 @@
+import styles from '@/app/findings/findings.module.css'
+import type { Subject } from '@/app/findings/subject.ts'
+import { Progress } from '@/app/kit/page/progress.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { useBootstrap } from '@/app/worker/use-bootstrap.ts'
+import { whyNotRedrawn } from '@/core/findings/best/bootstrap-of-best.ts'
+import { type Absent, isPresent } from '@/core/findings/reason.ts'
+import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
+import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { asHandledSentence } from '@/core/wording/findings/as-handled-sentence.ts'
+import { besideSentence } from '@/core/wording/findings/beside-sentence.ts'
+import { bestFigures } from '@/core/wording/findings/best-figures.ts'
+import { bestSentence } from '@/core/wording/findings/best-sentence.ts'
+import { bootstrapSentence } from '@/core/wording/findings/bootstrap-sentence.ts'
+import { reasonText } from '@/core/wording/findings/reason-text.ts'
+import { trendSentence } from '@/core/wording/findings/trend-sentence.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
+
+interface SayingProps {
+  subject: Subject
+  answer: FindingsAnswer
+  index: number
+}
+
+/** Where the best lies, by curve and by drawing again; what freshness and order had to do with it. */
+export function Saying({ subject, answer, index }: SayingProps) {
+  const { scores, findings } = answer
+  const found = findings.responses[index]
+  const bootstrap = useBootstrap(scores, index, subject.seed)
+  if (!found) return null
+  const rung = shownRung(found)
+  const shown = rung === null ? null : found[rung]
+  const valued = scores.responses[index]?.better.is !== 'neither'
+  const best = valued && shown !== null && isPresent(shown) ? shown.best : null
+  const naming = { factor: findings.factor, unit: findings.unit }
+  const levels = scores.levels.map(({ name }) => name)
+  return (
+    <>
+      {findings.factor.ordered && shown !== null && isPresent(shown) ? (
+        <Section title={partTitle('Which way', index, found.name)}>
+          <p>{boundUnits(trendSentence(shown.trend, found.name, naming))}</p>
+          <Method topics={['trend']} />
+        </Section>
+      ) : null}
+      {best === null ? null : (
+        <Section title={partTitle('Where the best lies', index, found.name)}>
+          <div className={styles.stack}>
+            <p>
+              {boundUnits(isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best))}{' '}
+              {boundUnits(asHandledSentence(best, levels, findings.factor.unitOfMeasure))}
+            </p>
+            {findings.factor.ordered && isPresent(best) ? (
+              <Redrawn
+                bootstrap={bootstrap}
+                refused={whyNotRedrawn(scores, index)}
+                say={(drawn) =>
+                  boundUnits(bootstrapSentence(drawn, levels, findings.factor.unitOfMeasure))
+                }
+              />
+            ) : null}
+            <Method
+              topics={['best', 'delta', 'lackOfFit', 'asHandled', 'bootstrap']}
+              figures={bestFigures(best, levels, findings.factor.unitOfMeasure)}
+            />
+          </div>
+        </Section>
+      )}
+      {isPresent(found.rows) ? (
+        <Section title={partTitle('Was it freshness, or the order?', index, found.name)}>
+          <ul className={styles.plainList}>
+            <li>{boundUnits(besideSentence(found.rows.freshness, 'freshness'))}</li>
+            <li>{boundUnits(besideSentence(found.rows.order, 'order'))}</li>
+          </ul>
+          <Method topics={['freshness']} />
+        </Section>
+      ) : null}
+    </>
+  )
+}
+
+interface RedrawnProps {
+  bootstrap: ReturnType<typeof useBootstrap>
+  /** Known beforehand: then it is said and nothing is offered. */
+  refused: Absent | null
+  say: (answer: Bootstrap | Absent) => string
+}
+
+/** The best by drawing again: refused with its reason, asked for, under way with a way to stop, or answered. */
+function Redrawn({ bootstrap: { state, start, stop }, refused, say }: RedrawnProps) {
+  if (refused) return <p>{say(refused)}</p>
+  switch (state.state) {
+    case 'running':
+      return <Progress label="Drawing again" done={state.done} onStop={stop} />
+    case 'failed':
+      return <p>Drawing again failed: {state.error.message}.</p>
+    case 'answered':
+      return <p>{say(state.answer)}</p>
+    case 'idle':
+      return (
+        <Button kind="plain" size="small" onPress={start}>
+          Draw again, 10,000 times
+        </Button>
+      )
+  }
+}

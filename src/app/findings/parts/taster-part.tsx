@@ -1,0 +1,108 @@
+import { Suspense } from 'react'
+import { levelFills } from '@/app/charts/level-fills.ts'
+import type { Subject } from '@/app/findings/subject.ts'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
+import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import { agreementSentence } from '@/core/wording/findings/agreement-sentence.ts'
+import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { levelNameText } from '@/core/wording/words/level-text.ts'
+import { decimalText } from '@/core/wording/words/number-text.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import { ChartWaiting } from './chart-waiting.tsx'
+import { TasterCharts } from './lazy-charts.ts'
+import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
+import { WhenNear } from './when-near.tsx'
+
+/** How one taster goes with the rest, and how much of the scale they use. */
+function ownFigures({ agreement }: ResponseFindings, tasterId: string): string[] {
+  const own = agreement.find(({ taster }) => taster === tasterId)
+  return [own?.correlation, own?.sd].map((value) =>
+    value !== undefined && isPresent(value) ? decimalText(value, 2) : '–',
+  )
+}
+
+interface TasterPartProps {
+  subject: Subject
+  answer: FindingsAnswer
+  index: number
+}
+
+/** Each taster's own curve for a response: a mean can please nobody. */
+export function TasterPart({ subject, answer, index }: TasterPartProps) {
+  const { scores, findings } = answer
+  const found = findings.responses[index]
+  const response = scores.responses[index]
+  if (!found || !response) return null
+  const levels = axisLevels(scores.levels)
+  const target = response.better.is === 'target' ? response.better.at : null
+  const curves = tasterCurves(levels, rowsOf(scores, index), response.better.is, target)
+  if (curves.length < 2) return null
+  const unit = findings.factor.unitOfMeasure
+  const { nameOf } = subject
+  const heightPixels = Math.ceil(curves.length / 4) * 150
+  const bestOf = ({ bestLevelId }: TasterCurve) => {
+    const level = scores.levels.find(({ name }) => String(name) === bestLevelId)
+    return level ? `best at ${levelNameText(level.name, unit)}` : 'no single best'
+  }
+  return (
+    <Section title={partTitle('Each taster’s own curve', index, found.name)}>
+      <p>{boundUnits(agreementSentence(found, unit, response.better.is))}</p>
+      <ChartFrame
+        title={`${found.name}, a taster’s means at each level`}
+        picture={
+          <WhenNear heightPixels={heightPixels}>
+            <Suspense fallback={<ChartWaiting heightPixels={heightPixels} />}>
+              <TasterCharts
+                curves={curves}
+                y={chartOfResponse(scores, index, found, null, null).y}
+                fills={levelFills(levels)}
+                nameOf={nameOf}
+                say={bestOf}
+              />
+            </Suspense>
+          </WhenNear>
+        }
+        table={
+          <LedgerTable
+            caption="Means of each taster"
+            hideCaption
+            close
+            rowHead="Taster"
+            columns={[
+              ...scores.levels.map(({ name }) => ({
+                key: String(name),
+                head: levelNameText(name, unit),
+              })),
+              { key: 'best', head: 'Best', align: 'text' as const },
+              { key: 'rest', head: 'With the rest' },
+              { key: 'spread', head: 'SD' },
+            ]}
+            rows={curves.map((curve) => ({
+              key: curve.tasterId,
+              head: nameOf(curve.tasterId),
+              cells: [
+                ...scores.levels.map(({ name }) => {
+                  const point = curve.points.find(({ levelId }) => levelId === String(name))
+                  return point ? decimalText(point.mean, 1) : '–'
+                }),
+                bestOf(curve),
+                ...ownFigures(found, curve.tasterId),
+              ],
+            }))}
+          />
+        }
+      />
+      <Method
+        topics={['agreement', 'correlation', 'ranks', 'rankDifference', 'page']}
+        figures={rankFigures(found.ranks, unit)}
+      />
+    </Section>
+  )
+}

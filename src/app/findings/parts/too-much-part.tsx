@@ -1,0 +1,60 @@
+import styles from '@/app/findings/findings.module.css'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import { dropText, sharesText } from '@/core/wording/findings/just-about-right-text.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { decimalText } from '@/core/wording/words/number-text.ts'
+import { ChartFrame } from './chart-frame.tsx'
+import { Method } from './method.tsx'
+import { partTitle } from './part-title.ts'
+import shares from './too-much-part.module.css'
+
+/** Too little, right and too much: the shares as a bar, and what each side cost this response. */
+export function TooMuchPart({ found, index }: { found: ResponseFindings; index: number }) {
+  if (found.justAboutRight.length === 0) return null
+  return (
+    <Section title={partTitle('Too much or too little', index, found.name)}>
+      {found.justAboutRight.map((each) => (
+        <div key={each.response} className={styles.stack}>
+          <ChartFrame
+            title={each.response}
+            picture={
+              <div className={shares.bar} role="img" aria-label={sharesText(each)}>
+                {(['below', 'right', 'above'] as const).map((side) => (
+                  <span
+                    key={side}
+                    className={`${shares.part} ${shares[side]}`}
+                    style={{ flexGrow: each[side] }}
+                  />
+                ))}
+              </div>
+            }
+            table={
+              <LedgerTable
+                caption={`${each.response}: shares of all answers`}
+                hideCaption
+                rowHead="Answer"
+                columns={[{ key: 'share', head: 'Share', unit: '%' }]}
+                rows={(['below', 'right', 'above'] as const).map((side) => ({
+                  key: side,
+                  head: words[side],
+                  cells: [decimalText(each[side] * 100, 0)],
+                }))}
+              />
+            }
+          />
+          <p>{boundUnits(sharesText(each))}.</p>
+          <ul className={styles.plainList}>
+            {each.drops.map((drop) => (
+              <li key={drop.side}>{boundUnits(dropText(drop, found.name))}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
+      <Method topics={['justAboutRight', 'meanDrop']} />
+    </Section>
+  )
+}
+
+const words = { below: 'too little', right: 'just about right', above: 'too much' }

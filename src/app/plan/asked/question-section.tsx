@@ -1,0 +1,114 @@
+import { format } from 'date-fns'
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
+import { Notice } from '@/app/kit/page/notice.tsx'
+import { levelCheck, visibleName } from '@/app/plan/field/field-checks.ts'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import { lockedSince } from '@/app/plan/page/locked-since.ts'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { useWhole } from '@/app/plan/page/whole-context.ts'
+import type { Expectation } from '@/core/trial/expectation.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { shortUnit } from '@/core/wording/words/number-text.ts'
+import { MainResponse } from './main-response.tsx'
+
+const namesQuestion = visibleName('the question')
+
+/** What is asked, what is expected, and by which answer it is judged: asked early, locked at the first mix. */
+export function QuestionSection() {
+  const question = usePlanPage((page) => page.plan.question)
+  const { change } = usePlanActions()
+  const since = lockedSince(useWhole().events)
+  return (
+    <PlanSection id="plan-question">
+      <PlanText
+        field="question"
+        path="/question"
+        label="Question"
+        hint="One question about one thing, such as “How wet should our focaccia be?”"
+        value={question}
+        check={namesQuestion}
+        onValue={(next) => change((plan) => ({ ...plan, question: next }))}
+        wide
+      />
+      <ExpectationFields locked={since !== null} />
+      <MainResponse locked={since !== null} />
+      {since === null ? null : (
+        <Notice kind="know" title="Locked">
+          Expectation and main response are locked since the first mix,{' '}
+          {format(since, 'd MMM yyyy, HH:mm')}.
+        </Notice>
+      )}
+    </PlanSection>
+  )
+}
+
+function directionOptions(choice: boolean) {
+  const none = { value: 'no-difference', label: 'It will make no difference' } as const
+  if (choice) return [{ value: 'rises', label: 'The options will differ' } as const, none]
+  return [
+    { value: 'rises', label: 'It rises with the level' } as const,
+    { value: 'falls', label: 'It falls with the level' } as const,
+    { value: 'best-inside', label: 'It is best somewhere in between' } as const,
+    none,
+  ]
+}
+
+function ExpectationFields({ locked }: { locked: boolean }) {
+  const expectation = usePlanPage((page) => page.plan.expectation)
+  const choice = usePlanPage((page) => page.plan.factor.acts.on === 'choice')
+  const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
+  const { change } = usePlanActions()
+  const edit = (next: Partial<Expectation>) => change((plan) => withExpectation(plan, next))
+  return (
+    <div data-path="/expectation">
+      <FieldRow>
+        <Choice
+          label="What do you expect of the main response?"
+          hint="Written down before the first mix, so that nobody remembers it otherwise afterwards."
+          value={expectation?.direction ?? null}
+          options={directionOptions(choice)}
+          onValue={(direction) =>
+            edit(direction === 'no-difference' ? { direction, bestGuess: null } : { direction })
+          }
+          disabled={locked}
+        />
+        {expectation ? (
+          <>
+            {choice || expectation.direction === 'no-difference' ? null : (
+              <PlanNumber
+                field="expectation/bestGuess"
+                path="/expectation/bestGuess"
+                label="Your bet on the best level"
+                unit={shortUnit(unit)}
+                value={expectation.bestGuess}
+                check={levelCheck}
+                onValue={(bestGuess) => edit({ bestGuess })}
+                may="be-empty"
+                disabled={locked}
+              />
+            )}
+            <PlanText
+              field="expectation/why"
+              label="Why (if you like)"
+              value={expectation.why ?? ''}
+              onValue={(why) => edit({ why })}
+              maxLength={5000}
+              disabled={locked}
+              wide
+            />
+          </>
+        ) : null}
+      </FieldRow>
+      <TroubleHere at="/expectation" />
+    </div>
+  )
+}
+
+function withExpectation(plan: Plan, next: Partial<Expectation>): Plan {
+  const before = plan.expectation ?? { direction: 'rises', bestGuess: null }
+  return { ...plan, expectation: { ...before, ...next } }
+}

@@ -1,0 +1,120 @@
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { inResponse } from '@/app/plan/edits/plan-edits.ts'
+import { between, moreThanNothing, visibleName } from '@/app/plan/field/field-checks.ts'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import styles from '@/app/plan/method/method-section.module.css'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import type { Better, Response } from '@/core/trial/response.ts'
+import { ResponseScale } from './response-scale.tsx'
+import { responseUnit } from './response-unit.ts'
+import { startedScale } from './started-scale.ts'
+
+const namesResponse = visibleName("the response's name")
+const marginCheck = moreThanNothing(1000)
+const targetCheck = between(-100_000, 100_000)
+
+interface Props {
+  response: Response
+  index: number
+  /** What is better in it stands since the first mix. */
+  locked: boolean
+}
+
+/** The fields of one response. */
+export function ResponseFields({ response, index, locked }: Props) {
+  const { change } = usePlanActions()
+  const main = usePlanPage((page) => page.plan.mainResponseId === response.id)
+  const { id, better } = response
+  const path = `/responses/${index}`
+  const edit = (next: Partial<Response>) =>
+    change((plan) => inResponse(plan, id, (each) => ({ ...each, ...next })))
+  return (
+    <div className={styles.fields}>
+      <FieldRow>
+        <PlanText
+          field={`response/${id}/name`}
+          path={`${path}/name`}
+          label="Name"
+          value={response.name}
+          check={namesResponse}
+          onValue={(name) => edit({ name })}
+        />
+        <SelectField
+          label="Recorded"
+          value={response.by}
+          options={[
+            { value: 'taster', label: 'by each taster, blind' },
+            { value: 'baker', label: 'by the baker' },
+          ]}
+          onValue={(by) => edit(recordedBy(by, response))}
+        />
+        <SelectField
+          label="Of each"
+          value={response.about}
+          options={
+            response.by === 'taster'
+              ? [{ value: 'serving', label: 'serving' }]
+              : [
+                  { value: 'batch', label: 'batch' },
+                  { value: 'piece', label: 'piece' },
+                ]
+          }
+          onValue={(about) => edit({ about })}
+        />
+      </FieldRow>
+      <ResponseScale response={response} path={path} onScale={(scale) => edit({ scale })} />
+      <FieldRow>
+        <SelectField
+          label="Better is"
+          value={better.is}
+          options={[
+            { value: 'higher', label: 'higher' },
+            { value: 'lower', label: 'lower' },
+            { value: 'target', label: 'near a target' },
+            { value: 'neither', label: 'neither' },
+          ]}
+          onValue={(is) => edit({ better: betterOf(is, response) })}
+          disabled={locked}
+        />
+        {better.is === 'target' ? (
+          <PlanNumber
+            field={`response/${id}/target`}
+            path={`${path}/better/at`}
+            label="Target"
+            unit={responseUnit(response)}
+            value={better.at}
+            check={targetCheck}
+            onValue={(at) => edit({ better: { is: 'target', at } })}
+            disabled={locked}
+          />
+        ) : null}
+        {main ? null : (
+          <PlanNumber
+            field={`response/${id}/margin`}
+            path={`${path}/margin`}
+            label="Margin"
+            hint="The smallest difference you would care about."
+            unit={responseUnit(response)}
+            value={response.margin}
+            check={marginCheck}
+            onValue={(margin) => edit({ margin })}
+            may="be-empty"
+          />
+        )}
+      </FieldRow>
+    </div>
+  )
+}
+
+function recordedBy(by: Response['by'], { scale }: Response): Partial<Response> {
+  if (by === 'baker') return { by, about: 'batch' }
+  const fits = scale.kind === 'measured' ? { scale: startedScale('nine-point') } : {}
+  return { by, about: 'serving', ...fits }
+}
+
+function betterOf(is: Better['is'], { scale }: Response): Better {
+  if (is !== 'target') return { is }
+  return { is, at: scale.kind === 'just-about-right' ? 3 : scale.kind === 'nine-point' ? 5 : 0 }
+}

@@ -1,0 +1,44 @@
+import { Button } from '@/app/kit/press/button.tsx'
+import formula from '@/app/plan/formula/formula-section.module.css'
+import styles from '@/app/plan/method/method-section.module.css'
+import { lockedSince } from '@/app/plan/page/locked-since.ts'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { useWhole } from '@/app/plan/page/whole-context.ts'
+import { useServices } from '@/app/services/services.ts'
+import type { Response } from '@/core/trial/response.ts'
+import { ownResponse, responsePresets } from './response-presets.ts'
+import { ResponseRow } from './response-row.tsx'
+
+/** What is recorded: by the baker or the tasters, on which scale, what is better, and the margin. */
+export function ResponsesSection() {
+  const responses = usePlanPage((page) => page.plan.responses)
+  const { change } = usePlanActions()
+  const locked = lockedSince(useWhole().events) !== null
+  const { newId } = useServices()
+  const add = (response: Response) =>
+    change((plan) => ({ ...plan, responses: [...plan.responses, response] }))
+  const free = responsePresets.filter(({ name }) => responses.every((each) => each.name !== name))
+  return (
+    <PlanSection id="plan-responses" aside="what the factor may change">
+      <ol className={styles.steps}>
+        {responses.map((response, index) => (
+          <ResponseRow key={response.id} response={response} index={index} locked={locked} />
+        ))}
+      </ol>
+      <TroubleHere at="/responses" />
+      <fieldset className={formula.presses}>
+        <legend className={formula.legend}>Add</legend>
+        {free.map((preset) => (
+          <Button key={preset.name} size="small" onPress={() => add({ ...preset, id: newId() })}>
+            {preset.name}
+          </Button>
+        ))}
+        <Button size="small" onPress={() => add(ownResponse(newId()))}>
+          one of my own
+        </Button>
+      </fieldset>
+    </PlanSection>
+  )
+}

@@ -1,0 +1,94 @@
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { visibleName } from '@/app/plan/field/field-checks.ts'
+import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import type { Plan, TellApart } from '@/core/trial/plan-record.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
+
+const namesAttribute = visibleName('what the tasters are to find more of')
+
+type Asked = TellApart['test'] | 'none'
+
+const tests: readonly { value: Asked; label: string }[] = [
+  { value: 'none', label: 'not asked' },
+  { value: 'triangle', label: 'triangle: three pieces, which one is different' },
+  { value: 'duo-trio', label: 'duo-trio: which of two is like the first' },
+  { value: 'paired', label: 'paired: which of two has more' },
+]
+
+/** Whether tasters are asked, after their ballots, to tell two of the levels apart; one set of codes for each of them. */
+export function TellApartFields() {
+  const levels = usePlanPage((page) => page.plan.levels)
+  const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
+  const ordered = usePlanPage((page) => page.plan.factor.acts.on !== 'choice')
+  const tellApart = usePlanPage((page) => page.plan.tellApart)
+  const { change } = usePlanActions()
+  if (levels.length < 2 && tellApart === null) return null
+  const options = levels.map((level) => ({ value: level.id, label: levelText(level, unit) }))
+  const missing = { value: '', label: 'choose a level', disabled: true }
+  return (
+    <>
+      <SelectField
+        label="Can people tell two of them apart?"
+        hint="A set for each taster after the ballots: one answer, right or not."
+        value={tellApart?.test ?? 'none'}
+        options={tests.filter(({ value }) => ordered || value !== 'paired')}
+        onValue={(test) => change((plan) => asking(plan, test))}
+      />
+      {tellApart ? (
+        <FieldRow>
+          {[0, 1].map((place) => {
+            const id = tellApart.levelIds[place] ?? ''
+            const known = levels.some((level) => level.id === id)
+            return (
+              <SelectField
+                key={place}
+                label={place === 0 ? 'One of them' : 'The other'}
+                value={known ? id : ''}
+                options={known ? options : [missing, ...options]}
+                onValue={(next) => change((plan) => withLevel(plan, place, next))}
+              />
+            )
+          })}
+        </FieldRow>
+      ) : null}
+      {tellApart?.test === 'paired' ? (
+        <PlanText
+          field="tell-apart/attribute"
+          path="/tellApart/attribute"
+          label="More of what?"
+          hint="In words that tell nothing of the levels, such as saltiness or chew."
+          value={tellApart.attribute ?? ''}
+          check={namesAttribute}
+          onValue={(attribute) =>
+            change((plan) => ({
+              ...plan,
+              tellApart: plan.tellApart && { ...plan.tellApart, attribute },
+            }))
+          }
+        />
+      ) : null}
+      <TroubleHere at="/tellApart/levelIds/0" />
+      <TroubleHere at="/tellApart/levelIds/1" />
+    </>
+  )
+}
+
+/** The plan with another test asked, of the two levels chosen before, else of the outermost. */
+function asking(plan: Plan, test: Asked): Plan {
+  if (test === 'none') return { ...plan, tellApart: null }
+  const [first, last] = [plan.levels[0]?.id ?? '', plan.levels.at(-1)?.id ?? '']
+  return {
+    ...plan,
+    tellApart: { ...plan.tellApart, test, levelIds: plan.tellApart?.levelIds ?? [first, last] },
+  }
+}
+
+function withLevel(plan: Plan, place: number, levelId: string): Plan {
+  const { tellApart } = plan
+  if (!tellApart) return plan
+  const levelIds = tellApart.levelIds.map((each, index) => (index === place ? levelId : each))
+  return { ...plan, tellApart: { ...tellApart, levelIds } }
+}

@@ -1,0 +1,71 @@
+import type { ReactNode } from 'react'
+import { NumberField } from '@/app/kit/field/number-field.tsx'
+import { typedNumber } from '@/app/kit/field/typed-number.ts'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { PlanField, type PlanFieldPlace, useTroubleAt } from './plan-field.tsx'
+
+interface PlanNumberProps extends PlanFieldPlace {
+  label: string
+  unit?: string
+  value: number | null
+  check?: (value: number) => string | undefined
+  hint?: ReactNode
+  hideLabel?: boolean
+  digits?: number
+  disabled?: boolean
+}
+
+interface NeededNumberProps extends PlanNumberProps {
+  onValue: (value: number) => void
+  may?: undefined
+}
+
+interface OptionalNumberProps extends PlanNumberProps {
+  onValue: (value: number | null) => void
+  /** The field may be left empty. */
+  may: 'be-empty'
+}
+
+/**
+ * A number of the plan. What can stand goes into the plan at once; what cannot (text, out of range, emptied where a
+ * number is needed) stays in the field as a draft with its message, and the plan keeps the last good number.
+ */
+export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
+  const { field, path, label, unit, value, check, hint, hideLabel, digits, disabled } = props
+  const text = usePlanPage((page) => page.drafts[field])
+  const { draft } = usePlanActions()
+  const trouble = useTroubleAt(path)
+  const required = props.may === undefined
+  const stands = (typed: string) => {
+    const read = typedNumber(typed)
+    if (!read.ok) return false
+    return read.value === null ? !required : check?.(read.value) === undefined
+  }
+  return (
+    <PlanField
+      field={field}
+      {...(path ? { path } : {})}
+      label={label}
+      unfinished={text !== undefined}
+    >
+      <NumberField
+        label={label}
+        value={value}
+        required={required}
+        text={text}
+        onText={(typed) => draft(field, stands(typed) ? null : typed)}
+        onValue={(next) => {
+          if (next !== null) props.onValue(next)
+          else if (props.may) props.onValue(null)
+        }}
+        problem={trouble}
+        {...(unit === undefined ? {} : { unit })}
+        {...(check ? { check } : {})}
+        {...(hint === undefined ? {} : { hint })}
+        {...(hideLabel === undefined ? {} : { hideLabel })}
+        {...(digits === undefined ? {} : { digits })}
+        {...(disabled === undefined ? {} : { disabled })}
+      />
+    </PlanField>
+  )
+}

@@ -1,0 +1,90 @@
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { withBatchSize } from '@/app/plan/edits/plan-edits.ts'
+import { between, gramsCheck, wholeBetween } from '@/app/plan/field/field-checks.ts'
+import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { batchGrams } from '@/core/formula/batch-grams.ts'
+import type { BatchSize } from '@/core/formula/formula-record.ts'
+import styles from './formula-section.module.css'
+
+const piecesCheck = wholeBetween(1, 1000)
+const lossCheck = between(0, 50, '%')
+const path = '/formula/batchSize'
+
+/** How much one batch makes: from its flour, or from pieces and their mass with what hands and bowl keep. */
+export function BatchSizeFields() {
+  const formula = usePlanPage((page) => page.plan.formula)
+  const { change } = usePlanActions()
+  const size = formula.batchSize
+  const set = (next: BatchSize) => change((plan) => withBatchSize(plan, next))
+  return (
+    <div data-path={path} className={styles.size}>
+      <Choice
+        label="Size of a batch"
+        value={size.by}
+        row
+        options={[
+          { value: 'flour', label: 'from its flour' },
+          { value: 'pieces', label: 'from its pieces' },
+        ]}
+        onValue={(by) => {
+          if (by === size.by) return
+          const grams = batchGrams(formula)
+          set(
+            by === 'flour'
+              ? { by, flourGrams: Math.round(grams.flourGrams) || 500 }
+              : {
+                  by,
+                  pieces: 2,
+                  pieceGrams: Math.round(grams.doughGrams / 2) || 250,
+                  lossPercent: 0,
+                },
+          )
+        }}
+      />
+      <NumberGrid>
+        {size.by === 'flour' ? (
+          <PlanNumber
+            field="batch/flour"
+            path={`${path}/flourGrams`}
+            label="Flour of a batch"
+            unit="g"
+            value={size.flourGrams}
+            check={gramsCheck}
+            onValue={(flourGrams) => set({ ...size, flourGrams })}
+          />
+        ) : (
+          <>
+            <PlanNumber
+              field="batch/pieces"
+              path={`${path}/pieces`}
+              label="Pieces from a batch"
+              value={size.pieces}
+              check={piecesCheck}
+              onValue={(pieces) => set({ ...size, pieces })}
+            />
+            <PlanNumber
+              field="batch/pieceGrams"
+              path={`${path}/pieceGrams`}
+              label="Mass of a piece"
+              unit="g"
+              value={size.pieceGrams}
+              check={gramsCheck}
+              onValue={(pieceGrams) => set({ ...size, pieceGrams })}
+            />
+            <PlanNumber
+              field="batch/loss"
+              path={`${path}/lossPercent`}
+              label="Kept by hands and bowl"
+              unit="%"
+              value={size.lossPercent}
+              check={lossCheck}
+              onValue={(lossPercent) => set({ ...size, lossPercent })}
+            />
+          </>
+        )}
+      </NumberGrid>
+    </div>
+  )
+}

@@ -1,0 +1,96 @@
+import { useState } from 'react'
+import { Button } from '@/app/kit/press/button.tsx'
+import { addedForFactor } from '@/app/plan/asked/added-for-factor.ts'
+import { usualIngredient, usualPreferment } from '@/app/plan/asked/factor-for-kind.ts'
+import { inFormula } from '@/app/plan/edits/plan-edits.ts'
+import { usePlanActions, usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
+import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { TrialPicker } from '@/app/plan/start/trial-picker.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { formulaReplacedText } from '@/core/wording/plan/formula-lacks-text.ts'
+import { BatchSizeFields } from './batch-size.tsx'
+import { FlourSum } from './flour-sum.tsx'
+import styles from './formula-section.module.css'
+import { FormulaViewsTables } from './formula-views-tables.tsx'
+import { ingredientKindNames } from './ingredient-kind-names.ts'
+import { IngredientRow } from './ingredient-row.tsx'
+import { PasteFormula } from './paste-formula.tsx'
+import { PrefermentRow } from './preferment-row.tsx'
+import { withFormula } from './replace-formula.ts'
+
+/** The dough itself: ingredients in percent of flour, what ferments ahead, how much is made, and the three views of it. */
+export function FormulaSection() {
+  const ingredients = usePlanPage((page) => page.plan.formula.ingredients)
+  const preferments = usePlanPage((page) => page.plan.formula.preferments)
+  const { change, changeSaid } = usePlanActions()
+  const [start, setStart] = useState<'paste' | 'earlier' | null>(null)
+  const { newId } = useServices()
+  const store = usePlanStore()
+  const add = (kind: IngredientKind) =>
+    change((plan) =>
+      inFormula(plan, (formula) => ({
+        ...formula,
+        ingredients: [...formula.ingredients, usualIngredient(kind, newId())],
+      })),
+    )
+  const addPreferment = () =>
+    change((plan) =>
+      inFormula(plan, (formula) => ({
+        ...formula,
+        preferments: [...formula.preferments, usualPreferment(formula.ingredients, newId())],
+      })),
+    )
+  return (
+    <PlanSection id="plan-formula" aside="percent of all flour, preferments counted in">
+      <div className={styles.presses}>
+        <Button size="small" onPress={() => setStart('paste')}>
+          Paste a formula
+        </Button>
+        <Button size="small" onPress={() => setStart('earlier')}>
+          Take one from an earlier trial
+        </Button>
+      </div>
+      {start === 'paste' ? <PasteFormula onClose={() => setStart(null)} /> : null}
+      {start === 'earlier' ? (
+        <TrialPicker
+          title="The formula of an earlier trial"
+          takes="its formula"
+          onPick={({ formula }) =>
+            changeSaid(
+              formulaReplacedText(addedForFactor(store.getState().plan, formula)?.names ?? []),
+              (plan) => withFormula(plan, formula, newId),
+              'ingredient/',
+            )
+          }
+          onClose={() => setStart(null)}
+        />
+      ) : null}
+      <ol className={styles.rows} data-path="/formula/ingredients">
+        {ingredients.map((ingredient, index) => (
+          <IngredientRow key={ingredient.id} ingredient={ingredient} index={index} />
+        ))}
+      </ol>
+      <TroubleHere at="/formula/ingredients" />
+      <TroubleHere at="/formula" />
+      <FlourSum />
+      <fieldset className={styles.presses}>
+        <legend className={styles.legend}>Add</legend>
+        {(Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => (
+          <Button key={kind} size="small" onPress={() => add(kind)}>
+            {ingredientKindNames[kind]}
+          </Button>
+        ))}
+        <Button size="small" onPress={addPreferment}>
+          preferment
+        </Button>
+      </fieldset>
+      {preferments.map((preferment, index) => (
+        <PrefermentRow key={preferment.id} preferment={preferment} index={index} />
+      ))}
+      <BatchSizeFields />
+      <FormulaViewsTables />
+    </PlanSection>
+  )
+}

@@ -1,0 +1,72 @@
+import { useMemo, useState } from 'react'
+import { TextArea } from '@/app/kit/field/text-area.tsx'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { Notice } from '@/app/kit/page/notice.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { addedForFactor } from '@/app/plan/asked/added-for-factor.ts'
+import { usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
+import { useServices } from '@/app/services/services.ts'
+import { formulaFromText } from '@/core/formula/formula-from-text.ts'
+import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { formulaLacksText, formulaReplacedText } from '@/core/wording/plan/formula-lacks-text.ts'
+import { PastedLines } from './pasted-lines.tsx'
+import { withFormula } from './replace-formula.ts'
+
+/** A formula pasted as text: what was understood of each line stands under it, to be mended there before it is taken. */
+export function PasteFormula({ onClose }: { onClose: () => void }) {
+  const store = usePlanStore()
+  const { newId } = useServices()
+  const [text, setText] = useState('')
+  const [kinds, setKinds] = useState<ReadonlyMap<string, IngredientKind>>(new Map())
+  const plan = usePlanPage((page) => page.plan)
+  const read = useMemo(() => {
+    let count = 0
+    return formulaFromText(text, () => `line${++count}`, kinds)
+  }, [text, kinds])
+  const { formula } = read
+  const added = useMemo(() => (formula ? addedForFactor(plan, formula) : null), [plan, formula])
+  const take = () => {
+    if (!formula) return
+    store
+      .getState()
+      .changeSaid(
+        formulaReplacedText(added?.names ?? []),
+        (before) => withFormula(before, formula, newId),
+        'ingredient/',
+      )
+    onClose()
+  }
+  return (
+    <Dialog
+      title="Paste a formula"
+      open
+      onClose={onClose}
+      actions={
+        <>
+          <Button onPress={onClose}>Leave it</Button>
+          <Button kind="primary" onPress={take} disabled={!formula}>
+            Use this formula
+          </Button>
+        </>
+      }
+    >
+      <TextArea
+        label="One ingredient a line, by weight or percent"
+        hint="In g, kg, oz, lb, ml or %. Cups and spoons weigh differently in every kitchen and are not taken."
+        rows={7}
+        value={text}
+        onValue={setText}
+        problem={
+          read.reason === 'no-flour'
+            ? 'No flour was understood. Write a line such as “500 g flour”, or choose “flour” at its line.'
+            : undefined
+        }
+      />
+      <PastedLines
+        lines={read.lines}
+        onKind={(name, kind) => setKinds((before) => new Map(before).set(name, kind))}
+      />
+      {added ? <Notice kind="caution">{formulaLacksText(added)}</Notice> : null}
+    </Dialog>
+  )
+}

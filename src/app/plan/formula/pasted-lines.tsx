@@ -1,0 +1,63 @@
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
+import type { ReadFormulaLine } from '@/core/formula/formula-from-text.ts'
+import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { lineRefusal } from '@/core/wording/plan/line-refusal.ts'
+import { plainNumber } from '@/core/wording/words/number-text.ts'
+import styles from './formula-section.module.css'
+import { ingredientKindNames } from './ingredient-kind-names.ts'
+
+interface Props {
+  lines: readonly ReadFormulaLine[]
+  onKind: (name: string, kind: IngredientKind) => void
+}
+
+const kindOptions = (Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => ({
+  value: kind,
+  label: ingredientKindNames[kind],
+}))
+
+/** Each pasted line as it was understood, its kind to be corrected, or why it was not understood. */
+export function PastedLines({ lines, onKind }: Props) {
+  return (
+    <ol className={styles.read} aria-label="What was understood">
+      {lines.map((line) => (
+        <li key={line.line} {...(line.ok ? {} : { className: styles.refused })}>
+          {line.ok ? <Understood line={line} /> : <Refused line={line} />}
+          {line.kind ? (
+            <SelectField
+              label={`Kind of ${line.name}`}
+              hideLabel
+              value={line.kind}
+              options={kindOptions}
+              onValue={(kind) => onKind(line.name, kind)}
+            />
+          ) : null}
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+function Understood({ line }: { line: Extract<ReadFormulaLine, { ok: true }> }) {
+  const grams = line.grams === null ? '' : `${plainNumber(round(line.grams))} g, `
+  return (
+    <span>
+      <b>{line.name}</b> {grams}
+      {plainNumber(round(line.percent))} %{line.fromVolume ? ', taken as 1 g a ml' : ''}
+    </span>
+  )
+}
+
+function Refused({ line }: { line: Extract<ReadFormulaLine, { ok: false }> }) {
+  return (
+    <>
+      <span>
+        <WarningMark /> {line.text}
+      </span>
+      <span>{lineRefusal(line.reason)}</span>
+    </>
+  )
+}
+
+const round = (value: number) => Math.round(value * 100) / 100

@@ -1,0 +1,66 @@
+import { memo } from 'react'
+import { Button } from '@/app/kit/press/button.tsx'
+import { inLevel, withControl } from '@/app/plan/edits/plan-edits.ts'
+import { levelCheck } from '@/app/plan/field/field-checks.ts'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { takeOutLevel } from '@/app/plan/page/take-out.ts'
+import { useTakeOut } from '@/app/plan/page/use-take-out.ts'
+import type { Level } from '@/core/trial/level.ts'
+import { plainNumber, shortUnit } from '@/core/wording/words/number-text.ts'
+import styles from './levels-section.module.css'
+
+interface Props {
+  level: Level
+  index: number
+}
+
+/** One measured level: its value, whether it is the control, and out again. */
+export const LevelRow = memo(function LevelRow({ level, index }: Props) {
+  const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)
+  const { change } = usePlanActions()
+  const takeOut = useTakeOut()
+  return (
+    <li className={styles.level}>
+      <PlanNumber
+        field={`level/${level.id}/value`}
+        path={`/levels/${index}/value`}
+        label={`Level ${index + 1}`}
+        hideLabel
+        unit={shortUnit(unit)}
+        value={level.value}
+        check={levelCheck}
+        onValue={(value) =>
+          change((plan) =>
+            inLevel(plan, level.id, (each) => ({ ...each, value, label: plainNumber(value) })),
+          )
+        }
+      />
+      <ControlMark level={level} />
+      <span className={styles.end}>
+        <Button
+          kind="quiet"
+          label={`Remove level ${level.label}`}
+          onPress={() => takeOut((plan) => takeOutLevel(plan, level.id))}
+        >
+          Remove
+        </Button>
+      </span>
+    </li>
+  )
+})
+
+/** Marks a level as the baker's usual; at most one is. */
+export function ControlMark({ level }: { level: Level }) {
+  const { change } = usePlanActions()
+  return (
+    <label className={styles.control}>
+      <input
+        type="checkbox"
+        checked={level.control}
+        onChange={() => change((plan) => withControl(plan, level.id))}
+      />
+      control
+    </label>
+  )
+}

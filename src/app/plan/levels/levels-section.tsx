@@ -1,0 +1,63 @@
+import { Button } from '@/app/kit/press/button.tsx'
+import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
+import { measuredLevel } from '@/app/plan/edits/plan-edits.ts'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { LevelRow } from './level-row.tsx'
+import { LevelSeries } from './level-series.tsx'
+import styles from './levels-section.module.css'
+import { nextLevelValue } from './next-level.ts'
+import { OptionRow } from './option-row.tsx'
+import { usualRangeHint } from './usual-range-hint.ts'
+
+/** The levels on their rail: typed one by one or as a series; one of them the control. */
+export function LevelsSection() {
+  const levels = usePlanPage((page) => page.plan.levels)
+  const calmLevels = usePlanPage((page) => page.calmLevels)
+  const factor = usePlanPage((page) => page.plan.factor)
+  const { change } = usePlanActions()
+  const { newId } = useServices()
+  const choice = factor.acts.on === 'choice'
+  const hint = usualRangeHint(factor.acts.on)
+  const add = () =>
+    change((plan) => {
+      const level = choice
+        ? { id: newId(), value: null, label: `Option ${plan.levels.length + 1}`, control: false }
+        : measuredLevel(newId(), nextLevelValue(plan))
+      return { ...plan, levels: [...plan.levels, level] }
+    })
+  return (
+    <PlanSection id="plan-levels" aside={`${levels.length} of 2 to 12`}>
+      {levels.length > 0 ? (
+        <LevelRail
+          levels={calmLevels}
+          factorName={factor.name}
+          unitOfMeasure={factor.unitOfMeasure}
+        />
+      ) : (
+        <p>
+          {choice ? 'Name the options side by side.' : 'Type the first level, or make a series.'}
+        </p>
+      )}
+      {hint ? <p className={styles.hint}>{hint}</p> : null}
+      {choice ? null : <LevelSeries />}
+      <ol className={styles.levels}>
+        {levels.map((level, index) =>
+          choice ? (
+            <OptionRow key={level.id} level={level} index={index} />
+          ) : (
+            <LevelRow key={level.id} level={level} index={index} />
+          ),
+        )}
+      </ol>
+      <TroubleHere at="/levels" />
+      <div>
+        <Button onPress={add} disabled={levels.length >= 12}>
+          {choice ? 'Add an option' : 'Add a level'}
+        </Button>
+      </div>
+    </PlanSection>
+  )
+}

@@ -1,0 +1,94 @@
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { between } from '@/app/plan/field/field-checks.ts'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
+import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import type { EndsBy, Step } from '@/core/trial/step.ts'
+
+interface Props {
+  step: Step
+  path: string
+  onEnds: (endsBy: EndsBy) => void
+}
+
+const riseCheck = between(1, 1000, '%')
+const options = [
+  { value: 'clock', label: 'the clock' },
+  { value: 'rise', label: 'a mark: it has risen' },
+  { value: 'poke', label: 'a mark: the poke test' },
+  { value: 'windowpane', label: 'a mark: the windowpane' },
+  { value: 'own', label: 'a mark of my own' },
+  { value: 'dough', label: 'a reading: dough temperature' },
+  { value: 'oven-floor', label: 'a reading: oven floor' },
+  { value: 'core', label: 'a reading: core temperature' },
+] as const
+
+type Picked = (typeof options)[number]['value']
+
+/** What ends a step: the clock, a mark that is seen or felt, or a reading. */
+export function EndsByFields({ step, path, onEnds }: Props) {
+  const { id, endsBy } = step
+  const picked: Picked =
+    endsBy.by === 'clock' ? 'clock' : endsBy.by === 'mark' ? endsBy.mark : endsBy.of
+  return (
+    <FieldRow>
+      <SelectField
+        label="Ends by"
+        value={picked}
+        options={options}
+        onValue={(next) => onEnds(started(next))}
+      />
+      {endsBy.by === 'mark' && endsBy.mark === 'rise' ? (
+        <PlanNumber
+          field={`step/${id}/rise`}
+          path={`${path}/endsBy/risePercent`}
+          label="Risen by"
+          unit="%"
+          value={endsBy.risePercent ?? null}
+          check={riseCheck}
+          onValue={(risePercent) => onEnds({ ...endsBy, risePercent })}
+        />
+      ) : null}
+      {endsBy.by === 'mark' && endsBy.mark === 'own' ? (
+        <PlanText
+          field={`step/${id}/mark`}
+          path={`${path}/endsBy/text`}
+          label="The mark"
+          value={endsBy.text ?? ''}
+          maxLength={5000}
+          onValue={(text) => onEnds({ ...endsBy, text })}
+        />
+      ) : null}
+      {endsBy.by === 'reading' ? (
+        <PlanTemperature
+          field={`step/${id}/reading`}
+          path={`${path}/endsBy/celsius`}
+          label="At a reading of"
+          value={endsBy.celsius}
+          range="oven"
+          onValue={(celsius) => onEnds({ ...endsBy, celsius })}
+        />
+      ) : null}
+    </FieldRow>
+  )
+}
+
+function started(picked: Picked): EndsBy {
+  switch (picked) {
+    case 'clock':
+      return { by: 'clock' }
+    case 'rise':
+      return { by: 'mark', mark: 'rise', risePercent: 75 }
+    case 'poke':
+    case 'windowpane':
+    case 'own':
+      return { by: 'mark', mark: picked }
+    case 'dough':
+      return { by: 'reading', of: picked, celsius: 24 }
+    case 'oven-floor':
+      return { by: 'reading', of: picked, celsius: 250 }
+    case 'core':
+      return { by: 'reading', of: picked, celsius: 96 }
+  }
+}

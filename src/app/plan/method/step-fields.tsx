@@ -1,0 +1,124 @@
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { inStep } from '@/app/plan/edits/plan-edits.ts'
+import { minutesCheck, visibleName, wholeBetween } from '@/app/plan/field/field-checks.ts'
+import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
+import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
+import { type Step, stepKinds } from '@/core/trial/step.ts'
+import { EndsByFields } from './ends-by-fields.tsx'
+import styles from './method-section.module.css'
+import { stepKindNames } from './step-presets.ts'
+
+const namesStep = visibleName("the step's name")
+const repeatsCheck = wholeBetween(1, 100)
+const kindOptions = stepKinds.map((kind) => ({ value: kind, label: stepKindNames[kind] }))
+const resources = ['hands', 'mixer', 'oven'] as const
+
+/** The fields of one step: minutes on screen, seconds in the plan. */
+export function StepFields({ step, index }: { step: Step; index: number }) {
+  const { change } = usePlanActions()
+  const { id } = step
+  const path = `/steps/${index}`
+  const edit = (next: Partial<Step>) =>
+    change((plan) => inStep(plan, id, (each) => ({ ...each, ...next })))
+  const minutes = (
+    key: 'handsSeconds' | 'waitSeconds' | 'toleranceSeconds',
+    label: string,
+    hint?: string,
+  ) => (
+    <PlanNumber
+      field={`step/${id}/${key}`}
+      path={`${path}/${key}`}
+      label={label}
+      unit="min"
+      digits={3}
+      value={step[key] / 60}
+      check={minutesCheck}
+      onValue={(value) => edit({ [key]: value * 60 })}
+      {...(hint ? { hint } : {})}
+    />
+  )
+  return (
+    <div className={styles.fields}>
+      <FieldRow>
+        <PlanText
+          field={`step/${id}/name`}
+          path={`${path}/name`}
+          label="Name"
+          value={step.name}
+          check={namesStep}
+          onValue={(name) => edit({ name })}
+        />
+        <SelectField
+          label="Kind"
+          value={step.kind}
+          options={kindOptions}
+          onValue={(kind) => edit({ kind })}
+        />
+        <SelectField
+          label="Done to"
+          value={step.per}
+          options={[
+            { value: 'batch', label: 'each batch' },
+            { value: 'piece', label: 'each piece' },
+          ]}
+          onValue={(per) => edit({ per })}
+        />
+        <PlanNumber
+          field={`step/${id}/repeats`}
+          path={`${path}/repeats`}
+          label="How many times"
+          value={step.repeats}
+          check={repeatsCheck}
+          onValue={(repeats) => edit({ repeats })}
+        />
+      </FieldRow>
+      <NumberGrid>
+        {minutes('handsSeconds', 'Hands on')}
+        {minutes('waitSeconds', 'Wait')}
+        {minutes('toleranceSeconds', 'Good to, plus or minus')}
+        <PlanTemperature
+          field={`step/${id}/celsius`}
+          path={`${path}/celsius`}
+          label="At"
+          value={step.celsius ?? null}
+          range="oven"
+          onValue={(celsius) =>
+            change((plan) =>
+              inStep(plan, id, ({ celsius: _, ...each }) =>
+                celsius === null ? each : { ...each, celsius },
+              ),
+            )
+          }
+          may="be-empty"
+        />
+      </NumberGrid>
+      <EndsByFields step={step} path={path} onEnds={(endsBy) => edit({ endsBy })} />
+      <Choice
+        label="Occupies while at work"
+        row
+        value={usesKey(step.uses)}
+        options={[
+          { value: 'none', label: 'nothing' },
+          { value: 'hands', label: 'hands' },
+          { value: 'hands+mixer', label: 'hands and mixer' },
+          { value: 'mixer', label: 'mixer' },
+          { value: 'hands+oven', label: 'hands and oven' },
+          { value: 'oven', label: 'oven' },
+        ]}
+        onValue={(key) => edit({ uses: resources.filter((each) => key.includes(each)) })}
+      />
+    </div>
+  )
+}
+
+type UsesKey = 'none' | 'hands' | 'hands+mixer' | 'mixer' | 'hands+oven' | 'oven'
+
+function usesKey(uses: Step['uses']): UsesKey | null {
+  const key = resources.filter((each) => uses.includes(each)).join('+') || 'none'
+  return key === 'mixer+oven' || key === 'hands+mixer+oven' ? null : (key as UsesKey)
+}

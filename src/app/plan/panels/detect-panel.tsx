@@ -1,0 +1,90 @@
+import { memo, useDeferredValue, useMemo } from 'react'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
+import { SideNote } from '@/app/kit/page/side-note.tsx'
+import { useLearnedSpread } from '@/app/plan/page/learned-context.ts'
+import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
+import type { ReachAsked } from '@/app/worker/plan-worker.ts'
+import { usePlanWork } from '@/app/worker/use-plan-work.ts'
+import { designOfPlan } from '@/core/design/design-of-plan.ts'
+import { commonSpread } from '@/core/design/spread.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { spreadSourceText } from '@/core/wording/findings/learned-text.ts'
+import { detectRefusal, detectSentences, detectTable } from '@/core/wording/plan/detect-text.ts'
+import { tellApartReachText } from '@/core/wording/plan/tell-apart-reach-text.ts'
+import { countText } from '@/core/wording/words/list-text.ts'
+import styles from './panel.module.css'
+
+const designParts = [
+  'levels',
+  'factor',
+  'tasters',
+  'flights',
+  'plannedSessions',
+  'responses',
+  'mainResponseId',
+  'doughs',
+  'tellApart',
+] as const
+
+/** What difference this design could show, said before the mix, and what one step more would buy. */
+export function DetectPanel() {
+  return <Detect plan={useDeferredValue(usePlanParts(designParts))} />
+}
+
+const Detect = memo(function Detect({ plan }: { plan: Plan }) {
+  const { levels, tasters, flights, sessions, unit, margin } = designOfPlan(plan)
+  const learned = useLearnedSpread(plan)
+  const spread = learned?.spread ?? commonSpread
+  const design = useMemo(
+    () => ({ levels, levelValues: null, tasters, flights, sessions, unit, margin, spread }),
+    [levels, tasters, flights, sessions, unit, margin, spread],
+  )
+  const { tellApart, plannedSessions } = plan
+  const asked = useMemo(
+    () => ({ design, sets: { tellApart, tasters: plan.tasters, plannedSessions } }),
+    [design, tellApart, plan.tasters, plannedSessions],
+  )
+  const reach = usePlanWork(asked, (service, question: ReachAsked) => service.reach(question))
+  const sets = reach?.tellApart ? (
+    <p className={styles.words}>{tellApartReachText(reach.tellApart)}</p>
+  ) : null
+  const refusal = detectRefusal(plan)
+  if (refusal !== null)
+    return (
+      <Section id="plan-detect" title="What this design could show">
+        <p className={styles.soft}>{refusal}</p>
+        {sets}
+      </Section>
+    )
+  if (!reach)
+    return (
+      <Section id="plan-detect" title="What this design could show">
+        <p className={styles.soft}>Working out what would show.</p>
+      </Section>
+    )
+  const { head, rows } = detectTable(reach.help)
+  return (
+    <Section id="plan-detect" title="What this design could show">
+      <p className={styles.words}>{detectSentences(reach.help.now, plan)}</p>
+      <LedgerTable
+        caption="Smallest difference that would show, in points"
+        columns={head.slice(1).map((claim) => ({ key: claim, head: claim }))}
+        rows={rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
+      />
+      {sets}
+      {learned ? (
+        <p className={styles.soft}>
+          {`With the scatter learned from ${countText(learned.trialIds.length, 'finished trial')} of these tasters.`}
+        </p>
+      ) : null}
+      <SideNote label="What this rests on">
+        <p>
+          “Would show” is the true difference between two levels that the comparison of all pairs
+          finds four times in five.{' '}
+          {spreadSourceText(spread, learned?.learned ?? [], learned?.trialIds.length ?? 0)}
+        </p>
+      </SideNote>
+    </Section>
+  )
+})

@@ -1,0 +1,69 @@
+import { memo, useMemo } from 'react'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
+import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
+import { weighedParts } from '@/app/plan/page/weighed-parts.ts'
+import { levelRiders } from '@/core/trial/level-riders.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
+import { shortUnit } from '@/core/wording/words/number-text.ts'
+import { BatchHead, headLength } from './batch-head.tsx'
+import { DoseAdviceList } from './dose-advice-list.tsx'
+import { NeighbourWords } from './neighbour-words.tsx'
+import styles from './panel.module.css'
+import {
+  achievedRows,
+  inColumns,
+  riderRows,
+  sheetColumns,
+  weighSheetRows,
+} from './weigh-sheet-rows.ts'
+
+/** The weigh sheet of one session, live: every batch's weights on the plan's scales, and what they come to. */
+export const WeighSheetPanel = memo(function WeighSheetPanel() {
+  const plan = usePlanParts(weighedParts)
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const calmLevels = usePlanPage((page) => page.calmLevels)
+  const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
+  const riders = useMemo(() => levelRiders(plan), [plan])
+  const levelIds = useMemo(() => sheetColumns(sheet, plan.levels), [sheet, plan.levels])
+  const columns = useMemo(
+    () =>
+      levelIds.map((levelId) => ({
+        key: levelId ?? 'all',
+        head: <BatchHead levels={calmLevels} levelId={levelId} />,
+        headLength: headLength(calmLevels, levelId),
+      })),
+    [levelIds, calmLevels],
+  )
+  if (sheet.batches.length === 0)
+    return (
+      <Section id="plan-weigh-sheet" title="Weigh sheet">
+        <p>The weights of every batch stand here as soon as there is a level and a flour.</p>
+      </Section>
+    )
+  const rows = [
+    ...weighSheetRows(sheet, plan.formula),
+    ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
+    ...(riders.length === sheet.batches.length ? riderRows(riders) : []),
+  ]
+  return (
+    <Section id="plan-weigh-sheet" title="Weigh sheet" aside="grams, for one session">
+      <LedgerTable
+        caption="Grams for each batch"
+        hideCaption
+        live
+        columns={columns}
+        rows={inColumns(rows, sheet, levelIds)}
+      />
+      <NeighbourWords sheet={sheet} levels={plan.levels} />
+      {sheetTroubleTexts(sheet, plan).map((text) => (
+        <p key={text} className={styles.warn}>
+          {text}
+        </p>
+      ))}
+      <DoseAdviceList sheet={sheet} />
+    </Section>
+  )
+})

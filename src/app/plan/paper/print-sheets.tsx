@@ -1,0 +1,54 @@
+import { useState } from 'react'
+import { Switch } from '@/app/kit/field/switch.tsx'
+import { Paper } from '@/app/kit/page/paper.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { useLetters } from '@/app/plan/page/use-letters.ts'
+import panel from '@/app/plan/panels/panel.module.css'
+import styles from './print-sheets.module.css'
+import { PrintedShopping } from './printed-shopping.tsx'
+import { PrintedWeighSheet } from './printed-weigh-sheet.tsx'
+import { TubLabels } from './tub-labels.tsx'
+
+type Sheet = 'weigh' | 'shopping' | 'labels'
+
+/** Papers for the working day. The picked one alone goes to the printer; it is drawn first, then the print dialog opens. */
+export function PrintSheets() {
+  const [sheet, setSheet] = useState<Sheet | null>(null)
+  const [open, setOpen] = useState(false)
+  const dealt = useLetters().size > 0
+  return (
+    <Section id="plan-paper" title="On paper">
+      <div className={styles.presses}>
+        <Button size="small" onPress={() => setSheet('weigh')}>
+          Print the weigh sheet
+        </Button>
+        <Button size="small" onPress={() => setSheet('shopping')}>
+          Print the shopping list
+        </Button>
+        <Button size="small" onPress={() => setSheet('labels')} disabled={!dealt}>
+          Print tub labels
+        </Button>
+      </div>
+      {dealt ? (
+        <Switch
+          label="Labels show the level"
+          hint="Leave this off where a taster may see the tubs: a blind label carries its letter alone."
+          on={open}
+          onSwitch={setOpen}
+        />
+      ) : (
+        <p className={panel.soft}>
+          Tub labels carry letters, which are dealt when a session begins.
+        </p>
+      )}
+      {sheet === null ? null : (
+        <Paper onDone={() => setSheet(null)}>
+          {sheet === 'weigh' ? <PrintedWeighSheet /> : null}
+          {sheet === 'shopping' ? <PrintedShopping /> : null}
+          {sheet === 'labels' ? <TubLabels showsLevel={open} /> : null}
+        </Paper>
+      )}
+    </Section>
+  )
+}

@@ -1,0 +1,57 @@
+import { useMemo } from 'react'
+import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
+import { degreeSign, degreeWords } from '@/app/kit/field/temperature-words.ts'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { useLearnedWork } from '@/app/plan/page/learned-context.ts'
+import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { BatchHead } from '@/app/plan/panels/batch-head.tsx'
+import { waterRows } from '@/app/plan/panels/water-rows.ts'
+import { achievedRows, weighSheetRows } from '@/app/plan/panels/weigh-sheet-rows.ts'
+import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { waterWarnings } from '@/core/wording/weighing/water-text.ts'
+import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
+import { sharedDoseText } from '@/core/wording/weighing/weighing-text.ts'
+import { shortUnit } from '@/core/wording/words/number-text.ts'
+
+/** The weigh sheet as a page of its own. */
+export function PrintedWeighSheet() {
+  const plan = usePlanPage((page) => page.plan)
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
+  const unit = useTemperatureUnit()
+  const learned = useLearnedWork(plan, kitchen)
+  const water = useMemo(() => waterPlan(plan, kitchen, learned), [plan, kitchen, learned])
+  const columns = sheet.batches.map(({ levelId }) => ({
+    key: levelId ?? 'all',
+    head: <BatchHead levels={plan.levels} levelId={levelId} />,
+  }))
+  const matched = plan.temperature?.matched === true
+  const wateredRows = water.ok
+    ? waterRows(water, matched, unit, `Water at, ${degreeSign(unit)}`)
+    : []
+  const warnings = water.ok ? waterWarnings(water, degreeWords(unit)) : []
+  return (
+    <>
+      <h1>Weigh sheet</h1>
+      <p>
+        {plan.question} {plan.factor.name}, plan revision {plan.revision}
+      </p>
+      <LedgerTable
+        caption="Grams for one session"
+        columns={columns}
+        rows={[
+          ...weighSheetRows(sheet, plan.formula),
+          ...wateredRows,
+          ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
+        ]}
+      />
+      {[...sheetTroubleTexts(sheet, plan), ...warnings].map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      {sheet.doses.map((dose) => (
+        <p key={dose.ingredientId}>{sharedDoseText(dose, plan)}</p>
+      ))}
+    </>
+  )
+}

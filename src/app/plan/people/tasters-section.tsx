@@ -1,0 +1,76 @@
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { Switch } from '@/app/kit/field/switch.tsx'
+import { TellApartFields } from '@/app/plan/asked/tell-apart-fields.tsx'
+import styles from '@/app/plan/levels/levels-section.module.css'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { AddTaster } from './add-taster.tsx'
+
+type Knows = 'out' | 'blind' | 'knows'
+
+/** Who scores, from the kitchen, by initials or a code; and who knows which is which. */
+export function TastersSection() {
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const chosen = usePlanPage((page) => page.plan.tasters)
+  const talk = usePlanPage((page) => page.plan.tastersTalk)
+  const keptBy = usePlanPage((page) => page.plan.keyKeptBy)
+  const { change } = usePlanActions()
+  const tasters = kitchen
+    .flatMap((thing) => (thing.kind === 'taster' && thing.erasedAt === undefined ? [thing] : []))
+    .toSorted((one, other) => one.initials.localeCompare(other.initials, 'en', { numeric: true }))
+  const set = (tasterId: string, knows: Knows) =>
+    change((plan) => {
+      const others = plan.tasters.filter((each) => each.tasterId !== tasterId)
+      return {
+        ...plan,
+        tasters: knows === 'out' ? others : [...others, { tasterId, knows: knows === 'knows' }],
+      }
+    })
+  return (
+    <PlanSection
+      id="plan-tasters"
+      aside={chosen.length === 1 ? 'one taster' : `${chosen.length} tasters`}
+    >
+      {tasters.length === 0 ? <p>Add the people who will score, by initials or a code.</p> : null}
+      <ul className={styles.levels}>
+        {tasters.map((taster) => {
+          const found = chosen.find((each) => each.tasterId === taster.id)
+          return (
+            <li key={taster.id} className={styles.level}>
+              <Choice
+                label={taster.initials}
+                row
+                value={found ? (found.knows ? 'knows' : 'blind') : 'out'}
+                options={[
+                  { value: 'out', label: 'not this time' },
+                  { value: 'blind', label: 'tastes blind' },
+                  { value: 'knows', label: 'knows which is which' },
+                ]}
+                onValue={(knows) => set(taster.id, knows)}
+              />
+            </li>
+          )
+        })}
+      </ul>
+      <AddTaster />
+      <TroubleHere at="/tasters" />
+      <TellApartFields />
+      <Switch
+        label="Tasters may talk while scoring"
+        on={talk}
+        onSwitch={(next) => change((plan) => ({ ...plan, tastersTalk: next }))}
+      />
+      <Choice
+        label="The key of the codes is kept by"
+        row
+        value={keptBy}
+        options={[
+          { value: 'baker', label: 'the baker' },
+          { value: 'helper', label: 'a helper who does not taste' },
+        ]}
+        onValue={(next) => change((plan) => ({ ...plan, keyKeptBy: next }))}
+      />
+    </PlanSection>
+  )
+}

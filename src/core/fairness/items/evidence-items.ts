@@ -1,0 +1,77 @@
+import { designOfPlan } from '@/core/design/design-of-plan.ts'
+import { type DetectableRung, detectable } from '@/core/design/detectable.ts'
+import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import type { Remedy } from '@/core/fairness/remedy.ts'
+import { unitOf } from '@/core/trial/doughs.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { madeItem } from './made-item.ts'
+
+/**
+ * Whether the design can answer: one session, in which nothing got its level twice, and the difference that would show
+ * against the margin, for these pieces by tasters and for the factor by sessions. That is known for nine-point scales only:
+ * how far other answers scatter, nobody has said.
+ */
+export function evidenceItems(plan: Plan): FairnessItem[] {
+  const unit = unitOf(plan)
+  const items: FairnessItem[] = []
+  const once = unit === 'batch' ? plan.plannedSessions : plan.plannedSessions * plan.flights
+  const addSession: Remedy[] = [{ code: 'add-session' }]
+  if (once === 1) {
+    const data = { unit, flights: plan.flights }
+    const remedies: Remedy[] =
+      unit === 'piece' ? [...addSession, { code: 'add-flight' }] : addSession
+    const path = '/plannedSessions'
+    items.push(madeItem('one-session', { size: 1, counts: false, data, remedies, path }))
+  }
+  const design = designOfPlan(plan)
+  const { margin, tasters } = design
+  const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
+  if (margin === null || tasters < 1 || main?.by !== 'taster') return items
+  if (main.scale.kind !== 'nine-point') return items
+  const rungs = detectable({ ...design, margin: null, levelValues: null })
+  const show = (rung: DetectableRung) => (rung.ok ? rung.wouldShow : null)
+  const ofPieces = show(rungs.thesePieces)
+  if (ofPieces !== null) {
+    const remedies: Remedy[] = [{ code: 'more-tasters' }, { code: 'add-flight' }, ...addSession]
+    const data = { wouldShow: ofPieces, margin }
+    const size = ofPieces / margin
+    items.push(madeItem('few-tasters', { size, data, remedies, path: '/tasters' }))
+  }
+  const ofFactor = show(rungs.theFactor)
+  if (ofFactor !== null) {
+    const data = { wouldShow: ofFactor, margin }
+    const found = { size: ofFactor / margin, data, remedies: addSession }
+    items.push(madeItem('few-sessions', { ...found, path: '/plannedSessions' }))
+  }
+  return items
+}
+
+/** What must be written down before the mix: expectation, main response, margin, control. */
+export function intentItems(plan: Plan): FairnessItem[] {
+  const bare = { size: 1, counts: false, data: {} }
+  const items: FairnessItem[] = []
+  const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
+  if (!plan.expectation) {
+    const remedies: Remedy[] = [{ code: 'write-expectation' }]
+    items.push(madeItem('no-expectation', { ...bare, remedies, path: '/expectation' }))
+  }
+  if (!main) {
+    const remedies: Remedy[] = [{ code: 'choose-main-response' }]
+    items.push(madeItem('no-main-response', { ...bare, remedies, path: '/mainResponseId' }))
+  } else if (main.margin === null) {
+    const remedies: Remedy[] = [{ code: 'name-margin' }]
+    const path = `/responses/${plan.responses.indexOf(main)}/margin`
+    items.push(madeItem('no-margin', { ...bare, remedies, path }))
+  }
+  if (!plan.levels.some(({ control }) => control)) {
+    const remedies: Remedy[] = [{ code: 'mark-control' }]
+    const data = { choice: plan.factor.acts.on === 'choice' }
+    items.push(madeItem('no-control', { ...bare, data, remedies, path: '/levels' }))
+  }
+  if (plan.pairsOfHands > 1) {
+    const remedies: Remedy[] = [{ code: 'one-pair-of-hands' }]
+    const found = { size: plan.pairsOfHands - 1, data: {}, remedies, path: '/pairsOfHands' }
+    items.push(madeItem('several-hands', { ...found, counts: false }))
+  }
+  return items
+}

@@ -1,0 +1,71 @@
+import { deviation } from 'd3-array'
+import { goodness } from '@/core/findings/best/goodness.ts'
+import { type Absent, absent } from '@/core/findings/reason.ts'
+import type { Agreement } from '@/core/findings/response-findings-shape.ts'
+import type { Cells } from '@/core/findings/rungs/cells.ts'
+import { parted } from '@/core/findings/rungs/parted.ts'
+import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { TasterMeans } from '@/core/findings/rungs/taster-means.ts'
+import { correlation } from '@/core/statistics/description/correlation.ts'
+import type { Better } from '@/core/trial/response.ts'
+
+/**
+ * Does each taster agree with the rest? Pearson correlation of a taster's level means with the mean of the others' (over
+ * the levels both have, three at least), the level they like best (none when two stand equal to 10 decimals), and the
+ * standard deviation (n - 1) of their scores, which shows how much of the scale they use.
+ */
+export function agreementOf(
+  cells: Cells,
+  means: TasterMeans,
+  names: readonly LevelName[],
+  better: Better,
+): Agreement[] {
+  const scoresBy = parted(cells.y, cells.taster, cells.tasters.length)
+  const totals = names.map((_, level) => totalOf(means, level))
+  return cells.tasters.map((taster, at) => ({
+    taster,
+    correlation: correlationWithRest(means[at] as (number | null)[], totals),
+    best: bestLevel(means[at] as (number | null)[], names, better),
+    sd: deviation(scoresBy[at] as Float64Array) ?? absent('too-few-values'),
+  }))
+}
+
+type Total = { sum: number; count: number }
+
+function totalOf(means: TasterMeans, level: number): Total {
+  const known = means.flatMap((row) => row[level] ?? [])
+  return { sum: known.reduce((sum, value) => sum + value, 0), count: known.length }
+}
+
+/** The mean of the others is what all gave less the taster's own, so that many tasters cost no more than their number. */
+function correlationWithRest(
+  own: readonly (number | null)[],
+  totals: readonly Total[],
+): number | Absent {
+  const pairs = own.flatMap((mean, level) => {
+    const { sum, count } = totals[level] as Total
+    return mean === null || count < 2 ? [] : [[mean, (sum - mean) / (count - 1)] as const]
+  })
+  const found = correlation(
+    pairs.map(([mean]) => mean),
+    pairs.map(([, rest]) => rest),
+  )
+  return found.ok ? found.r : absent(found.reason)
+}
+
+function bestLevel(
+  means: readonly (number | null)[],
+  names: readonly LevelName[],
+  better: Better,
+): LevelName | Absent {
+  const good = means.map((mean) => (mean === null ? null : goodness(mean, better)))
+  const top = good.reduce<number | null>(
+    (best, value) => (value !== null && (best === null || value > best) ? value : best),
+    null,
+  )
+  if (top === null) return absent('no-scores')
+  const first = good.flatMap((value, level) =>
+    value !== null && top - value < 5e-11 ? [names[level] as LevelName] : [],
+  )
+  return first.length === 1 ? (first[0] as LevelName) : absent('tied')
+}

@@ -1,0 +1,42 @@
+import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { TrialLevels } from '@/core/findings/table/levels-of-trial.ts'
+import type { TellApartCount } from '@/core/findings/table/score-table.ts'
+import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+
+/**
+ * Tell-apart tests of a trial, counted over tasters and sessions: one answer for each set with a picked code, right when it
+ * is the odd or matching one. Tests of the same kind and levels are one.
+ */
+export function tellApartOfTrial(whole: WholeTrial, levels: TrialLevels): TellApartCount[] {
+  const counts = new Map<string, TellApartCount>()
+  for (const session of whole.sessions) {
+    const asked = planOfSession(whole, session).tellApart
+    const [a, b] = (asked?.levelIds ?? [])
+      .map((id) => levels.indexOf(id))
+      .toSorted((one, other) => one - other)
+    if (!asked || a === undefined || b === undefined || a < 0) continue
+    const between: [LevelName, LevelName] = [nameAt(levels, a), nameAt(levels, b)]
+    const key = `${asked.test} ${a} ${b}`
+    const count = counts.get(key) ?? { test: asked.test, between, n: 0, correct: 0 }
+    counts.set(key, count)
+    const ballots = effectiveBallots(whole.ballots, session.id)
+    for (const set of session.dealt.sets) {
+      const ballot = ballots.find(
+        ({ about, pickedCode }) =>
+          about.kind === 'set' && about.id === set.id && pickedCode !== undefined,
+      )
+      if (!ballot) continue
+      count.n += 1
+      if (ballot.pickedCode === set.answerCode) count.correct += 1
+    }
+  }
+  return [...counts.values()]
+}
+
+function nameAt(levels: TrialLevels, index: number): LevelName {
+  const level = levels.list[index]
+  if (!level) throw new RangeError(`the trial has no level ${index}`)
+  return level.name
+}

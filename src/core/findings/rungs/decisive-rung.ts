@@ -1,0 +1,9 @@
+import { isPresent } from '@/core/findings/reason.ts'
+
+const rungNames = ['pieces', 'doughs', 'factor'] as const
+export type RungName = (typeof rungNames)[number]
+
+/** The highest rung that answers for a response: the factor, else these doughs, else these pieces; null when none does. */
+export function decisiveRung(found: Record<RungName, object>): RungName | null {
+  return rungNames.findLast((name) => isPresent(found[name])) ?? null
+}

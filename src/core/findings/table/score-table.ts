@@ -1,0 +1,73 @@
+import type { FactorFacts } from '@/core/findings/findings-document.ts'
+import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { Expectation } from '@/core/trial/expectation.ts'
+import type { Better } from '@/core/trial/response.ts'
+
+/** A level of the score table; `name` is its value in the factor's unit, for a choice its label. */
+export interface ScoreLevel {
+  name: LevelName
+  value: number | null
+  label: string
+  control: boolean
+}
+
+/** A response of the score table, with what a good answer is and the smallest difference that matters. */
+export interface ScoreResponse {
+  name: string
+  scale: 'nine-point' | 'just-about-right' | 'measured'
+  better: Better
+  margin: number | null
+  /** Cells that have no score because the dough or piece failed. */
+  failures: number
+}
+
+/**
+ * One row: session, flight, level, taster, with a value or null for every response. `level` is an index into the
+ * table's levels; batch and piece are opaque keys; `handled` is the level as handled, in the factor's unit, where logged.
+ */
+export interface ScoreRow {
+  session: string
+  flight: string
+  batch: string
+  piece: string
+  level: number
+  taster: string | null
+  position: number | null
+  minutes: number | null
+  handled: number | null
+  values: readonly (number | null)[]
+}
+
+/** Answers of one tell-apart test over all its sets. */
+export interface TellApartCount {
+  test: 'triangle' | 'duo-trio' | 'paired'
+  between: [LevelName, LevelName]
+  n: number
+  correct: number
+}
+
+/** What a level costs beside its score: failures among its pieces, hands-on time, and how it handled. */
+export interface LevelEase {
+  level: LevelName
+  failures: number
+  pieces: number
+  handsSeconds: number | null
+  /** Mean handling score on the nine-point scale, turned so that more is easier; null when none was given. */
+  handling: number | null
+}
+
+/**
+ * Scores without any memory of where they came from: a trial or a spreadsheet. Levels rise in value, those of a choice
+ * keep their order; the main response stands first.
+ */
+export interface ScoreTable {
+  factor: FactorFacts
+  unit: 'batch' | 'piece'
+  levels: ScoreLevel[]
+  responses: ScoreResponse[]
+  rows: ScoreRow[]
+  expectation: Expectation | null
+  tellApart: TellApartCount[]
+  /** In the order of the levels; null when nothing but scores is known. */
+  ease: LevelEase[] | null
+}

@@ -1,0 +1,97 @@
+import { easeOfTrial } from '@/core/findings/best/ease-of-trial.ts'
+import { handledLevels } from '@/core/findings/best/handled-levels.ts'
+import { tellApartOfTrial } from '@/core/findings/judged/tell-apart-of-trial.ts'
+import { unitOf } from '@/core/trial/doughs.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Response } from '@/core/trial/response.ts'
+import { type Observation, type Observed, observations } from '@/core/whole-trial/observations.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { levelsOfTrial, type TrialLevels } from './levels-of-trial.ts'
+import type { ScoreResponse, ScoreRow, ScoreTable } from './score-table.ts'
+
+export type TrialScores = { ok: true; scores: ScoreTable } | { ok: false; reason: 'still-sealed' }
+
+/**
+ * The scores of a trial: what tasters and baker answered, by session, flight, batch, piece, level and taster, the main
+ * response first. Cells that a failure left empty are counted, never filled. Refused while codes are sealed, unless
+ * `unsealed` says that the one who asks knows of the look. Tasters go by their ids.
+ */
+export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): TrialScores {
+  const observed = observations(whole, asked)
+  if (!observed.ok) return { ok: false, reason: 'still-sealed' }
+  const plan = planInForce(whole)
+  const levels = levelsOfTrial(whole, plan)
+  const responses = mainFirst(plan)
+  return {
+    ok: true,
+    scores: {
+      factor: {
+        kind: plan.factor.acts.on,
+        name: plan.factor.name,
+        unitOfMeasure: plan.factor.unitOfMeasure,
+        ordered: levels.ordered,
+        splitsAt: plan.factor.splitsAt,
+      },
+      unit: unitOf(plan),
+      levels: levels.list,
+      responses: responses.map((response) => scoreResponse(response, observed)),
+      rows: rowsOf(observed.rows, responses, levels, handledLevels(whole)),
+      expectation: plan.expectation,
+      tellApart: tellApartOfTrial(whole, levels),
+      ease: easeOfTrial(whole, plan, levels, observed.rows),
+    },
+  }
+}
+
+function rowsOf(
+  seen: readonly Observation[],
+  responses: readonly Response[],
+  levels: TrialLevels,
+  handled: (batchId: string, levelId: string) => number | null,
+): ScoreRow[] {
+  const place = new Map(responses.map((response, index) => [response.id, index]))
+  const rows = new Map<string, ScoreRow & { values: (number | null)[] }>()
+  for (const one of seen) {
+    const at = place.get(one.responseId)
+    const level = levels.indexOf(one.levelId)
+    if (at === undefined || level < 0) continue
+    const { sessionId, flightId, batchId, pieceId, tasterId } = one
+    const key = [sessionId, flightId, batchId, pieceId, level, tasterId].join('\u0000')
+    const row = rows.get(key) ?? {
+      session: sessionId,
+      flight: `${sessionId}\u0000${flightId ?? ''}`,
+      batch: batchId,
+      piece: pieceId ?? batchId,
+      level,
+      taster: tasterId,
+      position: one.position,
+      minutes: one.minutesSinceOven,
+      handled: handled(batchId, one.levelId),
+      values: responses.map(() => null),
+    }
+    row.values[at] = one.value
+    rows.set(key, row)
+  }
+  return [...rows.values()]
+}
+
+function scoreResponse(response: Response, observed: Observed): ScoreResponse {
+  const failures = observed.gaps.filter(
+    ({ responseId, because }) => responseId === response.id && !notFailures.has(because),
+  ).length
+  return {
+    name: response.name,
+    scale: response.scale.kind,
+    better: response.better,
+    margin: response.margin,
+    failures,
+  }
+}
+
+const notFailures: ReadonlySet<string> = new Set(['declined', 'left', 'no-answer'])
+
+function mainFirst(plan: Plan): Response[] {
+  const main = plan.responses.filter(({ id }) => id === plan.mainResponseId)
+  return [...main, ...plan.responses.filter(({ id }) => id !== plan.mainResponseId)]
+}

@@ -1,0 +1,128 @@
+import type { Event, EventOf } from '@/core/session/event-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { asSentenceStart } from '@/core/wording/words/list-text.ts'
+import { ingredientName } from '@/core/wording/words/named-in-plan.ts'
+import { plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
+import { failureText } from './failure-text.ts'
+
+const workedIn: Record<EventOf<'worked-in'>['what'], string> = {
+  'dusting-flour': 'bench flour',
+  'hand-water': 'water from wet hands',
+  oil: 'oil',
+}
+
+const temperatures: Record<EventOf<'temperature'>['of'], string> = {
+  dough: 'Dough',
+  piece: 'Piece',
+  flour: 'Flour',
+  water: 'Water',
+  room: 'Room',
+  preferment: 'Preferment',
+  'oven-floor': 'Oven floor',
+  core: 'Core',
+  fridge: 'Fridge',
+}
+
+const masses: Record<EventOf<'mass'>['when'], string> = {
+  in: 'Mass into the oven',
+  out: 'Mass out of the oven',
+  cooled: 'Cooled mass',
+}
+
+const sizes: Record<EventOf<'size'>['what'], string> = {
+  'height-in': 'Height into the oven',
+  'height-out': 'Height out of the oven',
+  volume: 'Volume',
+}
+
+/** What a temperature is of, as it is pressed and read: "Dough", "Oven floor". */
+export function temperatureName(of: EventOf<'temperature'>['of']): string {
+  return temperatures[of]
+}
+
+/** What was worked in: "bench flour", "water from wet hands", "oil". */
+export function workedInName(what: EventOf<'worked-in'>['what']): string {
+  return workedIn[what]
+}
+
+/** A step and which of its repeats: "Fold 2 of 3", or the bare name when it is done once. */
+export function stepText(plan: Pick<Plan, 'steps'>, stepId: string, repeat: number): string {
+  const step = plan.steps.find((each) => each.id === stepId)
+  if (!step) return 'A step'
+  return step.repeats > 1 ? `${step.name} ${repeat} of ${step.repeats}` : step.name
+}
+
+/**
+ * One line of the log in a baker's words, without saying which batch or piece it is about. A face that shows another unit
+ * hands in how it writes a temperature.
+ */
+export function eventText(
+  event: Event,
+  plan: Pick<Plan, 'formula' | 'responses' | 'sharedDoses' | 'steps'>,
+  degrees: (celsius: number) => string = (celsius) => `${plainNumber(celsius)} °C`,
+): string {
+  switch (event.kind) {
+    case 'weighed':
+      return weighedText(event, plan)
+    case 'worked-in':
+      return `${plainNumber(event.grams)} g of ${workedIn[event.what]} worked in`
+    case 'temperature':
+      return `${temperatures[event.of]} ${degrees(event.celsius)}`
+    case 'step-started':
+      return `${stepText(plan, event.stepId, event.repeat)} begun`
+    case 'step-stopped':
+      return `${stepText(plan, event.stepId, event.repeat)} done`
+    case 'rise':
+      return `Risen by ${plainNumber(event.percent)} %`
+    case 'measured':
+      return measuredText(event, plan)
+    case 'mass':
+      return `${masses[event.when]} ${plainNumber(event.grams)} g${event.topped ? ', topped' : ''}`
+    case 'size':
+      return `${sizes[event.what]} ${plainNumber(event.value)} ${event.what === 'volume' ? 'mL' : 'mm'}`
+    case 'failure':
+      return `Failure: ${failureText(event.what)}${event.note ? `, ${event.note}` : ''}`
+    case 'note':
+      return event.text
+    case 'photo':
+      return event.caption ? `Photo: ${event.caption}` : 'Photo'
+    case 'tasting-closed':
+      return `Tasting closed early: ${event.reason}`
+    case 'peeked':
+      return event.reason ? `Looked behind the codes: ${event.reason}` : 'Looked behind the codes'
+    default:
+      return plainTexts[event.kind]
+  }
+}
+
+const plainTexts = {
+  void: 'Taken back',
+  lock: 'Expectation and main response locked',
+  'bake-in': 'Into the oven',
+  'bake-out': 'Out of the oven',
+  served: 'Served',
+  present: 'At the table',
+  declined: 'Declined to taste',
+  left: 'Left the tasting',
+  unsealed: 'Unsealed',
+  'findings-looked': 'Findings looked at',
+} as const
+
+function weighedText(
+  { ingredientId, prefermentId, grams }: EventOf<'weighed'>,
+  plan: Pick<Plan, 'formula' | 'sharedDoses'>,
+): string {
+  const dose = plan.sharedDoses.find((each) => each.ingredientId === ingredientId)
+  const by = dose ? `, ${dose.by === 'stock' ? 'stock' : 'dry mix'}` : ''
+  const into = prefermentId === undefined ? '' : ` into the ${ingredientName(plan, prefermentId)}`
+  return asSentenceStart(
+    `${ingredientName(plan, ingredientId)}${by} ${plainNumber(grams)} g${into}`,
+  )
+}
+
+function measuredText(event: EventOf<'measured'>, plan: Pick<Plan, 'responses'>): string {
+  const response = plan.responses.find((each) => each.id === event.responseId)
+  if (!response) return plainNumber(event.value)
+  const unit = response.scale.kind === 'measured' ? response.scale.unitOfMeasure : ''
+  return `${response.name} ${withUnit(plainNumber(event.value), unit)}`
+}

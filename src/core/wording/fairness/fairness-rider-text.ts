@@ -1,0 +1,134 @@
+import { severityOf } from '@/core/fairness/severity-of.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
+import { ingredientName, stepName } from '@/core/wording/words/named-in-plan.ts'
+import { decimalText, shortUnit, signedText, withUnit } from '@/core/wording/words/number-text.ts'
+import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+
+const moreOrLess = (lessGrams: number, what: string) =>
+  `${decimalText(Math.abs(lessGrams), 0)} g ${lessGrams < 0 ? 'more' : 'less'} ${what}`
+
+const proof = (minutes: number | null) =>
+  minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
+
+const withoutWater = {
+  'no-water': 'No water goes in at the mix',
+  'some-water': 'Some doughs take no water at the mix',
+} as const
+
+/** Sentences about what rides along with the factor, before the flour is wet. */
+export const riderSentences: Sentences<
+  | 'water-temperature'
+  | 'water-past-limits'
+  | 'piece-mass'
+  | 'flour-per-piece'
+  | 'salt-in-water'
+  | 'yeast-in-water'
+  | 'water-rides'
+  | 'choice-water'
+  | 'starter-corrected'
+  | 'starter-age'
+  | 'stock-age'
+  | 'ripeness'
+  | 'steps-differ'
+  | 'doughs'
+  | 'bench-flour'
+  | 'levels-blur'
+  | 'coarse-dose'
+  | 'no-scale'
+  | 'mixer-size'
+> = {
+  'water-temperature': (item) => {
+    if (item.data.state === 'unknown')
+      return 'No temperatures are entered, so nobody knows how far apart the doughs come out.'
+    const apart = `${sizeText(item, 1)} °C apart${proof(item.data.minutes)}`
+    const alike = Math.abs(item.amount?.value ?? 0) < 0.05
+    if (item.data.state === 'no-water' || item.data.state === 'some-water')
+      return alike
+        ? `${withoutWater[item.data.state]}; the doughs come out equally warm as they are.`
+        : `${withoutWater[item.data.state]}, so water cannot bring the doughs out equally warm: they come out ${apart}.`
+    if (alike)
+      return item.data.state === 'matched'
+        ? 'Each batch has its own water temperature; one water for all would bring the doughs out equally warm.'
+        : 'One water for all brings the doughs out equally warm.'
+    return item.data.state === 'matched'
+      ? `Each batch has its own water temperature. One water for all would bring the doughs out ${apart}.`
+      : `One water for all brings the doughs out ${apart}. A kitchen thermometer is good to 0.5 to 1 °C.`
+  },
+  'water-past-limits': (item, plan) => {
+    const { levelId, waterCelsius, low, high } = item.data
+    if (waterCelsius < 0)
+      return `${levelNamed(plan, levelId)}: no water is cold enough for its dough, only ice in its place; advisable for the yeast are ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
+    return `${levelNamed(plan, levelId)}: its water would have to be ${decimalText(waterCelsius, 1)} °C, ${sizeText(item, 1)} °C outside the advisable ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
+  },
+  'piece-mass': (item) =>
+    `The ${item.data.of}s weigh ${rangeText(item.data, 0, 'g')}, ${sizeText(item, 1)} % apart. With the ${item.data.of} held instead, they would differ in flour by ${decimalText(item.data.flourPercentOtherwise, 1)} %.`,
+  'flour-per-piece': (item) =>
+    `The ${item.data.of}s weigh the same and hold ${rangeText(item.data, 1, 'g')} of flour, ${sizeText(item, 1)} % apart. With the flour held instead, they would differ in mass by ${decimalText(item.data.massPercentOtherwise, 1)} %.`,
+  'salt-in-water': (item) =>
+    `Salt makes ${rangeText(item.data, 2, '%')} of the water, ${sizeText(item, 0)} % apart.`,
+  'yeast-in-water': (item) =>
+    `Yeast makes ${rangeText(item.data, 2, '%')} of the water, ${sizeText(item, 0)} % apart.`,
+  'water-rides': (item) =>
+    `Water from everything runs from ${rangeText(item.data, 1, '% of flour')}: ${sizeText(item, 1)} points that nobody asked for.`,
+  'choice-water': (item) =>
+    item.data.own
+      ? 'Options stand at their own water, so the answer is about flours at their best, water included.'
+      : 'All options stand at the same water, so the answer is about the swap as it stands.',
+  'starter-corrected': (item, plan) => {
+    const { levelId, lessFlourGrams, lessWaterGrams } = item.data
+    return `Left alone, ${levelNamed(plan, levelId)} would be ${sizeText(item, 1)} points off in hydration. Against the reference the weigh sheet takes ${moreOrLess(lessFlourGrams, 'flour')} and ${moreOrLess(lessWaterGrams, 'water')} into the final mix.`
+  },
+  'starter-age': (item) =>
+    `${item.data.name} is ${sizeText(item, 0)} min older at the last mix than at the first.`,
+  'stock-age': (item, plan) =>
+    `The stock of ${ingredientName(plan, item.data.ingredientId)} is ${sizeText(item, 0)} min older at the last mix than at the first.`,
+  ripeness: (item, plan) => {
+    const { endsBy, quicker, stepIds } = item.data
+    if (endsBy === 'mark')
+      return 'The proof ends by a mark, so ripeness is the same; its time may differ between levels, and the log keeps it.'
+    const steps = listText(stepIds.map((id) => stepName(plan, id)))
+    const who = {
+      high: `the highest level ripens first; levels lie ${sizeText(item, 0)} % apart`,
+      low: `the lowest level ripens first; levels lie ${sizeText(item, 0)} % apart`,
+      unknown: 'which ripens first is not known',
+    }[quicker]
+    return `${steps}: ended by the clock, and ${who}.`
+  },
+  'steps-differ': (item) =>
+    `From mix to oven the levels take ${rangeText(item.data, 0, 'min')}, ${sizeText(item, 0)} min apart.`,
+  doughs: (item) => {
+    if (item.data.doughs === 'one')
+      return item.data.time
+        ? 'One dough, baked apart: its pieces meet the oven, and the table, at different times.'
+        : 'One dough is divided late, so no batch differs from another.'
+    return item.data.time
+      ? 'Mixed apart, baked together: the doughs are begun at different times and can differ as batches do.'
+      : 'Each level has a dough of its own, though the factor acts later; one dough divided late would do.'
+  },
+  'bench-flour': (item, plan) => {
+    const { fiveGrams, tenGrams, wetFive, gap, intoGrams } = item.data
+    const unit = shortUnit(plan.factor.unitOfMeasure)
+    const water =
+      Math.abs(wetFive) >= 0.005 ? `; 5 g of water from wet hands by ${signedText(wetFive, 2)}` : ''
+    return `5 g of bench flour in ${decimalText(intoGrams, 0)} g of dough moves a level by up to ${signedText(fiveGrams, 2)} and 10 g by ${withUnit(signedText(tenGrams, 2), unit)}${water}. The smallest gap between levels is ${withUnit(decimalText(gap, 2), unit)}.`
+  },
+  'levels-blur': (item, plan) => {
+    const { lowerLevelId, upperLevelId, gap, blur } = item.data
+    const how = { fine: 'keep', know: 'barely keep', fix: 'do not keep' }[
+      severityOf('levels-blur', blur / gap)
+    ]
+    return `The scales ${how} ${levelNamed(plan, lowerLevelId)} and ${levelNamed(plan, upperLevelId)} apart: a blur of ${decimalText(blur, 2)} over a gap of ${decimalText(gap, 2)}.`
+  },
+  'coarse-dose': (item, plan) => {
+    const { ingredientId, smallestGrams, shared } = item.data
+    const name = ingredientName(plan, ingredientId)
+    return shared || smallestGrams === null
+      ? `${name} is shared by all batches; each dose is off by about ${sizeText(item, 1)} %.`
+      : `${name}: ${decimalText(smallestGrams, 2)} g is uncertain by ${sizeText(item, 1)} % on these scales.`
+  },
+  'no-scale': () => 'No scale is named, so the weights stand unrounded.',
+  'mixer-size': (item) =>
+    item.data.fit === 'too-much'
+      ? `${decimalText(item.data.doughGrams, 0)} g of dough is ${sizeText(item, 0)} g more than the mixer takes.`
+      : `${decimalText(item.data.doughGrams, 0)} g of dough is ${sizeText(item, 0)} g less than the mixer mixes well.`,
+}

@@ -1,0 +1,18 @@
+import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
+import { thresholds } from '@/core/fairness/thresholds.ts'
+import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { fairnessTitles } from './fairness-titles.ts'
+
+const sizeText = (size: number | null) => (size === null ? '–' : plainNumber(size))
+
+/** The sizes behind the fairness check as a table in Markdown, each with where it comes from. */
+export function thresholdsTable(): string {
+  const codes = Object.keys(thresholds) as FairnessCode[]
+  const rows = codes.map((code) => {
+    const { unit, know, fix, source, practice } = thresholds[code]
+    const standing = practice ? `${source} _Common practice._` : source
+    return `| ${fairnessTitles[code]} | ${unit} | ${sizeText(know)} | ${sizeText(fix)} | ${standing} |`
+  })
+  const head = ['| item | unit | know from | fix from | where the sizes come from |']
+  return [...head, '| --- | --- | ---: | ---: | --- |', ...rows].join('\n')
+}

@@ -1,0 +1,47 @@
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+import type { Naming } from './answer-of-rung.ts'
+
+/** What a finding rests on: how many scores, of whom, in how many sessions; what got its level separately; what is missing. */
+export function restsOn(
+  scores: ScoreTable,
+  found: ResponseFindings,
+  responseIndex: number,
+): string[] {
+  const rows = scores.rows.filter((row) => row.values[responseIndex] != null)
+  const count = (pick: (row: (typeof rows)[number]) => string | null) =>
+    new Set(rows.map(pick).filter((key) => key !== null)).size
+  const tasters = count((row) => row.taster)
+  const parts = [
+    countText(found.n, tasters > 0 ? 'score' : 'value'),
+    ...(tasters > 0 ? [countText(tasters, 'taster')] : []),
+    countText(scores.levels.length, 'level'),
+    countText(
+      count((row) => row.session),
+      'session',
+    ),
+    countText(
+      count((row) => row.piece),
+      'piece',
+    ),
+  ]
+  const lines = [`It rests on ${listText(parts)}.`, unitSentence(scores)]
+  if (found.failures > 0)
+    lines.push(
+      `${asSentenceStart(countText(found.failures, 'cell'))} ${found.failures === 1 ? 'has' : 'have'} no score because the dough or piece failed: that is an answer too, and stands under failures.`,
+    )
+  if (isPresent(found.ranks) && found.ranks.leftOut > 0)
+    lines.push(
+      `${asSentenceStart(countText(found.ranks.leftOut, 'taster'))} could not be ranked, for want of a score at every level.`,
+    )
+  return lines
+}
+
+/** What got its level separately, and so what a finding may speak of. */
+export function unitSentence({ unit }: Pick<Naming, 'unit'>): string {
+  return unit === 'batch'
+    ? 'The unit is the batch: each level was a dough of its own, so only doughs made again tell of the factor itself.'
+    : 'The unit is the piece: the levels parted after the dough was made, so pieces made again tell of the factor itself.'
+}

@@ -1,0 +1,21 @@
+import type { DayCost } from '@/core/clock-plan/day-cost.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+import { decimalText } from '@/core/wording/words/number-text.ts'
+
+/** What one session asks of dough, room, hands, oven and mouths, as terms with their amounts. */
+export function dayCostRows(cost: DayCost): [string, string][] {
+  const rows: [string, string][] = [
+    ['Dough', `${decimalText(cost.doughGrams / 1000, 2)} kg in ${counted(cost.tubs, 'tub')}`],
+    ['Pieces', String(cost.pieces)],
+    ['Hands-on', durationText(cost.handsSeconds)],
+    ['Oven', `${durationText(cost.ovenSeconds)} in ${counted(cost.loads, 'load')}`],
+    ['From first hand to last cut', `about ${durationText(cost.spanSeconds)}`],
+    ['Samples a mouth', String(cost.samplesPerSitting)],
+  ]
+  if (cost.fridgePlaces > 0) rows.push(['Places in the fridge', String(cost.fridgePlaces)])
+  if (cost.gramsPerMouth !== null)
+    rows.push(['Eaten by each', `about ${decimalText(cost.gramsPerMouth, 0)} g`])
+  return rows
+}
+
+const counted = (count: number, what: string) => `${count} ${count === 1 ? what : `${what}s`}`

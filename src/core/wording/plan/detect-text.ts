@@ -1,0 +1,87 @@
+import type { Detectable, DetectableReason, DetectableRung } from '@/core/design/detectable.ts'
+import type { WhatWouldHelp } from '@/core/design/what-would-help.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
+import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
+import { widestDifference } from '@/core/wording/words/within-scale.ts'
+
+type AskedPlan = Pick<
+  Plan,
+  'tasters' | 'flights' | 'plannedSessions' | 'levels' | 'responses' | 'mainResponseId'
+>
+
+/** What could be detected is said for the nine-point scale alone. */
+const most = widestDifference('nine-point') ?? Number.POSITIVE_INFINITY
+
+const needs: Readonly<Record<DetectableReason, string>> = {
+  'needs-two-tasters': 'needs two tasters',
+  'needs-two-flights': 'needs two flights',
+  'needs-two-sessions': 'needs two sessions',
+  'needs-two-blocks': 'needs two flights or sessions',
+  'needs-two-levels': 'needs two levels',
+  'factor-answers': 'see the factor',
+}
+
+/** What the plan could show, in plain words: the difference that would show, for these pieces and for the factor. */
+export function detectSentences(now: Detectable, plan: AskedPlan): string {
+  const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
+  const design = [
+    countText(plan.tasters.length, 'taster'),
+    countText(plan.flights, 'flight'),
+    countText(plan.plannedSessions, 'session'),
+    countText(plan.levels.length, 'level'),
+  ]
+  const said = [
+    `${asSentenceStart(`with ${design.slice(0, -1).join(', ')}`)} and ${design.at(-1)}:`,
+    about(now.thesePieces, 'between these pieces'),
+    now.theseDoughs.ok ? about(now.theseDoughs, 'between these doughs') : '',
+    about(now.theFactor, 'of the factor itself, made again,'),
+  ]
+  const margin = main?.margin ?? null
+  const power = now.theFactor.ok ? now.theFactor.pairPowerAtMargin : null
+  if (margin !== null && power !== null)
+    said.push(
+      `A true difference of your margin, ${plainNumber(margin)}, would be found in ${decimalText(power * 100, 0)} of 100 such trials.`,
+    )
+  return said.filter(Boolean).join(' ')
+}
+
+function about(rung: DetectableRung, what: string): string {
+  const start = asSentenceStart(what)
+  if (!rung.ok) return `${start} nothing can be said: that ${needs[rung.reason]}.`
+  return rung.wouldShow > most
+    ? `${start} no difference would show for sure: it would take more than the ${most} points between 1 and 9.`
+    : `${start} a true difference of about ${decimalText(rung.wouldShow, 1)} points would show.`
+}
+
+/** Points that would show; none beyond what the scale holds. */
+function pointsText(points: number): string {
+  return points > most ? `over ${most}` : decimalText(points, 1)
+}
+
+/** The plan and each single step away from it, with the difference that would show by rung: head first. */
+export function detectTable(help: WhatWouldHelp): { head: string[]; rows: string[][] } {
+  const steps = [
+    ['As planned', help.now],
+    ['Another session', help.anotherSession],
+    ['Two more tasters', help.twoMoreTasters],
+    ['One level less', help.oneLevelLess],
+  ] as const
+  const cell = (rung: DetectableRung) => (rung.ok ? pointsText(rung.wouldShow) : needs[rung.reason])
+  return {
+    head: ['Would show, in points', 'These pieces', 'These doughs', 'The factor'],
+    rows: steps.flatMap(([name, design]) =>
+      design
+        ? [[name, cell(design.thesePieces), cell(design.theseDoughs), cell(design.theFactor)]]
+        : [],
+    ),
+  }
+}
+
+/** Said in place of numbers where the main response is on no nine-point scale, or there is none. */
+export function detectRefusal(plan: AskedPlan): string | null {
+  const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
+  if (!main) return 'Choose the main response first: what could be detected is about it.'
+  if (main.scale.kind === 'nine-point' && main.by === 'taster') return null
+  return `How far answers scatter is known for tasters on nine-point scales only. For ${main.name} the first sessions will tell.`
+}

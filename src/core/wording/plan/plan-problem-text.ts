@@ -1,0 +1,125 @@
+import type { PlanProblem } from '@/core/trial/plan-problem.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+import { gramsText } from '@/core/wording/words/grams-text.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
+import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { formulaProblemText, movedFormulaText } from './formula-problem-text.ts'
+
+type Trouble = PlanProblem extends infer Each
+  ? Each extends PlanProblem
+    ? Omit<Each, 'path' | 'severity'>
+    : never
+  : never
+
+const plain = {
+  'empty-question': 'Write down what the trial asks.',
+  'nameless-factor': 'Name the one thing that changes.',
+  'fewer-than-two-levels': 'A comparison needs two levels at least; add another.',
+  'no-control':
+    'No level is the control. Mark your usual one, so that the answer can say what changes for you.',
+  'level-without-value': 'Give this level a value.',
+  'empty-label': 'Give this option a name.',
+  'option-without-change':
+    'Say what this option changes, or the formula is the same for all. Is that meant?',
+  'one-dough-cannot-serve':
+    'The factor begins to act at the mix, so one dough cannot serve all levels; mix them apart.',
+  'flour-from-itself':
+    'A flour cannot take its share from itself; choose another flour to give way.',
+  'no-responses': 'Say what you will record: without a response there is nothing to compare.',
+  'no-main-response': 'Choose the main response: the answer will be about it.',
+  'main-response-missing': 'The main response is no longer among the responses; choose another.',
+  'nameless-response': 'Give this response a name.',
+  'no-margin':
+    'Name the smallest difference you would care about; without it nothing can be called too small to matter.',
+  'no-expectation': 'Write down what you expect before you mix; afterwards it cannot be added.',
+  'no-steps': 'The method has no steps yet.',
+  'no-mix-step': 'The method has no mix. Is that meant?',
+  'no-bake-step': 'The method has no bake. Is that meant?',
+  'no-tasters': 'A response is scored by tasters, but there are none; add them.',
+  'one-taster': 'One taster tells about one palate only. Can you ask another?',
+  'no-scale':
+    'There is no scale in the kitchen, so nobody knows how well the levels can be kept apart; add yours.',
+  'tell-apart-same-level': 'The tell-apart test compares a level with itself; choose two.',
+  'pair-of-nothing':
+    'Say what the tasters are to find more of, such as saltiness; without it the question has no answer.',
+} as const satisfies Partial<Record<PlanProblem['reason'], string>>
+
+/** What is wrong with a plan, with the mend, in one sentence for the field that its path names. */
+export function planProblemText(trouble: Trouble): string {
+  if (trouble.reason in plain) return plain[trouble.reason as keyof typeof plain]
+  switch (trouble.reason) {
+    case 'too-many-levels':
+      return `More than ${trouble.most} levels cannot be served in balanced orders; take some out.`
+    case 'two-controls':
+      return `${listText(trouble.labels)} are both marked as the control; keep one.`
+    case 'duplicate-label':
+      return `${trouble.label} stands twice; give each option its own name.`
+    case 'duplicate-value':
+      return `${plainNumber(trouble.value)} stands twice; change one of them.`
+    case 'options-alike':
+      return `${trouble.label} and ${trouble.otherLabel} change the same things. Is that meant?`
+    case 'levels-collide-on-scale':
+      return `On this scale ${trouble.label} gets the same ${gramsText(trouble.grams, trouble.resolutionGrams || null)} g of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainNumber(trouble.resolutionGrams)} g; set them further apart or use a finer scale.`
+    case 'level-out-of-range':
+      return `${plainNumber(trouble.value)} is out of range; enter ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)}.`
+    case 'level-not-whole':
+      return `${plainNumber(trouble.value)} is not a whole number; this factor is counted.`
+    case 'level-cannot-be-made':
+      return `At ${trouble.label}: ${movedFormulaText(trouble.trouble)}`
+    case 'level-breaks-formula':
+      return `At ${trouble.label}: ${formulaProblemText(trouble.trouble)}`
+    case 'factor-names-nothing':
+      return `The factor names ${trouble.what === 'ingredient' ? 'an ingredient' : `a ${trouble.what}`} that is no longer there; choose another.`
+    case 'factor-names-wrong-kind':
+      return `${trouble.name} is ${trouble.found}, but this factor moves ${trouble.wanted}; choose another.`
+    case 'more-pieces-than-dough':
+      return `${trouble.asked} pieces are asked of a dough for ${trouble.has}; make more dough or fewer flights.`
+    case 'pieces-outweigh-dough':
+      return outweighText(trouble)
+    case 'duplicate-response':
+      return `${trouble.name} stands twice; give each response its own name.`
+    case 'margin-not-above-zero':
+      return 'The margin must be above zero: the smallest difference you would care about.'
+    case 'margin-past-scale':
+      return `A margin of ${plainNumber(trouble.margin)} is wider than the scale’s ${plainNumber(trouble.widest)}; enter less.`
+    case 'anchor-missing':
+      return `Put a word beside ${trouble.at}, so that all tasters mean the same.`
+    case 'best-guess-outside':
+      return `The best guess ${plainNumber(trouble.bestGuess)} lies outside the levels ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)}. Is that meant?`
+    case 'step-takes-no-time':
+      return `${trouble.name} takes no time at all; enter hands-on time or a wait.`
+    case 'tolerance-past-wait':
+      return `${trouble.name}: a tolerance of ${durationText(trouble.toleranceSeconds)} is longer than the wait of ${durationText(trouble.waitSeconds)}.`
+    case 'mark-without-words':
+      return `${trouble.name}: say what mark ends it.`
+    case 'cools-as-baked':
+      return `${trouble.name} waits ${durationText(trouble.waitSeconds)}, yet the pieces are served as baked: serve them rested, or let them cool ${durationText(trouble.mostSeconds)} at most.`
+    case 'taster-twice':
+      return 'This taster stands twice; take one out.'
+    case 'kitchen-thing-missing':
+      return 'Something the plan uses is no longer in the kitchen; choose another.'
+    case 'shared-dose-names-nothing':
+      return 'The shared dose names an ingredient that the formula does not hold; choose another.'
+    case 'tell-apart-level-missing':
+      return 'The tell-apart test names a level that is no longer there; choose another.'
+    case 'temperature-unusual':
+      return `${plainNumber(trouble.celsius)} °C is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} °C. Is that meant?`
+    case 'oven-heat-unusual':
+      return `${plainNumber(trouble.value)} ${trouble.unit} is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} ${trouble.unit} of an oven. Is that meant?`
+    case 'hotter-than-oven':
+      return `${listText(trouble.names)} ${trouble.names.length === 1 ? 'goes' : 'go'} up to ${plainNumber(trouble.most)} ${trouble.unit}, not to ${plainNumber(trouble.value)} ${trouble.unit}. Is that meant?`
+    case 'oven-holds-fewer':
+      return `${listText(trouble.names)} ${trouble.names.length === 1 ? 'holds' : 'hold'} ${trouble.holds} at once, not ${trouble.asked}; enter ${trouble.holds} or less, or choose another oven.`
+    case 'fridge-holds-fewer':
+      return `${trouble.asked} doughs or pieces prove cold at once, but ${listText(trouble.names)} ${trouble.names.length === 1 ? 'holds' : 'hold'} ${trouble.holds}; choose another fridge too, or make fewer.`
+    default:
+      return formulaProblemText(trouble as Parameters<typeof formulaProblemText>[0])
+  }
+}
+
+function outweighText(trouble: Extract<Trouble, { reason: 'pieces-outweigh-dough' }>): string {
+  const { label, pieces, grams, doughGrams, leastFlourGrams } = trouble
+  const asked = `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} of ${label === null ? 'all levels' : `level ${label}`}`
+  const ask = pieces === 1 ? 'asks' : 'ask'
+  return `${asked} ${ask} for ${gramsText(grams, 1)} g, but a batch of this flour is ${gramsText(doughGrams, 1)} g of dough; enter ${plainNumber(leastFlourGrams)} g of flour or more, or make smaller or fewer pieces.`
+}

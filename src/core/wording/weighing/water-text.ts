@@ -1,0 +1,114 @@
+import type { UnwateredDoughs } from '@/core/dough-temperature/unwatered-doughs.ts'
+import {
+  type BatchWater,
+  coldestWaterCelsius,
+  type WaterPlan,
+  type WaterPlanTrouble,
+} from '@/core/dough-temperature/water-plan.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { decimalText } from '@/core/wording/words/number-text.ts'
+
+/** How temperatures are written for the person: the unit's sign, a temperature, and a difference of two, both from °C. */
+export interface DegreeWords {
+  sign: string
+  degrees: (celsius: number, decimals: number) => string
+  steps: (celsius: number, decimals: number) => string
+}
+
+/** Why there is no water temperature to show, with the mend. */
+export function whyNoWater(reason: Exclude<WaterPlanTrouble['reason'], 'no-water-at-mix'>): string {
+  if (reason === 'no-temperatures')
+    return 'Fill in Temperatures, and the water of each batch stands here.'
+  return 'The water of each batch stands here as soon as there is a batch.'
+}
+
+/** Why water cannot match the doughs, how far apart they come out all the same, and what would bring them together. */
+export function unwateredWords(
+  { doughs, spreadCelsius, spreadMinutes }: UnwateredDoughs,
+  { sign, steps }: DegreeWords,
+): string {
+  const none = doughs.every(({ waterCelsius }) => waterCelsius === null)
+  const why = none
+    ? 'No water goes in at the mix, so its temperature cannot set the dough’s'
+    : 'Some doughs take no water at the mix, so its temperature cannot set theirs'
+  if (spreadCelsius < 0.05) return `${why}. The doughs leave the mixer equally warm.`
+  return `${why}. The doughs leave the mixer ${steps(spreadCelsius, 1)} ${sign} apart${minutesText(spreadMinutes)}. Milk and other cold things that have stood until they are as warm as the room bring them closer.`
+}
+
+function minutesText(minutes: number | null): string {
+  return minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
+}
+
+type Thermometer = Extract<KitchenThing, { kind: 'thermometer' }>
+
+/**
+ * What one water for all would do to the doughs, in degrees and minutes, and whether that is worth minding: a difference
+ * within a thermometer's spread, either way, is one that it cannot tell.
+ */
+export function spreadWords(
+  { spreadCelsius, spreadMinutes }: WaterPlan,
+  matched: boolean,
+  { sign, steps }: DegreeWords,
+  thermometer: Thermometer | null = null,
+): string {
+  const minutes = minutesText(spreadMinutes)
+  const untold =
+    thermometer && spreadCelsius < thermometer.spreadCelsius
+      ? `; ${thermometer.name}, good to ±${steps(thermometer.spreadCelsius, 1)} ${sign}, cannot tell that`
+      : ''
+  const spread = `${steps(spreadCelsius, 1)} ${sign} apart${minutes}${untold}`
+  if (matched)
+    return spreadCelsius < 0.05
+      ? 'One water for all would do as well here.'
+      : `With one water for all, the doughs would leave the mixer ${spread}.`
+  return spreadCelsius < 0.05
+    ? 'All doughs leave the mixer equally warm.'
+    : `With this one water, the doughs leave the mixer ${spread}.`
+}
+
+/** Water that is colder or hotter than the yeast or the tap allows, or than water can be, each once with the batches it concerns. */
+export function waterWarnings(
+  { batches, wantedDoughCelsius }: WaterPlan,
+  words: DegreeWords,
+): string[] {
+  const warnings = batches.flatMap((batch) =>
+    (batch.waterCelsius < coldestWaterCelsius
+      ? [frozenText(batch, wantedDoughCelsius, words)]
+      : warningsOf(batch, words)
+    ).map((text) => `${text}${forBatch(batch)}`),
+  )
+  return [...new Set(warnings)]
+}
+
+function forBatch({ label }: BatchWater): string {
+  return label === '' ? '.' : ` (${label}).`
+}
+
+/** That no water is cold enough, and what ice would do. */
+function frozenText({ ice }: BatchWater, wanted: number, { sign, degrees }: DegreeWords): string {
+  const why = `Water is never colder than ${degrees(coldestWaterCelsius, 0)} ${sign}, so water alone cannot bring this dough to ${degrees(wanted, 1)} ${sign}`
+  if (ice === null)
+    return `${why}. Ice would; add your tap under Kitchen, and how much it takes stands here`
+  if (ice.ok)
+    return `${why}: ${decimalText(ice.grams, 0)} g of ice in place of as much water, the rest as cold as the tap gives it, would`
+  return `${why}. ${ice.reason === 'more-than-all' ? evenIce : noIce(sign, degrees)}`
+}
+
+const evenIce = 'Even ice alone would not cool this dough enough; cool the flour'
+const noIce = (sign: string, degrees: DegreeWords['degrees']) =>
+  `Ice would, but the freezer of your kitchen is above ${degrees(0, 0)} ${sign} and makes none`
+
+function warningsOf(batch: BatchWater, { sign, degrees, steps }: DegreeWords): string[] {
+  const { pastLimitsCelsius, limits, hotterThanTapCelsius, ice } = batch
+  const found: string[] = []
+  if (pastLimitsCelsius > 0)
+    found.push(`Hotter than the ${degrees(limits.mostCelsius, 0)} ${sign} this yeast bears well`)
+  if (pastLimitsCelsius < 0)
+    found.push(`Colder than the ${degrees(limits.leastCelsius, 0)} ${sign} this yeast bears well`)
+  if (hotterThanTapCelsius !== null && hotterThanTapCelsius > 0)
+    found.push(`Heat the water: ${steps(hotterThanTapCelsius, 1)} ${sign} hotter than the tap`)
+  if (ice && !ice.ok && ice.reason === 'more-than-all') found.push(evenIce)
+  if (ice && !ice.ok && ice.reason === 'freezer-not-freezing')
+    found.push(`Colder than the tap gives it. ${noIce(sign, degrees)}`)
+  return found
+}

@@ -1,0 +1,91 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
+import type {
+  SharedDoseAnswer,
+  SharedDoseRecipe,
+  SharedDoseTrouble,
+} from '@/core/weighing/shared-dose.ts'
+import type { Weighing } from '@/core/weighing/weigh.ts'
+import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { gramsText } from '@/core/wording/words/grams-text.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
+import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
+
+const refusals = {
+  'no-scale': 'no scale is given',
+  'nothing-to-dose': 'no batch takes any',
+  'no-carrier': 'there is no flour or water, the same in every batch, to carry it',
+  'too-little-carrier': 'there is too little flour or water, the same in every batch, to carry it',
+  'scales-too-coarse':
+    'these scales are too coarse for it. Use a finer scale or make larger batches',
+} as const satisfies Record<SharedDoseTrouble, string>
+
+/** A reading as its scale shows it, with its unit: "1.50 g". */
+function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
+  return `${gramsText(weighing.grams, weighing.resolutionGrams)} g`
+}
+
+/** How the shared dry mix or stock is made and dosed, or why it cannot be. */
+export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula'>): string {
+  const name = nameOf(plan, dose.ingredientId)
+  const what = mixName(dose.by)
+  if (!dose.ok) return `${name}: no ${what} can be made, ${refusals[dose.reason]}.`
+  return `${name}, one ${what} for all: ${recipeText(dose, plan)}. What carries it is taken off each batch. Its strength is common to all batches; each dose is off by about ${shareText(dose.ownRelativeUncertainty)}.`
+}
+
+/** Which ingredient the scales weigh too coarsely, and the dry mix or stock that mends it. */
+export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>): string {
+  const grams = `${advice.name}: ${decimalText(advice.smallestGrams, 2)} g`
+  const coarse = advice.belowScale
+    ? `${grams} is less than these scales can show.`
+    : `${grams} is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
+  const better = advice.better === 'stock' ? advice.stock : advice.dryMix
+  if (!better.ok) return `${coarse} ${unmendedText(advice, better.reason)}`
+  const { mendingStepGrams: step } = advice
+  const still = step === null ? '' : ` A scale that shows ${plainNumber(step)} g would do better.`
+  return `${coarse} One ${mixName(advice.better)} for all batches would bring it to ${shareText(better.relativeUncertainty)}: ${recipeText(better, plan)}.${still}`
+}
+
+/** That neither mix nor stock helps here, and which scale or what else would. */
+function unmendedText({ mendingStepGrams }: DoseAdvice, reason: SharedDoseTrouble): string {
+  const mend =
+    mendingStepGrams === null
+      ? 'Make larger batches.'
+      : `A scale that shows ${plainNumber(mendingStepGrams)} g would do, or larger batches.`
+  return reason === 'scales-too-coarse'
+    ? `No dry mix or stock mends that with these scales. ${mend}`
+    : mend
+}
+
+function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): string {
+  const carrier = nameOf(plan, recipe.carrierId).toLowerCase()
+  const made = `${readingText(recipe.ingredient)} into ${readingText(recipe.carrier)} of ${carrier}`
+  const [dose, ...others] = new Set(recipe.doses.map(readingText))
+  const each = others.length === 0 ? `${dose} of it to every batch` : 'its share to every batch'
+  const left =
+    recipe.leftoverGrams >= 1 ? `; about ${decimalText(recipe.leftoverGrams, 0)} g stay over` : ''
+  return `${made}, ${each}${left}`
+}
+
+/** What a shared dose is called. */
+export const mixName = (by: SharedDoseAnswer['by']) => (by === 'stock' ? 'stock' : 'dry mix')
+
+/** Whether the scales keep two neighbouring levels apart; nothing to say where they do. */
+export function keptApartText(
+  pair: WeighSheet['neighbours'][number],
+  plan: Pick<Plan, 'levels' | 'factor'>,
+): string {
+  if (pair.apart === 'kept-apart') return ''
+  const [lower, upper] = [pair.lowerLevelId, pair.upperLevelId].map((id) => {
+    const level = plan.levels.find((each) => each.id === id)
+    return level ? levelText(level, plan.factor.unitOfMeasure) : id
+  })
+  const how = pair.apart === 'barely' ? 'barely keep' : 'do not keep'
+  return `The scales ${how} ${lower} and ${upper} apart: they blur by ${decimalText(pair.blur, 2)} over a gap of ${decimalText(pair.gap, 2)}.`
+}
+
+/** A relative uncertainty as a percentage. */
+export const shareText = (share: number) => `${decimalText(share * 100, share < 0.01 ? 2 : 1)} %`
+
+const nameOf = (plan: Pick<Plan, 'formula'>, ingredientId: string) =>
+  plan.formula.ingredients.find(({ id }) => id === ingredientId)?.name ?? 'An ingredient'

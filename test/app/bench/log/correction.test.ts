@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest'
+import { correctable, corrected } from '@/app/bench/log/correction.ts'
+import type { Event } from '@/core/session/event-record.ts'
+import { wholeTrialOf } from '../../../whole-trial-of.ts'
+
+const of = (kind: Event['kind']) => {
+  const found = wholeTrialOf().events.find((event) => event.kind === kind)
+  if (!found) throw new Error(`the whole trial has no ${kind}`)
+  return found
+}
+const nothing = { value: null, text: '', minutesEarlier: 0 }
+
+test('what carries a number can be mended in it, what carries words in them, the rest in its time alone', () => {
+  expect(correctable(of('weighed')).number?.unit).toBe('g')
+  expect(correctable(of('temperature')).number?.unit).toBe('°C')
+  expect(correctable(of('note')).text).not.toBe('')
+  expect(correctable(of('bake-in'))).toEqual({})
+})
+
+test('a correction says the same thing rightly and cites what it corrects; the notebook stamps it anew', () => {
+  const event = of('temperature')
+  const mended = corrected(event, { value: 23.5, text: '', minutesEarlier: 4 })
+  expect(mended).toMatchObject({
+    kind: 'temperature',
+    celsius: 23.5,
+    about: event.about,
+    corrects: event.id,
+    at: event.at - 4 * 60_000,
+  })
+  for (const key of ['id', 'device', 'count', 'zone']) expect(mended).not.toHaveProperty(key)
+})
+
+test('a correction left as it was keeps number and words', () => {
+  const weighed = of('weighed')
+  expect(corrected(weighed, nothing)).toMatchObject(
+    weighed.kind === 'weighed' ? { grams: weighed.grams } : {},
+  )
+  expect(corrected(of('note'), { ...nothing, text: 'wetter than it looked' })).toMatchObject({
+    text: 'wetter than it looked',
+  })
+})
+
+test('a temperature is mended within what its thing can have: no dough is at 250 °C, an oven floor may be', () => {
+  const reading = of('temperature')
+  if (reading.kind !== 'temperature') throw new Error('a reading is asked for')
+  const check = (what: typeof reading.of, celsius: number) =>
+    correctable({ ...reading, of: what }).number?.check(celsius)
+  expect(check('dough', 25)).toBeUndefined()
+  expect(check('dough', 250)).toBe('Write a number from −10 to 70 °C.')
+  // Liquid water at sea level: 0 to 100 °C.
+  expect(check('water', 101)).toBe('Write a number from 0 to 100 °C.')
+  expect(check('oven-floor', 250)).toBeUndefined()
+})

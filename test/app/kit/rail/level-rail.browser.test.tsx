@@ -1,0 +1,98 @@
+import { useState } from 'react'
+import { expect, test } from 'vitest'
+import { userEvent } from 'vitest/browser'
+import { render } from 'vitest-browser-react'
+import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
+import '@/app/kit/look/tokens.css'
+import '@/app/kit/look/base.css'
+
+const levels = [64, 66, 66.4, 80].map((value) => ({
+  id: `level-${value}`,
+  value,
+  label: String(value),
+  control: value === 66,
+}))
+const letters = new Map([
+  ['level-64', 'C'],
+  ['level-66', 'A'],
+  ['level-66.4', 'D'],
+  ['level-80', 'B'],
+])
+
+function Rail() {
+  const [current, setCurrent] = useState('level-64')
+  return (
+    <div style={{ inlineSize: 328 }}>
+      <LevelRail
+        levels={levels}
+        letters={letters}
+        factorName="hydration"
+        unitOfMeasure="% of flour"
+        currentLevelId={current}
+        onPick={setCurrent}
+      />
+    </div>
+  )
+}
+
+test('every tab says its letter, level and unit, and which one is the control', async () => {
+  const screen = await render(<Rail />)
+  await expect
+    .element(screen.getByRole('button', { name: 'A 66 % of flour, control' }))
+    .toBeVisible()
+  await expect.element(screen.getByRole('button', { name: 'D 66.4 % of flour' })).toBeVisible()
+})
+
+test('arrow keys walk the levels in their order, whatever their letters', async () => {
+  const screen = await render(<Rail />)
+  await screen.getByRole('button', { name: /^C 64/ }).click()
+  await userEvent.keyboard('{ArrowRight}{ArrowRight}')
+  await expect
+    .element(screen.getByRole('button', { name: /^D 66.4/ }))
+    .toHaveAttribute('aria-current', 'true')
+  await userEvent.keyboard('{End}{ArrowRight}')
+  await expect
+    .element(screen.getByRole('button', { name: /^C 64/ }))
+    .toHaveAttribute('aria-current', 'true')
+})
+
+test('on a phone no two tabs lie over each other', async () => {
+  const screen = await render(<Rail />)
+  await expect.element(screen.getByRole('button', { name: /^B 80/ })).toBeVisible()
+  const boxes = screen
+    .getByRole('button')
+    .elements()
+    .filter((button) => button.getAttribute('aria-current') === null)
+    .map((button) => button.getBoundingClientRect())
+  for (const [index, a] of boxes.entries())
+    for (const b of boxes.slice(index + 1)) {
+      const apart = a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top
+      expect(apart).toBe(true)
+    }
+})
+
+test('options of a choice stand evenly spaced, in patterns', async () => {
+  const options = ['Stone', 'Steel', 'Tray'].map((label, index) => ({
+    id: label,
+    value: null,
+    label,
+    control: index === 0,
+  }))
+  const screen = await render(
+    <div style={{ inlineSize: 600 }}>
+      <LevelRail levels={options} factorName="baked on" unitOfMeasure="" onPick={() => undefined} />
+    </div>,
+  )
+  await expect.element(screen.getByRole('button', { name: 'Tray' })).toBeVisible()
+  const middles = screen
+    .getByRole('button')
+    .elements()
+    .map((button) => button.getBoundingClientRect())
+    .map((box) => Math.round((box.left + box.right) / 2))
+  // Three options on 600 px: middles at 100, 300 and 500 px, so 200 px apart.
+  expect((middles[1] ?? 0) - (middles[0] ?? 0)).toBe(200)
+  expect((middles[2] ?? 0) - (middles[1] ?? 0)).toBe(200)
+  const paint = (name: string) =>
+    getComputedStyle(screen.getByRole('button', { name }).element()).backgroundImage
+  expect(paint('Steel')).not.toBe(paint('Tray'))
+})
