@@ -1,4 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { decimalText, shortUnit } from '@/core/units/number-text.ts'
 import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { differenceDecimals } from '@/core/wording/findings/difference-text.ts'
 import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
@@ -7,9 +9,7 @@ import {
   keptApartText,
   sharedDoseText,
 } from '@/core/wording/weighing/weighing-text.ts'
-import { gramsText } from '@/core/wording/words/grams-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { decimalText, shortUnit } from '@/core/wording/words/number-text.ts'
 import { stopsText } from './plan-stops.ts'
 import { textTable } from './text-table.ts'
 import { wrapped } from './wrapped.ts'

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
 import { isPresent } from '@/core/findings/reason.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { runCommand, scratch } from './run-command.ts'
 import { sampleJson, samplePath } from './sample-file.ts'
 

@@ -1,7 +1,7 @@
 import type { TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
 import { typedNumber, typedNumberText } from '@/app/kit/field/typed-number.ts'
 import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
 import { fieldIn, keptOf, shownOf } from './temperature-fields.ts'
 

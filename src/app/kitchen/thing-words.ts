@@ -5,7 +5,7 @@ import {
   type TemperatureUnit,
 } from '@/app/kit/field/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 
 /** An entry in the list: what it is called, and its figures in one line, temperatures in the person's unit. */
 export function thingWords(

@@ -1,3 +1,4 @@
+import { decimalText } from '@/core/units/number-text.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
@@ -5,7 +6,6 @@ import type { CivilClock } from '@/core/wording/words/civil-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 
 /** What happened: each session with its day, and the levels as planned, as weighed and as handled. */

@@ -2,6 +2,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { AgainstControl, Rung } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { decimalText, plainNumber, shortProbabilityText } from '@/core/units/number-text.ts'
 import {
   differenceDecimals,
   differenceText,
@@ -11,7 +12,6 @@ import {
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { rungTitle, verdictWord } from '@/core/wording/findings/rung-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
-import { decimalText, plainNumber, shortProbabilityText } from '@/core/wording/words/number-text.ts'
 import type { TableBlock } from './report-block.ts'
 import type { FoundScores } from './results-section.ts'
 

@@ -7,9 +7,9 @@ import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
-import { gramsText } from '@/core/wording/words/grams-text.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
 import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
 
 /** The formula in baker's percentages and the grams of every batch, preferments apart. */

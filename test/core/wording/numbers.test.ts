@@ -1,18 +1,18 @@
 import { expect, test } from 'vitest'
 import { findingsReasons } from '@/core/findings/reason.ts'
-import { differenceText, intervalText } from '@/core/wording/findings/difference-text.ts'
-import { reasonText } from '@/core/wording/findings/reason-text.ts'
-import { cautions } from '@/core/wording/tasting/cautions.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
-import { levelNameText, placeText } from '@/core/wording/words/level-text.ts'
-import { countText, listText } from '@/core/wording/words/list-text.ts'
 import {
   decimalText,
   plainNumber,
   probabilityText,
   signedText,
   thousandsText,
-} from '@/core/wording/words/number-text.ts'
+} from '@/core/units/number-text.ts'
+import { differenceText, intervalText } from '@/core/wording/findings/difference-text.ts'
+import { reasonText } from '@/core/wording/findings/reason-text.ts'
+import { cautions } from '@/core/wording/tasting/cautions.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+import { levelNameText, placeText } from '@/core/wording/words/level-text.ts'
+import { countText, listText } from '@/core/wording/words/list-text.ts'
 
 test('numbers carry a true minus sign and no minus zero', () => {
   expect(decimalText(-1.25, 1)).toBe('−1.3')

@@ -1,7 +1,7 @@
 import { useBench } from '@/app/bench/bench-context.ts'
 import styles from '@/app/bench/entries/weigh.module.css'
+import { decimalsOf, decimalText, plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
-import { decimalsOf, decimalText, plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
 
 /** The level of a dough as planned, as its logged weights make it, and with what was worked in by hand. */
 export function LevelWorked({ batchId }: { batchId: string }) {

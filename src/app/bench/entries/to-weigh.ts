@@ -1,8 +1,8 @@
 import type { Standing } from '@/core/session/effective-events.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { stepDecimals } from '@/core/units/round-to-step.ts'
 import type { WeighLine } from '@/core/weighing/batch-weights.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 /** Under what a weighing is logged. */
 export interface LoggedAs {

@@ -1,4 +1,4 @@
-import { decimalsOf, plainNumber, signedText } from '@/core/wording/words/number-text.ts'
+import { decimalsOf, plainNumber, signedText } from '@/core/units/number-text.ts'
 
 /** A reading that stands, in grams; one that is off by more than a tenth says how far, since it may be a slip of the finger. */
 export function loggedText(grams: number, plannedGrams: number): string {

@@ -8,8 +8,8 @@ import { resizeToFlour } from '@/core/formula/resize-formula.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
 
 interface AdoptProps {
   plan: Plan

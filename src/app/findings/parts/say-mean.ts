@@ -1,5 +1,5 @@
+import { decimalText, withUnit } from '@/core/units/number-text.ts'
 import { differenceDecimals, intervalText } from '@/core/wording/findings/difference-text.ts'
-import { decimalText, withUnit } from '@/core/wording/words/number-text.ts'
 
 /** A mean with its interval in words, for the readout under a chart. */
 export function sayMean(

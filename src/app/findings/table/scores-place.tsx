@@ -7,7 +7,7 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { FileButton } from '@/app/kit/press/file-button.tsx'
 import { longestKept, scoresDraftKey, tableText } from '@/app/services/scores-draft.ts'
 import { useServices } from '@/app/services/services.ts'
-import { thousandsText } from '@/core/wording/words/number-text.ts'
+import { thousandsText } from '@/core/units/number-text.ts'
 import { DropBox } from './drop-box.tsx'
 import { TablePage } from './table-page.tsx'
 

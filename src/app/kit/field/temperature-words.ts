@@ -1,3 +1,4 @@
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { roundToStep } from '@/core/units/round-to-step.ts'
 import {
   celsiusDifferenceFromFahrenheit,
@@ -6,7 +7,6 @@ import {
   fahrenheitFromCelsius,
 } from '@/core/units/temperature.ts'
 import type { DegreeWords } from '@/core/wording/weighing/water-text.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
 
 export type TemperatureUnit = 'celsius' | 'fahrenheit'
 

@@ -12,7 +12,7 @@ import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useWhole } from '@/app/plan/page/whole-context.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { shortUnit } from '@/core/wording/words/number-text.ts'
+import { shortUnit } from '@/core/units/number-text.ts'
 import { MainResponse } from './main-response.tsx'
 
 const namesQuestion = visibleName('the question')

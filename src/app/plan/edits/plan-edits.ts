@@ -3,7 +3,7 @@ import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import type { Step } from '@/core/trial/step.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 
 /** A list with one of its things changed; the others stay the same objects, so that their rows need no new drawing. */
 export function edited<Thing extends { id: string }>(

@@ -1,4 +1,4 @@
-import { plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
+import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 
 type Check = (value: number) => string | undefined
 

@@ -3,7 +3,7 @@ import { inFormula } from '@/app/plan/edits/plan-edits.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import { flourPercent } from '@/core/formula/totals.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import styles from './formula-section.module.css'
 
 /** When the flours do not make 100 %: how far off, and the mend by one press. Nothing otherwise. */

@@ -9,9 +9,9 @@ import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
-import { gramsText } from '@/core/wording/words/grams-text.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 const columns = [
   { key: 'grams', head: '', unit: 'g' },

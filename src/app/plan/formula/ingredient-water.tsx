@@ -6,7 +6,7 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { Ingredient } from '@/core/formula/formula-record.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import styles from './formula-section.module.css'
 
 interface Props {

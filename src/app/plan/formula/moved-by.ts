@@ -1,5 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 
 /**
  * What stands in place of an ingredient's percent when the factor sets it: the span of the levels for the one it moves,

@@ -7,7 +7,7 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { takeOutLevel } from '@/app/plan/page/take-out.ts'
 import { useTakeOut } from '@/app/plan/page/use-take-out.ts'
 import type { Level } from '@/core/trial/level.ts'
-import { plainNumber, shortUnit } from '@/core/wording/words/number-text.ts'
+import { plainNumber, shortUnit } from '@/core/units/number-text.ts'
 import styles from './levels-section.module.css'
 
 interface Props {

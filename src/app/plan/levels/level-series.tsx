@@ -7,8 +7,8 @@ import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import { useServices } from '@/app/services/services.ts'
 import { levelsBetween, mostLevels } from '@/core/trial/levels-between.ts'
+import { plainNumber, shortUnit } from '@/core/units/number-text.ts'
 import { seriesRefusal } from '@/core/wording/plan/series-refusal.ts'
-import { plainNumber, shortUnit } from '@/core/wording/words/number-text.ts'
 
 const countCheck = wholeBetween(2, mostLevels)
 

@@ -1,6 +1,6 @@
 import { type UsualRange, usualRangesOf } from '@/core/formula/usual-ranges.ts'
 import type { FactorKind } from '@/core/trial/factor.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 
 const quantities: Partial<Record<FactorKind, UsualRange['of']>> = {
   hydration: 'hydration',

@@ -4,8 +4,8 @@ import { judgedParts } from '@/app/plan/page/judged-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 import styles from './panel.module.css'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */

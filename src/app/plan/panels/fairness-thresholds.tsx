@@ -2,8 +2,8 @@ import { memo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { SideNote } from '@/app/kit/page/side-note.tsx'
 import { type Threshold, thresholds } from '@/core/fairness/thresholds.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { fairnessTitles } from '@/core/wording/fairness/fairness-titles.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
 
 const codes = Object.keys(thresholds) as (keyof typeof thresholds)[]
 const columns = [

@@ -1,6 +1,6 @@
 import { degreesText, type TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
 import { coldestWaterCelsius, type WaterPlan } from '@/core/dough-temperature/water-plan.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import type { WrittenRow } from './weigh-sheet-rows.ts'
 
 /**

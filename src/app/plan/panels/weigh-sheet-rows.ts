@@ -1,7 +1,7 @@
 import type { LevelRiders } from '@/core/trial/level-riders.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { gramsText } from '@/core/wording/words/grams-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 /** A line of the weigh sheet as it is written: one text a batch, empty where a batch takes none. */
 export interface WrittenRow {

@@ -1,7 +1,7 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { shoppingTotals } from '@/core/weighing/shopping-totals.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 /** What to buy: each ingredient over all batches of a session and over all planned sessions. */
 export function PrintedShopping() {

@@ -8,11 +8,11 @@ import { BatchHead } from '@/app/plan/panels/batch-head.tsx'
 import { waterRows } from '@/app/plan/panels/water-rows.ts'
 import { achievedRows, weighSheetRows } from '@/app/plan/panels/weigh-sheet-rows.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { shortUnit } from '@/core/units/number-text.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { waterWarnings } from '@/core/wording/weighing/water-text.ts'
 import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
 import { sharedDoseText } from '@/core/wording/weighing/weighing-text.ts'
-import { shortUnit } from '@/core/wording/words/number-text.ts'
 
 /** The weigh sheet as a page of its own. */
 export function PrintedWeighSheet() {

@@ -1,8 +1,8 @@
 import type { Event, EventOf } from '@/core/session/event-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { asSentenceStart } from '@/core/wording/words/list-text.ts'
 import { ingredientName } from '@/core/wording/words/named-in-plan.ts'
-import { plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
 import { failureText } from './failure-text.ts'
 
 const workedIn: Record<EventOf<'worked-in'>['what'], string> = {

@@ -1,7 +1,7 @@
 import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { decimalText, plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
-import { decimalText, plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
 import { widestDifference } from '@/core/wording/words/within-scale.ts'
 import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 

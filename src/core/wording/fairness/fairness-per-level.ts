@@ -1,7 +1,7 @@
 import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { decimalText, withUnit } from '@/core/wording/words/number-text.ts'
+import { decimalText, withUnit } from '@/core/units/number-text.ts'
 import { levelNamed } from './fairness-sentence.ts'
 
 const written: Partial<Record<FairnessCode, { what: string; unit: string; decimals: number }>> = {

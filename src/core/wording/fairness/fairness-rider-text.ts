@@ -1,7 +1,7 @@
 import { severityOf } from '@/core/fairness/severity-of.ts'
+import { decimalText, shortUnit, signedText, withUnit } from '@/core/units/number-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { ingredientName, stepName } from '@/core/wording/words/named-in-plan.ts'
-import { decimalText, shortUnit, signedText, withUnit } from '@/core/wording/words/number-text.ts'
 import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 
 const moreOrLess = (lessGrams: number, what: string) =>

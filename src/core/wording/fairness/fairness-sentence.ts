@@ -1,8 +1,8 @@
 import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { decimalText, withUnit } from '@/core/units/number-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { decimalText, withUnit } from '@/core/wording/words/number-text.ts'
 
 /** Says what one item found and how much, in one or two sentences. */
 export type Sentences<Codes extends FairnessCode> = {

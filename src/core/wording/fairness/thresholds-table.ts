@@ -1,6 +1,6 @@
 import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import { thresholds } from '@/core/fairness/thresholds.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { fairnessTitles } from './fairness-titles.ts'
 
 const sizeText = (size: number | null) => (size === null ? '–' : plainNumber(size))

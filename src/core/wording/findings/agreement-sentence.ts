@@ -1,9 +1,9 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Better } from '@/core/trial/response.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countWord, listText } from '@/core/wording/words/list-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 /**
  * Do the tasters agree? How many find which level best, and Kendall's W in words. Empty without tasters. Where neither

@@ -1,7 +1,7 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Best, LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import { withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
-import { withUnit } from '@/core/wording/words/number-text.ts'
 
 /** The best once more, at the levels as they were handled: one sentence beside the claimed one, empty where none is claimed or logged. */
 export function asHandledSentence(

@@ -1,6 +1,6 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Beside } from '@/core/findings/rungs/rung-shape.ts'
-import { decimalText, probabilityText } from '@/core/wording/words/number-text.ts'
+import { decimalText, probabilityText } from '@/core/units/number-text.ts'
 import { differenceText } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'
 

@@ -1,12 +1,7 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Best, Curve, FiellerSet, LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import { decimalText, plainNumber, probabilityText, withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
-import {
-  decimalText,
-  plainNumber,
-  probabilityText,
-  withUnit,
-} from '@/core/wording/words/number-text.ts'
 import { reasonText } from './reason-text.ts'
 
 /**

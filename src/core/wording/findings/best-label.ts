@@ -1,6 +1,6 @@
 import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import { withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
-import { withUnit } from '@/core/wording/words/number-text.ts'
 import { withinTried } from './best-sentence.ts'
 
 /** The words beside the best's interval under a chart: "best 73.6, between 71.6 and 75.8 %". */

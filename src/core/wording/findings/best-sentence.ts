@@ -1,9 +1,9 @@
 import { type StillInside, stillInside } from '@/core/findings/best/still-inside.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Best, Crossing, FiellerSet, LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
 import type { Naming } from './answer-of-rung.ts'
 
 /** Where the best lies, in one sentence that claims no more than the data bound. `levels` are those that were tried. */

@@ -1,8 +1,8 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import { thousandsText, withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
-import { thousandsText, withUnit } from '@/core/wording/words/number-text.ts'
 import { reasonText } from './reason-text.ts'
 
 /** The best by drawing the tasters or sessions again, in one sentence with the seed that repeats it. */

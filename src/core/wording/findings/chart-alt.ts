@@ -1,9 +1,9 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Pair } from '@/core/findings/rungs/rung-shape.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 import type { RungName } from './answer-of-rung.ts'
 import { differenceDecimals, differenceText, intervalText } from './difference-text.ts'
 

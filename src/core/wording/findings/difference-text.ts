@@ -1,4 +1,4 @@
-import { decimalText, signedText } from '@/core/wording/words/number-text.ts'
+import { decimalText, signedText } from '@/core/units/number-text.ts'
 
 /** How many decimals a difference or an interval's end is written with: one from one up, more for smaller ones. */
 export function differenceDecimals(difference: number): number {

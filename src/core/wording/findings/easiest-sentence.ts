@@ -1,11 +1,11 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Easiest } from '@/core/findings/response-findings-shape.ts'
 import type { LevelEase, ScoreTable } from '@/core/findings/table/score-table.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { failedTimes } from '@/core/wording/bench/failure-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 import { differenceDecimals } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'
 

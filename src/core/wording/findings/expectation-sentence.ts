@@ -4,7 +4,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { Best } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
-import { plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
+import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { bestSentence } from './best-sentence.ts'
 import { expectationOutcomeText } from './conclusion-text.ts'
 

@@ -1,7 +1,7 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { JustAboutRight } from '@/core/findings/response-findings-shape.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 import { differenceDecimals, intervalText } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'
 

@@ -3,8 +3,8 @@ import type { MixingWork } from '@/core/dough-temperature/mixing-work.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
 import type { Panel } from '@/core/learned/learned-spread.ts'
 import type { UntoldReason } from '@/core/learned/logged-mixes.ts'
+import { decimalText, shortUnit } from '@/core/units/number-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
-import { decimalText, shortUnit } from '@/core/wording/words/number-text.ts'
 
 /** What is known of a mixer's work and how many doughs it rests on; or that nothing is. */
 export function mixingWorkText(work: MixerWork): string {

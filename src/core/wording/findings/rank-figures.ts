@@ -1,8 +1,8 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Page, Ranks } from '@/core/findings/response-findings-shape.ts'
+import { decimalText, plainNumber, probabilityText } from '@/core/units/number-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
-import { decimalText, plainNumber, probabilityText } from '@/core/wording/words/number-text.ts'
 import { reasonText } from './reason-text.ts'
 
 /** What the ranks say beside the means: Friedman, agreement, rank sums with the least difference, and Page's L. */

@@ -1,6 +1,6 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import { decimalText, plainNumber, probabilityText } from '@/core/wording/words/number-text.ts'
+import { decimalText, plainNumber, probabilityText } from '@/core/units/number-text.ts'
 import { differenceDecimals } from './difference-text.ts'
 import { rungTitle } from './rung-text.ts'
 

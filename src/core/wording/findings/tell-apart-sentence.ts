@@ -1,6 +1,6 @@
 import type { Discrimination } from '@/core/findings/findings-document.ts'
+import { decimalText, probabilityText } from '@/core/units/number-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
-import { decimalText, probabilityText } from '@/core/wording/words/number-text.ts'
 
 /** Can people tell two levels apart? The count, chance, and the share of people who do, with its interval. */
 export function tellApartSentence(test: Discrimination, unit: string): string {

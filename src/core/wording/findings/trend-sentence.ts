@@ -1,11 +1,6 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Trend } from '@/core/findings/rungs/rung-shape.ts'
-import {
-  plainNumber,
-  probabilityText,
-  shortUnit,
-  withUnit,
-} from '@/core/wording/words/number-text.ts'
+import { plainNumber, probabilityText, shortUnit, withUnit } from '@/core/units/number-text.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { differenceDecimals, differenceText } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'

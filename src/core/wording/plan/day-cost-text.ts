@@ -1,6 +1,6 @@
 import type { DayCost } from '@/core/clock-plan/day-cost.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 /** What one session asks of dough, room, hands, oven and mouths, as terms with their amounts. */
 export function dayCostRows(cost: DayCost): [string, string][] {

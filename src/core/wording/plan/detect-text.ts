@@ -1,8 +1,8 @@
 import type { Detectable, DetectableReason, DetectableRung } from '@/core/design/detectable.ts'
 import type { WhatWouldHelp } from '@/core/design/what-would-help.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
 import { widestDifference } from '@/core/wording/words/within-scale.ts'
 
 type AskedPlan = Pick<

@@ -1,5 +1,5 @@
 import type { Step } from '@/core/trial/step.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 
 const readings = {
   dough: 'the dough',

@@ -1,5 +1,5 @@
+import { plainNumber } from '@/core/units/number-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
 
 /** What the factor of a plan adds to another formula, because the formula lacks what the factor moves. */
 export interface AddedForFactor {

@@ -1,6 +1,6 @@
 import type { FormulaTrouble } from '@/core/formula/formula-problem.ts'
 import type { MovedFormula } from '@/core/trial/moved-formula.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 
 /** What is wrong with a formula, with the mend, in one sentence for the field it stands at. */
 export function formulaProblemText(trouble: FormulaTrouble): string {

@@ -1,8 +1,8 @@
 import type { PlanProblem } from '@/core/trial/plan-problem.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import { gramsText } from '@/core/wording/words/grams-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
 import { formulaProblemText, movedFormulaText } from './formula-problem-text.ts'
 
 type Trouble = PlanProblem extends infer Each

@@ -4,8 +4,8 @@ import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import type { EndsBy } from '@/core/trial/step.ts'
+import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
-import { plainNumber, withUnit } from '@/core/wording/words/number-text.ts'
 
 const splits: Record<SplitsAt, string> = {
   mix: 'at the mix: every level is a dough of its own',

@@ -1,6 +1,6 @@
 import type { TellApartReach } from '@/core/design/tell-apart-reach.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
 
 /** What the planned tell-apart test could show, in plain words. */
 export function tellApartReachText({ answers, needed, power, enough }: TellApartReach): string {

@@ -6,7 +6,7 @@ import {
   type WaterPlanTrouble,
 } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { decimalText } from '@/core/wording/words/number-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 
 /** How temperatures are written for the person: the unit's sign, a temperature, and a difference of two, both from °C. */
 export interface DegreeWords {

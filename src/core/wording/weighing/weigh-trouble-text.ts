@@ -1,8 +1,8 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import type { SheetTrouble } from '@/core/weighing/sheet-troubles.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
 import { mixName, shareText } from './weighing-text.ts'
 
 type Named = Pick<Plan, 'formula'>

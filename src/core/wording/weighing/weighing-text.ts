@@ -1,4 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
 import type {
   SharedDoseAnswer,
@@ -7,9 +9,7 @@ import type {
 } from '@/core/weighing/shared-dose.ts'
 import type { Weighing } from '@/core/weighing/weigh.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { gramsText } from '@/core/wording/words/grams-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { decimalText, plainNumber } from '@/core/wording/words/number-text.ts'
 
 const refusals = {
   'no-scale': 'no scale is given',

@@ -1,7 +1,7 @@
 import { yeastForms } from '@/core/formula/formula-record.ts'
 import { convertYeast, type YeastForm } from '@/core/formula/yeast-conversion.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { plainNumber } from '@/core/wording/words/number-text.ts'
 
 const names: Readonly<Record<YeastForm, string>> = {
   instant: 'instant',

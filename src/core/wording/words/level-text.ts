@@ -1,4 +1,4 @@
-import { decimalsOf, decimalText, plainNumber, withUnit } from './number-text.ts'
+import { decimalsOf, decimalText, plainNumber, withUnit } from '@/core/units/number-text.ts'
 
 export interface NamedLevel {
   value: number | null

@@ -1,5 +1,5 @@
-import { stepDecimals } from '@/core/units/round-to-step.ts'
 import { decimalText } from './number-text.ts'
+import { stepDecimals } from './round-to-step.ts'
 
 /** Grams with the decimals that their scale shows; without a scale a tenth, below 10 g a hundredth. */
 export function gramsText(grams: number, resolutionGrams: number | null = null): string {
