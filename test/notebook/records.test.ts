@@ -46,13 +46,8 @@ describe('records on their way in', () => {
     await expect(notebook.sealBallot(aboutless as NewBallot)).rejects.toMatchObject(refused)
     const nowhere = { ...planOf(), flights: 0 }
     await expect(notebook.keepPlan(nowhere)).rejects.toMatchObject(refused)
-    const thing = {
-      id: 'scale-2',
-      kind: 'scale',
-      name: 'Fine',
-      resolutionGrams: 0,
-      capacityGrams: 9,
-    }
+    const scale = { resolutionGrams: 0, capacityGrams: 9 }
+    const thing = { id: 'scale-2', kind: 'scale', name: 'Fine', ...scale }
     await expect(notebook.keepKitchenThing(thing as never)).rejects.toMatchObject(refused)
     await expect(notebook.addPhoto({ ...photo, widthPixels: 0 }, jpeg(1))).rejects.toMatchObject(
       refused,
