@@ -1,4 +1,4 @@
-import { presentChain } from '@/trial-file/present-chain.ts'
+import { dataVersion } from '@/trial-file/data-version.ts'
 import { addPhoto } from './add-photo.ts'
 import { asFailure } from './as-failure.ts'
 import { beginSession } from './begin-session.ts'
@@ -16,9 +16,15 @@ import { NotebookFailure } from './notebook-failure.ts'
 import { eraseTrial, putAway } from './put-away.ts'
 import { sealBallot } from './seal-ballot.ts'
 import type { NotebookServices } from './services.ts'
-import { Store } from './store.ts'
+import { type LateChain, Store } from './store.ts'
 import { storedSummaries } from './stored-summaries.ts'
 import { storedTrial } from './stored-trial.ts'
+
+/** The steps there have been so far, fetched when an older notebook is met. */
+export const presentSteps: LateChain = {
+  version: dataVersion,
+  load: async () => (await import('@/trial-file/present-chain.ts')).presentChain,
+}
 
 /** The same function, what the database throws told as a failure with its reason. */
 const telling =
@@ -39,7 +45,7 @@ const telling =
 export function createNotebook(
   name: string,
   services: NotebookServices,
-  chain = presentChain,
+  chain: LateChain = presentSteps,
 ): OpenNotebook {
   const { now } = services
   const store = new Store(name, chain)

@@ -6,7 +6,7 @@ import type { Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Trial } from '@/core/trial/trial-record.ts'
-import type { Chain, Migration } from '@/trial-file/migration.ts'
+import type { Chain } from '@/trial-file/migration.ts'
 import { type FailureReason, NotebookFailure } from './notebook-failure.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
@@ -56,6 +56,12 @@ const neverNewer = {
   cmp: (a: unknown, b: unknown) => indexedDB.cmp(a, b),
 }
 
+/** The steps that bring older notebooks up, loaded only when one is met: a present one never needs them. */
+export interface LateChain {
+  version: number
+  load: () => Promise<Chain>
+}
+
 /** The database of one notebook. */
 export class Store extends Dexie {
   declare trials: Table<Trial, string>
@@ -72,18 +78,23 @@ export class Store extends Dexie {
   /** Why it was closed, once it was. */
   closedBecause: FailureReason = 'closed'
 
-  constructor(name: string, chain: Chain) {
+  constructor(name: string, chain: LateChain) {
     super(name, { indexedDB: neverNewer })
     this.version(1).stores(firstTables)
-    for (const step of chain.migrations) this.add(step)
+    for (let to = 2; to <= chain.version; to++) this.add(to, chain)
     this.on('versionchange', (change) =>
       this.letGo(change.newVersion ? 'closed-by-newer' : 'closed'),
     )
     this.on('blocked', () => this.letGo('blocked'))
   }
 
-  private add(step: Migration): void {
-    this.version(step.to).upgrade((transaction: Transaction) => upgradeStored(transaction, step))
+  private add(to: number, chain: LateChain): void {
+    this.version(to).upgrade(async (transaction: Transaction) => {
+      const { migrations } = await Dexie.waitFor(chain.load())
+      const step = migrations.find((each) => each.to === to)
+      if (!step) throw new Error(`no migration leads to version ${to}`)
+      await upgradeStored(transaction, step)
+    })
   }
 
   private letGo(reason: FailureReason): false {

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
+import { dataVersion } from '@/trial-file/data-version.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
@@ -55,7 +56,7 @@ describe('backup and restore', () => {
     const { text } = await notebook.exportTrial('trial-1')
     expect(strFromU8(fileOf(files, 'trials/trial-1.json'))).toBe(text)
     expect(JSON.parse(strFromU8(fileOf(files, 'backup.json')))).toEqual({
-      ...{ format: 'evenhand-backup', version: 1 },
+      ...{ format: 'evenhand-backup', version: dataVersion },
     })
   })
 
@@ -92,8 +93,10 @@ describe('backup and restore', () => {
       await tampered(backup, { 'backup.json': headed(0) }),
     ])
       expect(await notebook.restore(zip)).toEqual(unsound)
-    expect(await notebook.restore(await tampered(backup, { 'backup.json': headed(2) }))).toEqual({
-      ...{ ok: false, reason: 'newer-version', found: 2, known: 1 },
+    expect(
+      await notebook.restore(await tampered(backup, { 'backup.json': headed(dataVersion + 1) })),
+    ).toEqual({
+      ...{ ok: false, reason: 'newer-version', found: dataVersion + 1, known: dataVersion },
     })
     expect(await contentOf(notebook)).toEqual(before)
   })

@@ -2,9 +2,10 @@ import 'fake-indexeddb/auto'
 import { Dexie } from 'dexie'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import * as z from 'zod/mini'
-import { createNotebook } from '@/notebook/create-notebook.ts'
-import { Store } from '@/notebook/store.ts'
-import { type Chain, type Content, type Migration, provedChain } from '@/trial-file/migration.ts'
+import { createNotebook, presentSteps } from '@/notebook/create-notebook.ts'
+import { type LateChain, Store } from '@/notebook/store.ts'
+import { dataVersion } from '@/trial-file/data-version.ts'
+import { type Content, type Migration, provedChain } from '@/trial-file/migration.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
@@ -12,11 +13,11 @@ import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './
 const services = { now: () => testNow, zone: 'Europe/Rome', newId: () => 'made', newSeed: () => 1 }
 const list = z.array(z.looseObject({}))
 
-/** Made-up past: version 1 called the trial's note remark, and a taster's initials sign. */
+/** Made-up past: the present version, seen from one that is to come, called the trial's note remark, and a taster's initials sign. */
 const step: Migration = {
-  to: 2,
+  to: dataVersion + 1,
   oldFile: z.strictObject({
-    ...{ format: z.literal('evenhand-trial'), version: z.literal(1), kitchen: list },
+    ...{ format: z.literal('evenhand-trial'), version: z.literal(dataVersion), kitchen: list },
     trial: z.looseObject({ remark: z.string() }),
     ...{ plans: list, sessions: list, events: list, ballots: list, photos: list },
   }),
@@ -30,14 +31,20 @@ const step: Migration = {
   },
   settings: (old) => old,
 }
-const chainOf = (migration: Migration): Chain =>
-  provedChain({ version: 2, migrations: [migration] })
+const chainOf = (migration: Migration): LateChain => ({
+  version: migration.to,
+  load: async () =>
+    provedChain({
+      version: migration.to,
+      migrations: [...presentChain.migrations, migration],
+    }),
+})
 
-/** A notebook of the made-up version 1 under this name; what its tables hold is answered. */
+/** A notebook of the made-up past under this name; what its tables hold is answered. */
 async function oldNotebook(name: string) {
   const notebook = await notebookWithTrial(name)
   notebook.close()
-  const store = new Store(name, presentChain)
+  const store = new Store(name, presentSteps)
   const raw = (table: string) => store.table<Content, string>(table)
   const { note, ...trial } = wholeTrialOf().trial
   await raw('trials').put({ ...trial, remark: note })
@@ -74,11 +81,11 @@ describe('the database', () => {
   test('N35: a notebook of a newer version is refused and left untouched', async () => {
     const name = freshName()
     const newer = new Dexie(name)
-    newer.version(2).stores({ trials: 'id', baskets: 'id' })
+    newer.version(dataVersion + 1).stores({ trials: 'id', baskets: 'id' })
     await newer.table('baskets').add({ id: 'one' })
     newer.close()
     const before = await rowsOf(name)
-    expect(before.verno).toBe(2)
+    expect(before.verno).toBe(dataVersion + 1)
     const notebook = notebookOf(name)
     await expect(notebook.summaries()).rejects.toMatchObject({
       ...{ name: 'NotebookFailure', reason: 'newer-database' },
@@ -94,7 +101,7 @@ describe('the database', () => {
     expect(await notebook.wholeTrial('trial-1')).toEqual(wholeTrialOf())
     expect(await notebook.summaries()).toHaveLength(1)
     notebook.close()
-    expect((await rowsOf(name)).verno).toBe(2)
+    expect((await rowsOf(name)).verno).toBe(dataVersion + 1)
   })
 
   test.each([
@@ -164,7 +171,7 @@ describe('the database', () => {
   test('N39: a stored record that does not fit its shape is told as damaged', async () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)
-    const store = new Store(name, presentChain)
+    const store = new Store(name, presentSteps)
     await store.table('events').update('event-003', { kind: 'sneeze' })
     await expect(notebook.wholeTrial('trial-1')).rejects.toMatchObject({
       ...{ reason: 'damaged', troubles: [{ reason: 'shape', pointer: '/events/2/kind' }] },
@@ -176,7 +183,7 @@ describe('the database', () => {
 /** Any object store of the database in use, to reach the methods all of them share. */
 async function someStore(): Promise<IDBObjectStore> {
   const name = freshName()
-  const store = new Store(name, presentChain)
+  const store = new Store(name, presentSteps)
   await store.open()
   const found = store.backendDB().transaction('trials').objectStore('trials')
   return found

@@ -1,10 +1,9 @@
-import type { NewEvent } from '@/core/session/press/new-event.ts'
 import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
-import { createNotebook } from '@/notebook/create-notebook.ts'
+import type { NewEvent } from '@/core/session/press/new-event.ts'
+import { createNotebook, presentSteps } from '@/notebook/create-notebook.ts'
 import type { NewBallot } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
-import { presentChain } from '@/trial-file/present-chain.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { begun } from '../trial-of/made-up-day.ts'
 import { planOf } from '../trial-of/plan-of.ts'
@@ -110,7 +109,7 @@ describe('the home list', () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)
     const before = await notebook.summaries()
-    const store = new Store(name, presentChain)
+    const store = new Store(name, presentSteps)
     await store.summaries.update('trial-1', { revision: 3, question: 'stale' })
     expect(await notebook.summaries()).toEqual(before)
     await store.summaries.clear()

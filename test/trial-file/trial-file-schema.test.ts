@@ -24,7 +24,7 @@ describe('the published JSON Schema', () => {
     expect(fits(text)).toEqual([])
     expect(fits(text.replace('"seed"', '"sead"'))).not.toEqual([])
     expect(fits(text.replace('"kind": "bake-in"', '"kind": "bake-up"'))).not.toEqual([])
-    expect(fits(text.replace('"version": 1', '"version": 2'))).not.toEqual([])
+    expect(fits(text.replace(/"version": \d+/, '"version": 999'))).not.toEqual([])
     expect(fits(text.replace('"id": "plan-1"', '"id": "plan 1"'))).not.toEqual([])
   })
 
