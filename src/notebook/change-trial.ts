@@ -2,10 +2,11 @@ import { trialShape } from '@/core/trial/trial-record.ts'
 import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
 import type { ReferenceTrouble } from '@/core/whole-trial/references.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { checked } from './checked.ts'
+import { checked, closed } from './checked.ts'
 import { NotebookFailure } from './notebook-failure.ts'
+import { renewedTrial } from './renewed-trial.ts'
 import type { Store } from './store.ts'
-import { namedKitchen, storedTrial } from './stored-trial.ts'
+import { namedKitchen } from './stored-trial.ts'
 import { summaryOf } from './summary-of.ts'
 import { summaryShape } from './summary-record.ts'
 
@@ -40,16 +41,19 @@ export async function changeTrial<Told>(
   change: (whole: WholeTrial) => Promise<Changed<Told>>,
 ): Promise<Told> {
   return await store.transaction('rw', store.tables, async () => {
-    const before = await storedTrial(store, trialId)
+    const before = await renewedTrial(store, trialId, store.held)
     if (!before) throw new NotebookFailure('no-such-trial', trialId)
     const { now, told, answerStands = false } = await change(before)
     const changed = { ...before, ...now }
     const revision = before.trial.revision + 1
-    const after = { ...changed, trial: checked(trialShape, { ...changed.trial, revision }) }
-    refuseDangling({ ...after, kitchen: await namedKitchen(store, after) })
+    const kitchen = await namedKitchen(store, changed)
+    const trial = checked(trialShape, { ...changed.trial, revision })
+    const after = closed({ ...changed, trial, kitchen })
+    refuseDangling(after)
     await store.trials.put(after.trial)
     const kept = answerStands ? await keptAnswer(store, before) : {}
     await store.summaries.put(checked(summaryShape, { ...summaryOf(after), ...kept }))
+    store.held = after
     return told
   })
 }

@@ -1,3 +1,4 @@
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { addPhoto } from './add-photo.ts'
 import { asFailure } from './as-failure.ts'
@@ -14,6 +15,7 @@ import { storedSettings } from './next-counts.ts'
 import type { Notebook, OpenNotebook } from './notebook.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 import { eraseTrial, putAway } from './put-away.ts'
+import { renewedTrial } from './renewed-trial.ts'
 import { sealBallot } from './seal-ballot.ts'
 import type { NotebookServices } from './services.ts'
 import { type LateChain, Store } from './store.ts'
@@ -53,10 +55,18 @@ export function createNotebook(
   const tell = telling(store)
   const whole = (trialId: string) =>
     store.transaction('r', store.tables, () => storedTrial(store, trialId))
+  const renewed = async (trialId: string, held: WholeTrial) => {
+    const newest = store.held?.trial.id === trialId ? store.held : held
+    const found = await store.transaction('r', store.tables, () =>
+      renewedTrial(store, trialId, newest),
+    )
+    store.held = found
+    return found
+  }
 
   const notebook: Notebook = {
     summaries: tell((options) => storedSummaries(store, options)),
-    wholeTrial: tell(whole),
+    wholeTrial: tell((trialId, held) => (held ? renewed(trialId, held) : whole(trialId))),
     createTrial: tell((plan, options) => createTrial(store, services, plan, options)),
     keepPlan: tell((plan) => keepPlan(store, services, plan)),
     beginSession: tell((session) => beginSession(store, session)),

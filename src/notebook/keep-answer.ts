@@ -1,6 +1,6 @@
 import { checked } from './checked.ts'
+import { renewedTrial } from './renewed-trial.ts'
 import type { Store } from './store.ts'
-import { storedTrial } from './stored-trial.ts'
 import { summaryOf } from './summary-of.ts'
 import { summaryShape } from './summary-record.ts'
 
@@ -20,7 +20,7 @@ export async function keepAnswer(
     if (trial?.revision !== revision) return
     const kept = summaryShape.safeParse(await store.summaries.get(trialId))
     if (kept.success && kept.data.revision === revision && kept.data.answer === answer) return
-    const whole = await storedTrial(store, trialId)
+    const whole = await renewedTrial(store, trialId, store.held)
     if (!whole) return
     const summary = summaryOf(whole)
     if (!summary.sealed) await store.summaries.put(checked(summaryShape, { ...summary, answer }))

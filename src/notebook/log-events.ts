@@ -36,6 +36,8 @@ export async function logEvents(
     await refuseUnknown(store, trial, logged)
     await store.events.bulkAdd(logged)
     await store.trials.put(checked(trialShape, { ...trial, revision: trial.revision + 1 }))
+    if (store.held?.trial.id === trialId)
+      store.held = { ...store.held, events: [...store.held.events, ...logged] }
     return logged
   })
 }

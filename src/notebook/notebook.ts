@@ -36,7 +36,11 @@ export type RestoreOutcome =
 export interface Notebook {
   /** All trials for the home list, newest work first; binned and archived ones left out unless asked for. */
   summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
-  wholeTrial(trialId: string): Promise<WholeTrial | undefined>
+  /**
+   * A trial with everything that belongs to it. Given what was `held` of it from the last time, a record that says the same
+   * is the same object, and only what is new is read and checked; so are the lists, and the whole when nothing is new.
+   */
+  wholeTrial(trialId: string, held?: WholeTrial): Promise<WholeTrial | undefined>
   /** A new trial around its first plan; returns the trial's id. The plan's ids must be new ones. */
   createTrial(plan: Plan, options?: { follows?: Follows; note?: string }): Promise<string>
   /** Keeps a changed plan: in place while no session runs it, else as the next revision (with a new id). */

@@ -23,6 +23,7 @@ export async function putAway(
 
 /** Deletes a trial with everything that belongs to it, drafts and pictures too, for good. The kitchen stays. */
 export async function eraseTrial(store: Store, trialId: string): Promise<void> {
+  store.held = undefined
   await store.transaction('rw', store.tables, async () => {
     const belonging = [
       store.plans,

@@ -6,6 +6,7 @@ import type { Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Trial } from '@/core/trial/trial-record.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { Chain } from '@/trial-file/migration.ts'
 import { type FailureReason, NotebookFailure } from './notebook-failure.ts'
 import type { Settings } from './settings-record.ts'
@@ -75,6 +76,8 @@ export class Store extends Dexie {
   declare drafts: Table<Draft, string>
   declare settings: Table<Settings | LastCount, string>
   declare summaries: Table<Summary, string>
+  /** The trial that was last read or changed here, its records checked: so that the next change need not read them again. */
+  held: WholeTrial | undefined
   /** Why it was closed, once it was. */
   closedBecause: FailureReason = 'closed'
 
