@@ -11,12 +11,12 @@ import styles from './bench.module.css'
 import { BenchSession } from './bench-session.tsx'
 
 /** The working day: what to do next for which dough, and everything that happens logged at a press. */
-export function BenchPlace({ trialId }: { trialId: string }) {
+export function BenchPlace() {
   const { notebook } = useServices()
-  const whole = useWholeTrial(trialId)
+  const whole = useWholeTrial()
   const settings = useLiveQuery(() => notebook.settings(), [notebook])
   const [pickedId, setPickedId] = useState<string | null>(null)
-  if (!whole || !settings) return <Progress label="Opening the bench" done={null} />
+  if (!settings) return <Progress label="Opening the bench" done={null} />
 
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
   const session = sessions.find((each) => each.id === pickedId) ?? sessions.at(-1)
@@ -34,7 +34,7 @@ export function BenchPlace({ trialId }: { trialId: string }) {
         <EmptyState
           title="No session has begun"
           action={
-            <LinkButton href={`#/trial/${trialId}/plan`} kind="primary">
+            <LinkButton href={`#/trial/${whole.trial.id}/plan`} kind="primary">
               Go to the plan
             </LinkButton>
           }

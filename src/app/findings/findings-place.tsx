@@ -2,7 +2,6 @@ import { useEffect, useMemo } from 'react'
 import { fetchCharts } from '@/app/findings/parts/lazy-charts.ts'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
-import { Progress } from '@/app/kit/page/progress.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
@@ -12,15 +11,12 @@ import { mustSayLook } from './must-say-look.ts'
 import { subjectOfTrial } from './subject.ts'
 
 /** The Findings place of a trial: sealed, nothing yet, a look before the end, or what the data support. */
-export function FindingsPlace({ trialId }: { trialId: string }) {
-  const whole = useWholeTrial(trialId)
-  const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
-  const subject = useMemo(
-    () => (whole && scored?.ok ? subjectOfTrial(whole) : null),
-    [whole, scored],
-  )
+export function FindingsPlace() {
+  const whole = useWholeTrial()
+  const trialId = whole.trial.id
+  const scored = useMemo(() => scoresOfTrial(whole, { unsealed: false }), [whole])
+  const subject = useMemo(() => (scored.ok ? subjectOfTrial(whole) : null), [whole, scored])
   useEffect(fetchCharts, [])
-  if (!whole || !scored) return <Progress label="Opening the findings" done={null} />
   if (!scored.ok || !subject)
     return (
       <>

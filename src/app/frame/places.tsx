@@ -3,7 +3,7 @@ import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
 export interface TrialPlace {
   name: string
   title: string
-  View: LazyExoticComponent<ComponentType<{ trialId: string }>>
+  View: LazyExoticComponent<ComponentType>
 }
 
 /** The five places of a trial in the order of the work; each is loaded when first opened. */

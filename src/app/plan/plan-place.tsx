@@ -2,28 +2,19 @@ import { useLiveQuery } from 'dexie-react-hooks'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { PlanOpen } from '@/app/plan/page/plan-open.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 
 /** The Plan place of a trial: one page from the question to the temperatures, with what follows from it beside it. */
-export function PlanPlace({ trialId }: { trialId: string }) {
+export function PlanPlace() {
   const { notebook } = useServices()
-  const found = useLiveQuery(async () => {
-    const [whole, kitchen] = await Promise.all([notebook.wholeTrial(trialId), notebook.kitchen()])
-    return { whole, kitchen }
-  }, [notebook, trialId])
+  const { id } = useWholeTrial().trial
+  const kitchen = useLiveQuery(() => notebook.kitchen(), [notebook])
   const drafts = useLiveQuery(
-    async () => (await notebook.draft(draftKey(trialId))) ?? {},
-    [notebook, trialId],
+    async () => (await notebook.draft(draftKey(id))) ?? {},
+    [notebook, id],
   )
-  if (!found?.whole || !drafts) return <Progress label="Opening the plan" done={null} />
-  return (
-    <PlanOpen
-      key={trialId}
-      whole={found.whole}
-      kitchen={found.kitchen}
-      drafts={drafts}
-      draftKey={draftKey(trialId)}
-    />
-  )
+  if (!kitchen || !drafts) return <Progress label="Opening the plan" done={null} />
+  return <PlanOpen key={id} kitchen={kitchen} drafts={drafts} draftKey={draftKey(id)} />
 }
 
 const draftKey = (trialId: string) => `plan/${trialId}`

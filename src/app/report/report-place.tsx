@@ -17,10 +17,9 @@ import styles from './report.module.css'
 import { ReportView } from './report-view.tsx'
 
 /** The Report place: one document that someone else can check, on screen, on paper and as files. */
-export function ReportPlace({ trialId }: { trialId: string }) {
-  const whole = useWholeTrial(trialId)
-  const scored = useMemo(() => (whole ? scoresOfTrial(whole, { unsealed: false }) : null), [whole])
-  if (!whole || !scored) return <Progress label="Opening the report" done={null} />
+export function ReportPlace() {
+  const whole = useWholeTrial()
+  const scored = useMemo(() => scoresOfTrial(whole, { unsealed: false }), [whole])
   if (!scored.ok)
     return (
       <>
@@ -28,7 +27,7 @@ export function ReportPlace({ trialId }: { trialId: string }) {
         <EmptyState
           title="Still sealed"
           action={
-            <LinkButton href={`#/trial/${trialId}/tasting`} kind="primary">
+            <LinkButton href={`#/trial/${whole.trial.id}/tasting`} kind="primary">
               Go to the tasting
             </LinkButton>
           }

@@ -1,9 +1,11 @@
-import { useLiveQuery } from 'dexie-react-hooks'
+import { createContext, useContext } from 'react'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { useServices } from './services.ts'
 
-/** A trial with everything that belongs to it, anew with every change in the notebook; undefined while it is opened. */
-export function useWholeTrial(trialId: string): WholeTrial | undefined {
-  const { notebook } = useServices()
-  return useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
+export const WholeTrialContext = createContext<WholeTrial | null>(null)
+
+/** The open trial with everything that belongs to it, as the notebook has it now. Throws outside of a trial: a programmer's mistake. */
+export function useWholeTrial(): WholeTrial {
+  const whole = useContext(WholeTrialContext)
+  if (!whole) throw new Error('useWholeTrial outside of a trial')
+  return whole
 }

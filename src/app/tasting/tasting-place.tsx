@@ -1,7 +1,6 @@
 import { useState } from 'react'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
-import { Progress } from '@/app/kit/page/progress.tsx'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
@@ -20,8 +19,8 @@ import { WhichWasWhich } from './which-was-which.tsx'
  * Blind scoring on one device that is handed round. Whoever is at the table sees codes and questions; nothing on this page
  * knows a level, letter or weight before unsealing, and no step of it makes an address of its own.
  */
-export function TastingPlace({ trialId }: { trialId: string }) {
-  const whole = useWholeTrial(trialId)
+export function TastingPlace() {
+  const whole = useWholeTrial()
   const [tasterId, setTasterId] = useState<string | null>(null)
   const { cover } = useUncoveredTrial()
   const sit = (id: string) => {
@@ -29,7 +28,7 @@ export function TastingPlace({ trialId }: { trialId: string }) {
     setTasterId(id)
   }
   const [sessionId, setSessionId] = useState<string | null>(null)
-  if (!whole) return <Progress label="Opening the tasting" done={null} />
+  const trialId = whole.trial.id
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
   const session = sessions.find((each) => each.id === sessionId) ?? sessions.at(-1)
   if (!session) return <NothingToTaste trialId={trialId} />

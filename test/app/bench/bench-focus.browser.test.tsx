@@ -11,6 +11,7 @@ import { sessionOf } from '../../trial-of/session-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
+import { AtTrial } from '../at-trial.tsx'
 
 let ids = 0
 const chance = {
@@ -29,7 +30,9 @@ async function freshBench() {
   const screen = await render(
     <ServicesContext value={{ notebook, ...chance }}>
       <div ref={keepFocus}>
-        <BenchPlace trialId="trial-1" />
+        <AtTrial trialId="trial-1">
+          <BenchPlace />
+        </AtTrial>
       </div>
     </ServicesContext>,
   )

@@ -10,6 +10,7 @@ import { sessionOf } from '../../trial-of/session-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
+import { AtTrial } from '../at-trial.tsx'
 
 let ids = 0
 const chance = {
@@ -30,7 +31,9 @@ async function freshDay(): Promise<Notebook> {
 
 const bench = (notebook: Notebook) => (
   <ServicesContext value={{ notebook, ...chance }}>
-    <BenchPlace trialId="trial-1" />
+    <AtTrial trialId="trial-1">
+      <BenchPlace />
+    </AtTrial>
   </ServicesContext>
 )
 const kinds = async (notebook: Notebook) =>

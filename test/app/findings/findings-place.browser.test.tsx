@@ -6,6 +6,7 @@ import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { type MethodTopic, methodNotes } from '@/core/wording/findings/method-notes.ts'
 import focaccia from '../../../trials/focaccia-hydration.json?raw'
 import panLoaf from '../../../trials/pan-loaf-salt.json?raw'
+import { AtTrial } from '../at-trial.tsx'
 import { asChoice } from './choice-trial.ts'
 import { notebookWith, openPlace } from './open-place.tsx'
 
@@ -16,7 +17,16 @@ vi.setConfig({ testTimeout: 120_000 })
 async function opened(...files: Parameters<typeof notebookWith>) {
   const { notebook, trialIds, services } = await notebookWith(...files)
   const [trialId = ''] = trialIds
-  return { notebook, trialId, ...(await openPlace(services, <FindingsPlace trialId={trialId} />)) }
+  return {
+    notebook,
+    trialId,
+    ...(await openPlace(
+      services,
+      <AtTrial trialId={trialId}>
+        <FindingsPlace />
+      </AtTrial>,
+    )),
+  }
 }
 
 test('the sentence stands first, then the picture, how far it carries, which differ, the easiest, and what next', async () => {

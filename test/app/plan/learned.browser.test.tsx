@@ -12,6 +12,7 @@ import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import focaccia from '../../../trials/focaccia-hydration.json?raw'
 import loaf from '../../../trials/pan-loaf-salt.json?raw'
 import { mixingDay } from '../../core/learned/mixing-day.ts'
+import { AtTrial } from '../at-trial.tsx'
 
 let made = 0
 const newId = () => `l${++made}-${crypto.randomUUID()}`
@@ -41,7 +42,9 @@ const open = (trialId: string, unit: 'celsius' | 'fahrenheit' = 'celsius') =>
   render(
     <ServicesContext value={services}>
       <TemperatureUnitContext value={unit}>
-        <PlanPlace trialId={trialId} />
+        <AtTrial trialId={trialId}>
+          <PlanPlace />
+        </AtTrial>
       </TemperatureUnitContext>
     </ServicesContext>,
   )

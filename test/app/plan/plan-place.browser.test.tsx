@@ -10,6 +10,7 @@ import { type Services, ServicesContext } from '@/app/services/services.ts'
 import { startingPlan } from '@/core/trial/starting-plan.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
+import { AtTrial } from '../at-trial.tsx'
 
 let made = 0
 const newId = () => `t${++made}-${crypto.randomUUID()}`
@@ -40,7 +41,9 @@ afterEach(async () => {
 const open = () =>
   render(
     <ServicesContext value={services}>
-      <PlanPlace trialId={trialId} />
+      <AtTrial trialId={trialId}>
+        <PlanPlace />
+      </AtTrial>
     </ServicesContext>,
   )
 

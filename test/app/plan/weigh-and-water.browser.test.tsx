@@ -6,6 +6,7 @@ import { PlanPlace } from '@/app/plan/plan-place.tsx'
 import { ServicesContext } from '@/app/services/services.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import loaf from '../../../trials/pan-loaf-salt.json?raw'
+import { AtTrial } from '../at-trial.tsx'
 
 afterEach(cleanup)
 
@@ -33,7 +34,9 @@ test('weights past the scale, and doughs without water, are said on the page', a
   const [trial] = await notebook.summaries()
   const screen = await render(
     <ServicesContext value={{ notebook, ...chance }}>
-      <PlanPlace trialId={trial?.trialId ?? ''} />
+      <AtTrial trialId={trial?.trialId ?? ''}>
+        <PlanPlace />
+      </AtTrial>
     </ServicesContext>,
   )
   await expect

@@ -9,7 +9,7 @@ import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
@@ -21,7 +21,7 @@ const namesQuestion = visibleName('the question')
 export function QuestionSection() {
   const question = usePlanPage((page) => page.plan.question)
   const { change } = usePlanActions()
-  const since = lockedSince(useWhole().events)
+  const since = lockedSince(useWholeTrial().events)
   return (
     <PlanSection id="plan-question">
       <PlanText

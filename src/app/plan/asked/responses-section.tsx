@@ -5,8 +5,8 @@ import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
 import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { Response } from '@/core/trial/response.ts'
 import { ownResponse, responsePresets } from './response-presets.ts'
 import { ResponseRow } from './response-row.tsx'
@@ -15,7 +15,7 @@ import { ResponseRow } from './response-row.tsx'
 export function ResponsesSection() {
   const responses = usePlanPage((page) => page.plan.responses)
   const { change } = usePlanActions()
-  const locked = lockedSince(useWhole().events) !== null
+  const locked = lockedSince(useWholeTrial().events) !== null
   const { newId } = useServices()
   const add = (response: Response) =>
     change((plan) => ({ ...plan, responses: [...plan.responses, response] }))

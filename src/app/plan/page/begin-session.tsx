@@ -5,17 +5,17 @@ import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { dealSession } from '@/core/session/deal-session.ts'
 import { sessionsDone } from '@/core/whole-trial/stage.ts'
 import { dealRefusal } from '@/core/wording/plan/deal-refusal.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { TroubleList } from './trouble-list.tsx'
-import { useWhole } from './whole-context.ts'
 
 /** Whether the plan can be worked: what is still to mend, else the press that deals the next session. */
 export function BeginSession() {
-  const whole = useWhole()
+  const whole = useWholeTrial()
   const store = usePlanStore()
   const { notebook, now, zone, newId } = useServices()
   const stops = usePlanPage(

@@ -1,24 +1,23 @@
 import { useEffect, useState } from 'react'
 import { useServices } from '@/app/services/services.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { LearnedContext, useReadLearned } from './learned-context.ts'
 import { PlanPageBody } from './plan-page-body.tsx'
 import { PlanPageContext } from './plan-page-context.ts'
 import { createPlanPage } from './plan-page-store.ts'
 import { planTroubles } from './plan-troubles.ts'
-import { WholeContext } from './whole-context.ts'
 
 interface Props {
-  whole: WholeTrial
   kitchen: readonly KitchenThing[]
   drafts: Record<string, string>
   draftKey: string
 }
 
 /** One open plan: its page state, tied to the notebook, and written out whenever the page is hidden or left. */
-export function PlanOpen({ whole, kitchen, drafts, draftKey }: Props) {
+export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
+  const whole = useWholeTrial()
   const { notebook, now } = useServices()
   const learned = useReadLearned()
   const [store] = useState(() =>
@@ -45,12 +44,10 @@ export function PlanOpen({ whole, kitchen, drafts, draftKey }: Props) {
     }
   }, [store])
   return (
-    <WholeContext value={whole}>
-      <PlanPageContext value={store}>
-        <LearnedContext value={learned}>
-          <PlanPageBody />
-        </LearnedContext>
-      </PlanPageContext>
-    </WholeContext>
+    <PlanPageContext value={store}>
+      <LearnedContext value={learned}>
+        <PlanPageBody />
+      </LearnedContext>
+    </PlanPageContext>
   )
 }

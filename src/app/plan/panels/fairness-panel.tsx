@@ -6,8 +6,7 @@ import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { useArrivalHere } from '@/app/plan/page/use-arrival-here.ts'
 import { useLoggedWhole } from '@/app/plan/page/use-logged-whole.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
-import { useSessions } from '@/app/plan/page/use-sessions.ts'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { usePlanWork } from '@/app/worker/use-plan-work.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 import { FairnessList } from './fairness-list.tsx'
@@ -22,8 +21,8 @@ const LoggedFairness = lazy(async () => ({
 export const FairnessPanel = memo(function FairnessPanel() {
   const plan = usePlanParts(judgedParts)
   const kitchen = usePlanPage((page) => page.kitchen)
-  const { seed } = useWhole().trial
-  const sessions = useSessions()
+  const { trial, sessions } = useWholeTrial()
+  const { seed } = trial
   const logged = useLoggedWhole()
   const learned = useLearnedWork(plan, kitchen)
   const question = useMemo(

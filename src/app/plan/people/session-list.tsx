@@ -1,7 +1,7 @@
 import { format } from 'date-fns'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import styles from '@/app/plan/formula/formula-section.module.css'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 
 const stands = {
@@ -13,7 +13,7 @@ const stands = {
 
 /** The sessions that were begun, and what each stands at. */
 export function SessionList() {
-  const whole = useWhole()
+  const whole = useWholeTrial()
   if (whole.sessions.length === 0) return null
   return (
     <ol className={styles.read} aria-label="Sessions begun">

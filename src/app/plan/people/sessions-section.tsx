@@ -4,7 +4,7 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { SessionList } from './session-list.tsx'
 
 const sessionsCheck = wholeBetween(1, 50)
@@ -14,7 +14,7 @@ const handsCheck = wholeBetween(1, 20)
 export function SessionsSection() {
   const planned = usePlanPage((page) => page.plan.plannedSessions)
   const hands = usePlanPage((page) => page.plan.pairsOfHands)
-  const locked = lockedSince(useWhole().events) !== null
+  const locked = lockedSince(useWholeTrial().events) !== null
   const { change } = usePlanActions()
   return (
     <PlanSection id="plan-sessions">

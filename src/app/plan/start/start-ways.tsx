@@ -3,8 +3,8 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { PasteFormula } from '@/app/plan/formula/paste-formula.tsx'
 import { usePlanStore } from '@/app/plan/page/plan-page-context.ts'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
 import styles from '@/app/plan/panels/panel.module.css'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { SamplePicker } from './sample-picker.tsx'
 import { emptyPlan, planFromOther } from './start-from.ts'
@@ -16,7 +16,7 @@ import { TrialPicker } from './trial-picker.tsx'
  */
 export function StartWays() {
   const store = usePlanStore()
-  const { trial } = useWhole()
+  const { trial } = useWholeTrial()
   const [untouched] = useState(trial.revision === 1 && trial.follows === undefined)
   const [way, setWay] = useState<'paste' | 'sample' | 'earlier' | null>(null)
   if (!untouched) return null
