@@ -1,22 +1,13 @@
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
-import { addPhoto } from './add-photo.ts'
 import { asFailure } from './as-failure.ts'
-import { beginSession } from './begin-session.ts'
 import { changeSettings } from './change-settings.ts'
-import { createTrial } from './create-trial.ts'
-import { keepAnswer } from './keep-answer.ts'
 import { keepDraft } from './keep-draft.ts'
-import { eraseTaster, keepKitchenThing, removeKitchenThing } from './keep-kitchen.ts'
-import { keepPlan } from './keep-plan.ts'
-import { logEvents } from './log-events.ts'
 import { makeReady } from './make-ready.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Notebook, OpenNotebook } from './notebook.ts'
 import { NotebookFailure } from './notebook-failure.ts'
-import { eraseTrial, putAway } from './put-away.ts'
 import { renewedTrial } from './renewed-trial.ts'
-import { sealBallot } from './seal-ballot.ts'
 import type { NotebookServices } from './services.ts'
 import { type LateChain, Store } from './store.ts'
 import { storedSummaries } from './stored-summaries.ts'
@@ -53,6 +44,9 @@ export function createNotebook(
   const store = new Store(name, chain)
   store.on('ready', () => makeReady(store, services.newId))
   const tell = telling(store)
+  const writing = async () => (await import('./writing.ts')).writingOf(store, services)
+  // Fetched ahead of the first press; one that still finds it missing says so itself.
+  void writing().catch(() => undefined)
   const whole = (trialId: string) =>
     store.transaction('r', store.tables, () => storedTrial(store, trialId))
   const renewed = async (trialId: string, held: WholeTrial) => {
@@ -67,25 +61,27 @@ export function createNotebook(
   const notebook: Notebook = {
     summaries: tell((options) => storedSummaries(store, options)),
     wholeTrial: tell((trialId, held) => (held ? renewed(trialId, held) : whole(trialId))),
-    createTrial: tell((plan, options) => createTrial(store, services, plan, options)),
-    keepPlan: tell((plan) => keepPlan(store, services, plan)),
-    beginSession: tell((session) => beginSession(store, session)),
+    createTrial: tell(async (...given) => await (await writing()).createTrial(...given)),
+    keepPlan: tell(async (...given) => await (await writing()).keepPlan(...given)),
+    beginSession: tell(async (...given) => await (await writing()).beginSession(...given)),
     log: tell(async (event) => {
-      const [logged] = await logEvents(store, services, [event])
+      const [logged] = await (await writing()).logAll([event])
       if (!logged) throw new Error('one event was logged')
       return logged
     }),
-    logAll: tell((events) => logEvents(store, services, events)),
-    sealBallot: tell((ballot) => sealBallot(store, services, ballot)),
-    keepAnswer: tell((id, revision, answer) => keepAnswer(store, id, revision, answer)),
-    archive: tell((id, away) => putAway(store, id, 'archivedAt', away ? now() : undefined)),
-    bin: tell((id, away) => putAway(store, id, 'binnedAt', away ? now() : undefined)),
-    erase: tell((trialId) => eraseTrial(store, trialId)),
+    logAll: tell(async (...given) => await (await writing()).logAll(...given)),
+    sealBallot: tell(async (...given) => await (await writing()).sealBallot(...given)),
+    keepAnswer: tell(async (...given) => await (await writing()).keepAnswer(...given)),
+    archive: tell(async (...given) => await (await writing()).archive(...given)),
+    bin: tell(async (...given) => await (await writing()).bin(...given)),
+    erase: tell(async (...given) => await (await writing()).erase(...given)),
 
     kitchen: tell(async () => await store.kitchen.toArray()),
-    keepKitchenThing: tell((thing) => keepKitchenThing(store, thing)),
-    removeKitchenThing: tell((id) => removeKitchenThing(store, id)),
-    eraseTaster: tell((tasterId) => eraseTaster(store, tasterId, now())),
+    keepKitchenThing: tell(async (...given) => await (await writing()).keepKitchenThing(...given)),
+    removeKitchenThing: tell(
+      async (...given) => await (await writing()).removeKitchenThing(...given),
+    ),
+    eraseTaster: tell(async (...given) => await (await writing()).eraseTaster(...given)),
 
     draft: tell(async (key) => (await store.drafts.get(key))?.values),
     keepDraft: tell((key, values) => keepDraft(store, key, values)),
@@ -94,7 +90,7 @@ export function createNotebook(
     settings: tell(() => storedSettings(store)),
     keepSettings: tell((change) => changeSettings(store, change)),
 
-    addPhoto: tell((photo, picture) => addPhoto(store, photo, picture)),
+    addPhoto: tell(async (...given) => await (await writing()).addPhoto(...given)),
     picture: tell(async (photoId) => (await store.pictures.get(photoId))?.blob),
 
     exportTrial: tell(async (trialId) => {
