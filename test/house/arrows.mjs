@@ -17,6 +17,7 @@ const worked = [
   'core/session',
   'core/tasting',
   'core/whole-trial',
+  'core/plan-edits',
 ]
 const judged = [...worked, 'core/fairness', 'core/findings', 'core/learned']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
@@ -57,6 +58,11 @@ export const arrows = [
   {
     folder: 'core/whole-trial',
     may: [...ground, 'core/trial', 'core/design', 'core/session', 'core/tasting'],
+    packages: outsideCore,
+  },
+  {
+    folder: 'core/plan-edits',
+    may: [...ground, 'core/weighing', 'core/trial', 'core/design'],
     packages: outsideCore,
   },
   { folder: 'core/fairness', may: worked, packages: outsideCore },

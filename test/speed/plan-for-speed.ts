@@ -1,7 +1,7 @@
 import type { Ingredient } from '@/core/formula/formula-record.ts'
 import type { Scale } from '@/core/kitchen/kitchen-record.ts'
+import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { startingPlan } from '@/core/trial/starting-plan.ts'
 
 const scaleOf = (id: string, resolutionGrams: number, capacityGrams: number): Scale => ({
   ...{ id, kind: 'scale', name: id, resolutionGrams, capacityGrams },

@@ -1,7 +1,10 @@
 import * as z from 'zod/mini'
 
+/** A tonne: the largest mass. */
+export const mostGrams = 1e6
+
 /** A mass in grams, 0 to a tonne. */
-export const gramsShape = z.number().check(z.gte(0), z.lte(1e6))
+export const gramsShape = z.number().check(z.gte(0), z.lte(mostGrams))
 
 /** A temperature in degrees Celsius, from the coldest freezer to the hottest oven. */
 export const celsiusShape = z.number().check(z.gte(-80), z.lte(700))

@@ -79,6 +79,11 @@ export const planShape = z.strictObject({
   kitchenIds: z.array(idShape),
   /** Differences in handling the baker accepts knowingly, such as fairness items marked "know about it". */
   accepted: z.array(z.string().check(z.maxLength(64))),
+  /**
+   * Ingredients, preferments and steps that stand here only because the kind of factor needs one. As they are, they go when
+   * the factor turns to another kind.
+   */
+  putIn: z.exactOptional(z.array(idShape)),
 })
 
 export type TemperaturePlan = z.infer<typeof temperaturePlanShape>

@@ -7,8 +7,11 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { mendingPlan } from '@/core/fairness/mending-plan.ts'
+import { bestPlace } from '@/core/findings/best/best-place.ts'
 import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
 import { isPresent } from '@/core/findings/reason.ts'
+import { confirmingPlan, narrowingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -17,7 +20,6 @@ import { nextStepText } from '@/core/wording/findings/conclusion-text.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { Adopt } from './adopt.tsx'
-import { bestInside, confirmingPlan, mendingPlan, narrowingPlan } from './follow-up-plan.ts'
 import { winnerAndRival } from './winner.ts'
 
 interface CarryOnProps {
@@ -70,7 +72,7 @@ function StepPress({ whole, subject, answer, step, kind }: StepPressProps) {
   if (step === 'adopt') return pair ? <Adopt plan={plan} level={pair.winner} kind={kind} /> : null
   const main = findings.responses[0]
   const shown = main && conclusion.rung ? main[conclusion.rung] : null
-  const best = shown && isPresent(shown) && isPresent(shown.best) ? bestInside(shown.best) : null
+  const best = shown && isPresent(shown) && isPresent(shown.best) ? bestPlace(shown.best) : null
   const follows: Record<Exclude<Step, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
     mend: { how: 'repeats', next: mendingPlan(plan, subject.fairness) },
     confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },

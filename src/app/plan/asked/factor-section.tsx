@@ -4,17 +4,19 @@ import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { visibleName } from '@/app/plan/field/field-checks.ts'
 import { useTroubleAt } from '@/app/plan/field/plan-field.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
-import { hasOwnWater, withOwnWater, withSameWater } from '@/app/plan/formula/own-water.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
+import { factorKinds, factsOfKind } from '@/core/plan-edits/factor/factor-kinds.ts'
+import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
+import { hasOwnWater, withOwnWater, withSameWater } from '@/core/plan-edits/levels/own-water.ts'
+import { withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
 import type { Factor } from '@/core/trial/factor.ts'
-import { withDoughs } from '@/core/trial/with-doughs.ts'
-import { withFactorKind } from './factor-for-kind.ts'
-import { factorKinds, factsOfKind } from './factor-kinds.ts'
+import { factorKindNames } from '@/core/wording/plan/factor-kind-name.ts'
 import { FactorTargetFields } from './factor-target.tsx'
 
-const kindOptions = factorKinds.map(({ kind, label }) => ({ value: kind, label }))
+const kindOptions = factorKinds.map(({ kind }) => ({ value: kind, label: factorKindNames[kind] }))
 const namesFactor = visibleName('a name for what changes')
 
 /** The one thing that changes: its kind, name and unit, what it moves, where it begins to act and what is held. */
@@ -26,8 +28,7 @@ export function FactorSection() {
   const { newId } = useServices()
   const facts = factsOfKind(factor.acts.on)
   const swapsFormula = facts.kind === 'choice' && factor.splitsAt === 'mix'
-  const edit = (next: Partial<Factor>) =>
-    change((plan) => ({ ...plan, factor: { ...plan.factor, ...next } }))
+  const edit = (next: Partial<Factor>) => change((plan) => inFactor(plan, next))
   return (
     <PlanSection id="plan-factor">
       <FieldRow>
@@ -37,7 +38,7 @@ export function FactorSection() {
           options={kindOptions}
           onValue={(kind) =>
             changeSaid(
-              `Now about: ${factsOfKind(kind).label}`,
+              `Now about: ${factorKindNames[kind]}`,
               (plan) => withFactorKind(plan, kind, newId),
               'level/',
             )
@@ -153,7 +154,7 @@ function HeldChoice() {
         { value: 'dough', label: 'The dough of a batch' },
         { value: 'piece', label: 'The mass of a piece' },
       ]}
-      onValue={(next) => change((plan) => ({ ...plan, factor: { ...plan.factor, held: next } }))}
+      onValue={(held) => change((plan) => inFactor(plan, { held }))}
     />
   )
 }

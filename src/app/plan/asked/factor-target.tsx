@@ -1,7 +1,8 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { factsOfKind } from '@/core/plan-edits/factor/factor-kinds.ts'
+import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
 import type { ActsOn } from '@/core/trial/factor.ts'
-import { factsOfKind } from './factor-kinds.ts'
 
 /** Which ingredient, preferment or step the factor moves; a flour's share also names the flour it is taken from. */
 export function FactorTargetFields() {
@@ -17,7 +18,7 @@ type With<Key extends string> = Extract<ActsOn, Record<Key, string>>
 
 function useActs(): (acts: ActsOn) => void {
   const { change } = usePlanActions()
-  return (acts) => change((plan) => ({ ...plan, factor: { ...plan.factor, acts } }))
+  return (acts) => change((plan) => inFactor(plan, { acts }))
 }
 
 function IngredientTarget({ acts }: { acts: With<'ingredientId'> }) {

@@ -1,14 +1,15 @@
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
-import { inResponse } from '@/app/plan/edits/plan-edits.ts'
 import { moreThanNothing } from '@/app/plan/field/field-checks.ts'
 import { useTroubleAt } from '@/app/plan/field/plan-field.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { useServices } from '@/app/services/services.ts'
+import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
+import { presetsLeft, withPreset } from '@/core/plan-edits/responses/main-response.ts'
+import { responsePresets } from '@/core/plan-edits/responses/response-presets.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { responsePresets } from './response-presets.ts'
-import { responseUnit } from './response-unit.ts'
+import { responseUnit } from '@/core/wording/words/response-unit.ts'
 
 const marginCheck = moreThanNothing(1000)
 
@@ -21,9 +22,7 @@ export function MainResponse({ locked }: { locked: boolean }) {
   const { newId } = useServices()
   const main = responses.find((each) => each.id === mainId)
   const index = responses.findIndex((each) => each.id === mainId)
-  const presets = responsePresets.filter(({ name }) =>
-    responses.every((each) => each.name !== name),
-  )
+  const presets = presetsLeft({ responses })
   return (
     <div data-path="/mainResponseId">
       <FieldRow>
@@ -63,7 +62,6 @@ export function MainResponse({ locked }: { locked: boolean }) {
 
 function withMain(plan: Plan, picked: string, newId: () => string): Plan {
   const preset = responsePresets.find(({ name }) => picked === `preset ${name}`)
-  if (!preset) return picked === '' ? plan : { ...plan, mainResponseId: picked }
-  const id = newId()
-  return { ...plan, responses: [...plan.responses, { ...preset, id }], mainResponseId: id }
+  if (preset) return withPreset(plan, preset, newId(), true)
+  return picked === '' ? plan : { ...plan, mainResponseId: picked }
 }

@@ -10,8 +10,8 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import { withExpectation } from '@/core/plan-edits/start/expectation.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
-import type { Plan } from '@/core/trial/plan-record.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
 import { MainResponse } from './main-response.tsx'
 
@@ -71,9 +71,7 @@ function ExpectationFields({ locked }: { locked: boolean }) {
           hint="Written down before the first mix, so that nobody remembers it otherwise afterwards."
           value={expectation?.direction ?? null}
           options={directionOptions(choice)}
-          onValue={(direction) =>
-            edit(direction === 'no-difference' ? { direction, bestGuess: null } : { direction })
-          }
+          onValue={(direction) => edit({ direction })}
           disabled={locked}
         />
         {expectation ? (
@@ -106,9 +104,4 @@ function ExpectationFields({ locked }: { locked: boolean }) {
       <TroubleHere at="/expectation" />
     </div>
   )
-}
-
-function withExpectation(plan: Plan, next: Partial<Expectation>): Plan {
-  const before = plan.expectation ?? { direction: 'rises', bestGuess: null }
-  return { ...plan, expectation: { ...before, ...next } }
 }

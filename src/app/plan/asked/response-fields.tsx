@@ -1,15 +1,16 @@
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
-import { inResponse } from '@/app/plan/edits/plan-edits.ts'
 import { between, moreThanNothing, visibleName } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import styles from '@/app/plan/method/method-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import type { Better, Response } from '@/core/trial/response.ts'
+import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
+import { recordedBy } from '@/core/plan-edits/responses/recorded-by.ts'
+import { startedBetter } from '@/core/plan-edits/responses/started-better.ts'
+import type { Response } from '@/core/trial/response.ts'
+import { responseUnit } from '@/core/wording/words/response-unit.ts'
 import { ResponseScale } from './response-scale.tsx'
-import { responseUnit } from './response-unit.ts'
-import { startedScale } from './started-scale.ts'
 
 const namesResponse = visibleName("the response's name")
 const marginCheck = moreThanNothing(1000)
@@ -48,7 +49,7 @@ export function ResponseFields({ response, index, locked }: Props) {
             { value: 'taster', label: 'by each taster, blind' },
             { value: 'baker', label: 'by the baker' },
           ]}
-          onValue={(by) => edit(recordedBy(by, response))}
+          onValue={(by) => edit(recordedBy(response, by))}
         />
         <SelectField
           label="Of each"
@@ -75,7 +76,7 @@ export function ResponseFields({ response, index, locked }: Props) {
             { value: 'target', label: 'near a target' },
             { value: 'neither', label: 'neither' },
           ]}
-          onValue={(is) => edit({ better: betterOf(is, response) })}
+          onValue={(is) => edit({ better: startedBetter(is, response) })}
           disabled={locked}
         />
         {better.is === 'target' ? (
@@ -106,15 +107,4 @@ export function ResponseFields({ response, index, locked }: Props) {
       </FieldRow>
     </div>
   )
-}
-
-function recordedBy(by: Response['by'], { scale }: Response): Partial<Response> {
-  if (by === 'baker') return { by, about: 'batch' }
-  const fits = scale.kind === 'measured' ? { scale: startedScale('nine-point') } : {}
-  return { by, about: 'serving', ...fits }
-}
-
-function betterOf(is: Better['is'], { scale }: Response): Better {
-  if (is !== 'target') return { is }
-  return { is, at: scale.kind === 'just-about-right' ? 3 : scale.kind === 'nine-point' ? 5 : 0 }
 }

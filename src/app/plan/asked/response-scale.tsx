@@ -1,8 +1,9 @@
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import { withAnchor } from '@/core/plan-edits/responses/started-better.ts'
+import { startedScale } from '@/core/plan-edits/responses/started-scale.ts'
 import type { AnswerScale, Measure, Response } from '@/core/trial/response.ts'
-import { startedScale } from './started-scale.ts'
 
 interface Props {
   response: Response
@@ -51,7 +52,9 @@ export function ResponseScale({ response, path, onScale }: Props) {
               label={at === 5 ? 'Words at 5 (if you like)' : `Words at ${at}`}
               value={scale.anchors.find((anchor) => anchor.at === at)?.text ?? ''}
               maxLength={200}
-              onValue={(text) => onScale({ ...scale, anchors: anchored(scale.anchors, at, text) })}
+              onValue={(text) =>
+                onScale({ ...scale, anchors: withAnchor(scale.anchors, at, text) })
+              }
             />
           ))
         : null}
@@ -96,11 +99,4 @@ export function ResponseScale({ response, path, onScale }: Props) {
       ) : null}
     </FieldRow>
   )
-}
-
-type Anchors = Extract<AnswerScale, { kind: 'nine-point' }>['anchors']
-
-function anchored(anchors: Anchors, at: number, text: string): Anchors {
-  const others = anchors.filter((anchor) => anchor.at !== at)
-  return text === '' ? others : [...others, { at, text }].toSorted((a, b) => a.at - b.at)
 }

@@ -7,8 +7,8 @@ import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
-import type { Response } from '@/core/trial/response.ts'
-import { ownResponse, responsePresets } from './response-presets.ts'
+import { presetsLeft, withPreset } from '@/core/plan-edits/responses/main-response.ts'
+import { ownResponse } from '@/core/plan-edits/responses/response-presets.ts'
 import { ResponseRow } from './response-row.tsx'
 
 /** What is recorded: by the baker or the tasters, on which scale, what is better, and the margin. */
@@ -17,9 +17,9 @@ export function ResponsesSection() {
   const { change } = usePlanActions()
   const locked = lockedSince(useWholeTrial().events) !== null
   const { newId } = useServices()
-  const add = (response: Response) =>
-    change((plan) => ({ ...plan, responses: [...plan.responses, response] }))
-  const free = responsePresets.filter(({ name }) => responses.every((each) => each.name !== name))
+  const addOwn = () =>
+    change((plan) => ({ ...plan, responses: [...plan.responses, ownResponse(newId())] }))
+  const free = presetsLeft({ responses })
   return (
     <PlanSection id="plan-responses" aside="what the factor may change">
       <ol className={styles.steps}>
@@ -31,11 +31,15 @@ export function ResponsesSection() {
       <fieldset className={formula.presses}>
         <legend className={formula.legend}>Add</legend>
         {free.map((preset) => (
-          <Button key={preset.name} size="small" onPress={() => add({ ...preset, id: newId() })}>
+          <Button
+            key={preset.name}
+            size="small"
+            onPress={() => change((plan) => withPreset(plan, preset, newId()))}
+          >
             {preset.name}
           </Button>
         ))}
-        <Button size="small" onPress={() => add(ownResponse(newId()))}>
+        <Button size="small" onPress={addOwn}>
           one of my own
         </Button>
       </fieldset>

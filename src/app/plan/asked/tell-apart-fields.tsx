@@ -4,7 +4,8 @@ import { visibleName } from '@/app/plan/field/field-checks.ts'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import type { Plan, TellApart } from '@/core/trial/plan-record.ts'
+import { withTellApart, withToldLevel } from '@/core/plan-edits/people/tell-apart.ts'
+import type { TellApart } from '@/core/trial/plan-record.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 
 const namesAttribute = visibleName('what the tasters are to find more of')
@@ -35,7 +36,7 @@ export function TellApartFields() {
         hint="A set for each taster after the ballots: one answer, right or not."
         value={tellApart?.test ?? 'none'}
         options={tests.filter(({ value }) => ordered || value !== 'paired')}
-        onValue={(test) => change((plan) => asking(plan, test))}
+        onValue={(test) => change((plan) => withTellApart(plan, test))}
       />
       {tellApart ? (
         <FieldRow>
@@ -48,7 +49,7 @@ export function TellApartFields() {
                 label={place === 0 ? 'One of them' : 'The other'}
                 value={known ? id : ''}
                 options={known ? options : [missing, ...options]}
-                onValue={(next) => change((plan) => withLevel(plan, place, next))}
+                onValue={(next) => change((plan) => withToldLevel(plan, place, next))}
               />
             )
           })}
@@ -74,21 +75,4 @@ export function TellApartFields() {
       <TroubleHere at="/tellApart/levelIds/1" />
     </>
   )
-}
-
-/** The plan with another test asked, of the two levels chosen before, else of the outermost. */
-function asking(plan: Plan, test: Asked): Plan {
-  if (test === 'none') return { ...plan, tellApart: null }
-  const [first, last] = [plan.levels[0]?.id ?? '', plan.levels.at(-1)?.id ?? '']
-  return {
-    ...plan,
-    tellApart: { ...plan.tellApart, test, levelIds: plan.tellApart?.levelIds ?? [first, last] },
-  }
-}
-
-function withLevel(plan: Plan, place: number, levelId: string): Plan {
-  const { tellApart } = plan
-  if (!tellApart) return plan
-  const levelIds = tellApart.levelIds.map((each, index) => (index === place ? levelId : each))
-  return { ...plan, tellApart: { ...tellApart, levelIds } }
 }

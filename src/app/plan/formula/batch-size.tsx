@@ -1,11 +1,10 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
-import { withBatchSize } from '@/app/plan/edits/plan-edits.ts'
 import { between, gramsCheck, wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { BatchSize } from '@/core/formula/formula-record.ts'
+import { withBatchSize, withBatchSizedBy } from '@/core/plan-edits/formula/batch-size.ts'
 import styles from './formula-section.module.css'
 
 const piecesCheck = wholeBetween(1, 1000)
@@ -28,20 +27,7 @@ export function BatchSizeFields() {
           { value: 'flour', label: 'from its flour' },
           { value: 'pieces', label: 'from its pieces' },
         ]}
-        onValue={(by) => {
-          if (by === size.by) return
-          const grams = batchGrams(formula)
-          set(
-            by === 'flour'
-              ? { by, flourGrams: Math.round(grams.flourGrams) || 500 }
-              : {
-                  by,
-                  pieces: 2,
-                  pieceGrams: Math.round(grams.doughGrams / 2) || 250,
-                  lossPercent: 0,
-                },
-          )
-        }}
+        onValue={(by) => change((plan) => withBatchSizedBy(plan, by))}
       />
       <NumberGrid>
         {size.by === 'flour' ? (

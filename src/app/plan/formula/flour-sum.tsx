@@ -1,8 +1,8 @@
 import { Button } from '@/app/kit/press/button.tsx'
-import { inFormula } from '@/app/plan/edits/plan-edits.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import type { Formula } from '@/core/formula/formula-record.ts'
 import { flourPercent } from '@/core/formula/totals.ts'
+import { flourScaled } from '@/core/plan-edits/formula/flour-scaled.ts'
+import { inFormula } from '@/core/plan-edits/parts/in-part.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import styles from './formula-section.module.css'
 
@@ -23,14 +23,4 @@ export function FlourSum() {
       ) : null}
     </div>
   )
-}
-
-function flourScaled(formula: Formula): Formula {
-  const share = flourPercent(formula) / 100
-  return {
-    ...formula,
-    ingredients: formula.ingredients.map((each) =>
-      each.kind === 'flour' ? { ...each, percent: each.percent / share } : each,
-    ),
-  }
 }

@@ -1,6 +1,7 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { Ingredient } from '@/core/formula/formula-record.ts'
+import { withFlourBag } from '@/core/plan-edits/formula/flour-bag.ts'
 import { otherYeastsText } from '@/core/wording/weighing/yeast-text.ts'
 import styles from './formula-section.module.css'
 import { IngredientWater } from './ingredient-water.tsx'
@@ -20,7 +21,7 @@ const yeastForms = [
 /** What only some kinds ask: the form of yeast, water in a liquid or fat, the bag of a flour, a temperature of its own. */
 export function IngredientMore({ ingredient, index, edit }: Props) {
   const { kind } = ingredient
-  if (kind === 'flour') return <FlourBag ingredient={ingredient} edit={edit} />
+  if (kind === 'flour') return <FlourBag ingredient={ingredient} />
   if (kind === 'yeast')
     return (
       <div className={styles.more}>
@@ -37,7 +38,7 @@ export function IngredientMore({ ingredient, index, edit }: Props) {
   return holdsWater ? <IngredientWater ingredient={ingredient} index={index} edit={edit} /> : null
 }
 
-function FlourBag({ ingredient, edit }: Omit<Props, 'index'>) {
+function FlourBag({ ingredient }: Pick<Props, 'ingredient'>) {
   const kitchen = usePlanPage((page) => page.kitchen)
   const { change } = usePlanActions()
   const bags = kitchen.filter((thing) => thing.kind === 'flour')
@@ -54,14 +55,10 @@ function FlourBag({ ingredient, edit }: Omit<Props, 'index'>) {
             label: lot ? `${name}, ${lot}` : name,
           })),
         ]}
-        onValue={(lotId) => {
-          edit(({ flourLotId: _, ...one }) => (lotId === '' ? one : { ...one, flourLotId: lotId }))
-          if (lotId !== '')
-            change((plan) => ({ ...plan, kitchenIds: withId(plan.kitchenIds, lotId) }))
-        }}
+        onValue={(lotId) =>
+          change((plan) => withFlourBag(plan, ingredient.id, lotId === '' ? null : lotId))
+        }
       />
     </div>
   )
 }
-
-const withId = (ids: readonly string[], id: string) => (ids.includes(id) ? [...ids] : [...ids, id])

@@ -1,19 +1,19 @@
 import { memo } from 'react'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { inIngredient } from '@/app/plan/edits/plan-edits.ts'
 import { percentCheck, visibleName } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { takeOutIngredient } from '@/app/plan/page/take-out.ts'
 import { useTakeOut } from '@/app/plan/page/use-take-out.ts'
 import type { Ingredient, IngredientKind } from '@/core/formula/formula-record.ts'
-import { waterContentOf } from '@/core/formula/water-contents.ts'
+import { asKind } from '@/core/plan-edits/formula/ingredient-kind.ts'
+import { inIngredient } from '@/core/plan-edits/parts/in-part.ts'
+import { takeOutIngredient } from '@/core/plan-edits/take-out/take-out.ts'
+import { movedBy } from '@/core/wording/plan/moved-by.ts'
+import { ingredientKindNames } from '@/core/wording/words/ingredient-kind-names.ts'
 import styles from './formula-section.module.css'
-import { ingredientKindNames } from './ingredient-kind-names.ts'
 import { IngredientMore } from './ingredient-more.tsx'
-import { movedBy } from './moved-by.ts'
 
 interface Props {
   ingredient: Ingredient
@@ -49,7 +49,7 @@ export const IngredientRow = memo(function IngredientRow({ ingredient, index }: 
         hideLabel
         value={kind}
         options={kindOptions}
-        onValue={(next) => edit((one) => ofKind(one, next))}
+        onValue={(next) => edit((one) => asKind(one, next))}
         disabled={moves !== null}
       />
       {moves === null ? (
@@ -81,13 +81,3 @@ export const IngredientRow = memo(function IngredientRow({ ingredient, index }: 
     </li>
   )
 })
-
-function ofKind(one: Ingredient, kind: IngredientKind): Ingredient {
-  const { waterPercent: _, yeastForm: __, flourLotId: ___, ...bare } = one
-  if (kind === 'yeast') return { ...bare, kind, yeastForm: 'instant' }
-  const water = waterContentOf(one.name)
-  const holdsWater = kind === 'liquid' || kind === 'fat' || kind === 'other'
-  return holdsWater && water
-    ? { ...bare, kind, waterPercent: water.waterPercent }
-    : { ...bare, kind }
-}

@@ -3,14 +3,14 @@ import { TextArea } from '@/app/kit/field/text-area.tsx'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { addedForFactor } from '@/app/plan/asked/added-for-factor.ts'
 import { usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import { useServices } from '@/app/services/services.ts'
 import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
+import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
 import { formulaLacksText, formulaReplacedText } from '@/core/wording/plan/formula-lacks-text.ts'
 import { PastedLines } from './pasted-lines.tsx'
-import { withFormula } from './replace-formula.ts'
 
 /** A formula pasted as text: what was understood of each line stands under it, to be mended there before it is taken. */
 export function PasteFormula({ onClose }: { onClose: () => void }) {

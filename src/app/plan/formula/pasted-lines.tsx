@@ -4,8 +4,8 @@ import type { ReadFormulaLine } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { lineRefusal } from '@/core/wording/plan/line-refusal.ts'
+import { ingredientKindNames } from '@/core/wording/words/ingredient-kind-names.ts'
 import styles from './formula-section.module.css'
-import { ingredientKindNames } from './ingredient-kind-names.ts'
 
 interface Props {
   lines: readonly ReadFormulaLine[]

@@ -7,11 +7,12 @@ import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { mostFlights, mostSpares, withPieces } from '@/core/plan-edits/pieces/with-pieces.ts'
 import { piecesAsked } from '@/core/trial/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 
-const flightsCheck = wholeBetween(1, 24)
-const spareCheck = wholeBetween(0, 24)
+const flightsCheck = wholeBetween(1, mostFlights)
+const spareCheck = wholeBetween(0, mostSpares)
 const placesCheck = wholeBetween(1, 200)
 
 /** How many pieces are made and in what rounds they are baked and served. */
@@ -51,7 +52,7 @@ export function PiecesSection() {
           hint="A flight is one piece of every level."
           value={flights}
           check={flightsCheck}
-          onValue={(next) => set({ flights: next })}
+          onValue={(flights) => change((plan) => withPieces(plan, { flights }))}
         />
         <PlanNumber
           field="places"
@@ -67,14 +68,14 @@ export function PiecesSection() {
           label="Spare pieces of each level"
           value={spares}
           check={spareCheck}
-          onValue={(next) => set({ sparePieces: next })}
+          onValue={(sparePieces) => change((plan) => withPieces(plan, { sparePieces }))}
         />
       </NumberGrid>
       <Switch
         label="A warm-up piece first"
         hint="A piece of the control, baked and tasted before the others and not counted."
         on={warmUp}
-        onSwitch={(next) => set({ warmUpPiece: next })}
+        onSwitch={(warmUpPiece) => change((plan) => withPieces(plan, { warmUpPiece }))}
       />
       <PlanText
         field="servingRule"

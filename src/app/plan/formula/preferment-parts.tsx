@@ -4,6 +4,7 @@ import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { Preferment } from '@/core/formula/formula-record.ts'
+import { withPart } from '@/core/plan-edits/formula/preferment-part.ts'
 
 interface Props {
   preferment: Preferment
@@ -42,19 +43,10 @@ export function PrefermentParts({ preferment, path, edit }: Props) {
             ...free.map(({ id, name }) => ({ value: id, label: name })),
           ]}
           onValue={(ingredientId) => {
-            if (ingredientId !== '')
-              edit((one) => ({ ...one, parts: [...one.parts, { ingredientId, percent: 1 }] }))
+            if (ingredientId !== '') edit((one) => withPart(one, ingredientId, 1))
           }}
         />
       ) : null}
     </NumberGrid>
   )
-}
-
-function withPart(one: Preferment, ingredientId: string, percent: number | null): Preferment {
-  const parts =
-    percent === null
-      ? one.parts.filter((part) => part.ingredientId !== ingredientId)
-      : one.parts.map((part) => (part.ingredientId === ingredientId ? { ...part, percent } : part))
-  return { ...one, parts }
 }

@@ -7,8 +7,8 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { withThingTurned } from '@/core/plan-edits/day/with-thing.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
-import { withThingTurned } from './with-thing.ts'
 
 const kinds: { kind: KitchenKind; title: string }[] = [
   { kind: 'scale', title: 'Scales' },

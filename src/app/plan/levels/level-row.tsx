@@ -1,13 +1,15 @@
 import { memo } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
-import { inLevel, withControl } from '@/app/plan/edits/plan-edits.ts'
 import { levelCheck } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { takeOutLevel } from '@/app/plan/page/take-out.ts'
 import { useTakeOut } from '@/app/plan/page/use-take-out.ts'
+import { withControl } from '@/core/plan-edits/levels/control.ts'
+import { atValue } from '@/core/plan-edits/levels/measured-level.ts'
+import { inLevel } from '@/core/plan-edits/parts/in-part.ts'
+import { takeOutLevel } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Level } from '@/core/trial/level.ts'
-import { plainNumber, shortUnit } from '@/core/units/number-text.ts'
+import { shortUnit } from '@/core/units/number-text.ts'
 import styles from './levels-section.module.css'
 
 interface Props {
@@ -31,9 +33,7 @@ export const LevelRow = memo(function LevelRow({ level, index }: Props) {
         value={level.value}
         check={levelCheck}
         onValue={(value) =>
-          change((plan) =>
-            inLevel(plan, level.id, (each) => ({ ...each, value, label: plainNumber(value) })),
-          )
+          change((plan) => inLevel(plan, level.id, (each) => atValue(each, value)))
         }
       />
       <ControlMark level={level} />

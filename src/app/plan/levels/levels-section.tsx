@@ -1,16 +1,16 @@
 import { Button } from '@/app/kit/press/button.tsx'
 import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
-import { measuredLevel } from '@/app/plan/edits/plan-edits.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { withAnotherLevel } from '@/core/plan-edits/levels/measured-level.ts'
+import { mostLevels } from '@/core/trial/levels-between.ts'
+import { usualRangeHint } from '@/core/wording/plan/usual-range-hint.ts'
 import { LevelRow } from './level-row.tsx'
 import { LevelSeries } from './level-series.tsx'
 import styles from './levels-section.module.css'
-import { nextLevelValue } from './next-level.ts'
 import { OptionRow } from './option-row.tsx'
-import { usualRangeHint } from './usual-range-hint.ts'
 
 /** The levels on their rail: typed one by one or as a series; one of them the control. */
 export function LevelsSection() {
@@ -21,15 +21,9 @@ export function LevelsSection() {
   const { newId } = useServices()
   const choice = factor.acts.on === 'choice'
   const hint = usualRangeHint(factor.acts.on)
-  const add = () =>
-    change((plan) => {
-      const level = choice
-        ? { id: newId(), value: null, label: `Option ${plan.levels.length + 1}`, control: false }
-        : measuredLevel(newId(), nextLevelValue(plan))
-      return { ...plan, levels: [...plan.levels, level] }
-    })
+  const add = () => change((plan) => withAnotherLevel(plan, newId()))
   return (
-    <PlanSection id="plan-levels" aside={`${levels.length} of 2 to 12`}>
+    <PlanSection id="plan-levels" aside={`${levels.length} of 2 to ${mostLevels}`}>
       {levels.length > 0 ? (
         <LevelRail
           levels={calmLevels}
@@ -54,7 +48,7 @@ export function LevelsSection() {
       </ol>
       <TroubleHere at="/levels" />
       <div>
-        <Button onPress={add} disabled={levels.length >= 12}>
+        <Button onPress={add} disabled={levels.length >= mostLevels}>
           {choice ? 'Add an option' : 'Add a level'}
         </Button>
       </div>

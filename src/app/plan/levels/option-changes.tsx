@@ -1,10 +1,10 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { inLevel } from '@/app/plan/edits/plan-edits.ts'
-import { startingWater } from '@/app/plan/formula/own-water.ts'
 import { usePlanActions, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
+import { withChanges } from '@/core/plan-edits/levels/changes.ts'
+import { startedChange } from '@/core/plan-edits/levels/started-change.ts'
+import { inLevel } from '@/core/plan-edits/parts/in-part.ts'
 import type { Change, Level } from '@/core/trial/level.ts'
-import type { Plan } from '@/core/trial/plan-record.ts'
 import styles from './levels-section.module.css'
 import { OptionChange } from './option-change.tsx'
 
@@ -61,8 +61,6 @@ export function OptionChanges({ level, index }: Props) {
   )
 }
 
-const ownName = ({ label }: Level) => (/^Option \d+$/.test(label) ? null : label)
-
 const addOptions = [
   { value: '', label: changeLabel() },
   { value: 'ingredient', label: 'another ingredient or flour' },
@@ -74,21 +72,4 @@ const addOptions = [
 
 function changeLabel(): string {
   return 'Does differently …'
-}
-
-/** A difference to start from: the water the plan has now, and the option's own name for what it uses, once it has one. */
-function startedChange({ formula, steps }: Plan, level: Level, what: string): Change | null {
-  const [ingredient] = formula.ingredients
-  const [step] = steps
-  if (what === 'hydration') return { what, percent: startingWater(formula) }
-  if (what === 'tool') return { what, name: 'Another tool' }
-  if (what === 'note') return { what, text: '' }
-  if (what === 'ingredient' && ingredient)
-    return { what, ingredientId: ingredient.id, name: ownName(level) ?? ingredient.name }
-  return what === 'step' && step ? { what, stepId: step.id, done: false } : null
-}
-
-function withChanges(level: Level, changes: Change[]): Level {
-  const { changes: _, ...bare } = level
-  return changes.length === 0 ? bare : { ...bare, changes }
 }

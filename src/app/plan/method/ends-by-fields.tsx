@@ -4,6 +4,7 @@ import { between } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import { type PickedEnd, startedEnd } from '@/core/plan-edits/method/ends-by.ts'
 import type { EndsBy, Step } from '@/core/trial/step.ts'
 
 interface Props {
@@ -24,12 +25,10 @@ const options = [
   { value: 'core', label: 'a reading: core temperature' },
 ] as const
 
-type Picked = (typeof options)[number]['value']
-
 /** What ends a step: the clock, a mark that is seen or felt, or a reading. */
 export function EndsByFields({ step, path, onEnds }: Props) {
   const { id, endsBy } = step
-  const picked: Picked =
+  const picked: PickedEnd =
     endsBy.by === 'clock' ? 'clock' : endsBy.by === 'mark' ? endsBy.mark : endsBy.of
   return (
     <FieldRow>
@@ -37,7 +36,7 @@ export function EndsByFields({ step, path, onEnds }: Props) {
         label="Ends by"
         value={picked}
         options={options}
-        onValue={(next) => onEnds(started(next))}
+        onValue={(next) => onEnds(startedEnd(next))}
       />
       {endsBy.by === 'mark' && endsBy.mark === 'rise' ? (
         <PlanNumber
@@ -72,23 +71,4 @@ export function EndsByFields({ step, path, onEnds }: Props) {
       ) : null}
     </FieldRow>
   )
-}
-
-function started(picked: Picked): EndsBy {
-  switch (picked) {
-    case 'clock':
-      return { by: 'clock' }
-    case 'rise':
-      return { by: 'mark', mark: 'rise', risePercent: 75 }
-    case 'poke':
-    case 'windowpane':
-    case 'own':
-      return { by: 'mark', mark: picked }
-    case 'dough':
-      return { by: 'reading', of: picked, celsius: 24 }
-    case 'oven-floor':
-      return { by: 'reading', of: picked, celsius: 250 }
-    case 'core':
-      return { by: 'reading', of: picked, celsius: 96 }
-  }
 }

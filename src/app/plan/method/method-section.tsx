@@ -1,16 +1,16 @@
 import { useState } from 'react'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import unseen from '@/app/kit/look/unseen.module.css'
-import { moved } from '@/app/plan/edits/plan-edits.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { stepKindNames } from '@/core/plan-edits/method/step-presets.ts'
+import { withStepOfKind } from '@/core/plan-edits/method/with-step.ts'
+import { moved } from '@/core/plan-edits/parts/in-part.ts'
 import { type StepKind, stepKinds } from '@/core/trial/step.ts'
 import styles from './method-section.module.css'
-import { stepKindNames } from './step-presets.ts'
 import { StepRow } from './step-row.tsx'
-import { withStepOfKind } from './with-step.ts'
 
 const addOptions = [
   { value: '', label: 'Choose a kind of step' },

@@ -1,17 +1,18 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
-import { inStep } from '@/app/plan/edits/plan-edits.ts'
 import { minutesCheck, visibleName, wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
+import { withEnds, withRepeats } from '@/core/plan-edits/method/ends-by.ts'
+import { stepKindNames } from '@/core/plan-edits/method/step-presets.ts'
+import { inStep } from '@/core/plan-edits/parts/in-part.ts'
 import { type Step, stepKinds } from '@/core/trial/step.ts'
 import { EndsByFields } from './ends-by-fields.tsx'
 import styles from './method-section.module.css'
-import { stepKindNames } from './step-presets.ts'
 
 const namesStep = visibleName("the step's name")
 const repeatsCheck = wholeBetween(1, 100)
@@ -74,7 +75,7 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
           label="How many times"
           value={step.repeats}
           check={repeatsCheck}
-          onValue={(repeats) => edit({ repeats })}
+          onValue={(repeats) => change((plan) => withRepeats(plan, id, repeats))}
         />
       </FieldRow>
       <NumberGrid>
@@ -97,7 +98,11 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
           may="be-empty"
         />
       </NumberGrid>
-      <EndsByFields step={step} path={path} onEnds={(endsBy) => edit({ endsBy })} />
+      <EndsByFields
+        step={step}
+        path={path}
+        onEnds={(endsBy) => change((plan) => withEnds(plan, [id], endsBy))}
+      />
       <Choice
         label="Occupies while at work"
         row

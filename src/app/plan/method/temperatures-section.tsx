@@ -5,31 +5,27 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import {
+  withMatchedWater,
+  withMixingWork,
+  withTemperaturePlanned,
+  withTemperatures,
+} from '@/core/plan-edits/method/temperatures.ts'
 import type { TemperaturePlan } from '@/core/trial/plan-record.ts'
 
 const workCheck = between(0, 100, 'kJ/kg')
-const usual: TemperaturePlan = {
-  wantedDoughCelsius: 24,
-  flourCelsius: 21,
-  roomCelsius: 21,
-  matched: true,
-}
-
 /** Temperatures known before the mix, from which each batch's water follows. */
 export function TemperaturesSection() {
   const temperature = usePlanPage((page) => page.plan.temperature)
   const { change } = usePlanActions()
-  const set = (next: Partial<TemperaturePlan>) =>
-    change((plan) => ({ ...plan, temperature: { ...(plan.temperature ?? usual), ...next } }))
+  const set = (next: Partial<TemperaturePlan>) => change((plan) => withTemperatures(plan, next))
   return (
     <PlanSection id="plan-temperatures">
       <Switch
         label="Plan the dough temperature"
         hint="Wetter doughs leave the mixer cooler when all get the same water."
         on={temperature !== null}
-        onSwitch={(on) =>
-          change((plan) => ({ ...plan, temperature: on ? (plan.temperature ?? usual) : null }))
-        }
+        onSwitch={(on) => change((plan) => withTemperaturePlanned(plan, on))}
       />
       {temperature ? (
         <>
@@ -58,12 +54,7 @@ export function TemperaturesSection() {
               unit="kJ a kg flour"
               value={temperature.mixingKilojoulesPerKilogram ?? null}
               check={workCheck}
-              onValue={(value) =>
-                change((plan) => ({
-                  ...plan,
-                  temperature: withWork(plan.temperature ?? usual, value),
-                }))
-              }
+              onValue={(work) => change((plan) => withMixingWork(plan, work))}
               may="be-empty"
             />
           </NumberGrid>
@@ -71,17 +62,10 @@ export function TemperaturesSection() {
             label="Match the water to each batch"
             hint="Each batch gets water of its own temperature, so that all doughs leave the mixer equally warm."
             on={temperature.matched}
-            onSwitch={(matched) => set({ matched })}
+            onSwitch={(matched) => change((plan) => withMatchedWater(plan, matched))}
           />
         </>
       ) : null}
     </PlanSection>
   )
-}
-
-function withWork(
-  { mixingKilojoulesPerKilogram: _, ...plan }: TemperaturePlan,
-  work: number | null,
-): TemperaturePlan {
-  return work === null ? plan : { ...plan, mixingKilojoulesPerKilogram: work }
 }

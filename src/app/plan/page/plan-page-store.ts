@@ -1,10 +1,11 @@
 import { createStore, type StoreApi } from 'zustand'
 import { stretchedAxis } from '@/core/figure/stretched-axis.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { putBackParts } from '@/core/plan-edits/take-out/put-back-parts.ts'
+import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
-import { putBackParts } from './put-back-parts.ts'
 
 /** Where the page keeps things: the notebook and the clock, narrowed to what a plan needs. */
 export interface PlanKeeping {
@@ -20,14 +21,6 @@ export interface PlanTrouble {
   path: string
   severity: 'stop' | 'ask'
   text: string
-}
-
-/** A change that can be taken back: what was removed, and how to put it back into the plan as it stands by then. */
-export interface TakenOut {
-  id: string
-  what: string
-  plan: Plan
-  restore: (plan: Plan) => Plan
 }
 
 interface Undo {

@@ -1,6 +1,6 @@
+import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { usePlanStore } from './plan-page-context.ts'
-import type { TakenOut } from './plan-page-store.ts'
 
 /** Removes a thing from the plan and offers to put it back; what may not go stays. */
 export function useTakeOut(): (take: (plan: Plan) => TakenOut | null) => void {

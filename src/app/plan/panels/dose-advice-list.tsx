@@ -1,5 +1,6 @@
 import { Button } from '@/app/kit/press/button.tsx'
 import { usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
+import { withoutSharedDose, withSharedDose } from '@/core/plan-edits/doses/shared-doses.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { doseAdviceText, sharedDoseText } from '@/core/wording/weighing/weighing-text.ts'
 import styles from './panel.module.css'
@@ -12,15 +13,15 @@ export function DoseAdviceList({ sheet }: { sheet: WeighSheet }) {
   const share = (ingredientId: string, by: 'dry-mix' | 'stock') =>
     store
       .getState()
-      .changeSaid(`${by === 'stock' ? 'One stock' : 'One dry mix'} for all`, (plan) => ({
-        ...plan,
-        sharedDoses: [...plan.sharedDoses, { ingredientId, by }],
-      }))
+      .changeSaid(`${by === 'stock' ? 'One stock' : 'One dry mix'} for all`, (plan) =>
+        withSharedDose(plan, ingredientId, by),
+      )
   const single = (ingredientId: string) =>
-    store.getState().changeSaid(`${nameOf(ingredientId)} weighed singly`, (plan) => ({
-      ...plan,
-      sharedDoses: plan.sharedDoses.filter((dose) => dose.ingredientId !== ingredientId),
-    }))
+    store
+      .getState()
+      .changeSaid(`${nameOf(ingredientId)} weighed singly`, (plan) =>
+        withoutSharedDose(plan, ingredientId),
+      )
   if (sheet.advice.length === 0 && sheet.doses.length === 0) return null
   return (
     <ul className={styles.list} aria-label="Small amounts">

@@ -4,6 +4,7 @@ import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { isPress } from '@/core/fairness/remedy.ts'
+import { accepting } from '@/core/plan-edits/parts/accepted.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
@@ -51,10 +52,7 @@ export function FairnessItemRow({ item, plan }: Props) {
               kind="quiet"
               label={`Go on knowing it: ${title}`}
               onPress={() =>
-                changeSaid(`Gone on knowing it: ${title}`, (now) => ({
-                  ...now,
-                  accepted: [...new Set([...now.accepted, item.key])],
-                }))
+                changeSaid(`Gone on knowing it: ${title}`, (now) => accepting(now, item.key))
               }
             >
               Go on knowing it

@@ -15,6 +15,7 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { coldestWaterCelsius, waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
+import { withMatchedWater } from '@/core/plan-edits/method/temperatures.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { workSourceText } from '@/core/wording/findings/learned-text.ts'
 import { spreadWords, waterWarnings, whyNoWater } from '@/core/wording/weighing/water-text.ts'
@@ -91,15 +92,7 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
       <p className={styles.soft}>{workSourceText(water.batches.map(({ work }) => work))}</p>
       {matched ? null : (
         <div>
-          <Button
-            size="small"
-            onPress={() =>
-              change((now) => ({
-                ...now,
-                temperature: now.temperature && { ...now.temperature, matched: true },
-              }))
-            }
-          >
+          <Button size="small" onPress={() => change((now) => withMatchedWater(now))}>
             Match the water
           </Button>
         </div>

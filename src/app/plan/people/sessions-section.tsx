@@ -5,9 +5,10 @@ import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import { mostSessions, withSessions } from '@/core/plan-edits/day/sessions.ts'
 import { SessionList } from './session-list.tsx'
 
-const sessionsCheck = wholeBetween(1, 50)
+const sessionsCheck = wholeBetween(1, mostSessions)
 const handsCheck = wholeBetween(1, 20)
 
 /** How often the whole is made again: what lets the factor be told from one day's luck; fixed before the first mix. */
@@ -26,7 +27,7 @@ export function SessionsSection() {
           hint="One session tells about these doughs; two or more begin to tell about the factor."
           value={planned}
           check={sessionsCheck}
-          onValue={(next) => change((plan) => ({ ...plan, plannedSessions: next }))}
+          onValue={(next) => change((plan) => withSessions(plan, next))}
           disabled={locked}
         />
         <PlanNumber

@@ -5,9 +5,8 @@ import styles from '@/app/plan/levels/levels-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { withTaster } from '@/core/plan-edits/people/tasters.ts'
 import { AddTaster } from './add-taster.tsx'
-
-type Knows = 'out' | 'blind' | 'knows'
 
 /** Who scores, from the kitchen, by initials or a code; and who knows which is which. */
 export function TastersSection() {
@@ -19,14 +18,6 @@ export function TastersSection() {
   const tasters = kitchen
     .flatMap((thing) => (thing.kind === 'taster' && thing.erasedAt === undefined ? [thing] : []))
     .toSorted((one, other) => one.initials.localeCompare(other.initials, 'en', { numeric: true }))
-  const set = (tasterId: string, knows: Knows) =>
-    change((plan) => {
-      const others = plan.tasters.filter((each) => each.tasterId !== tasterId)
-      return {
-        ...plan,
-        tasters: knows === 'out' ? others : [...others, { tasterId, knows: knows === 'knows' }],
-      }
-    })
   return (
     <PlanSection
       id="plan-tasters"
@@ -47,7 +38,7 @@ export function TastersSection() {
                   { value: 'blind', label: 'tastes blind' },
                   { value: 'knows', label: 'knows which is which' },
                 ]}
-                onValue={(knows) => set(taster.id, knows)}
+                onValue={(tastes) => change((plan) => withTaster(plan, taster.id, tastes))}
               />
             </li>
           )

@@ -5,9 +5,9 @@ import { PasteFormula } from '@/app/plan/formula/paste-formula.tsx'
 import { usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import styles from '@/app/plan/panels/panel.module.css'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import { emptyPlan, planFromOther } from '@/core/plan-edits/start/start-from.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { SamplePicker } from './sample-picker.tsx'
-import { emptyPlan, planFromOther } from './start-from.ts'
 import { TrialPicker } from './trial-picker.tsx'
 
 /**

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { createPlanPage, type PlanKeeping } from '@/app/plan/page/plan-page-store.ts'
-import { takeOutIngredient } from '@/app/plan/page/take-out.ts'
+import { takeOutIngredient } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { idOf, planOfTest } from '../plan-of-test.ts'
+import { idOf, planOfTest } from '../../../core/plan-edits/plan-of-test.ts'
 
 const asked = (question: string) => (plan: Plan) => ({ ...plan, question })
 

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest'
-import { withFactorKind } from '@/app/plan/asked/factor-for-kind.ts'
 import {
   achievedRows,
   inColumns,
@@ -8,9 +7,10 @@ import {
   weighSheetRows,
 } from '@/app/plan/panels/weigh-sheet-rows.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { counting, idOf, planOfTest } from '../plan-of-test.ts'
+import { counting, idOf, planOfTest } from '../../../core/plan-edits/plan-of-test.ts'
 
 const scale: KitchenThing = {
   id: 'scale',

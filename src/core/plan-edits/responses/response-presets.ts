@@ -1,0 +1,86 @@
+import type { Response } from '@/core/trial/response.ts'
+
+/** A response without its id. */
+export type ResponsePreset = Omit<Response, 'id'>
+
+const rating = (low: string, middle: string | null, high: string): Response['scale'] => ({
+  kind: 'nine-point',
+  anchors: [
+    { at: 1, text: low },
+    ...(middle === null ? [] : [{ at: 5, text: middle }]),
+    { at: 9, text: high },
+  ],
+})
+
+/** Responses that most dough trials ask for, ready to be changed. Margins are a start, not a rule (common practice). */
+export const responsePresets: readonly ResponsePreset[] = [
+  {
+    name: 'Liking',
+    by: 'taster',
+    about: 'serving',
+    scale: rating('dislike it extremely', 'neither like nor dislike it', 'like it extremely'),
+    better: { is: 'higher' },
+    margin: 1,
+  },
+  {
+    name: 'Crispness',
+    by: 'taster',
+    about: 'serving',
+    scale: rating('soft', null, 'very crisp'),
+    better: { is: 'higher' },
+    margin: 1,
+  },
+  {
+    name: 'Openness of crumb',
+    by: 'taster',
+    about: 'serving',
+    scale: rating('tight', null, 'very open'),
+    better: { is: 'neither' },
+    margin: 1,
+  },
+  {
+    name: 'Saltiness',
+    by: 'taster',
+    about: 'serving',
+    scale: { kind: 'just-about-right', low: 'much too bland', high: 'much too salty' },
+    better: { is: 'target', at: 3 },
+    margin: 0.5,
+  },
+  {
+    name: 'Stickiness at the bench',
+    by: 'baker',
+    about: 'batch',
+    scale: rating('comes off clean', null, 'sticks to everything'),
+    better: { is: 'lower' },
+    margin: 1,
+  },
+  {
+    name: 'Bake loss',
+    by: 'baker',
+    about: 'piece',
+    scale: { kind: 'measured', unitOfMeasure: '%', measure: 'bake-loss' },
+    better: { is: 'neither' },
+    margin: 1,
+  },
+  {
+    name: 'Rise',
+    by: 'baker',
+    about: 'batch',
+    scale: { kind: 'measured', unitOfMeasure: '%', measure: 'rise' },
+    better: { is: 'neither' },
+    margin: 10,
+  },
+]
+
+/** A response of the baker's own: by tasters, on a nine-point scale, the higher the better. */
+export function ownResponse(id: string): Response {
+  return {
+    id,
+    name: 'New response',
+    by: 'taster',
+    about: 'serving',
+    scale: rating('not at all', null, 'extremely'),
+    better: { is: 'higher' },
+    margin: 1,
+  }
+}

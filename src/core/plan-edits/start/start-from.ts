@@ -1,0 +1,50 @@
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { namingPutIn } from '@/core/plan-edits/factor/put-in.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+
+/**
+ * A plan made anew from another trial's: its question, factor, levels, formula, method, responses and all, in place of
+ * this one's. What one expects is written anew; tasters, kitchen things and bags that this notebook has not are left out.
+ */
+export function planFromOther(plan: Plan, other: Plan, kitchen: readonly KitchenThing[]): Plan {
+  const here = new Set(kitchen.map(({ id }) => id))
+  const { id, trialId, revision, at, zone } = plan
+  return {
+    ...other,
+    ...{ id, trialId, revision, at, zone },
+    expectation: null,
+    tasters: other.tasters.filter(({ tasterId }) => here.has(tasterId)),
+    kitchenIds: other.kitchenIds.filter((thing) => here.has(thing)),
+    formula: {
+      ...other.formula,
+      ingredients: other.formula.ingredients.map(({ flourLotId, ...ingredient }) =>
+        flourLotId !== undefined && here.has(flourLotId)
+          ? { ...ingredient, flourLotId }
+          : ingredient,
+      ),
+    },
+    accepted: [],
+  }
+}
+
+/** A page with as little on it as a plan can have: flour and water, no level, no step, no response, nobody to taste. */
+export function emptyPlan(plan: Plan): Plan {
+  const { ingredients } = plan.formula
+  const least = ingredients.filter(
+    ({ kind }, at) =>
+      (kind === 'flour' || kind === 'water') &&
+      ingredients.findIndex((each) => each.kind === kind) === at,
+  )
+  return {
+    ...namingPutIn(plan, []),
+    expectation: null,
+    levels: [],
+    formula: { ...plan.formula, ingredients: least, preferments: [] },
+    steps: [],
+    responses: [],
+    mainResponseId: null,
+    sharedDoses: [],
+    tellApart: null,
+    accepted: [],
+  }
+}
