@@ -1,44 +1,71 @@
-import { strToU8, type Zippable, zip } from 'fflate'
+import { strToU8 } from 'fflate'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { pictureEndings } from './backup-record.ts'
+import { isDamaged } from './is-damaged.ts'
+import type { LongWork } from './long-work.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
+import { zipWriter } from './zip-writer.ts'
+
+/** A finished backup: the zip, how many trials are in it, and which could not be read. */
+export interface BackedUp {
+  zip: Blob
+  trials: number
+  damaged: string[]
+}
 
 const asFile = (content: unknown) => strToU8(`${JSON.stringify(content, null, 2)}\n`)
 
-const zipped = (files: Zippable, mtime: number) =>
-  new Promise<Uint8Array<ArrayBuffer>>((resolve, reject) =>
-    zip(files, { mtime }, (error, data) => (error ? reject(error) : resolve(new Uint8Array(data)))),
-  )
+/**
+ * The whole notebook as one zip: every trial as its trial file, the kitchen, the settings without the device, the pictures.
+ * Each trial is read for itself and whole, so that a long backup holds up no press; the kitchen is read last and so holds
+ * whatever the trials name. A trial that is damaged is left out and told, so that it does not keep the others from being
+ * backed up. Undefined when it was stopped.
+ */
+export async function backUp(
+  store: Store,
+  at: number,
+  { onProgress, stopped }: LongWork = {},
+): Promise<BackedUp | undefined> {
+  const zip = zipWriter(at)
+  zip.add('backup.json', asFile({ format: 'evenhand-backup', version: dataVersion }))
+  const damaged: string[] = []
+  let trials = 0
+  const trialIds = await store.trials.toCollection().primaryKeys()
+  for (const [done, trialId] of trialIds.entries()) {
+    if (stopped?.()) return undefined
+    onProgress?.(done, trialIds.length)
+    const { whole, pictures } = await wholeWithPictures(store, trialId)
+    if (whole === 'damaged') damaged.push(trialId)
+    if (!whole || whole === 'damaged') continue
+    trials += 1
+    zip.add(`trials/${trialId}.json`, strToU8(writeTrialFile(whole)))
+    const mediaTypes = new Map(whole.photos.map((photo) => [photo.id, photo.mediaType]))
+    for (const { id, blob } of pictures) {
+      const mediaType = mediaTypes.get(id)
+      if (mediaType === undefined) continue
+      const bytes = new Uint8Array(await blob.arrayBuffer())
+      zip.add(`pictures/${id}.${pictureEndings[mediaType]}`, bytes, true)
+    }
+  }
+  const { appearance, temperatureUnit, cautionsSeen } = await storedSettings(store)
+  zip.add('kitchen.json', asFile(await store.kitchen.toArray()))
+  zip.add('settings.json', asFile({ appearance, temperatureUnit, cautionsSeen }))
+  onProgress?.(trialIds.length, trialIds.length)
+  return { zip: zip.end(), trials, damaged }
+}
 
-/** The whole notebook as one zip: every trial as its trial file, the kitchen, the settings without the device, the pictures. */
-export async function backUp(store: Store, at: number): Promise<Blob> {
-  const kept = await store.transaction('r', store.tables, async () => {
-    const trialIds = await store.trials.toCollection().primaryKeys()
-    const trials = await Promise.all(trialIds.map((id) => storedTrial(store, id)))
-    const kitchen = await store.kitchen.toArray()
-    const pictures = await store.pictures.toArray()
-    return { trials, kitchen, pictures, settings: await storedSettings(store) }
+/** A trial and its pictures of one moment; a trial whose records do not fit their shapes is told as damaged. */
+async function wholeWithPictures(store: Store, trialId: string) {
+  return await store.transaction('r', store.tables, async () => {
+    const pictures = await store.pictures.where({ trialId }).toArray()
+    try {
+      return { whole: await storedTrial(store, trialId), pictures }
+    } catch (failure) {
+      if (!isDamaged(failure)) throw failure
+      return { whole: 'damaged' as const, pictures }
+    }
   })
-  const { appearance, temperatureUnit, cautionsSeen } = kept.settings
-  const files: Zippable = {
-    'backup.json': asFile({ format: 'evenhand-backup', version: dataVersion }),
-    'kitchen.json': asFile(kept.kitchen),
-    'settings.json': asFile({ appearance, temperatureUnit, cautionsSeen }),
-  }
-  const mediaTypes = new Map<string, keyof typeof pictureEndings>()
-  for (const whole of kept.trials) {
-    if (!whole) continue
-    files[`trials/${whole.trial.id}.json`] = strToU8(writeTrialFile(whole))
-    for (const photo of whole.photos) mediaTypes.set(photo.id, photo.mediaType)
-  }
-  for (const { id, blob } of kept.pictures) {
-    const mediaType = mediaTypes.get(id)
-    if (mediaType === undefined) continue
-    const bytes = new Uint8Array(await blob.arrayBuffer())
-    files[`pictures/${id}.${pictureEndings[mediaType]}`] = [bytes, { level: 0 }]
-  }
-  return new Blob([await zipped(files, at)], { type: 'application/zip' })
 }

@@ -1,7 +1,8 @@
 import type * as z from 'zod/mini'
 import { frozen } from '@/core/record/frozen.ts'
+import type { FailureReason } from '@/core/record/failure-reason.ts'
 import { shapeTroubles } from '@/trial-file/shape-troubles.ts'
-import { type FailureReason, NotebookFailure } from './notebook-failure.ts'
+import { NotebookFailure } from './notebook-failure.ts'
 
 /** The same records, closed against change in development and tests; left as they are in the built app, where it costs. */
 export const closed = <Records>(records: Records): Records =>

@@ -59,6 +59,7 @@ export function createNotebook(
   }
 
   const notebook: Notebook = {
+    name,
     summaries: tell((options) => storedSummaries(store, options)),
     wholeTrial: tell((trialId, held) => (held ? renewed(trialId, held) : whole(trialId))),
     createTrial: tell(async (...given) => await (await writing()).createTrial(...given)),
@@ -107,13 +108,25 @@ export function createNotebook(
       const { openSample } = await import('./import-trial.ts')
       return await openSample(store, services, text)
     }),
-    backUp: tell(async () => {
-      const { backUp } = await import('./back-up.ts')
-      return await backUp(store, now())
+    takeInNew: tell(async (text) => {
+      const { takeInNew } = await import('./take-in-new.ts')
+      return await takeInNew(store, services, text)
     }),
-    restore: tell(async (zip) => {
+    backUp: tell(async (work) => {
+      const { backUp } = await import('./back-up.ts')
+      return await backUp(store, now(), work)
+    }),
+    restore: tell(async (zip, work) => {
       const { restore } = await import('./restore.ts')
-      return await restore(store, services, zip)
+      return await restore(store, services, zip, work)
+    }),
+    restoreRecord: tell(async () => {
+      const { storedRestoreRecord } = await import('./restore-record.ts')
+      return await storedRestoreRecord(store)
+    }),
+    dropRestoreRecord: tell(async () => {
+      const { dropRestoreRecord } = await import('./restore-record.ts')
+      await dropRestoreRecord(store)
     }),
   }
   return { ...notebook, close: () => store.close() }

@@ -1,4 +1,5 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { compareTrials } from '@/core/whole-trial/compare-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { sameTrial } from '@/trial-file/canonical-trial.ts'
 import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
@@ -43,27 +44,43 @@ async function addWhole(store: Store, whole: WholeTrial): Promise<void> {
 }
 
 /**
- * Takes a checked trial in, in one transaction. The same trial again changes nothing; an id that stands for something else
+ * Takes a checked trial in, within a transaction. The same trial again changes nothing; an id that stands for something else
  * here refuses it, or, with `keepBoth`, lets it in as a copy under new ids. A kitchen thing that is already here stays as
  * the notebook has it: the kitchen is the baker's own, and an erased taster stays erased.
  */
+export async function takeIn(
+  store: Store,
+  newId: () => string,
+  whole: WholeTrial,
+  keepBoth: boolean,
+): Promise<ImportOutcome> {
+  const trialId = whole.trial.id
+  const here = await storedTrial(store, trialId)
+  if (here && sameTrial(here, whole)) return { ok: true, trialId, already: true }
+  const held = await store.kitchen.bulkGet(whole.kitchen.map((thing) => thing.id))
+  const keep = keptIds(whole.kitchen, held)
+  const clash =
+    here !== undefined || keep.length < whole.kitchen.length || (await idsTaken(store, whole))
+  if (clash && !keepBoth) {
+    const compared = here ? { compared: compareTrials(here, whole) } : {}
+    return { ok: false, reason: 'same-id-different-content', trialId, ...compared }
+  }
+  const incoming = clash ? copyWithNewIds(whole, newId, new Set(keep)) : whole
+  await addWhole(store, incoming)
+  return { ok: true, trialId: incoming.trial.id, already: false }
+}
+
+/** The same in a transaction of its own. */
 export async function importWhole(
   store: Store,
   newId: () => string,
   whole: WholeTrial,
   keepBoth: boolean,
 ): Promise<ImportOutcome> {
-  return await store.transaction('rw', store.tables, async (): Promise<ImportOutcome> => {
-    const trialId = whole.trial.id
-    const here = await storedTrial(store, trialId)
-    if (here && sameTrial(here, whole)) return { ok: true, trialId, already: true }
-    const held = await store.kitchen.bulkGet(whole.kitchen.map((thing) => thing.id))
-    const keep = keptIds(whole.kitchen, held)
-    const clash =
-      here !== undefined || keep.length < whole.kitchen.length || (await idsTaken(store, whole))
-    if (clash && !keepBoth) return { ok: false, reason: 'same-id-different-content', trialId }
-    const incoming = clash ? copyWithNewIds(whole, newId, new Set(keep)) : whole
-    await addWhole(store, incoming)
-    return { ok: true, trialId: incoming.trial.id, already: false }
-  })
+  // Dexie holds a transaction open across awaits only in a function that is itself async.
+  return await store.transaction(
+    'rw',
+    store.tables,
+    async () => await takeIn(store, newId, whole, keepBoth),
+  )
 }

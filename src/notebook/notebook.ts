@@ -6,8 +6,13 @@ import type { Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
+import type { PartCounts, TrialComparison } from '@/core/whole-trial/compare-trials.ts'
+import type { MergeConflict } from '@/core/whole-trial/merge-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
+import type { BackedUp } from './back-up.ts'
+import type { LongWork } from './long-work.ts'
+import type { RestoreRecord } from './restore-record.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
 
@@ -19,12 +24,23 @@ export type KeptPlan = { plan: Plan; newRevision: boolean }
 
 export type ImportOutcome =
   | { ok: true; trialId: string; already: boolean }
-  | { ok: false; reason: 'same-id-different-content'; trialId: string }
+  | {
+      ok: false
+      reason: 'same-id-different-content'
+      trialId: string
+      /** How the file's copy stands to the one here; missing when only single ids clash. */
+      compared?: TrialComparison
+    }
   | { ok: false; reason: 'trouble'; troubles: FileTrouble[] }
 
-/** What came of reading a backup: each trial for itself, or nothing at all when it is no backup this app can read. */
+/** What came in of another copy of a trial that stands here, and what could not. */
+export type TakenIn =
+  | { ok: true; trialId: string; taken: PartCounts; conflicts: MergeConflict[] }
+  | { ok: false; reason: 'trouble'; troubles: FileTrouble[] }
+
+/** What came of reading a backup: the record of what came in, or nothing at all when it is no backup this app can read. */
 export type RestoreOutcome =
-  | { ok: true; trials: ImportOutcome[] }
+  | { ok: true; record: RestoreRecord }
   | { ok: false; reason: 'not-a-backup' }
   | { ok: false; reason: 'newer-version'; found: number; known: number }
 
@@ -34,6 +50,8 @@ export type RestoreOutcome =
  * The rules stand in SPEC.md beside this file.
  */
 export interface Notebook {
+  /** The name of its database. */
+  readonly name: string
   /** All trials for the home list, newest work first; binned and archived ones left out unless asked for. */
   summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
   /**
@@ -81,9 +99,14 @@ export interface Notebook {
   importTrial(text: string, options?: { keepBoth?: boolean }): Promise<ImportOutcome>
   /** Opens a sample as a copy with new ids, its stamps shifted so that its last event was three minutes ago. */
   openSample(text: string): Promise<ImportOutcome>
-  /** All trials, kitchen, settings and photos as one zip, and back. */
-  backUp(): Promise<Blob>
-  restore(zip: Blob): Promise<RestoreOutcome>
+  /** Takes what is new in a trial's file into the trial that stands here under the same id. */
+  takeInNew(text: string): Promise<TakenIn>
+  /** All trials, kitchen, settings and photos as one zip, and back. Undefined when it was stopped. */
+  backUp(work?: LongWork): Promise<BackedUp | undefined>
+  restore(zip: Blob, work?: LongWork & { name?: string }): Promise<RestoreOutcome>
+  /** What the last restore brought, until it is put away; one without an end runs, or was cut short. */
+  restoreRecord(): Promise<RestoreRecord | undefined>
+  dropRestoreRecord(): Promise<void>
 }
 
 /** A notebook that is open, until it is closed. */

@@ -1,96 +1,159 @@
-import { strFromU8, type Unzipped, unzip } from 'fflate'
-import * as z from 'zod/mini'
-import { kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
-import type { Content } from '@/trial-file/migration.ts'
+import { strFromU8 } from 'fflate'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { sealed } from '@/core/whole-trial/sealed.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
-import { backedUpSettingsShape, backupShape, pictureEndings } from './backup-record.ts'
-import { importWhole } from './import-whole.ts'
+import { asFailure } from './as-failure.ts'
+import { pictureEndings } from './backup-record.ts'
+import { backupSurroundings, backupVersion } from './backup-surroundings.ts'
+import { takeIn } from './import-whole.ts'
+import { isDamaged } from './is-damaged.ts'
+import type { LongWork } from './long-work.ts'
 import { storedSettings } from './next-counts.ts'
-import type { ImportOutcome, RestoreOutcome } from './notebook.ts'
+import type { RestoreOutcome } from './notebook.ts'
+import { NotebookFailure } from './notebook-failure.ts'
+import { keepRestoreRecord, type LeftOut, type RestoreRecord } from './restore-record.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
+import { type ZipReader, zipReader } from './zip-reader.ts'
 
-const unzipped = (bytes: Uint8Array) =>
-  new Promise<Unzipped | undefined>((resolve) =>
-    unzip(bytes, (error, files) => resolve(error ? undefined : files)),
-  )
-
-/** A JSON file of the backup, or undefined when it is missing or no JSON. */
-function jsonFile(files: Unzipped, name: string): unknown {
-  const bytes = files[name]
-  if (!bytes) return undefined
-  try {
-    return JSON.parse(strFromU8(bytes))
-  } catch {
-    return undefined
-  }
-}
-
-/** Kitchen and settings of a backup, brought up to the present version and checked; undefined when they do not hold. */
-function surroundings(files: Unzipped, version: number) {
-  const steps = presentChain.migrations.slice(version - 1)
-  const asList = z.array(z.looseObject({})).safeParse(jsonFile(files, 'kitchen.json'))
-  const asRecord = z.looseObject({}).safeParse(jsonFile(files, 'settings.json'))
-  if (!asList.success || !asRecord.success) return undefined
-  const things = asList.data.map((thing: Content) =>
-    steps.reduce((old, step) => step.kitchenThing(old), thing),
-  )
-  const kitchen = z.array(kitchenThingShape).safeParse(things)
-  const settings = backedUpSettingsShape.safeParse(
-    steps.reduce((old: Content, step) => step.settings(old), asRecord.data),
-  )
-  return kitchen.success && settings.success
-    ? { kitchen: kitchen.data, settings: settings.data }
-    : undefined
-}
-
-/** Puts back the pictures whose photo is here and that are not here themselves. */
-async function restorePictures(store: Store, files: Unzipped): Promise<void> {
-  await store.transaction('rw', [store.photos, store.pictures], async () => {
-    for (const photo of await store.photos.toArray()) {
-      const bytes = files[`pictures/${photo.id}.${pictureEndings[photo.mediaType]}`]
-      if (!bytes) continue
-      const here = await store.pictures.get(photo.id)
-      if (here) continue
-      const blob = new Blob([new Uint8Array(bytes)], { type: photo.mediaType })
-      await store.pictures.put({ id: photo.id, trialId: photo.trialId, blob })
-    }
-  })
-}
+/** So many trials come in at a time: enough that lists are not made anew for each, few enough that a press gets its turn. */
+const togetherTrials = 40
 
 /**
- * A backup into the notebook. What is already here stays: things of the kitchen as they are, trials by the rule of import,
- * each for itself. Appearance and units are taken over; the device keeps its own name.
+ * A backup into the notebook, some trials at a time, each whole. What is already here stays: things of the kitchen as they
+ * are, trials by the rule of import, each for itself. Appearance and units are taken over; the device keeps its own name.
+ * The record of what came in is kept with the trials: a restore that was stopped, ran out of room or lost its window tells
+ * how far it was, and the same backup read again brings the rest.
  */
 export async function restore(
   store: Store,
-  { newId }: NotebookServices,
+  { newId, now }: NotebookServices,
   backup: Blob,
+  { name = '', onProgress, stopped }: LongWork & { name?: string } = {},
 ): Promise<RestoreOutcome> {
-  const files = await unzipped(new Uint8Array(await backup.arrayBuffer()))
-  const told = backupShape.safeParse(files && jsonFile(files, 'backup.json'))
-  if (!files || !told.success) return { ok: false, reason: 'not-a-backup' }
-  const { version: found } = told.data
+  const zip = zipReader(new Uint8Array(await backup.arrayBuffer()))
+  const found = zip && backupVersion(zip)
+  if (!zip || found === undefined) return { ok: false, reason: 'not-a-backup' }
   const known = presentChain.version
   if (found > known) return { ok: false, reason: 'newer-version', found, known }
-  const around = surroundings(files, found)
+  const around = backupSurroundings(zip, found)
   if (!around) return { ok: false, reason: 'not-a-backup' }
-  await store.transaction('rw', [store.kitchen, store.settings], async () => {
+
+  const files = zip.names.filter((file) => /^trials\/[^/]+\.json$/.test(file))
+  let record: RestoreRecord = {
+    ...{ file: name, at: now(), total: files.length, cameIn: 0, already: 0, left: [] },
+    ended: null,
+  }
+  const end = async (ended: RestoreRecord['ended']): Promise<RestoreOutcome> => {
+    record = { ...record, ended }
+    await keepRestoreRecord(store, record)
+    return { ok: true, record }
+  }
+  try {
+    await takeSurroundings(store, around, record)
+    for (let first = 0; first < files.length; first += togetherTrials) {
+      if (stopped?.()) return await end('stopped')
+      onProgress?.(first, files.length)
+      const some = readSome(zip, files.slice(first, first + togetherTrials))
+      const before = record
+      record = await store.transaction('rw', store.tables, async () => {
+        const after = await takeSome(store, newId, some, before)
+        await keepRestoreRecord(store, after)
+        return after
+      })
+      await restorePictures(store, zip, some)
+    }
+    return await end('whole')
+  } catch (error) {
+    const failure = asFailure(error, store)
+    if (!(failure instanceof NotebookFailure)) throw failure
+    return await end(failure.reason === 'out-of-room' ? 'out-of-room' : 'failed').catch(() => ({
+      ...{ ok: true as const, record: { ...record, ended: 'out-of-room' as const } },
+    }))
+  }
+}
+
+async function takeSurroundings(
+  store: Store,
+  around: NonNullable<ReturnType<typeof backupSurroundings>>,
+  record: RestoreRecord,
+): Promise<void> {
+  await store.transaction('rw', [store.kitchen, store.settings, store.drafts], async () => {
     const here = new Set(await store.kitchen.toCollection().primaryKeys())
     await store.kitchen.bulkAdd(around.kitchen.filter((thing) => !here.has(thing.id)))
     await store.settings.put({ ...(await storedSettings(store)), ...around.settings })
+    await keepRestoreRecord(store, record)
   })
-  const trials: ImportOutcome[] = []
-  for (const [name, bytes] of Object.entries(files)) {
-    if (!/^trials\/[^/]+\.json$/.test(name)) continue
-    const read = readTrialFile(strFromU8(bytes))
-    trials.push(
-      read.ok
-        ? await importWhole(store, newId, read.whole, false)
-        : { ok: false, reason: 'trouble', troubles: read.troubles },
-    )
+}
+
+type ReadOne = { file: string; whole: WholeTrial } | { file: string; left: LeftOut }
+
+/** Some trials of the backup, read and checked: each its trial, or why there is none. */
+function readSome(zip: ZipReader, files: readonly string[]): ReadOne[] {
+  const bytes = zip.read(files)
+  return files.map((file) => {
+    const packed = bytes[file]
+    const unread = { file, question: null }
+    if (!packed) return { file, left: { ...unread, because: 'broken-bytes', troubles: [] } }
+    const read = readTrialFile(strFromU8(packed))
+    if (read.ok) return { file, whole: read.whole }
+    return { file, left: { ...unread, because: 'trouble', troubles: read.troubles.slice(0, 5) } }
+  })
+}
+
+async function takeSome(
+  store: Store,
+  newId: () => string,
+  some: readonly ReadOne[],
+  before: RestoreRecord,
+): Promise<RestoreRecord> {
+  const record = { ...before, left: [...before.left] }
+  for (const one of some) {
+    if ('left' in one) {
+      record.left.push(one.left)
+      continue
+    }
+    const told = { file: one.file, question: questionOf(one.whole), troubles: [] }
+    try {
+      const outcome = await takeIn(store, newId, one.whole, false)
+      if (!outcome.ok) record.left.push({ ...told, because: 'other-content' })
+      else if (outcome.already) record.already += 1
+      else record.cameIn += 1
+    } catch (failure) {
+      if (!isDamaged(failure)) throw failure
+      record.left.push({ ...told, because: 'damaged-here' })
+    }
   }
-  await restorePictures(store, files)
-  return { ok: true, trials }
+  return record
+}
+
+/** What a trial asks; while it is sealed nothing of it may be told, a question may hold a level. */
+const questionOf = (whole: WholeTrial) => (sealed(whole) ? null : planInForce(whole).question)
+
+/** Puts back the pictures of these trials whose photo is here and that are not here themselves. */
+async function restorePictures(
+  store: Store,
+  zip: ZipReader,
+  some: readonly ReadOne[],
+): Promise<void> {
+  const listed = new Set(zip.names)
+  for (const one of some) {
+    if (!('whole' in one)) continue
+    const photos = one.whole.photos.map((photo) => ({
+      ...{ photo, file: `pictures/${photo.id}.${pictureEndings[photo.mediaType]}` },
+    }))
+    const packed = zip.read(photos.map(({ file }) => file).filter((file) => listed.has(file)))
+    await store.transaction('rw', [store.photos, store.pictures], async () => {
+      for (const { photo, file } of photos) {
+        const bytes = packed[file]
+        const here = await store.photos.get(photo.id)
+        if (!bytes || here?.trialId !== photo.trialId) continue
+        if (await store.pictures.get(photo.id)) continue
+        const blob = new Blob([new Uint8Array(bytes)], { type: photo.mediaType })
+        await store.pictures.put({ id: photo.id, trialId: photo.trialId, blob })
+      }
+    })
+  }
 }

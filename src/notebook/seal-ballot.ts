@@ -1,4 +1,5 @@
 import { type Ballot, ballotShape } from '@/core/tasting/ballot-record.ts'
+import { standingBallots } from '@/core/whole-trial/standing-ballots.ts'
 import { changeTrial } from './change-trial.ts'
 import { checked } from './checked.ts'
 import { nextCounts } from './next-counts.ts'
@@ -6,19 +7,6 @@ import type { NewBallot } from './notebook.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
-
-/** The ballots of the same taster about the same thing that no later one has replaced. */
-const standing = (ballots: readonly Ballot[], ballot: Ballot) => {
-  const replaced = new Set(ballots.map((each) => each.replaces))
-  return ballots.filter(
-    (each) =>
-      each.tasterId === ballot.tasterId &&
-      each.sessionId === ballot.sessionId &&
-      each.about.kind === ballot.about.kind &&
-      each.about.id === ballot.about.id &&
-      !replaced.has(each.id),
-  )
-}
 
 /** Appends a taster's ballot. A second one about the same thing must name the one it replaces, so that nobody counts twice. */
 export async function sealBallot(
@@ -29,7 +17,7 @@ export async function sealBallot(
   return await changeTrial(store, ballot.trialId, async (whole) => {
     const { device, first: count } = await nextCounts(store, 1)
     const sealed = checked(ballotShape, { ...ballot, id: newId(), device, count, at: now() })
-    const before = standing(whole.ballots, sealed)
+    const before = standingBallots(whole.ballots, sealed)
     const asReplaced = before.some((each) => each.id === sealed.replaces)
     if (before.length > 0 ? !asReplaced : sealed.replaces !== undefined)
       throw new NotebookFailure('refused-record', 'a ballot replaces the standing one, by its id')

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
 import { dataVersion } from '@/trial-file/data-version.ts'
+import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
@@ -21,6 +22,13 @@ async function fullNotebook() {
   return notebook
 }
 
+/** The zip of a notebook. */
+async function zipOf(notebook: OpenNotebook): Promise<Blob> {
+  const made = await notebook.backUp()
+  if (!made) throw new Error('nobody stopped it')
+  return made.zip
+}
+
 const fileOf = (files: Record<string, Uint8Array>, name: string) => files[name] ?? new Uint8Array()
 
 /** The backup with some of its files changed; undefined takes one out. */
@@ -38,8 +46,10 @@ describe('backup and restore', () => {
     const first = await fullNotebook()
     const second = notebookOf()
     const { device } = await second.settings()
-    const restored = await second.restore(await first.backUp())
-    expect(restored).toMatchObject({ ok: true, trials: [{ ok: true }, { ok: true }] })
+    const restored = await second.restore(await zipOf(first))
+    expect(restored).toMatchObject({
+      ...{ ok: true, record: { total: 2, cameIn: 2, already: 0, left: [], ended: 'whole' } },
+    })
     const there = await contentOf(first)
     expect(await contentOf(second)).toEqual({ ...there, settings: { ...there.settings, device } })
     expect(await bytesOf(await second.picture('photo-2'))).toEqual([137, 80, 78, 71, 0, 255])
@@ -48,7 +58,7 @@ describe('backup and restore', () => {
 
   test('N31: a backup is a plain zip of trial files and JSON', async () => {
     const notebook = await fullNotebook()
-    const files = unzipSync(new Uint8Array(await (await notebook.backUp()).arrayBuffer()))
+    const files = unzipSync(new Uint8Array(await (await zipOf(notebook)).arrayBuffer()))
     expect(Object.keys(files).toSorted((a, b) => (a < b ? -1 : 1))).toEqual([
       ...['backup.json', 'kitchen.json', 'pictures/photo-2.png', 'settings.json'],
       ...['trials/trial-1.json', 'trials/trial-2.json'],
@@ -61,7 +71,7 @@ describe('backup and restore', () => {
   })
 
   test('N32: what is here stays; each trial comes in by the rules of import', async () => {
-    const backup = await (await fullNotebook()).backUp()
+    const backup = await zipOf(await fullNotebook())
     const other = notebookOf()
     const whole = wholeTrialOf()
     whole.trial.note = 'gone on by itself'
@@ -69,8 +79,10 @@ describe('backup and restore', () => {
     await other.keepKitchenThing({ id: 'taster-1', kind: 'taster', initials: 'XX' })
     const broken = await tampered(backup, { 'trials/trial-3.json': '{' })
     const restored = await other.restore(broken)
-    expect(restored.ok && [...restored.trials].map((each) => each.ok || each.reason)).toEqual([
-      ...['same-id-different-content', true, 'trouble'],
+    expect(restored).toMatchObject({ ok: true, record: { total: 3, cameIn: 1, already: 0 } })
+    expect(restored.ok && restored.record.left).toMatchObject([
+      { file: 'trials/trial-1.json', because: 'other-content' },
+      { file: 'trials/trial-3.json', because: 'trouble', troubles: [{ reason: 'not-json' }] },
     ])
     expect((await other.wholeTrial('trial-1'))?.trial.note).toBe('gone on by itself')
     expect(await other.wholeTrial('trial-2')).toBeDefined()
@@ -78,7 +90,7 @@ describe('backup and restore', () => {
   })
 
   test('N33: what is no sound backup is refused and nothing is touched', async () => {
-    const backup = await (await fullNotebook()).backUp()
+    const backup = await zipOf(await fullNotebook())
     const notebook = await notebookWithTrial()
     const before = await contentOf(notebook)
     const unsound = { ok: false, reason: 'not-a-backup' }

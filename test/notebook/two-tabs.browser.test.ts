@@ -42,7 +42,7 @@ test('N34: everything is there after closing and opening again, pictures and dra
   await first.addPhoto({ ...photo, widthPixels: 2, heightPixels: 2 }, picture)
   await first.keepDraft('plan/trial-1', { question: 'Wh' })
   const logged = await first.log(note)
-  const backup = await first.backUp()
+  const backup = (await first.backUp())?.zip ?? new Blob()
   first.close()
   const second = opened()
   expect((await second.wholeTrial('trial-1'))?.events).toContainEqual(logged)
@@ -50,7 +50,9 @@ test('N34: everything is there after closing and opening again, pictures and dra
   const bytes = await (await second.picture('photo-2'))?.arrayBuffer()
   expect([...new Uint8Array(bytes ?? [])]).toEqual([137, 80, 0, 255])
   await second.erase('trial-1')
-  expect(await second.restore(backup)).toMatchObject({ ok: true, trials: [{ ok: true }] })
+  expect(await second.restore(backup)).toMatchObject({
+    ...{ ok: true, record: { cameIn: 1, left: [] } },
+  })
   expect((await second.wholeTrial('trial-1'))?.events).toContainEqual(logged)
 })
 

@@ -7,9 +7,9 @@ import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import '@/app/kit/look/fonts.css'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
+import { randomId, randomSeed } from '@/app/services/random-id.ts'
 import { App } from './app.tsx'
 import { showAppearance } from './appearance.ts'
-import { randomId, randomSeed } from './random-id.ts'
 import { StartFailure, type StartTrouble } from './start-failure.tsx'
 
 // Shapes are checked without compiling code at run time, which the page's policy forbids.

@@ -1,18 +1,18 @@
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useServices } from '@/app/services/services.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import { titleOf } from './stage-words.ts'
 
 /** The one question before the one thing that cannot be undone. */
 export function EraseDialog({
   summary,
+  onErase,
   onClose,
 }: {
   summary: Summary | null
+  onErase: (trialId: string) => Promise<void>
   onClose: () => void
 }) {
-  const { notebook } = useServices()
   return (
     <Dialog
       title="Erase this trial for good?"
@@ -24,7 +24,7 @@ export function EraseDialog({
           <Button
             kind="primary"
             onPress={async () => {
-              if (summary) await notebook.erase(summary.trialId)
+              if (summary) await onErase(summary.trialId)
               onClose()
             }}
           >
@@ -35,7 +35,8 @@ export function EraseDialog({
     >
       <p>
         “{summary ? titleOf(summary) : ''}” goes with its log, its ballots and its photos. This
-        cannot be undone; export it first if you may want it again.
+        cannot be undone. If you may want it again, press “Back up all” on this page first: an
+        exported trial file carries no photos.
       </p>
     </Dialog>
   )

@@ -1,5 +1,5 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { useLocation } from 'wouter'
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
@@ -11,14 +11,20 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
-import { EraseDialog } from './erase-dialog.tsx'
-import { FileDesk } from './file-desk.tsx'
 import styles from './home.module.css'
-import { SampleShelf } from './sample-shelf.tsx'
 import { type Shelf, shelfOf, trialsOnShelf } from './shelves.ts'
 import { TrialLine } from './trial-line.tsx'
 import { useDropFiles } from './use-drop-files.ts'
 import { useReadIn } from './use-read-in.ts'
+
+/** Below the book, and loaded after it: what passes between notebook and files, and the samples. */
+const FileDesk = lazy(async () => ({ default: (await import('./file-desk.tsx')).FileDesk }))
+const SampleShelf = lazy(async () => ({
+  default: (await import('./sample-shelf.tsx')).SampleShelf,
+}))
+const EraseDialog = lazy(async () => ({
+  default: (await import('./erase-dialog.tsx')).EraseDialog,
+}))
 
 const shelves: { value: Shelf; label: string }[] = [
   { value: 'book', label: 'In the book' },
@@ -41,6 +47,11 @@ export function HomePlace() {
   const begin = async () => {
     const trialId = await notebook.createTrial(startingPlan({ newId, at: now(), zone }))
     go(`/trial/${trialId}/plan`)
+  }
+  const erase = async (trialId: string) => {
+    // An undo of what was put away before could bring nothing back any more.
+    setDone(null)
+    await notebook.erase(trialId)
   }
   const shown = trialsOnShelf(all ?? [], shelf, search)
   const putAway = all?.some((summary) => shelfOf(summary) !== 'book') ?? false
@@ -101,9 +112,11 @@ export function HomePlace() {
           ) : null}
         </>
       ) : null}
-      <FileDesk reading={reading} />
-      <SampleShelf />
-      <EraseDialog summary={erasing} onClose={() => setErasing(null)} />
+      <Suspense fallback={null}>
+        <FileDesk reading={reading} />
+        <SampleShelf />
+        <EraseDialog summary={erasing} onErase={erase} onClose={() => setErasing(null)} />
+      </Suspense>
       {done ? (
         <Toast
           key={done.message}

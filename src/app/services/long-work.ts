@@ -1,0 +1,88 @@
+import * as Comlink from 'comlink'
+import { createStore } from 'zustand'
+import type { FailureReason } from '@/core/record/failure-reason.ts'
+import type { BackedUp } from '@/notebook/back-up.ts'
+import type { RestoreOutcome } from '@/notebook/notebook.ts'
+import type { Answered, BackupService } from './backup-worker.ts'
+
+export type LongWorkKind = 'backup' | 'restore'
+
+/** How the last long work of this window ended. */
+export type LongWorkEnd =
+  | { kind: 'backup'; is: 'saved'; trials: number; damaged: number }
+  | { kind: 'restore'; is: 'read'; outcome: RestoreOutcome; file: string }
+  | { kind: LongWorkKind; is: 'stopped' }
+  | { kind: LongWorkKind; is: 'failed'; reason: FailureReason | null; detail: string }
+
+interface LongWorkState {
+  running: { kind: LongWorkKind; done: number; total: number; stop: () => void } | null
+  end: LongWorkEnd | null
+}
+
+/** The backup or restore of this window: it goes on whatever place is open, and one runs at a time. */
+export const longWork = createStore<LongWorkState>(() => ({ running: null, end: null }))
+
+export const forgetLongWork = () => longWork.setState({ end: null })
+
+async function run<Answer>(
+  kind: LongWorkKind,
+  ask: (
+    service: Comlink.Remote<BackupService>,
+    onProgress: (done: number, total: number) => void,
+  ) => Promise<Answered<Answer>>,
+  told: (answer: Answer) => LongWorkEnd,
+): Promise<void> {
+  if (longWork.getState().running) return
+  const worker = new Worker(new URL('./backup-worker.ts', import.meta.url), {
+    type: 'module',
+    name: 'backup',
+  })
+  // A worker that does not even start answers nothing: its error is the answer.
+  const broken = new Promise<never>((_, reject) => {
+    worker.onerror = (event) => reject(new Error(event.message || 'the worker did not start'))
+  })
+  const service = Comlink.wrap<BackupService>(worker)
+  const stop = () => void service.stop()
+  longWork.setState({ running: { kind, done: 0, total: 0, stop }, end: null })
+  const onProgress = Comlink.proxy((done: number, total: number) =>
+    longWork.setState({ running: { kind, done, total, stop } }),
+  )
+  try {
+    const answered = await Promise.race([ask(service, onProgress), broken])
+    longWork.setState({
+      end:
+        'failed' in answered
+          ? { kind, is: 'failed', reason: answered.failed, detail: answered.detail }
+          : told(answered.answer),
+    })
+  } catch (cause) {
+    const detail = cause instanceof Error ? cause.message : String(cause)
+    longWork.setState({ end: { kind, is: 'failed', reason: null, detail } })
+  } finally {
+    longWork.setState({ running: null })
+    service[Comlink.releaseProxy]()
+    worker.terminate()
+  }
+}
+
+/** Backs up the notebook of this name and hands the zip to `save`. */
+export function startBackup(name: string, zone: string, save: (zip: Blob) => void): Promise<void> {
+  return run<BackedUp | undefined>(
+    'backup',
+    (service, onProgress) => service.backUp(name, zone, onProgress),
+    (made) => {
+      if (!made) return { kind: 'backup', is: 'stopped' }
+      save(made.zip)
+      return { kind: 'backup', is: 'saved', trials: made.trials, damaged: made.damaged.length }
+    },
+  )
+}
+
+/** Restores a backup into the notebook of this name. */
+export function startRestore(name: string, zone: string, zip: File): Promise<void> {
+  return run<RestoreOutcome>(
+    'restore',
+    (service, onProgress) => service.restore(name, zone, zip, onProgress),
+    (outcome) => ({ kind: 'restore', is: 'read', outcome, file: zip.name }),
+  )
+}

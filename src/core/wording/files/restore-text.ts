@@ -1,0 +1,65 @@
+import { fileTroubleText, type TroubleToSay } from './file-trouble-text.ts'
+
+/** What a restore brought, as far as words need to know it. */
+export interface RestoreToSay {
+  total: number
+  cameIn: number
+  already: number
+  left: readonly LeftToSay[]
+  ended: 'whole' | 'stopped' | 'out-of-room' | 'failed' | null
+}
+
+/** A trial of a backup that did not come in. */
+export interface LeftToSay {
+  file: string
+  question: string | null
+  because: 'other-content' | 'trouble' | 'broken-bytes' | 'damaged-here'
+  troubles: readonly TroubleToSay[]
+}
+
+const trials = (count: number) => (count === 1 ? '1 trial' : `${count} trials`)
+
+/** How far a restore came: what came in, what was here already, what is still to come. */
+export function restoreText({ total, cameIn, already, left, ended }: RestoreToSay): string {
+  const done = cameIn + already + left.length
+  const parts = [
+    `${trials(cameIn)} came in`,
+    already > 0 ? `${already} ${already === 1 ? 'was' : 'were'} here already` : '',
+    left.length > 0 ? `${left.length} did not come in` : '',
+  ].filter(Boolean)
+  return `${parts.join(', ')}. ${endText(ended, total - done)}`.trim()
+}
+
+function endText(ended: RestoreToSay['ended'], open: number): string {
+  const rest = `${trials(open)} of the backup ${open === 1 ? 'is' : 'are'} still to come: restore the same file again, and only the rest comes in.`
+  switch (ended) {
+    case 'whole':
+      return ''
+    case 'stopped':
+      return open > 0 ? `Stopped; ${rest}` : ''
+    case 'out-of-room':
+      return `This device has no room left. Free some room; ${rest}`
+    case 'failed':
+      return `The notebook could not go on. Reload the page; ${rest}`
+    case null:
+      return `The restore was cut short when its window closed; ${rest}`
+  }
+}
+
+/** One trial that did not come in, by its question or its file in the backup, and why. */
+export function leftOutText({ file, question, because, troubles }: LeftToSay): string {
+  const name = question === null ? file : `“${question}”`
+  switch (because) {
+    case 'other-content':
+      return `${name}: the trial stands here with other entries and was left as it is. Read its file in by itself to take in what is new; it lies in the backup as ${file}.`
+    case 'broken-bytes':
+      return `${name}: this part of the backup is damaged and cannot be unpacked.`
+    case 'damaged-here':
+      return `${name}: the trial stands here too, but its record here cannot be read; it was left as it is.`
+    case 'trouble': {
+      const [first, ...others] = troubles.map(fileTroubleText)
+      const more = others.length > 0 ? ` And ${others.length} more.` : ''
+      return `${name}: ${first ?? 'it is not sound.'}${more}`
+    }
+  }
+}

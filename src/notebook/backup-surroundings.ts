@@ -1,0 +1,42 @@
+import { strFromU8 } from 'fflate'
+import * as z from 'zod/mini'
+import { kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
+import type { Content } from '@/trial-file/migration.ts'
+import { presentChain } from '@/trial-file/present-chain.ts'
+import { backedUpSettingsShape, backupShape } from './backup-record.ts'
+import type { ZipReader } from './zip-reader.ts'
+
+/** A JSON file of the backup, or undefined when it is missing or no JSON. */
+function jsonFile(zip: ZipReader, name: string): unknown {
+  const bytes = zip.read([name])[name]
+  if (!bytes) return undefined
+  try {
+    return JSON.parse(strFromU8(bytes))
+  } catch {
+    return undefined
+  }
+}
+
+/** The version a backup was written by; undefined when the zip is no backup. */
+export function backupVersion(zip: ZipReader): number | undefined {
+  const told = backupShape.safeParse(jsonFile(zip, 'backup.json'))
+  return told.success ? told.data.version : undefined
+}
+
+/** Kitchen and settings of a backup, brought up to the present version and checked; undefined when they do not hold. */
+export function backupSurroundings(zip: ZipReader, version: number) {
+  const steps = presentChain.migrations.slice(version - 1)
+  const asList = z.array(z.looseObject({})).safeParse(jsonFile(zip, 'kitchen.json'))
+  const asRecord = z.looseObject({}).safeParse(jsonFile(zip, 'settings.json'))
+  if (!asList.success || !asRecord.success) return undefined
+  const things = asList.data.map((thing: Content) =>
+    steps.reduce((old, step) => step.kitchenThing(old), thing),
+  )
+  const kitchen = z.array(kitchenThingShape).safeParse(things)
+  const settings = backedUpSettingsShape.safeParse(
+    steps.reduce((old: Content, step) => step.settings(old), asRecord.data),
+  )
+  return kitchen.success && settings.success
+    ? { kitchen: kitchen.data, settings: settings.data }
+    : undefined
+}

@@ -1,0 +1,66 @@
+import * as z from 'zod/mini'
+import { wholeShape } from '@/core/record/count.ts'
+import { atShape } from '@/core/record/stamp.ts'
+import type { FileTrouble } from '@/trial-file/trouble.ts'
+import type { Store } from './store.ts'
+
+/** Why a trial of a backup was left out, or stands as it was. */
+export type LeftBecause = 'other-content' | 'trouble' | 'broken-bytes' | 'damaged-here'
+
+/** One trial that did not come in: its file in the backup, its question where it may be told, and why. */
+export interface LeftOut {
+  file: string
+  question: string | null
+  because: LeftBecause
+  troubles: FileTrouble[]
+}
+
+/** How a restore ended; null while it runs, or when it was cut short with its window. */
+export type RestoreEnd = 'whole' | 'stopped' | 'out-of-room' | 'failed'
+
+/** What came of reading a backup, kept with the trials that came in, so that a cut-short restore tells how far it was. */
+export interface RestoreRecord {
+  file: string
+  at: number
+  total: number
+  cameIn: number
+  already: number
+  left: LeftOut[]
+  ended: RestoreEnd | null
+}
+
+const restoreRecordShape = z.strictObject({
+  file: z.string(),
+  at: atShape,
+  total: wholeShape,
+  cameIn: wholeShape,
+  already: wholeShape,
+  left: z.array(
+    z.strictObject({
+      file: z.string(),
+      question: z.nullable(z.string()),
+      because: z.enum(['other-content', 'trouble', 'broken-bytes', 'damaged-here']),
+      troubles: z.array(z.custom<FileTrouble>((each) => typeof each === 'object')),
+    }),
+  ),
+  ended: z.nullable(z.enum(['whole', 'stopped', 'out-of-room', 'failed'])),
+})
+
+const key = 'restore'
+
+/** The record of the last restore, until the person has put it away. */
+export async function storedRestoreRecord(store: Store): Promise<RestoreRecord | undefined> {
+  const text = (await store.drafts.get(key))?.values.record
+  if (text === undefined) return undefined
+  const read = restoreRecordShape.safeParse(JSON.parse(text))
+  return read.success ? read.data : undefined
+}
+
+/** Writes the record, within whatever transaction the caller stands in. */
+export async function keepRestoreRecord(store: Store, record: RestoreRecord): Promise<void> {
+  await store.drafts.put({ key, values: { record: JSON.stringify(record) } })
+}
+
+export async function dropRestoreRecord(store: Store): Promise<void> {
+  await store.drafts.delete(key)
+}

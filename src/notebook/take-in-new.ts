@@ -1,0 +1,46 @@
+import { mergeTrials } from '@/core/whole-trial/merge-trials.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { readTrialFile } from '@/trial-file/read-trial-file.ts'
+import { changeTrial } from './change-trial.ts'
+import { keepAhead } from './next-counts.ts'
+import type { TakenIn } from './notebook.ts'
+import type { NotebookServices } from './services.ts'
+import type { Store } from './store.ts'
+
+/**
+ * Takes into a trial that stands here what only the file's copy of it has. Append-only records come in by their ids, the
+ * plan in force is merged by field; what cannot be taken is named and stands as it stood here. Nothing here is lost.
+ */
+export async function takeInNew(
+  store: Store,
+  { newId, now, zone }: NotebookServices,
+  text: string,
+): Promise<TakenIn> {
+  const read = readTrialFile(text)
+  if (!read.ok) return { ok: false, reason: 'trouble', troubles: read.troubles }
+  const there = read.whole
+  return await changeTrial(store, there.trial.id, async (here) => {
+    await addKitchen(store, there)
+    const revision = [...here.plans, ...there.plans].reduce(
+      (last, each) => Math.max(last, each.revision),
+      0,
+    )
+    const merged = mergeTrials(here, there, (plan) => ({
+      ...{ ...plan, id: newId(), revision: revision + 1, at: now(), zone },
+    }))
+    const { whole, taken, conflicts } = merged
+    await store.plans.bulkPut(whole.plans)
+    await store.sessions.bulkPut(whole.sessions)
+    await store.events.bulkPut(whole.events)
+    await store.ballots.bulkPut(whole.ballots)
+    await store.photos.bulkPut(whole.photos)
+    await keepAhead(store, [...whole.events, ...whole.ballots])
+    return { now: whole, told: { ok: true, trialId: here.trial.id, taken, conflicts } }
+  })
+}
+
+/** The things the file's copy names and this kitchen lacks; what is here stays as it is. */
+async function addKitchen(store: Store, { kitchen }: WholeTrial): Promise<void> {
+  const here = new Set(await store.kitchen.toCollection().primaryKeys())
+  await store.kitchen.bulkAdd(kitchen.filter((thing) => !here.has(thing.id)))
+}
