@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { openBrowser, visit } from './visit.ts'
@@ -22,11 +23,9 @@ function trialFiles() {
   )
   const read = readTrialFile(sample)
   if (!read.ok) throw new Error('the sample reads')
-  const renamed = sample.replaceAll(/"([\w-]+)"/g, (text, id: string) =>
-    /\d/.test(id) ? `"${id}-b"` : text,
-  )
-  const big = readTrialFile(renamed)
-  const whole = big.ok ? big.whole : read.whole
+  const kitchen = new Set(read.whole.kitchen.map(({ id }) => id))
+  let ids = 0
+  const whole = copyWithNewIds(read.whole, () => `copy-${++ids}`, kitchen)
   const last = whole.events.at(-1)
   if (!last) throw new Error('the sample has a log')
   const { id: _, about, ...stamp } = last

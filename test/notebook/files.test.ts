@@ -47,7 +47,7 @@ describe('trial files in and out', () => {
   test('N26: other content under the same id is refused; with keep both it comes as a copy', async () => {
     const notebook = await notebookWithTrial()
     const before = await contentOf(notebook)
-    expect(await notebook.importTrial(stranger)).toEqual(clash)
+    expect(await notebook.importTrial(stranger)).toMatchObject(clash)
     expect(await contentOf(notebook)).toEqual(before)
     const outcome = await notebook.importTrial(stranger, { keepBoth: true })
     if (!outcome.ok) throw new Error(outcome.reason)

@@ -1,5 +1,8 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+
+const rising = (a: unknown, b: unknown) => (String(a) < String(b) ? -1 : 1)
+
 import { mergeByField } from '@/core/trial/merge-by-field.ts'
 
 const base = {
@@ -45,7 +48,7 @@ test('an item taken out there and changed here is a conflict and stays', () => {
   }
   const merged = mergeByField(base, theirs, mine)
   expect(merged.conflicts).toEqual(['/levels/a'])
-  expect(merged.value.levels.map((level) => level.value).toSorted()).toEqual([66, 70])
+  expect(merged.value.levels.map((level) => level.value).toSorted(rising)).toEqual([66, 70])
 })
 
 test('the order of one side that moved items is taken', () => {
@@ -69,7 +72,7 @@ test('laws: an unchanged side gives the other; the two windows agree where nothi
       expect(mergeByField(from, theirs, from).value).toEqual(theirs)
       const one = mergeByField(from, theirs, mine)
       const other = mergeByField(from, mine, theirs)
-      expect([...one.conflicts].sort()).toEqual([...other.conflicts].sort())
+      expect([...one.conflicts].sort(rising)).toEqual([...other.conflicts].sort(rising))
       const sorted = ({ levels, ...rest }: typeof from) => ({
         ...rest,
         levels: [...levels].sort((a, b) => (a.id < b.id ? -1 : 1)),

@@ -1,0 +1,129 @@
+import 'fake-indexeddb/auto'
+import { strToU8, unzipSync, zipSync } from 'fflate'
+import { describe, expect, test } from 'vitest'
+import type { OpenNotebook } from '@/notebook/notebook.ts'
+import { Store } from '@/notebook/store.ts'
+import { presentChain } from '@/trial-file/present-chain.ts'
+import { planOf } from '../trial-of/plan-of.ts'
+import { contentOf, freshName, notebookOf, notebookWithTrial } from './notebook-of.ts'
+
+/** A notebook with the whole trial of the tests and so many more that only plan. */
+async function notebookOfMany(more: number, name = freshName()): Promise<OpenNotebook> {
+  const notebook = await notebookWithTrial(name)
+  for (let index = 0; index < more; index++)
+    await notebook.createTrial({ ...planOf(), id: `plan-${name}-${index}`, trialId: `t-${index}` })
+  return notebook
+}
+
+async function zipOf(notebook: OpenNotebook): Promise<Blob> {
+  const made = await notebook.backUp()
+  if (!made) throw new Error('nobody stopped it')
+  return made.zip
+}
+
+describe('long work', () => {
+  test('N41: a backup tells how far it is, and stopped it gives no file', async () => {
+    const notebook = await notebookOfMany(3)
+    const heard: string[] = []
+    const whole = await notebook.backUp({
+      onProgress: (done, total) => heard.push(`${done}/${total}`),
+    })
+    expect(heard).toEqual(['0/4', '1/4', '2/4', '3/4', '4/4'])
+    expect(whole).toMatchObject({ trials: 4, damaged: [] })
+    let asked = 0
+    expect(await notebook.backUp({ stopped: () => ++asked > 2 })).toBeUndefined()
+  })
+
+  test('N41: what is logged while a backup runs is kept, and each trial in it is whole', async () => {
+    const notebook = await notebookOfMany(2)
+    const logging: Promise<unknown>[] = []
+    const made = await notebook.backUp({
+      onProgress: () => logging.push(notebook.keepSettings({ appearance: 'dark' })),
+    })
+    await Promise.all(logging)
+    expect(logging.length).toBe(4)
+    const other = notebookOf()
+    expect(await other.restore(made?.zip ?? new Blob())).toMatchObject({ record: { cameIn: 3 } })
+  })
+
+  test('N41: a trial that is damaged keeps no other from being backed up', async () => {
+    const name = freshName()
+    const notebook = await notebookOfMany(1, name)
+    const store = new Store(name, presentChain)
+    await store.table('plans').update('plan-1', { flights: 'many' })
+    store.close()
+    const made = await notebook.backUp()
+    expect(made).toMatchObject({ trials: 1, damaged: ['trial-1'] })
+  })
+
+  test('N42: a stopped restore tells how far it was, and the same backup brings the rest', async () => {
+    const zip = await zipOf(await notebookOfMany(59))
+    const notebook = notebookOf()
+    let asked = 0
+    const stopped = await notebook.restore(zip, { name: 'mine.zip', stopped: () => ++asked > 1 })
+    // Forty come in at a time; it was stopped before the second forty.
+    const half = { file: 'mine.zip', total: 60, cameIn: 40, already: 0, left: [], ended: 'stopped' }
+    expect(stopped).toMatchObject({ ok: true, record: half })
+    expect(await notebook.restoreRecord()).toMatchObject(half)
+    expect(await notebook.summaries()).toHaveLength(40)
+    const again = await notebook.restore(zip, { name: 'mine.zip' })
+    expect(again).toMatchObject({ record: { cameIn: 20, already: 40, ended: 'whole' } })
+    expect(await notebook.summaries()).toHaveLength(60)
+    await notebook.dropRestoreRecord()
+    expect(await notebook.restoreRecord()).toBeUndefined()
+  })
+
+  test('N42: each trial that did not come in is named with its own reason', async () => {
+    const zip = await zipOf(await notebookOfMany(1))
+    const files = unzipSync(new Uint8Array(await zip.arrayBuffer()))
+    files['trials/cut.json'] = strToU8('{ "format": ')
+    const bytes = zipSync(files)
+    // The packed bytes of one trial are spoilt where its name stands in the local header.
+    const at = Buffer.from(bytes).indexOf('trials/t-0.json') + 'trials/t-0.json'.length
+    bytes.fill(255, at, at + 40)
+    const notebook = notebookOf()
+    const outcome = await notebook.restore(new Blob([new Uint8Array(bytes)]))
+    expect(outcome).toMatchObject({ ok: true, record: { total: 3, cameIn: 1 } })
+    const left = outcome.ok ? outcome.record.left : []
+    expect(Object.fromEntries(left.map((each) => [each.file, each.because]))).toEqual({
+      ...{ 'trials/t-0.json': 'broken-bytes', 'trials/cut.json': 'trouble' },
+    })
+  })
+
+  test('N42: what is damaged here stays as it is, and the others come in', async () => {
+    const zip = await zipOf(await notebookOfMany(1))
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const store = new Store(name, presentChain)
+    await store.table('plans').update('plan-1', { flights: 'many' })
+    store.close()
+    expect(await notebook.restore(zip)).toMatchObject({
+      record: { cameIn: 1, left: [{ file: 'trials/trial-1.json', because: 'damaged-here' }] },
+    })
+  })
+
+  test('N42: a full device ends a restore with what came in whole', async () => {
+    const source = await notebookOfMany(59)
+    const zip = await zipOf(source)
+    const name = freshName()
+    const notebook = notebookOf(name)
+    await notebook.settings()
+    let trials = 0
+    const add = IDBObjectStore.prototype.add
+    IDBObjectStore.prototype.add = function full(this: IDBObjectStore, ...given) {
+      if (this.name === 'trials' && ++trials > 50)
+        throw new DOMException('no room', 'QuotaExceededError')
+      return add.apply(this, given)
+    }
+    try {
+      const outcome = await notebook.restore(zip)
+      expect(outcome).toMatchObject({ ok: true, record: { cameIn: 40, ended: 'out-of-room' } })
+    } finally {
+      IDBObjectStore.prototype.add = add
+    }
+    expect(await notebook.summaries()).toHaveLength(40)
+    await notebook.restore(zip)
+    const there = await contentOf(source)
+    expect((await contentOf(notebook)).trials).toHaveLength(there.trials.length)
+  })
+})
