@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini'
-import { frozen } from '@/core/record/frozen.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
+import { frozen } from '@/core/record/frozen.ts'
 import { shapeTroubles } from '@/trial-file/shape-troubles.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 

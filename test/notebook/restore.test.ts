@@ -1,9 +1,9 @@
 import 'fake-indexeddb/auto'
 import { strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
+import { presentSteps } from '@/notebook/create-notebook.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
-import { presentChain } from '@/trial-file/present-chain.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { contentOf, freshName, notebookOf, notebookWithTrial } from './notebook-of.ts'
 
@@ -49,7 +49,7 @@ describe('long work', () => {
   test('N41: a trial that is damaged keeps no other from being backed up', async () => {
     const name = freshName()
     const notebook = await notebookOfMany(1, name)
-    const store = new Store(name, presentChain)
+    const store = new Store(name, presentSteps)
     await store.table('plans').update('plan-1', { flights: 'many' })
     store.close()
     const made = await notebook.backUp()
@@ -94,7 +94,7 @@ describe('long work', () => {
     const zip = await zipOf(await notebookOfMany(1))
     const name = freshName()
     const notebook = await notebookWithTrial(name)
-    const store = new Store(name, presentChain)
+    const store = new Store(name, presentSteps)
     await store.table('plans').update('plan-1', { flights: 'many' })
     store.close()
     expect(await notebook.restore(zip)).toMatchObject({
