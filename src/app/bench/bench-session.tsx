@@ -78,7 +78,6 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
             {bakesNext ? <OvenCaution open /> : null}
             {item ? (
               <NowStep
-                key={`${item.unit.id}/${item.step.id}/${item.repeat}`}
                 item={item}
                 now={now}
                 startedAt={runOf(runs, item)?.startedAt ?? null}

@@ -2,6 +2,7 @@ import { Suspense } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { WholeTrialProvider } from '@/app/services/whole-trial-provider.tsx'
 import { CoveredPage } from './covered-page.tsx'
@@ -58,7 +59,12 @@ function PlacePage({ place }: { place: TrialPlace }) {
     <>
       <PageTitle parts={[place.title, cover.tabTitle]} />
       <TrialHead whole={whole} cover={cover} placeName={place.name} />
-      <main id="page" tabIndex={-1} className={`${styles.page} ${styles.placePage}`}>
+      <main
+        id="page"
+        ref={guardPresses}
+        tabIndex={-1}
+        className={`${styles.page} ${styles.placePage}`}
+      >
         <ErrorBoundary key={place.name} what={`the ${place.title} page`}>
           <Suspense fallback={<Progress label={`Opening ${place.title}`} done={null} />}>
             {cover.sealed.length > 0 && place.name !== 'tasting' ? (

@@ -34,13 +34,14 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
   const ending = item.do === 'end'
   const byClock = item.step.endsBy.by === 'clock'
   const seconds = runSeconds(item.step)
+  const stepKey = `${item.unit.id}/${item.step.id}/${item.repeat}`
   return (
     <section className={styles.now} aria-label="Now">
       <LineMark unit={item.unit} size="large" />
       {item.unit.kind === 'piece' ? (
         <p className={styles.then}>{pieceText(session, plan, item.unit.id)}</p>
       ) : null}
-      <h2 className={styles.nowTitle} {...landing}>
+      <h2 key={stepKey} className={styles.nowTitle} {...landing}>
         {name}
       </h2>
       {ending && startedAt !== null ? (
@@ -61,12 +62,18 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
         </p>
       ) : null}
       <p className={styles.then}>{workText(item.step)}</p>
-      <Button kind="primary" size="bench" onPress={() => log(...stepPress(session, item))}>
+      <Button
+        kind="primary"
+        size="bench"
+        means={`${item.do}/${stepKey}`}
+        onPress={() => log(...stepPress(session, item))}
+      >
         {pressText(item, degrees)}
       </Button>
       {ending && next && item.step.kind !== 'bake' && next.step.kind !== 'bake' ? (
         <Button
           size="bench"
+          means={`end-and-next/${stepKey}`}
           onPress={() =>
             log(...stepPress(session, item), ...stepPress(session, { ...next, do: 'start' }))
           }
@@ -78,6 +85,7 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
         <Button
           kind="quiet"
           size="bench"
+          means={`skip/${stepKey}`}
           onPress={() => log(...stepPress(session, { ...next, do: 'start' }))}
         >
           Pass over: {stepText(plan, next.step.id, next.repeat)} begins

@@ -3,8 +3,8 @@ import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { typedNumber } from '@/app/kit/field/typed-number.ts'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { Button } from '@/app/kit/press/button.tsx'
+import { useOnePress } from '@/app/kit/press/use-one-press.ts'
 
 interface NumberEntryProps {
   label: string
@@ -23,7 +23,7 @@ interface NumberEntryProps {
 export function NumberEntry(props: NumberEntryProps) {
   const { label, unit, check, draftName, onKeep, hint, quiet, children } = props
   const { drafts } = useBench()
-  const watch = useThrown()
+  const { busy, run } = useOnePress()
   const text = drafts.values[draftName] ?? ''
   const read = typedNumber(text, unit)
   const value =
@@ -38,7 +38,7 @@ export function NumberEntry(props: NumberEntryProps) {
       className={styles.entry}
       onSubmit={(submit) => {
         submit.preventDefault()
-        watch(keep())
+        run(keep)
       }}
     >
       <NumberField
@@ -57,6 +57,8 @@ export function NumberEntry(props: NumberEntryProps) {
         type="submit"
         kind={quiet ? 'plain' : 'primary'}
         size="bench"
+        busy={busy}
+        means={`keep/${draftName}`}
         disabled={value === null}
       >
         Keep

@@ -62,7 +62,12 @@ function OneWeight({ line, batchId, onKept }: OneWeightProps) {
         {line.name}
         {line.prefermentName ? `, into the ${line.prefermentName}` : ''}
       </p>
-      <Button size="bench" kind="primary" onPress={() => keep(line.grams)}>
+      <Button
+        size="bench"
+        kind="primary"
+        means={`weigh/${batchId}/${line.key}`}
+        onPress={() => keep(line.grams)}
+      >
         The scale shows {line.text}
       </Button>
       <NumberEntry

@@ -24,7 +24,7 @@ export function UndoButton({ device }: { device: string }) {
       ),
     )
   return (
-    <Button size="bench" onPress={takeBack}>
+    <Button size="bench" means={`undo/${target.id}`} onPress={takeBack}>
       <span>Undo {pressText(press.toReversed(), plan, of, degrees)}</span>
     </Button>
   )

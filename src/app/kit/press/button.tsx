@@ -1,6 +1,6 @@
-import { type ReactNode, useState } from 'react'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import type { ReactNode } from 'react'
 import styles from './button.module.css'
+import { useOnePress } from './use-one-press.ts'
 
 export type ButtonKind = 'primary' | 'plain' | 'quiet'
 export type ButtonSize = 'plain' | 'small' | 'bench'
@@ -20,6 +20,10 @@ interface ButtonProps {
   disabled?: boolean
   /** For a button that stays down. */
   pressed?: boolean
+  /** Busy with work that something else set off, such as the form it submits. */
+  busy?: boolean
+  /** What a press would log, for one whose words alone do not tell: when it changes, the place takes no press for a moment. */
+  means?: string
   expanded?: boolean
   label?: string
   describedBy?: string
@@ -33,29 +37,20 @@ interface ButtonProps {
  */
 export function Button(props: ButtonProps) {
   const { onPress, kind, size, disabled } = props
-  const [busy, setBusy] = useState(false)
-  const watch = useThrown()
-
-  const press = () => {
-    if (busy) return
-    const outcome = onPress?.()
-    if (!(outcome instanceof Promise)) return
-    setBusy(true)
-    watch(outcome.finally(() => setBusy(false)))
-  }
-
+  const { busy, run } = useOnePress()
   return (
     <button
       type={props.type ?? 'button'}
       id={props.id}
       className={buttonLook(kind, size)}
       disabled={disabled}
-      aria-busy={busy ? true : undefined}
+      aria-busy={busy || props.busy ? true : undefined}
+      data-means={props.means}
       aria-pressed={props.pressed}
       aria-expanded={props.expanded}
       aria-label={props.label}
       aria-describedby={props.describedBy}
-      onClick={press}
+      onClick={() => run(() => onPress?.())}
     >
       {props.children}
     </button>
