@@ -26,6 +26,25 @@ export function againstControl(
   control: number,
   confidence = 0.95,
 ): AgainstControl[] {
+  const { compared, loadings, largestGap } = controlLoadings(fit, control)
+  const method = largestGap < 1e-6 ? 'dunnett' : 'dunnett-approximate'
+  const factor = dunnettUpperQuantile(1 - confidence, loadings, fit.df2)
+  return compared.map(({ level, difference, se }) => ({
+    level,
+    difference,
+    se,
+    low: difference - factor * se,
+    high: difference + factor * se,
+    p: dunnettUpper(difference / se, loadings, fit.df2),
+    method,
+  }))
+}
+
+/**
+ * The comparisons of every other level with a control: differences with their errors, and the loadings λ of the correlations
+ * between them, exact where the gap is 0, else the nearest product form.
+ */
+export function controlLoadings(fit: LevelFit, control: number) {
   const others = Array.from({ length: fit.levelCount }, (_, i) => i).filter((i) => i !== control)
   const compared = others.map((level) => ({ level, ...levelDifference(fit, control, level) }))
   const correlation = compared.map((one) =>
@@ -38,16 +57,5 @@ export function againstControl(
       return shared / Math.sqrt(one.unscaledVariance * other.unscaledVariance)
     }),
   )
-  const { loadings, largestGap } = nearestProductForm(correlation)
-  const method = largestGap < 1e-6 ? 'dunnett' : 'dunnett-approximate'
-  const factor = dunnettUpperQuantile(1 - confidence, loadings, fit.df2)
-  return compared.map(({ level, difference, se }) => ({
-    level,
-    difference,
-    se,
-    low: difference - factor * se,
-    high: difference + factor * se,
-    p: dunnettUpper(difference / se, loadings, fit.df2),
-    method,
-  }))
+  return { compared, ...nearestProductForm(correlation) }
 }
