@@ -1,5 +1,6 @@
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
+import { writtenFirst } from '@/core/trial/written-first.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { changeTrial } from './change-trial.ts'
@@ -17,7 +18,7 @@ const isLocked = ({ events }: WholeTrial) => {
 const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
 
 /**
- * Since the first mix the expectation and the number of sessions stand as they were written, and a main response that was
+ * Since the first mix the expectation, what was written first beside it and the number of sessions stand as they were written, and a main response that was
  * chosen stays chosen, with what is better in it and its margin.
  */
 function refuseUnlocking(whole: WholeTrial, plan: Plan): void {
@@ -25,6 +26,7 @@ function refuseUnlocking(whole: WholeTrial, plan: Plan): void {
   const before = planInForce(whole)
   const stays =
     same(before.expectation, plan.expectation) &&
+    same(writtenFirst(before), writtenFirst(plan)) &&
     before.plannedSessions === plan.plannedSessions &&
     responseStays(mainOf(before), mainOf(plan))
   if (!stays) throw new NotebookFailure('locked')

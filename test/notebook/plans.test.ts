@@ -91,6 +91,11 @@ describe('plans', () => {
     await expect(
       notebook.keepPlan({ ...plan, plannedSessions: plan.plannedSessions + 1 }),
     ).rejects.toMatchObject({ reason: 'locked' })
+    const hoped = { hopedLevelId: plan.levels[0]?.id ?? null, mostSessions: null }
+    const written = { ...hoped, looks: false, againstUsual: false }
+    await expect(notebook.keepPlan({ ...plan, writtenFirst: written })).rejects.toMatchObject({
+      reason: 'locked',
+    })
     expect(await contentOf(notebook)).toEqual(before)
     const unlocked = await planning()
     const kept = await unlocked.notebook.keepPlan({ ...plan, expectation: other })

@@ -87,7 +87,8 @@ describe('the primary question', () => {
     const { data, answer } = example(id)
     const values: number[] = data.levels
     const fit = fitOf(data.unit_means_rows_sessions)
-    for (const [at, { estimate }] of levelMeans(fit).entries()) near(estimate, answer.level_means[at])
+    for (const [at, { estimate }] of levelMeans(fit).entries())
+      near(estimate, answer.level_means[at])
     near(fit.residualSd ** 2, answer.mse)
     const line = levelContrast(fit, lineWeights(values))
     near(line.estimate, answer.slope)
@@ -126,8 +127,7 @@ describe('the primary question', () => {
     expect(isBend !== undefined).toBe(answer.shown.bend)
     if (isLine && answer.shown.ends !== undefined)
       expect(isLine.size !== null).toBe(answer.shown.ends)
-    if (isBend && answer.shown.inside !== undefined)
-      expect(isBend.inside).toBe(answer.shown.inside)
+    if (isBend && answer.shown.inside !== undefined) expect(isBend.inside).toBe(answer.shown.inside)
   })
 })
 

@@ -1,5 +1,10 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { expectationText, responseText, splitText } from '@/core/wording/plan/plan-text.ts'
+import {
+  expectationText,
+  responseText,
+  splitText,
+  writtenFirstTexts,
+} from '@/core/wording/plan/plan-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import type { ReportSection } from './report-block.ts'
@@ -10,6 +15,7 @@ export function questionSection(plan: Plan): ReportSection {
   const main = responses.find((response) => response.id === plan.mainResponseId)
   const control = levels.find((level) => level.control)
   const unit = factor.unitOfMeasure
+  const written = writtenFirstTexts(plan)
   return {
     id: 'question',
     title: 'Question',
@@ -30,6 +36,9 @@ export function questionSection(plan: Plan): ReportSection {
             term: 'Expected',
             text: expectationText(plan.expectation, main?.name ?? 'The response', unit),
           },
+          ...(written.length === 0
+            ? []
+            : [{ term: 'Written first', text: `${written.join('; ')}.` }]),
         ],
       },
       ...(responses.length > 1

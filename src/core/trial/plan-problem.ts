@@ -17,6 +17,8 @@ type Plain =
   | 'nameless-response'
   | 'no-margin'
   | 'no-expectation'
+  | 'hoped-level-gone'
+  | 'no-usual-level'
   | 'no-steps'
   | 'no-mix-step'
   | 'no-bake-step'
@@ -70,6 +72,8 @@ export type PlanTrouble =
   | { reason: 'margin-past-scale'; margin: number; widest: number }
   | { reason: 'anchor-missing'; at: number }
   | { reason: 'best-guess-outside'; bestGuess: number; least: number; most: number }
+  | { reason: 'most-below-planned'; plannedSessions: number }
+  | { reason: 'looks-too-many'; most: number }
   | { reason: 'step-takes-no-time'; name: string }
   | { reason: 'tolerance-past-wait'; name: string; toleranceSeconds: number; waitSeconds: number }
   | { reason: 'mark-without-words'; name: string }

@@ -12,6 +12,7 @@ import type { Plan } from './plan-record.ts'
 import { responseProblems } from './response-problems.ts'
 import { stepProblems } from './step-problems.ts'
 import { tasterProblems } from './taster-problems.ts'
+import { writtenFirstProblems } from './written-first-problems.ts'
 
 /**
  * Everything that is wrong with a plan, or looks wrong, each with the field it stands at, in the order of the page. With
@@ -32,6 +33,7 @@ export function planProblems(plan: Plan, kitchen?: readonly KitchenThing[]): Pla
   return [
     ...question,
     ...expectationProblems(plan),
+    ...writtenFirstProblems(plan),
     ...factorProblems(plan),
     ...levelProblems(plan),
     ...levelHeatProblems(plan, kitchen ?? []),

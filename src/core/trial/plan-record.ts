@@ -10,6 +10,7 @@ import { factorShape } from './factor.ts'
 import { levelShape } from './level.ts'
 import { responseShape } from './response.ts'
 import { stepShape } from './step.ts'
+import { writtenFirstShape } from './written-first.ts'
 
 /** Temperatures known before the mix, from which the water temperature of each batch follows. */
 const temperaturePlanShape = z.strictObject({
@@ -48,6 +49,8 @@ export const planShape = z.strictObject({
   zone: zoneShape,
   question: nameShape,
   expectation: z.nullable(expectationShape),
+  /** Left out where nothing beside the expectation was written down first. */
+  writtenFirst: z.exactOptional(writtenFirstShape),
   factor: factorShape,
   levels: z.array(levelShape),
   formula: formulaShape,

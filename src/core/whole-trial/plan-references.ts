@@ -47,6 +47,7 @@ export function checkPlan(references: References, whole: WholeTrial, plan: Plan,
     references.known(`${at}/sharedDoses/${index}/ingredientId`, dose.ingredientId, ingredients)
   for (const [index, id] of (plan.tellApart?.levelIds ?? []).entries())
     references.known(`${at}/tellApart/levelIds/${index}`, id, levels)
+  references.known(`${at}/writtenFirst/hopedLevelId`, plan.writtenFirst?.hopedLevelId, levels)
   for (const [index, id] of plan.kitchenIds.entries())
     references.known(`${at}/kitchenIds/${index}`, id, kitchen)
 }

@@ -17,6 +17,7 @@ const label = (levels: Level[], index: number, change: Partial<Level>) =>
   levels.map((level, at) => (at === index ? { ...level, ...change } : level))
 const three = levelsOf([62, 68, 74], 68)
 const response = aPlan().responses
+const nothingFirst = { hopedLevelId: null, mostSessions: null, looks: false, againstUsual: false }
 
 test.each<[string, Partial<Plan>, string]>([
   ['question', { question: ' ' }, 'stop /question empty-question'],
@@ -25,6 +26,26 @@ test.each<[string, Partial<Plan>, string]>([
     'guess outside',
     { expectation: { direction: 'rises', bestGuess: 90 } },
     'ask /expectation/bestGuess best-guess-outside',
+  ],
+  [
+    'the level hoped for is gone',
+    { writtenFirst: { ...nothingFirst, hopedLevelId: 'gone' } },
+    'stop /writtenFirst/hopedLevelId hoped-level-gone',
+  ],
+  [
+    'fewer at most than planned',
+    { plannedSessions: 3, writtenFirst: { ...nothingFirst, mostSessions: 2 } },
+    'stop /writtenFirst/mostSessions most-below-planned',
+  ],
+  [
+    'looks without end',
+    { plannedSessions: 9, writtenFirst: { ...nothingFirst, looks: true } },
+    'ask /writtenFirst/looks looks-too-many',
+  ],
+  [
+    'compared with no usual',
+    { levels: levelsOf([62, 68]), writtenFirst: { ...nothingFirst, againstUsual: true } },
+    'stop /writtenFirst/againstUsual no-usual-level',
   ],
   ['one level', { levels: levelsOf([68], 68) }, 'stop /levels fewer-than-two-levels'],
   ['no control', { levels: levelsOf([62, 68]) }, 'ask /levels no-control'],

@@ -13,6 +13,7 @@ import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { withExpectation } from '@/core/plan-edits/start/expectation.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
+import { HopedLevel } from './hoped-level.tsx'
 import { MainResponse } from './main-response.tsx'
 
 const namesQuestion = visibleName('the question')
@@ -36,6 +37,8 @@ export function QuestionSection() {
       />
       <ExpectationFields locked={since !== null} />
       <MainResponse locked={since !== null} />
+      <HopedLevel locked={since !== null} />
+      <TroubleHere at="/writtenFirst/againstUsual" />
       {since === null ? null : (
         <Notice kind="know" title="Locked">
           Expectation and main response are locked since the first mix,{' '}

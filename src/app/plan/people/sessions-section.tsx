@@ -1,20 +1,25 @@
+import { Switch } from '@/app/kit/field/switch.tsx'
 import { wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { mostSessions, withSessions } from '@/core/plan-edits/day/sessions.ts'
+import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { SessionList } from './session-list.tsx'
 
 const sessionsCheck = wholeBetween(1, mostSessions)
 const handsCheck = wholeBetween(1, 20)
+const nothing = { mostSessions: null, looks: false }
 
 /** How often the whole is made again: what lets the factor be told from one day's luck; fixed before the first mix. */
 export function SessionsSection() {
   const planned = usePlanPage((page) => page.plan.plannedSessions)
   const hands = usePlanPage((page) => page.plan.pairsOfHands)
+  const written = usePlanPage((page) => page.plan.writtenFirst) ?? nothing
   const locked = lockedSince(useWholeTrial().events) !== null
   const { change } = usePlanActions()
   return (
@@ -38,7 +43,26 @@ export function SessionsSection() {
           check={handsCheck}
           onValue={(next) => change((plan) => ({ ...plan, pairsOfHands: next }))}
         />
+        <PlanNumber
+          field="most-sessions"
+          path="/writtenFirst/mostSessions"
+          label="At most"
+          hint="If more may follow than planned, say how many there will be at most; leave it empty if not."
+          value={written.mostSessions}
+          check={sessionsCheck}
+          onValue={(mostSessions) => change((plan) => withWrittenFirst(plan, { mostSessions }))}
+          may="be-empty"
+          disabled={locked}
+        />
       </NumberGrid>
+      <Switch
+        label="Look at the findings after each session"
+        hint="From the second session on. Whoever looks early may stop early, so the answer then has to be clearer."
+        on={written.looks}
+        onSwitch={(looks) => change((plan) => withWrittenFirst(plan, { looks }))}
+        disabled={locked}
+      />
+      <TroubleHere at="/writtenFirst/looks" />
       <SessionList />
     </PlanSection>
   )

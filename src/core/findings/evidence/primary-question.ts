@@ -174,7 +174,10 @@ function byPairs(input: QuestionInput): Questioned {
   const pairs = shownPairs(input, input.allowance.all)
   const p = Math.min(1, ...input.pairs.map((pair) => pair.p))
   const unexpected = input.asked.question === 'no-difference'
-  return { shown: pairs.length > 0 ? [{ is: 'pairs', against: 'all', unexpected, p, pairs }] : [], p }
+  return {
+    shown: pairs.length > 0 ? [{ is: 'pairs', against: 'all', unexpected, p, pairs }] : [],
+    p,
+  }
 }
 
 function byUsual({ fit, names, usual, allowance }: QuestionInput): Questioned {
@@ -190,8 +193,7 @@ function byUsual({ fit, names, usual, allowance }: QuestionInput): Questioned {
     }))
   const p = Math.min(1, ...compared.map((one) => one.p))
   return {
-    shown:
-      pairs.length > 0 ? [{ is: 'pairs', against: 'usual', unexpected: false, p, pairs }] : [],
+    shown: pairs.length > 0 ? [{ is: 'pairs', against: 'usual', unexpected: false, p, pairs }] : [],
     p,
   }
 }

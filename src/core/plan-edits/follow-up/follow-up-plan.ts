@@ -1,6 +1,7 @@
 import { measuredLevel } from '@/core/plan-edits/levels/measured-level.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { withoutWrittenFirst } from '@/core/trial/written-first.ts'
 
 /**
  * The plan that confirms a winner: it and the control alone, the rest as before. Where the winner is the control, the
@@ -9,7 +10,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 export function confirmingPlan(plan: Plan, winner: Level, rival: Level): Plan {
   const levels = plan.levels.filter(({ id }) => id === winner.id || id === rival.id)
   return {
-    ...plan,
+    ...withoutWrittenFirst(plan),
     question: shortened(`Confirm: ${plan.question}`),
     expectation: null,
     tellApart: null,
@@ -35,7 +36,7 @@ export function narrowingPlan(plan: Plan, best: number, newId: () => string): Pl
   const kept = new Set(around.filter((value) => value !== control?.value))
   const made = [...kept].map((value) => measuredLevel(newId(), value))
   return {
-    ...plan,
+    ...withoutWrittenFirst(plan),
     question: shortened(`Narrow: ${plan.question}`),
     expectation: null,
     tellApart: null,

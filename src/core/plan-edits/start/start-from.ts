@@ -1,6 +1,7 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { namingPutIn } from '@/core/plan-edits/factor/put-in.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { withoutWrittenFirst } from '@/core/trial/written-first.ts'
 
 /**
  * A plan made anew from another trial's: its question, factor, levels, formula, method, responses and all, in place of
@@ -10,7 +11,7 @@ export function planFromOther(plan: Plan, other: Plan, kitchen: readonly Kitchen
   const here = new Set(kitchen.map(({ id }) => id))
   const { id, trialId, revision, at, zone } = plan
   return {
-    ...other,
+    ...withoutWrittenFirst(other),
     ...{ id, trialId, revision, at, zone },
     expectation: null,
     tasters: other.tasters.filter(({ tasterId }) => here.has(tasterId)),
@@ -36,7 +37,7 @@ export function emptyPlan(plan: Plan): Plan {
       ingredients.findIndex((each) => each.kind === kind) === at,
   )
   return {
-    ...namingPutIn(plan, []),
+    ...withoutWrittenFirst(namingPutIn(plan, [])),
     expectation: null,
     levels: [],
     formula: { ...plan.formula, ingredients: least, preferments: [] },

@@ -32,6 +32,10 @@ const plain = {
   'no-margin':
     'Name the smallest difference you would care about; without it nothing can be called too small to matter.',
   'no-expectation': 'Write down what you expect before you mix; afterwards it cannot be added.',
+  'hoped-level-gone':
+    'The level you hope will do as well is no longer among the levels; choose another.',
+  'no-usual-level':
+    'Each level is to be compared with your usual, but no level is marked as the control; mark it.',
   'no-steps': 'The method has no steps yet.',
   'no-mix-step': 'The method has no mix. Is that meant?',
   'no-bake-step': 'The method has no bake. Is that meant?',
@@ -48,6 +52,10 @@ const plain = {
 export function planProblemText(trouble: Trouble): string {
   if (trouble.reason in plain) return plain[trouble.reason as keyof typeof plain]
   switch (trouble.reason) {
+    case 'most-below-planned':
+      return `At most as many sessions as planned or more: ${trouble.plannedSessions} are planned.`
+    case 'looks-too-many':
+      return `How clear each look has to be is worked out for up to ${trouble.most} sessions; beyond that it is only nearly known.`
     case 'too-many-levels':
       return `More than ${trouble.most} levels cannot be served in balanced orders; take some out.`
     case 'two-controls':

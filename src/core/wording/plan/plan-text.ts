@@ -4,7 +4,9 @@ import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import type { EndsBy } from '@/core/trial/step.ts'
+import { writtenFirst } from '@/core/trial/written-first.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { levelText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 
 const splits: Record<SplitsAt, string> = {
@@ -99,6 +101,20 @@ function scaleText({ scale }: Response): string {
 function betterText({ better }: Response): string {
   if (better.is === 'target') return `best at ${plainNumber(better.at)}`
   return better.is === 'neither' ? 'neither way is better' : `${better.is} is better`
+}
+
+/** What was written down before the first mix beside the expectation, a line each; empty where nothing was. */
+export function writtenFirstTexts(plan: Plan): string[] {
+  const { hopedLevelId, mostSessions, looks, againstUsual } = writtenFirst(plan)
+  const hoped = plan.levels.find(({ id }) => id === hopedLevelId)
+  return [
+    hoped
+      ? `${levelText(hoped, plan.factor.unitOfMeasure)} is hoped to do as well as the best`
+      : '',
+    mostSessions === null ? '' : `${countText(mostSessions, 'session')} at most`,
+    looks ? 'looked at after each session from the second on' : '',
+    againstUsual ? 'every level compared with the usual' : '',
+  ].filter(Boolean)
 }
 
 /** How it is served and what a session holds. */

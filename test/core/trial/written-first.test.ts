@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest'
+import { planShape } from '@/core/trial/plan-record.ts'
+import { withoutWrittenFirst, withWrittenFirst, writtenFirst } from '@/core/trial/written-first.ts'
+import { aPlan } from './a-plan.ts'
+
+test('what is written first comes and goes without a trace', () => {
+  const plan = aPlan()
+  const looking = withWrittenFirst(plan, { looks: true, mostSessions: 5 })
+  expect(writtenFirst(looking)).toEqual({
+    ...{ hopedLevelId: null, mostSessions: 5 },
+    ...{ looks: true, againstUsual: false },
+  })
+  expect(planShape.safeParse(looking).success).toBe(true)
+  expect(withWrittenFirst(looking, { looks: false, mostSessions: null })).toEqual(plan)
+  expect(withoutWrittenFirst(looking)).toEqual(plan)
+})
