@@ -1,12 +1,10 @@
-import { chromium, type Page } from 'playwright-core'
-import { build, preview } from 'vite'
+import type { Page } from 'playwright-core'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
-import { CHROMIUM_ARGS, findChromium } from '../browser/chromium.mjs'
+import { type BuiltApp, middleOf, readTrialsIn } from './built-app.ts'
 import { keyFrames, traceCategories } from './key-frames.ts'
 import { planForSpeed } from './plan-for-speed.ts'
+import { countRecordsRead, recordsRead } from './records-read.ts'
 
-const outDir = 'dist-speed'
 const pairs = 16
 const pauseMilliseconds = 350
 const frameMilliseconds = 1000 / 60
@@ -40,9 +38,6 @@ function watchKeys(page: Page): Promise<void> {
     })
   })
 }
-
-const middleOf = (values: readonly number[]) =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN
 
 /** Keys that change every weight of one level, or of all, and what is typed before them. */
 const kinds = [
@@ -85,37 +80,32 @@ async function measureKind(
 
 /** Types into the largest plan in the built app, and says what a key costs; compares nothing. */
 export async function measureKeys(
-  say: (what: string, milliseconds: number) => void,
+  app: BuiltApp,
+  say: (what: string, value: number, unit?: string) => void,
 ): Promise<void> {
-  process.env.NODE_ENV = 'production'
-  await build({ mode: 'production', logLevel: 'error', build: { outDir, emptyOutDir: true } })
-  const server = await preview({ logLevel: 'error', build: { outDir }, preview: { port: 0 } })
-  const found = await findChromium()
-  const browser = await chromium.launch({
-    ...(found ? { executablePath: found.path } : {}),
-    args: CHROMIUM_ARGS,
-  })
-  try {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
-    await page.goto(server.resolvedUrls?.local[0] ?? '')
-    const whole = trialForSpeed()
-    await page.locator('input[type=file][accept*=json]').setInputFiles({
-      name: 'plan.evenhand.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(writeTrialFile(whole)),
-    })
-    await page
-      .getByText(whole.plans[0]?.question ?? '')
-      .first()
-      .waitFor()
-    await page.goto(`${server.resolvedUrls?.local[0]}#/trial/${whole.trial.id}/plan`)
-    await page.locator('#plan-fairness li').first().waitFor()
-    await watchKeys(page)
-    for (const kind of kinds) await measureKind(page, kind, say)
-    const fairness = await page.evaluate(() => Reflect.get(window, 'fairnessTimes') as number[])
-    say('from the key to the new fairness check', middleOf(fairness))
-  } finally {
-    await browser.close()
-    await server.close()
+  const page = await app.open()
+  await countRecordsRead(page)
+  await page.reload()
+  const whole = trialForSpeed()
+  await readTrialsIn(page, [whole])
+  await page.goto(`${app.address}#/trial/${whole.trial.id}/plan`)
+  await page.locator('#plan-fairness li').first().waitFor()
+  await watchKeys(page)
+  for (const kind of kinds) await measureKind(page, kind, say)
+  const fairness = await page.evaluate(() => Reflect.get(window, 'fairnessTimes') as number[])
+  say('from the key to the new fairness check', middleOf(fairness))
+  say('records read by a key that is kept', await recordsOfKey(page), '')
+}
+
+/** A key whose change was kept, until all that follows from it has been read. */
+async function recordsOfKey(page: Page): Promise<number> {
+  const counts: number[] = []
+  await page.getByLabel('Level 3', { exact: true }).focus()
+  for (const key of ['End', 'Backspace', '5', 'Backspace', '5']) {
+    await recordsRead(page)
+    await page.keyboard.press(key)
+    await page.waitForTimeout(5 * pauseMilliseconds)
+    counts.push(await recordsRead(page))
   }
+  return middleOf(counts)
 }

@@ -1,69 +1,47 @@
 import { cpus } from 'node:os'
-import { bootstrapOfBest } from '@/core/findings/best/bootstrap-of-best.ts'
-import { responseFindings } from '@/core/findings/response-findings.ts'
-import { cellsOf } from '@/core/findings/rungs/cells.ts'
-import { piecesRung } from '@/core/findings/rungs/higher-rungs.ts'
-import { tasterMeans } from '@/core/findings/rungs/taster-means.ts'
-import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 import { measureBareCommands } from './bare-commands.ts'
-import { csvForSpeed } from './csv-for-speed.ts'
+import { measureBench } from './bench-speed.ts'
+import { type BuiltApp, withBuiltApp } from './built-app.ts'
+import { measureFindings } from './findings-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
 import { measurePlan } from './plan-speed.ts'
-import { scoresForSpeed } from './scores-for-speed.ts'
-import { medianMilliseconds, mediansInTurn } from './timed.ts'
 
-/** Measures what a baker waits for and prints it with the machine it ran on; compares nothing. */
-export async function run(): Promise<void> {
+type Say = (what: string, value: number, unit?: string) => void
+
+/** The parts of the measurement by name, in their order; `browser` ones share one built app. */
+const parts: Record<string, (say: Say) => void> = {
+  findings: measureFindings,
+  commands: measureBareCommands,
+  plan: measurePlan,
+}
+const browserParts: Record<string, (app: BuiltApp, say: Say) => Promise<void>> = {
+  keys: measureKeys,
+  bench: measureBench,
+}
+
+/**
+ * Measures what a baker waits for and prints it with the machine it ran on; compares nothing. `npm run speed -- keys bench`
+ * measures these parts alone.
+ */
+export async function run(asked: string[]): Promise<number> {
+  const names = [...Object.keys(parts), ...Object.keys(browserParts)]
+  const unknown = asked.filter((name) => !names.includes(name))
+  if (unknown.length > 0) {
+    process.stderr.write(`speed has no part ${unknown.join(', ')}; it has ${names.join(', ')}\n`)
+    return 2
+  }
+  const wanted = (name: string) => asked.length === 0 || asked.includes(name)
   const [cpu] = cpus()
-  const say = (what: string, milliseconds: number) =>
-    process.stdout.write(`${milliseconds.toFixed(2).padStart(10)} ms  ${what}\n`)
+  const say: Say = (what, value, unit = 'ms') =>
+    process.stdout.write(`${value.toFixed(2).padStart(10)} ${unit.padEnd(2)}  ${what}\n`)
   process.stdout.write(
     `Node ${process.version}, ${cpus().length} x ${cpu?.model ?? 'unknown'}; medians\n`,
   )
-  const middling = scoresForSpeed({ levels: 5, tasters: 10, sessions: 2 })
-  const cells = cellsOf(middling, 0)
-  const higher = { is: 'higher' } as const
-  say(
-    'one rung with all pairs, 5 levels x 10 tasters x 2 sessions',
-    medianMilliseconds(() => piecesRung(middling, cells, tasterMeans(cells, 5), higher), 101),
-  )
-  // Another seed each time, since the draws of one are kept.
-  let seed = 0
-  const bootstrap = () => bootstrapOfBest(middling, 0, { seed: ++seed, resamples: 10_000 })
-  say('bootstrap of the best, 10,000 resamples, same shape', medianMilliseconds(bootstrap, 21))
-  const large = scoresForSpeed({ levels: 6, tasters: 12, sessions: 4 })
-  say(
-    'all findings of one response, 6 levels x 12 tasters x 4 sessions, no bootstrap',
-    medianMilliseconds(() => responseFindings(large, 0, null), 51),
-  )
-  const sessionsOf = (rows: number) => Math.ceil(rows / 72)
-  const tables = [10_000, 100_000].map((rows) =>
-    scoresForSpeed({ levels: 6, tasters: 12, sessions: sessionsOf(rows) }),
-  )
-  const times = mediansInTurn(
-    tables.map((scores) => () => responseFindings(scores, 0, null)),
-    11,
-  )
-  for (const [at, { rows }] of tables.entries())
-    say(
-      `all findings of one response, ${rows.length.toLocaleString('en')} scores`,
-      times[at] as number,
-    )
-  const [small = 1, big = 0] = times
-  process.stdout.write(
-    `${(big / small).toFixed(2).padStart(10)}     times longer for ten times the scores\n`,
-  )
-  const texts = [10_000, 100_000].map((rows) =>
-    csvForSpeed(scoresForSpeed({ levels: 6, tasters: 12, sessions: sessionsOf(rows) })),
-  )
-  for (const text of texts) {
-    const lines = text.split('\n').length - 1
-    say(
-      `reading a spreadsheet of ${lines.toLocaleString('en')} lines`,
-      medianMilliseconds(() => scoresOfCsv(text), 5),
-    )
-  }
-  measureBareCommands(say)
-  measurePlan(say)
-  await measureKeys(say)
+  for (const [name, measure] of Object.entries(parts)) if (wanted(name)) measure(say)
+  const inBrowser = Object.entries(browserParts).filter(([name]) => wanted(name))
+  if (inBrowser.length > 0)
+    await withBuiltApp(async (app) => {
+      for (const [, measure] of inBrowser) await measure(app, say)
+    })
+  return 0
 }

@@ -7,6 +7,7 @@ import { OffPlan } from '@/app/bench/day/off-plan.tsx'
 import { OvenCaution } from '@/app/bench/day/oven-caution.tsx'
 import { RunningClocks } from '@/app/bench/day/running-clocks.tsx'
 import { ServingKey } from '@/app/bench/day/serving-key.tsx'
+import { useAgenda } from '@/app/bench/day/use-agenda.ts'
 import { EntryKeyBoard } from '@/app/bench/entries/entry-key-board.tsx'
 import { type BenchUnit, EntryPanel } from '@/app/bench/entries/entry-panel.tsx'
 import { useEntryKeys } from '@/app/bench/entries/use-entry-keys.ts'
@@ -16,9 +17,8 @@ import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
-import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
+import type { AgendaItem } from '@/core/session/agenda.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { EntryKind } from '@/core/session/press/entry-kinds.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -40,9 +40,8 @@ interface BenchSessionProps {
 
 /** One session being worked: the step in front with its clock, the entries, what comes next, the log; clocks and undo at the foot. */
 export function BenchSession({ whole, session, device }: BenchSessionProps) {
-  const { notebook, now: clock } = useServices()
+  const { notebook, now } = useServices()
   useKeepAwake()
-  const now = useTicking(clock)
   const log = useBenchLog(whole, session)
   const key = `bench/${session.id}`
   const drafts = useDraft({
@@ -55,9 +54,9 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const [entering, setEntering] = useState<{ kind: EntryKind; unit: BenchUnit } | null>(null)
 
   const plan = planOfSession(whole, session)
-  const events = useMemo(() => eventsOfSession(whole.events, session.id), [whole, session])
+  const events = eventsOfSession(whole.events, session.id)
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
-  const items = agenda(session, plan, events, now)
+  const items = useAgenda(session, plan, events, now)
   const { item, unit } = frontLine(session, items, levelId, picked)
   const bench: Bench = { whole, plan, session, events, log, drafts }
   const bringToFront = (each: AgendaItem) => {
@@ -79,7 +78,6 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
             {item ? (
               <NowStep
                 item={item}
-                now={now}
                 startedAt={runOf(runs, item)?.startedAt ?? null}
                 next={nextOnLine(runs, item)}
               />
@@ -100,7 +98,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
             )}
           </div>
           <div>
-            <ComingUp items={others} now={now} onPick={bringToFront} />
+            <ComingUp items={others} onPick={bringToFront} />
             <OffPlan />
             <ServingKey />
             <LogList />
@@ -108,12 +106,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
         </div>
       )}
       <BenchFoot device={device}>
-        <RunningClocks
-          items={entering ? items : others}
-          runs={runs}
-          now={now}
-          onPick={bringToFront}
-        />
+        <RunningClocks items={entering ? items : others} runs={runs} onPick={bringToFront} />
       </BenchFoot>
     </BenchContext>
   )

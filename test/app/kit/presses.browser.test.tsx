@@ -57,7 +57,7 @@ test('a dialog takes the focus, closes by Escape and gives the focus back', asyn
 test('a timer counts down to its goal from its start stamp, then says how much it is over', async () => {
   // Started at 0, goal 10 min: at 5 min 28 s 4:32 are left; at 12 min 5 s it is 2:05 over.
   const at = (seconds: number) => (
-    <Timer label="Rest" startedAt={0} now={seconds * 1000} goalSeconds={600} />
+    <Timer label="Rest" startedAt={0} clock={() => seconds * 1000} goalSeconds={600} />
   )
   const screen = await render(at(328))
   await expect.element(screen.getByRole('timer')).toHaveTextContent('04:32')

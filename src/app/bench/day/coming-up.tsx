@@ -1,9 +1,12 @@
+import type { ReactNode } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { LineMark } from '@/app/bench/line-mark.tsx'
 import { whichBefore } from '@/app/bench/line-name.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
@@ -14,12 +17,11 @@ const lateFromSeconds = 60
 
 interface ComingUpProps {
   items: readonly AgendaItem[]
-  now: number
   onPick: (item: AgendaItem) => void
 }
 
 /** What every other line is doing or waiting for, soonest first; a press brings it to the front. */
-export function ComingUp({ items, now, onPick }: ComingUpProps) {
+export function ComingUp({ items, onPick }: ComingUpProps) {
   const { plan, session } = useBench()
   if (items.length === 0) return null
   return (
@@ -34,12 +36,11 @@ export function ComingUp({ items, now, onPick }: ComingUpProps) {
               <span className={styles.lineMark}>
                 <LineMark unit={item.unit} size="small" />
               </span>
-              <span className={isLate(item, now) ? styles.late : ''}>
+              <WithLateness dueAt={item.dueAt}>
                 {whichBefore(session, plan, item.unit)}
                 {item.do === 'end' ? 'End of ' : ''}
                 {stepText(plan, item.step.id, item.repeat)}
-                {isLate(item, now) ? `, ${lateness(item, now)} late` : ''}
-              </span>
+              </WithLateness>
             </button>
           </li>
         ))}
@@ -48,10 +49,18 @@ export function ComingUp({ items, now, onPick }: ComingUpProps) {
   )
 }
 
-const isLate = (item: AgendaItem, now: number) =>
-  item.dueAt !== null && now - item.dueAt > lateFromSeconds * 1000
-
-const lateness = (item: AgendaItem, now: number) => durationText((now - (item.dueAt ?? now)) / 1000)
+/** What is to be done, and by how much it is late; of the whole list only this follows the clock. */
+function WithLateness({ dueAt, children }: { dueAt: number | null; children: ReactNode }) {
+  const now = useTicking(useServices().now)
+  const lateSeconds = dueAt === null ? 0 : (now - dueAt) / 1000
+  const late = lateSeconds > lateFromSeconds
+  return (
+    <span className={late ? styles.late : ''}>
+      {children}
+      {late ? `, ${durationText(lateSeconds)} late` : ''}
+    </span>
+  )
+}
 
 /** The way back to letting the soonest line stand in front. */
 export function FollowTheClock({ onPress }: { onPress: () => void }) {

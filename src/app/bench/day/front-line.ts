@@ -35,6 +35,16 @@ export function frontLine(
   return { item, unit: item?.unit ?? picked }
 }
 
+/** What the screen makes of the items, apart from the seconds that pass: another text, and something stands elsewhere. */
+export function lineUp(items: readonly AgendaItem[]): string {
+  return items
+    .map((item) => {
+      const { unit, step, repeat, do: what, dueAt } = item
+      return [unit.id, step.id, repeat, what, dueAt, dueOut(item), handsOn(item)].join(' ')
+    })
+    .join('\n')
+}
+
 /** From here on a step's due moment reads "now". */
 const nearlySeconds = 30
 

@@ -7,6 +7,8 @@ import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { Timer } from '@/app/kit/time/timer.tsx'
+import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { stepPress } from '@/core/session/press/step-press.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -20,15 +22,15 @@ import { durationText } from '@/core/wording/words/duration-text.ts'
 
 interface NowStepProps {
   item: AgendaItem
-  now: number
   startedAt: number | null
   /** What follows on the same dough or piece: one press ends this step and begins that one, or begins it in this one's place. */
   next: StepRun | null
 }
 
 /** The one thing to do now: whose dough, which step, the clock to it, and one big button. */
-export function NowStep({ item, now, startedAt, next }: NowStepProps) {
+export function NowStep({ item, startedAt, next }: NowStepProps) {
   const { log, plan, session } = useBench()
+  const { now: clock } = useServices()
   const degrees = useTemperatureText()
   const name = stepText(plan, item.step.id, item.repeat)
   const ending = item.do === 'end'
@@ -48,12 +50,14 @@ export function NowStep({ item, now, startedAt, next }: NowStepProps) {
         <Timer
           label={`${name}, ${item.letter}`}
           startedAt={startedAt}
-          now={now}
+          clock={clock}
           size="bench"
           {...(byClock && seconds > 0 ? { goalSeconds: seconds } : {})}
         />
       ) : (
-        <p className={styles.due}>{dueText(item, now, session.zone)}</p>
+        <p className={styles.due}>
+          <Due item={item} />
+        </p>
       )}
       {ending && !byClock ? (
         <p className={styles.mark}>
@@ -105,6 +109,12 @@ function pieceText(session: Session, plan: Plan, pieceId: string): string {
 function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
   if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
   return what === 'start' ? 'Begin' : doneText(step, degrees)
+}
+
+/** When the step is due, said by the clock: of the whole step only this follows it. */
+function Due({ item }: { item: AgendaItem }) {
+  const now = useTicking(useServices().now)
+  return dueText(item, now, useBench().session.zone)
 }
 
 function dueText(item: AgendaItem, now: number, zone: string): string {

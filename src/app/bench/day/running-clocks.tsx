@@ -3,6 +3,7 @@ import styles from '@/app/bench/bench-foot.module.css'
 import { LineMark } from '@/app/bench/line-mark.tsx'
 import { lineText, unitName } from '@/app/bench/line-name.ts'
 import { Timer } from '@/app/kit/time/timer.tsx'
+import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
@@ -11,7 +12,6 @@ import { runOf } from './next-on-line.ts'
 interface RunningClocksProps {
   items: readonly AgendaItem[]
   runs: readonly StepRun[]
-  now: number
   onPick: (item: AgendaItem) => void
 }
 
@@ -19,8 +19,9 @@ interface RunningClocksProps {
  * The clocks of the other lines that run, soonest first, in view whatever is on the screen; a press brings one to the front.
  * They stand in rows; of more than two the third looks out from below, to be scrolled to.
  */
-export function RunningClocks({ items, runs, now, onPick }: RunningClocksProps) {
+export function RunningClocks({ items, runs, onPick }: RunningClocksProps) {
   const { plan, session } = useBench()
+  const { now: clock } = useServices()
   const running = items.flatMap((item) => {
     const startedAt = item.do === 'end' ? (runOf(runs, item)?.startedAt ?? null) : null
     return startedAt === null ? [] : [{ item, startedAt }]
@@ -40,7 +41,7 @@ export function RunningClocks({ items, runs, now, onPick }: RunningClocksProps) 
                 <Timer
                   label={`${name}, ${lineText(session, plan, item.unit)}`}
                   startedAt={startedAt}
-                  now={now}
+                  clock={clock}
                   {...(seconds > 0 ? { goalSeconds: seconds } : {})}
                 />
                 {which === '' ? null : <span className={styles.which}>{which}</span>}
