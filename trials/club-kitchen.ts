@@ -28,7 +28,7 @@ export function clubKitchen(initials: readonly string[]): KitchenThing[] {
       name: 'By hand, in a bowl',
       leastDoughGrams: 200,
       mostDoughGrams: 2500,
-      workKilojoulesPerKilogram: 2,
+      way: 'hand',
     },
     {
       id: 'club-tap',

@@ -1,5 +1,7 @@
+import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { scaleFromText } from '@/core/kitchen/scale-from-text.ts'
+import { learnedMixingWork, workForPlan } from '@/core/learned/learned-mixing-work.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type WeighSheet, weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -14,7 +16,7 @@ import { weighSheetText } from './weigh-sheet-text.ts'
 export const weighVerb: Verb = {
   summary: 'write the weigh sheet of every batch',
   about:
-    'Weights on the plan’s scales with the level they really give. --scale 0.1:2000 names a scale that shows 0.1 g and holds 2000 g; several may be given and replace the plan’s.',
+    'Weights on the plan’s scales with the level they really give, and the temperature of each batch’s water where the plan names temperatures. --scale 0.1:2000 names a scale that shows 0.1 g and holds 2000 g; several may be given and replace the plan’s.',
   options: {
     scale: { type: 'string', multiple: true, value: 'STEP:MOST', help: 'a scale, in grams' },
     unseal: unsealOption,
@@ -26,10 +28,12 @@ export const weighVerb: Verb = {
     const plan = planInForce(whole)
     const given = asked.texts('scale').map(scaleNamed)
     const sheet = sheetOn(plan, whole.kitchen, given)
+    const taught = workForPlan(learnedMixingWork([whole]), plan, whole.kitchen)
+    const water = waterPlan(plan, whole.kitchen, taught)
     const stops = planStops(whole)
     return asked.flag('json')
-      ? JSON.stringify({ ...sheet, toMend: stops }, null, 2)
-      : weighSheetText(plan, sheet, stops)
+      ? JSON.stringify({ ...sheet, water, toMend: stops }, null, 2)
+      : weighSheetText(plan, sheet, water, stops)
   },
 }
 

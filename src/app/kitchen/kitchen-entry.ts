@@ -15,7 +15,7 @@ export type KitchenEntry =
 export function fieldProblem(field: KitchenField, text: string): string | undefined {
   const empty = text.trim() === ''
   if (empty) return field.required ? `Fill in: ${field.label.toLowerCase()}.` : undefined
-  if (field.type === 'text') return undefined
+  if (field.type !== 'number') return undefined
   const read = typedNumber(text, field.unit)
   if (!read.ok) return typedNumberText(text, read)
   const { value } = read
@@ -53,7 +53,9 @@ export function kitchenEntry(
     const problem = fieldProblem(field, text)
     if (problem) problems[field.key] = problem
     else if (field.type === 'text') record[field.key] = text
-    else {
+    else if (field.type === 'choice') {
+      if (text !== '') record[field.key] = text
+    } else {
       const read = typedNumber(text, field.unit)
       if (read.ok && read.value !== null) record[field.key] = keptOf(asked, read.value, unit)
     }

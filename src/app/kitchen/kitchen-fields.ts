@@ -1,9 +1,12 @@
 import type { KitchenKind } from '@/core/kitchen/kitchen-record.ts'
+import { mixingWayOptions } from '@/core/wording/weighing/mixing-way-text.ts'
 
 export interface KitchenField {
   key: string
   label: string
-  type: 'text' | 'number'
+  type: 'text' | 'number' | 'choice'
+  /** What a choice offers; the empty value is for what nobody says. */
+  options?: readonly { value: string; label: string }[]
   unit?: string
   hint?: string
   required: boolean
@@ -98,13 +101,18 @@ export const kitchenChapters: readonly KitchenChapter[] = [
   },
   {
     ...{ kind: 'mixer', title: 'Mixers', one: 'a mixer' },
-    why: 'Its least and most dough bound the batch; its work and bowl go into the water’s temperature.',
+    why: 'Its least and most dough bound the batch; its work, way and bowl go into the water’s temperature.',
     fields: [
       name('Hands are a mixer too.'),
       number('leastDoughGrams', 'Least dough it mixes well', 'g', grams),
       number('mostDoughGrams', 'Most dough it mixes well', 'g', grams),
+      {
+        ...{ key: 'way', label: 'How it mixes', type: 'choice', required: false },
+        options: [{ value: '', label: 'not said' }, ...mixingWayOptions],
+        hint: 'What the first dough’s warmth is reckoned with, until a dough was read.',
+      },
       optional(
-        number('workKilojoulesPerKilogram', 'Mixing work', 'kJ per kg', { least: 0, most: 100 }),
+        number('workKilojoulesPerKilogram', 'Mixing work', 'kJ per kg', { least: -30, most: 100 }),
         'Leave empty if you do not know it; it can be learned from dough temperatures.',
       ),
       optional(number('bowlGrams', 'Bowl', 'g', grams)),
@@ -144,7 +152,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
       { key: 'lot', label: 'Bag or lot', type: 'text', required: false },
       optional(
         number('moisturePercent', 'Moisture', '%', moisture),
-        'About 14 where nothing is known.',
+        '13.5 is reckoned with where nothing is known. One point is about 1.9 points of water and 0.3 to 0.5 °C of dough.',
       ),
       optional(number('proteinPercent', 'Protein', '%', share)),
     ],

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
 import type { TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { typedNumber } from '@/app/kit/field/typed-number.ts'
@@ -65,6 +66,15 @@ export function KitchenForm(props: KitchenFormProps) {
                 text={textOf(field.key)}
                 onText={(text) => type(field.key, text)}
                 problem={problems[field.key]}
+              />
+            ) : field.type === 'choice' ? (
+              <SelectField
+                key={field.key}
+                label={field.label}
+                {...(field.hint ? { hint: field.hint } : {})}
+                value={textOf(field.key)}
+                options={field.options ?? []}
+                onValue={(value) => type(field.key, value)}
               />
             ) : (
               <TextField

@@ -1,6 +1,7 @@
 import type { KitchenKind, KitchenThing, Mixer } from '@/core/kitchen/kitchen-record.ts'
 import type { Learned } from '@/core/learned/learned.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
+import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 import styles from './kitchen.module.css'
 import { LearnedPanels } from './learned-panels.tsx'
 import { LearnedWork } from './learned-work.tsx'
@@ -27,10 +28,10 @@ export function LearnedOfChapter({ kind, kitchen, learned, questions }: Props) {
   const nameless = learned.work.filter(({ mixedBy }) => mixedBy.by !== 'mixer')
   return nameless.map((work) => (
     <LearnedWork
-      key={work.mixedBy.by}
+      key={work.mixedBy.way}
       work={work}
       mixer={null}
-      name={work.mixedBy.by === 'hand' ? 'By hand' : 'A machine that no entry names'}
+      name={`Mixed ${mixingWayTexts[work.mixedBy.way]}, no entry named`}
       questions={questions}
     />
   ))

@@ -53,5 +53,5 @@ export function LearnedWork({ work, mixer, name, questions }: LearnedWorkProps) 
   )
 }
 
-/** A mixer's entry holds 0 to 100 kJ per kg; what heat the room took may make less than nothing of it. */
-const canStand = (work: number) => work >= 0 && work <= 100
+/** A mixer's entry holds -30 to 100 kJ per kg. */
+const canStand = (work: number) => work >= -30 && work <= 100

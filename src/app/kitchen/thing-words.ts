@@ -6,6 +6,7 @@ import {
 } from '@/app/kit/field/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
+import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 
 /** An entry in the list: what it is called, and its figures in one line, temperatures in the person's unit. */
 export function thingWords(
@@ -44,6 +45,7 @@ export function thingWords(
         title: thing.name,
         facts: facts([
           `${thing.leastDoughGrams} to ${thing.mostDoughGrams} g of dough`,
+          thing.way !== undefined && mixingWayTexts[thing.way],
           thing.workKilojoulesPerKilogram !== undefined &&
             `work ${thing.workKilojoulesPerKilogram} kJ per kg`,
           thing.bowlGrams !== undefined && `bowl ${thing.bowlGrams} g`,

@@ -1,33 +1,29 @@
-import { waterHeat, wettingHeat } from './heat-constants.ts'
+import { waterHeat } from './heat-constants.ts'
 import type { MixBodies } from './heat-part.ts'
 
 /** Heat sums of a mix without its water: kJ/K, kJ (from 0 °C), and kJ given by wetting and by mixing work. */
-function sums(bodies: MixBodies, workKilojoulesPerKilogram: number, heatOfWetting: number) {
-  const capacity = bodies.parts.reduce((sum, one) => sum + one.kilojoulesPerKelvin, 0)
-  const stored = bodies.parts.reduce((sum, one) => sum + one.kilojoulesPerKelvin * one.celsius, 0)
-  const wetting = (bodies.dryFlourGrams / 1000) * heatOfWetting
-  const work = (bodies.flourGrams / 1000) * workKilojoulesPerKilogram
-  const water = (bodies.waterGrams / 1000) * waterHeat
-  return { capacity, stored, wetting, work, water }
+function sums(bodies: MixBodies, workKilojoulesPerKilogram: number) {
+  const all = [...bodies.parts, bodies.room]
+  const capacity = all.reduce((sum, one) => sum + one.kilojoulesPerKelvin, 0)
+  const stored = all.reduce((sum, one) => sum + one.kilojoulesPerKelvin * one.celsius, 0)
+  const given = bodies.wettingKilojoules + (bodies.flourGrams / 1000) * workKilojoulesPerKilogram
+  return { capacity, stored, given, water: (bodies.waterGrams / 1000) * waterHeat }
 }
 
 /**
- * Temperature of the dough when the mix takes water of a given temperature: Σ m c T + q_h m_dry + e m_flour over Σ m c.
- * Loss to the room while mixing is not in it. Null for a mix without anything in it.
+ * Temperature of the dough when the mix takes water of a given temperature:
+ * T = [Σ m c T + q + e F + K F T_room] / [Σ m c + K F], F all flour in kg, q the wetting heat of the flour that is still dry.
+ * Null for a mix without anything in it.
  */
 export function doughCelsius(
   bodies: MixBodies,
   waterCelsius: number,
   workKilojoulesPerKilogram: number,
-  heatOfWetting: number = wettingHeat,
 ): number | null {
-  const { capacity, stored, wetting, work, water } = sums(
-    bodies,
-    workKilojoulesPerKilogram,
-    heatOfWetting,
-  )
+  if (!(bodies.parts.length > 0 || bodies.waterGrams > 0)) return null
+  const { capacity, stored, given, water } = sums(bodies, workKilojoulesPerKilogram)
   const all = capacity + water
-  return all > 0 ? (stored + water * waterCelsius + wetting + work) / all : null
+  return all > 0 ? (stored + water * waterCelsius + given) / all : null
 }
 
 /**
@@ -38,15 +34,10 @@ export function waterCelsius(
   bodies: MixBodies,
   wantedDoughCelsius: number,
   workKilojoulesPerKilogram: number,
-  heatOfWetting: number = wettingHeat,
 ): number | null {
-  const { capacity, stored, wetting, work, water } = sums(
-    bodies,
-    workKilojoulesPerKilogram,
-    heatOfWetting,
-  )
+  const { capacity, stored, given, water } = sums(bodies, workKilojoulesPerKilogram)
   if (!(water > 0)) return null
-  return (wantedDoughCelsius * (capacity + water) - stored - wetting - work) / water
+  return (wantedDoughCelsius * (capacity + water) - stored - given) / water
 }
 
 /** Mixing work per kg of flour that explains a measured dough temperature: the same balance solved for e. */
@@ -55,9 +46,9 @@ export function workOfMix(
   usedWaterCelsius: number,
   measuredDoughCelsius: number,
 ): number | null {
-  const { capacity, stored, wetting, water } = sums(bodies, 0, wettingHeat)
+  const { capacity, stored, given, water } = sums(bodies, 0)
   if (!(bodies.flourGrams > 0)) return null
   const gained =
-    measuredDoughCelsius * (capacity + water) - stored - water * usedWaterCelsius - wetting
+    measuredDoughCelsius * (capacity + water) - stored - water * usedWaterCelsius - given
   return gained / (bodies.flourGrams / 1000)
 }

@@ -1,6 +1,8 @@
 import type { Formula, Ingredient } from '@/core/formula/formula-record.ts'
 import { formulaViews, type PrefermentView } from '@/core/formula/formula-views.ts'
 import { dryHeat, flourHeat, waterHeat } from './heat-constants.ts'
+import { bowlInRoomHeat } from './mixing-heat.ts'
+import { wettingHeat } from './wetting-heat.ts'
 
 /** One body of the heat balance: its heat capacity in kJ/K and its temperature; the water's own is what is sought. */
 export interface HeatPart {
@@ -15,10 +17,12 @@ export interface HeatPart {
 export interface MixBodies {
   parts: HeatPart[]
   waterGrams: number
-  /** Flour still dry at this mix: that of a preferment is wet already and gives no heat now. */
-  dryFlourGrams: number
-  /** All flour of the dough, which the mixing work is counted on. */
+  /** Heat of the flour that is still dry at this mix: that of a preferment is wet already and gives none now. kJ. */
+  wettingKilojoules: number
+  /** All flour of the dough, which mixing work and room are counted on. */
   flourGrams: number
+  /** What bowl, bench and air take part with, kJ/K, and how warm they are. */
+  room: { kilojoulesPerKelvin: number; celsius: number }
 }
 
 export interface MixTemperatures {
@@ -26,6 +30,10 @@ export interface MixTemperatures {
   roomCelsius: number
   /** Bowl that takes part: grams, kJ/(kg K) and its temperature. */
   bowl?: { grams: number; heat: number; celsius: number }
+  /** The room's share by the way of mixing, kJ/(K kg of flour). */
+  roomHeat: number
+  /** Moisture of a flour in % where its bag says. */
+  moistureOf?: (flour: Ingredient) => number | undefined
 }
 
 /** Specific heat of an ingredient, kJ/(kg K): water's share at water's, the rest at its dry matter's (mixture rule). */
@@ -38,17 +46,26 @@ export function specificHeat(ingredient: Pick<Ingredient, 'kind' | 'waterPercent
 
 /**
  * The bodies of a batch at the mix: final-dough flour at the flour's temperature, preferments whole at their own (else the
- * room's), every other ingredient at its own (else the room's), the bowl if it counts.
+ * room's), every other ingredient at its own (else the room's), the bowl if it counts, and the room's own share. Water that
+ * has a temperature of its own (a second addition) counts at that, as long as there is other water to set.
  */
 export function mixBodies(formula: Formula, temperatures: MixTemperatures): MixBodies {
   const views = formulaViews(formula)
-  const { flourCelsius, roomCelsius, bowl } = temperatures
-  const final = views.finalDough.rows.flatMap((row, index): HeatPart[] => {
+  const { flourCelsius, roomCelsius, bowl, roomHeat, moistureOf } = temperatures
+  const rows = views.finalDough.rows.flatMap((row, index) => {
     const one = formula.ingredients[index]
-    if (!one || row.kind === 'water' || !(row.grams > 0)) return []
-    const isFlour = row.kind === 'flour'
+    return one && row.grams > 0 ? [{ one, grams: row.grams }] : []
+  })
+  const waters = rows.filter(({ one }) => one.kind === 'water')
+  const anyOpen = waters.some(({ one }) => one.celsius === undefined)
+  const isSought = (one: Ingredient) =>
+    one.kind === 'water' && (one.celsius === undefined || !anyOpen)
+  const final = rows.flatMap(({ one, grams }): HeatPart[] => {
+    if (isSought(one)) return []
+    const isFlour = one.kind === 'flour'
     const celsius = one.celsius ?? (isFlour ? flourCelsius : roomCelsius)
-    return [part(isFlour ? 'flour' : 'ingredient', row.name, row.grams, specificHeat(one), celsius)]
+    const what = isFlour ? 'flour' : one.kind === 'water' ? 'water' : 'ingredient'
+    return [part(what, one.name, grams, specificHeat(one), celsius)]
   })
   const ahead = views.preferments.map((view, index) => {
     const celsius = formula.preferments[index]?.celsius ?? roomCelsius
@@ -56,11 +73,17 @@ export function mixBodies(formula: Formula, temperatures: MixTemperatures): MixB
   })
   const bowls =
     bowl && bowl.grams > 0 ? [part('bowl', '', bowl.grams, bowl.heat, bowl.celsius)] : []
+  const roomShare = Math.max(0, bowls.length > 0 ? roomHeat - bowlInRoomHeat : roomHeat)
   return {
     parts: [...final, ...ahead, ...bowls],
-    waterGrams: gramsOf(views.finalDough.rows, 'water'),
-    dryFlourGrams: views.finalDough.flourGrams,
+    waterGrams: waters.reduce((sum, { one, grams }) => sum + (isSought(one) ? grams : 0), 0),
+    wettingKilojoules: rows.reduce(
+      (sum, { one, grams }) =>
+        sum + (one.kind === 'flour' ? (grams / 1000) * wettingHeat(moistureOf?.(one)) : 0),
+      0,
+    ),
     flourGrams: views.flourGrams,
+    room: { kilojoulesPerKelvin: (views.flourGrams / 1000) * roomShare, celsius: roomCelsius },
   }
 }
 
@@ -80,8 +103,4 @@ function prefermentHeat(formula: Formula, view: PrefermentView): number {
     return one ? grams * specificHeat(one) : 0
   })
   return view.totalGrams > 0 ? heats.reduce((sum, heat) => sum + heat, 0) / view.totalGrams : 0
-}
-
-function gramsOf(rows: { kind: string; grams: number }[], kind: string): number {
-  return rows.reduce((sum, row) => sum + (row.kind === kind ? row.grams : 0), 0)
 }

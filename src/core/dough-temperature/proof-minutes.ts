@@ -1,6 +1,5 @@
 import type { Step } from '@/core/trial/step.ts'
-import { rateAgainstReference } from './cardinal-temperature.ts'
-import { coldestComparable } from './comparable-hours.ts'
+import { gassingRate } from './gassing-rate.ts'
 
 const warmRests: readonly Step['kind'][] = ['autolyse', 'rest', 'fold', 'proof']
 
@@ -12,17 +11,16 @@ export function warmSeconds(steps: readonly Step[]): number {
 }
 
 /**
- * Minutes by which a dough of another temperature is ahead (below zero) or behind after the planned warm time:
- * P × (γ(wanted)/γ(T) − 1). Convention: each dough is taken to keep its temperature through the whole time; drifting
- * to the room makes the true difference smaller. Null below 10 °C, where the curve says nothing.
+ * Minutes by which a dough of another temperature is ahead (below zero) or behind after the planned warm time, by the gassing
+ * rate: P × (r(wanted)/r(T) − 1). Convention: each dough is taken to keep its temperature through the whole time; drifting
+ * to the room makes the true difference smaller. Null outside 15 to 34 °C, where no rate is known.
  */
 export function proofMinutes(
   seconds: number,
   wantedCelsius: number,
   doughCelsius: number,
+  q10?: number,
 ): number | null {
-  if (Math.min(wantedCelsius, doughCelsius) < coldestComparable) return null
-  const rate = rateAgainstReference(doughCelsius)
-  if (rate === 0) return null
-  return (seconds / 60) * (rateAgainstReference(wantedCelsius) / rate - 1)
+  const rate = gassingRate(wantedCelsius, doughCelsius, q10)
+  return rate === null ? null : (seconds / 60) * (rate - 1)
 }

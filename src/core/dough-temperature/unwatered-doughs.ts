@@ -14,7 +14,7 @@ export interface UnwateredDoughs {
   reason: 'no-water-at-mix'
   wantedDoughCelsius: number
   doughs: UnwateredDough[]
-  /** Largest less smallest dough temperature, and the same in minutes of the planned warm time; null below 10 °C. */
+  /** Largest less smallest dough temperature, and the same in minutes of the planned warm time; null outside 15 to 34 °C. */
   spreadCelsius: number
   spreadMinutes: number | null
 }

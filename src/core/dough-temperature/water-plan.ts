@@ -1,18 +1,18 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
-import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
-import { doughCelsius, waterCelsius } from './heat-balance.ts'
-import { type MixBodies, mixBodies } from './heat-part.ts'
+import { hasAutolyse } from './autolyse-of-plan.ts'
+import { type BloomWater, bloomWater } from './bloom-water.ts'
 import { type IceShare, iceShare } from './ice-share.ts'
 import type { LearnedWork } from './learn-mixing-work.ts'
-import { type MixingWork, mixerOfPlan, mixingWork } from './mixing-work.ts'
+import type { MixingWork } from './mixing-work.ts'
+import { doughOf, type PlannedMix, plannedMixes } from './planned-mixes.ts'
 import { proofMinutes, warmSeconds } from './proof-minutes.ts'
 import { frictionFromMeasured, simpleRuleWater } from './simple-rule.ts'
 import type { UnwateredDoughs } from './unwatered-doughs.ts'
-import { leavenOf, pastLimits, type WaterLimits, waterLimits } from './water-limits.ts'
+import { type WarmedInstead, warmedInstead } from './warmed-instead.ts'
+import { pastLimits, type WaterLimits } from './water-limits.ts'
 
 export interface BatchWater {
   levelId: string | null
@@ -27,10 +27,14 @@ export interface BatchWater {
   hotterThanTapCelsius: number | null
   /** Ice in place of as much tap water; null when the tap's own range will do, or no tap is known. */
   ice: (IceShare & { grams: number }) | null
+  /** Active dry yeast's own water; null without such yeast. */
+  bloom: BloomWater | null
+  /** Where the water would be too hot: what cold ingredients would do that stood until they were as warm as the room. */
+  warmed: WarmedInstead | null
   work: MixingWork
   /** Dough with the reference batch's water for all: the rider. */
   oneWaterDoughCelsius: number
-  /** Minutes by which that dough is behind (below zero: ahead) after the planned warm time; null below 10 °C. */
+  /** Minutes by which that dough is behind (below zero: ahead) after the planned warm time; null outside 15 to 34 °C. */
   oneWaterProofMinutes: number | null
   /** What the simple rule says, fitted at the reference batch, and how far the dough would come out off by it. */
   simpleRuleCelsius: number
@@ -47,8 +51,10 @@ export interface WaterPlan {
   spreadCelsius: number
   spreadMinutes: number | null
   warmSeconds: number
-  /** The water goes in at an autolyse: the balance is taken at that first wetting. */
+  /** The water goes in at an autolyse: the balance is taken at that first wetting, and the rest cools the dough on its way. */
   firstWetting: 'autolyse' | 'mix'
+  /** How far a dough may come out from the wanted temperature, °C: of the batch that is known least. */
+  giveOrTakeCelsius: number
 }
 
 export type WaterPlanTrouble =
@@ -58,20 +64,13 @@ export type WaterPlanTrouble =
 /** Liquid water is never colder; what a dough still lacks then, ice must take. °C. */
 export const coldestWaterCelsius = 0
 
-type Mix = {
-  level: Level | null
-  bodies: MixBodies
-  /** Null where the mix takes no water as such. */
-  water: number | null
-  limits: WaterLimits
-  work: MixingWork
-}
-type WateredMix = Mix & { water: number }
+type WateredMix = PlannedMix & { water: number }
 
 /**
- * Water temperature for every batch so that all doughs leave the mixer equally warm, from the heat balance; beside it what
- * one water for all would do, in degrees and in minutes of proof, and the trade's simple rule with its error. The bowl
- * counts when the mixer has one, at room temperature. Flour in preferments is wet already and gives no wetting heat. Where
+ * Water temperature for every batch so that all doughs leave the mixer equally warm, from the heat balance with the room in
+ * it; beside it what one water for all would do, in degrees and in minutes of proof, and the trade's simple rule with its
+ * error. The bowl counts when the mixer has one, at room temperature. Flour in preferments is wet already and gives no wetting
+ * heat; an autolyse drifts to the room before the mix ends. Where
  * some dough takes no water at the mix, how warm the doughs come out all the same.
  */
 export function waterPlan(
@@ -82,7 +81,7 @@ export function waterPlan(
   const { temperature } = plan
   if (!temperature) return { ok: false, reason: 'no-temperatures' }
   const wanted = temperature.wantedDoughCelsius
-  const all = mixesOf(plan, kitchen, learned, wanted)
+  const all = plannedMixes(plan, kitchen, learned)
   const mixes = all.filter((mix): mix is WateredMix => mix.water !== null)
   if (mixes.length < all.length) return unwatered(plan, all, wanted)
   const referenceId = referenceLevel(plan.levels)?.id
@@ -103,6 +102,8 @@ export function waterPlan(
       limits: mix.limits,
       pastLimitsCelsius: pastLimits(mix.water, mix.limits),
       ...fromTap(plan, kitchen, mix),
+      bloom: bloomWater(mix.activeDryGrams, mix.bodies.waterGrams, mix.water),
+      warmed: warmedInstead(mix, mix.water, wanted),
       work: mix.work,
       oneWaterDoughCelsius: oneWater,
       oneWaterProofMinutes: proofMinutes(seconds, wanted, oneWater),
@@ -120,36 +121,11 @@ export function waterPlan(
     spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
     warmSeconds: seconds,
     firstWetting: hasAutolyse(plan) ? 'autolyse' : 'mix',
+    giveOrTakeCelsius: Math.max(...mixes.map(({ work }) => work.giveOrTakeCelsius)),
   }
 }
 
-function mixesOf(
-  plan: Plan,
-  kitchen: readonly KitchenThing[],
-  learned: LearnedWork | null,
-  wanted: number,
-): Mix[] {
-  const { temperature } = plan
-  const mixer = mixerOfPlan(plan, kitchen)
-  if (!temperature) return []
-  const { flourCelsius, roomCelsius } = temperature
-  const bowl =
-    mixer?.bowlGrams && mixer.bowlHeat
-      ? { bowl: { grams: mixer.bowlGrams, heat: mixer.bowlHeat, celsius: roomCelsius } }
-      : {}
-  const mixes: Mix[] = []
-  for (const batch of plannedBatches(plan)) {
-    if (!batch.ok) continue
-    const work = mixingWork(plan, mixer, learned, batch.level?.value ?? null)
-    const bodies = mixBodies(batch.formula, { flourCelsius, roomCelsius, ...bowl })
-    const water = waterCelsius(bodies, wanted, work.kilojoulesPerKilogram)
-    const limits = waterLimits(leavenOf(batch.formula))
-    mixes.push({ level: batch.level, bodies, water, limits, work })
-  }
-  return mixes
-}
-
-function unwatered(plan: Plan, mixes: readonly Mix[], wanted: number): UnwateredDoughs {
+function unwatered(plan: Plan, mixes: readonly PlannedMix[], wanted: number): UnwateredDoughs {
   const seconds = warmSeconds(plan.steps)
   const doughs = mixes.map((mix) => ({
     levelId: mix.level?.id ?? null,
@@ -166,10 +142,6 @@ function unwatered(plan: Plan, mixes: readonly Mix[], wanted: number): Unwatered
     spreadCelsius: spread(doughs.map((dough) => dough.doughCelsius)),
     spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
   }
-}
-
-function doughOf({ bodies, work }: Mix, water: number): number {
-  return doughCelsius(bodies, water, work.kilojoulesPerKilogram) ?? water
 }
 
 /** The temperatures that the simple rule counts beside the water: flour, room, and each preferment. */
@@ -198,11 +170,6 @@ function fromTap(
     ice: { ...ice, grams: ice.ok ? ice.share * bodies.waterGrams : 0 },
     hotterThanTapCelsius,
   }
-}
-
-function hasAutolyse({ steps }: Plan): boolean {
-  const mix = steps.findIndex(({ kind }) => kind === 'mix')
-  return steps.slice(0, mix < 0 ? steps.length : mix).some(({ kind }) => kind === 'autolyse')
 }
 
 function spread(values: readonly number[]): number {

@@ -4,6 +4,7 @@ import { idShape } from '@/core/record/id.ts'
 import { celsiusShape, gramsShape, shareShape } from '@/core/record/quantity.ts'
 import { atShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
+import { mixingWayShape, statedWorkShape } from './mixing-way.ts'
 
 const thing = { id: idShape, note: z.exactOptional(noteShape) }
 
@@ -40,7 +41,8 @@ const mixerShape = z.strictObject({
   name: nameShape,
   leastDoughGrams: gramsShape,
   mostDoughGrams: gramsShape,
-  workKilojoulesPerKilogram: z.exactOptional(z.number().check(z.gte(0), z.lte(100))),
+  way: z.exactOptional(mixingWayShape),
+  workKilojoulesPerKilogram: z.exactOptional(statedWorkShape),
   bowlGrams: z.exactOptional(gramsShape),
   /** Specific heat of the bowl, kJ/(kg K): about 0.5 for steel, 0.8 for glass. */
   bowlHeat: z.exactOptional(z.number().check(z.gt(0), z.lte(5))),

@@ -30,7 +30,7 @@ export type MixerWork = {
 
 /**
  * Mixing work in kJ per kg of flour for every mixer, machine or pair of hands that the trials used: mean and spread over all
- * doughs, a slope on the level where the doughs are all of one kind of factor and carry at least three levels. Trials that
+ * doughs, a slope on the level where the doughs are all of one kind of factor and it stands clear of its own error. Trials that
  * keep their codes are left out.
  */
 export function learnedMixingWork(trials: readonly WholeTrial[]): MixerWork[] {
@@ -73,11 +73,14 @@ export function workForPlan(
   const way = wayKey(mixedByOf(plan, [...kitchen]))
   const work = learned.find(({ mixedBy }) => wayKey(mixedBy) === way)
   if (!work?.ok) return null
-  const { kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds } = work
+  const { kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds, roomHeatChange } = work
   const slope = work.factor?.key === factorScale(plan).key ? work.slope : null
-  return { kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds, slope }
+  return {
+    ...{ kilojoulesPerKilogram, sdKilojoulesPerKilogram, batches, trialIds },
+    ...{ roomHeatChange, slope },
+  }
 }
 
 function wayKey(mixedBy: MixedBy): string {
-  return mixedBy.by === 'mixer' ? `mixer/${mixedBy.mixerId}` : mixedBy.by
+  return mixedBy.by === 'mixer' ? `mixer/${mixedBy.mixerId}/${mixedBy.way}` : mixedBy.way
 }

@@ -1,8 +1,13 @@
+import { autolyseSeconds } from '@/core/dough-temperature/autolyse-of-plan.ts'
 import { mixBodies } from '@/core/dough-temperature/heat-part.ts'
 import type { LoggedMix } from '@/core/dough-temperature/learn-mixing-work.ts'
-import { mixerOfPlan } from '@/core/dough-temperature/mixing-work.ts'
+import { mixingHeats } from '@/core/dough-temperature/mixing-heat.ts'
+import { mixerOfPlan, mixingWayOf } from '@/core/dough-temperature/mixing-work.ts'
+import { bowlOf, doughGramsOf, moistureIn } from '@/core/dough-temperature/planned-mixes.ts'
+import { beforeRest, restShare } from '@/core/dough-temperature/rested.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import type { Mixer } from '@/core/kitchen/kitchen-record.ts'
+import type { MixingWay } from '@/core/kitchen/mixing-way.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
@@ -17,7 +22,9 @@ import { formulaAsWeighed } from './formula-as-weighed.ts'
 import { type MixReading, type MixReadingTrouble, mixReading } from './mix-reading.ts'
 
 /** How a dough was mixed: by a mixer of the kitchen, by a machine that no entry names, or by hand. */
-export type MixedBy = { by: 'mixer'; mixerId: string } | { by: 'machine' } | { by: 'hand' }
+export type MixedBy = ({ by: 'mixer'; mixerId: string } | { by: 'machine' } | { by: 'hand' }) & {
+  way: MixingWay
+}
 
 /** Why a dough tells nothing of the mixing work. */
 export type UntoldReason =
@@ -50,9 +57,9 @@ export function loggedMixes(whole: WholeTrial): TrialMix[] {
 /** How a plan's doughs are mixed. */
 export function mixedByOf(plan: Plan, kitchen: WholeTrial['kitchen']): MixedBy {
   const mixer = mixerOfPlan(plan, kitchen)
-  if (mixer) return { by: 'mixer', mixerId: mixer.id }
-  const machine = plan.steps.some(({ kind, uses }) => kind === 'mix' && uses.includes('mixer'))
-  return { by: machine ? 'machine' : 'hand' }
+  const way = mixingWayOf(plan, mixer)
+  if (mixer) return { by: 'mixer', mixerId: mixer.id, way }
+  return { by: way === 'hand' || way === 'bench' ? 'hand' : 'machine', way }
 }
 
 /** A plan's scale: the kind of factor and its unit must agree, for free kinds the name as well. */
@@ -78,16 +85,23 @@ function mixesOfSession(whole: WholeTrial, session: Session): TrialMix[] {
     const weights = sheetOfBatch(sheet.batches, batch.levelId)
     const formula = weights && formulaAsWeighed(weights, weightsOfBatch(effective, batch.id))
     if (!formula) return untold('cannot-be-weighed')
-    const bodies = bodiesOf(formula, plan, read, mixer)
+    const bodies = bodiesOf(formula, plan, read, mixer, whole.kitchen)
     if (!bodies) return untold('no-temperatures')
     const level = plan.levels.find(({ id }) => id === batch.levelId)?.value ?? null
-    const { waterCelsius, doughCelsius } = read
-    const mix = { bodies, waterCelsius, doughCelsius, level }
+    const left = restShare(autolyseSeconds(plan), doughGramsOf(bodies))
+    const doughCelsius = beforeRest(read.doughCelsius, bodies.room.celsius, left)
+    const mix = { bodies, waterCelsius: read.waterCelsius, doughCelsius, level }
     return { ...said, ok: true, factor: factorScale(plan), mix }
   })
 }
 
-function bodiesOf(formula: Formula, plan: Plan, read: MixReading, mixer: Mixer | null) {
+function bodiesOf(
+  formula: Formula,
+  plan: Plan,
+  read: MixReading,
+  mixer: Mixer | null,
+  kitchen: WholeTrial['kitchen'],
+) {
   const flourCelsius = read.flourCelsius ?? plan.temperature?.flourCelsius
   const roomCelsius = read.roomCelsius ?? plan.temperature?.roomCelsius
   if (flourCelsius === undefined || roomCelsius === undefined) return null
@@ -101,9 +115,7 @@ function bodiesOf(formula: Formula, plan: Plan, read: MixReading, mixer: Mixer |
       read.prefermentCelsius === null ? one : { ...one, celsius: read.prefermentCelsius },
     ),
   }
-  const bowl =
-    mixer?.bowlGrams && mixer.bowlHeat
-      ? { bowl: { grams: mixer.bowlGrams, heat: mixer.bowlHeat, celsius: roomCelsius } }
-      : {}
-  return mixBodies(asRead, { flourCelsius, roomCelsius, ...bowl })
+  const { roomHeat } = mixingHeats[mixingWayOf(plan, mixer)]
+  const at = { flourCelsius, roomCelsius, roomHeat, moistureOf: moistureIn(kitchen) }
+  return mixBodies(asRead, { ...at, ...bowlOf(mixer, roomCelsius) })
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { formulaShape } from '@/core/formula/formula-record.ts'
+import { mixingWayShape, statedWorkShape } from '@/core/kitchen/mixing-way.ts'
 import { countShape, wholeShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
 import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
@@ -19,7 +20,9 @@ const temperaturePlanShape = z.strictObject({
   roomCelsius: celsiusShape,
   /** Own water temperature for each batch (matched), or one for all. */
   matched: z.boolean(),
-  mixingKilojoulesPerKilogram: z.exactOptional(z.number().check(z.gte(0), z.lte(100))),
+  /** How the doughs are mixed, where it is neither the mixer's own way nor what the steps use. */
+  mixedBy: z.exactOptional(mixingWayShape),
+  mixingKilojoulesPerKilogram: z.exactOptional(statedWorkShape),
 })
 
 /** An ingredient too small for the scale, shared by all batches as one dry mix or one stock. */

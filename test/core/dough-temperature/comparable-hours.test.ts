@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { cardinalRate } from '@/core/dough-temperature/cardinal-temperature.ts'
 import { comparableHours } from '@/core/dough-temperature/comparable-hours.ts'
+import { gassingQ10, gassingRate } from '@/core/dough-temperature/gassing-rate.ts'
 import { proofMinutes, warmSeconds } from '@/core/dough-temperature/proof-minutes.ts'
 import { step } from '../trial/a-plan.ts'
 
@@ -37,10 +38,33 @@ test('reasons: too few readings, out of order, colder than 10 °C with the elaps
   })
 })
 
-test('minutes of proof: one hour at 24 °C takes 60 × 0.788/0.596 at 20 °C, so is 19.3 minutes behind', () => {
-  // table: γ(24) = 0.788, γ(20) = 0.596
-  expect(proofMinutes(3600, 24, 20)).toBeCloseTo(60 * (0.788 / 0.596 - 1), 0)
-  expect(proofMinutes(3600, 24, 26)).toBeLessThan(0)
+test.each([
+  [18, 0.64],
+  [20, 0.74],
+  [22, 0.86],
+  [26, 1.16],
+  [28, 1.35],
+  [30, 1.56],
+  [32, 1.81],
+])(
+  'dough of %d °C gasses %d times as fast as at 24 °C (computed table, Q10 2.1)',
+  (celsius, rate) => {
+    expect(gassingRate(celsius, 24)).toBeCloseTo(rate, 2)
+  },
+)
+
+test('gas outside 15 to 34 °C is not told; its range is Q10 1.8 to 2.6 (computed table: 0.70 and 0.56 at 18 °C)', () => {
+  expect(gassingRate(14.9, 24)).toBeNull()
+  expect(gassingRate(34.1, 24)).toBeNull()
+  expect(gassingRate(18, 24, gassingQ10.least)).toBeCloseTo(0.7, 2)
+  expect(gassingRate(18, 24, gassingQ10.most)).toBeCloseTo(0.56, 2)
+})
+
+test('minutes of proof: a degree near 24 °C is 4.5 of 60 minutes, 3.5 to 6 over the range (computed table)', () => {
+  expect(proofMinutes(3600, 24, 23)).toBeCloseTo(4.6, 1)
+  expect(proofMinutes(3600, 24, 25)).toBeCloseTo(-4.3, 1)
+  expect(proofMinutes(3600, 24, 23, gassingQ10.least)).toBeCloseTo(3.6, 1)
+  expect(proofMinutes(3600, 24, 23, gassingQ10.most)).toBeCloseTo(6, 1)
   expect(proofMinutes(3600, 24, 8)).toBeNull()
   expect(proofMinutes(3600, 24, 50)).toBeNull()
 })

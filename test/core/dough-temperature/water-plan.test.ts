@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest'
-import { doughCelsius } from '@/core/dough-temperature/heat-balance.ts'
-import { mixBodies, specificHeat } from '@/core/dough-temperature/heat-part.ts'
+import { specificHeat } from '@/core/dough-temperature/heat-part.ts'
 import { iceShare } from '@/core/dough-temperature/ice-share.ts'
-import { learnMixingWork, workAtLevel } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { leavenOf, pastLimits, waterLimits } from '@/core/dough-temperature/water-limits.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import type { Fridge, KitchenThing, Mixer, Tap } from '@/core/kitchen/kitchen-record.ts'
@@ -14,7 +12,6 @@ const temperature = {
   flourCelsius: 22,
   roomCelsius: 22,
   matched: true,
-  mixingKilojoulesPerKilogram: 0,
 }
 const bare: Plan['formula'] = { ...plainFormula, ingredients: plainFormula.ingredients.slice(0, 2) }
 
@@ -24,34 +21,65 @@ function planned(change: Partial<Plan> = {}, kitchen: KitchenThing[] = []) {
   return result
 }
 
-test('each level gets the water of the balance (computed table: 18.96 at 55 %, 20.54 at 80 %)', () => {
-  const plan = planned({ levels: levelsOf([55, 65, 80], 65) })
+const cool = { ...temperature, wantedDoughCelsius: 25, flourCelsius: 21, roomCelsius: 21 }
+
+test('each level gets the water of the balance (reference value: 31.043 at 65 % from 21 to 25 °C)', () => {
+  const plan = planned({ levels: levelsOf([55, 65, 80], 65), temperature: cool })
+  // (25 × (4.95 + w) − 21 × 4.95 − q + 7)/w with w = 4.186 h and q = 10.3547: 33.046/2.3023 at 55 %, at 80 % 16.4453/3.3488 + 25
   expect(plan.batches.map(({ waterCelsius }) => waterCelsius.toFixed(2))).toEqual([
-    '18.96',
-    '19.74',
-    '20.54',
+    '32.14',
+    '31.04',
+    '29.91',
   ])
-  expect(plan.oneWaterCelsius).toBeCloseTo(19.74, 2)
-  expect(plan.batches[1]?.oneWaterDoughCelsius).toBeCloseTo(24, 10)
+  expect(plan.oneWaterCelsius).toBeCloseTo(31.043, 2)
+  expect(plan.batches[1]?.oneWaterDoughCelsius).toBeCloseTo(25, 10)
+  expect(plan.giveOrTakeCelsius).toBe(2)
 })
 
-test('one water for all parts the doughs: about 1.1 °C between 55 and 80 % at 18 °C water, so with 18.96', () => {
-  const plan = planned({ levels: levelsOf([55, 80], 55) })
-  // (1.75 × 22 + 0.8 × 4.186 × 18.9598 + 15.1)/(1.75 + 3.3488) = 117.0933/5.0988 = 22.965
-  expect(plan.batches[1]?.oneWaterDoughCelsius).toBeCloseTo(22.965, 2)
-  expect(plan.spreadCelsius).toBeCloseTo(1.035, 2)
+test('with one warm water for all the wetter dough is the warmer (reference values: 25.002 at 55 %, 25.633 at 80 %)', () => {
+  const warm = { ...temperature, wantedDoughCelsius: 25.002 }
+  const plan = planned({ levels: levelsOf([55, 80], 55), temperature: warm })
+  expect(plan.oneWaterCelsius).toBeCloseTo(30, 2)
+  expect(plan.batches[1]?.oneWaterDoughCelsius).toBeCloseTo(25.633, 2)
+  expect(plan.spreadCelsius).toBeCloseTo(0.631, 2)
   const [dry, wet] = plan.batches
   expect(dry?.oneWaterProofMinutes).toBeCloseTo(0, 9)
-  expect(wet?.oneWaterProofMinutes).toBeGreaterThan(0)
-  expect(plan.spreadMinutes).toBeCloseTo(wet?.oneWaterProofMinutes ?? Number.NaN, 9)
+  // 60 min × (2.1^(−0.0631) − 1) = −2.74
+  expect(wet?.oneWaterProofMinutes).toBeCloseTo(-2.74, 2)
+  expect(plan.spreadMinutes).toBeCloseTo(2.74, 2)
   expect(plan.warmSeconds).toBe(3600)
 })
 
+test('with one cool water for all the wetter dough is the cooler (reference values: 20.79 at 80 %; 21.2 at 55 %)', () => {
+  // water of 18 °C at 80 %: 20.790
+  const chilly = { ...temperature, wantedDoughCelsius: 20.79 }
+  const plan = planned({ levels: levelsOf([55, 80], 80), temperature: chilly })
+  expect(plan.oneWaterCelsius).toBeCloseTo(18, 2)
+  expect(plan.batches[0]?.oneWaterDoughCelsius).toBeCloseTo(21.2, 1)
+})
+
 test('the simple rule, right at the control, is off at the others by what one water is off', () => {
-  const plan = planned({ levels: levelsOf([55, 65, 80], 65) })
+  const plan = planned({ levels: levelsOf([55, 65, 80], 65), temperature: cool })
   expect(plan.batches[1]?.simpleRuleDoughErrorCelsius).toBeCloseTo(0, 9)
-  expect(plan.batches[0]?.simpleRuleDoughErrorCelsius).toBeGreaterThan(0)
-  expect(plan.batches[2]?.simpleRuleDoughErrorCelsius).toBeLessThan(0)
+  for (const each of plan.batches)
+    expect(each.simpleRuleDoughErrorCelsius).toBeCloseTo(each.oneWaterDoughCelsius - 25, 9)
+})
+
+test('a drier bag of flour asks for cooler water (reference values: 28.294 at 11.5 %, 30.719 at 14.5 %)', () => {
+  const waterAt = (moisturePercent: number) => {
+    const bag = { id: 'bag', kind: 'flour' as const, name: 'flour', lot: '', moisturePercent }
+    const formula = {
+      ...bare,
+      ingredients: bare.ingredients.map((one) =>
+        one.kind === 'flour' ? { ...one, flourLotId: 'bag' } : one,
+      ),
+    }
+    const at = { ...temperature, flourCelsius: 20, roomCelsius: 20 }
+    const plan = planned({ formula, temperature: at, levels: levelsOf([65, 70], 65) }, [bag])
+    return plan.batches[0]?.waterCelsius
+  }
+  expect(waterAt(11.5)).toBeCloseTo(28.294, 2)
+  expect(waterAt(14.5)).toBeCloseTo(30.719, 2)
 })
 
 const mixer: Mixer = {
@@ -64,57 +92,40 @@ const mixer: Mixer = {
   bowlHeat: 0.5,
   workKilojoulesPerKilogram: 8,
 }
-const { mixingKilojoulesPerKilogram: _, ...noWork } = temperature
 
-test('a bowl at room temperature takes its share: 1.2 kg steel, worked by hand', () => {
-  const plan = planned({ kitchenIds: ['m'], levels: levelsOf([65, 70], 65) }, [mixer])
-  // (24 × (1.75 + 2.7209 + 0.6) − 1.75 × 22 − 0.6 × 22 − 15.1)/2.7209 = 54.9016/2.7209 = 20.1777
-  expect(plan.batches[0]?.waterCelsius).toBeCloseTo(20.178, 2)
+test('a bowl at room temperature takes its share and 0.8 off the room’s: 1.2 kg steel, worked by hand', () => {
+  const plan = planned({ kitchenIds: ['m'], levels: levelsOf([65, 70], 65) }, [
+    { ...mixer, way: 'hand' },
+  ])
+  // all without water 1.75 + 0.6 + 2.4 = 4.75 at 22 °C: (24 × (4.75 + 2.7209) − 104.5 − 10.3547 − 8)/2.7209 = 56.447/2.7209
+  expect(plan.batches[0]?.waterCelsius).toBeCloseTo(20.746, 2)
 })
 
-test('mixing work comes from the plan, then the log, then the mixer, then a stated default', () => {
+test('mixing work comes from the plan, then the log, then the mixer, then what is usual for the way', () => {
   const from = (change: Partial<Plan>, kitchen: KitchenThing[] = []) =>
-    planned({ temperature: noWork, ...change }, kitchen).batches[0]?.work
-  expect(from({ temperature })?.from).toBe('plan')
+    planned(change, kitchen).batches[0]?.work
+  const stated = { ...temperature, mixingKilojoulesPerKilogram: 0 }
+  expect(from({ temperature: stated })?.from).toBe('plan')
   expect(from({ kitchenIds: ['m'] }, [mixer])).toMatchObject({
     from: 'mixer',
     kilojoulesPerKilogram: 8,
   })
-  expect(from({})?.from).toBe('default-hand')
+  expect(from({})).toMatchObject({ from: 'usual', way: 'hand', kilojoulesPerKilogram: -7 })
   const machine = [{ ...step('mix', 'mix', 60), uses: ['mixer' as const] }]
-  expect(from({ steps: machine })?.from).toBe('default-machine')
-  const learned = { kilojoulesPerKilogram: 5, sdKilojoulesPerKilogram: 1, batches: 4, slope: null }
-  const result = waterPlan(aPlan({ temperature: noWork }), [], learned)
+  expect(from({ steps: machine })).toMatchObject({ way: 'stand', roomHeat: 1.6 })
+  expect(from({ temperature: { ...temperature, mixedBy: 'bench' } })).toMatchObject({
+    way: 'bench',
+    giveOrTakeCelsius: 5,
+  })
+  const learned = {
+    ...{ kilojoulesPerKilogram: 5, sdKilojoulesPerKilogram: 1, batches: 4, slope: null },
+    roomHeatChange: 0.5,
+  }
+  const result = waterPlan(aPlan({ temperature }), [], learned)
   expect(result.ok && result.batches[0]?.work).toEqual({
-    kilojoulesPerKilogram: 5,
-    from: 'learned',
-    batches: 4,
+    ...{ kilojoulesPerKilogram: 5, from: 'learned', batches: 4, way: 'hand', roomHeat: 3.7 },
+    giveOrTakeCelsius: 1,
   })
-})
-
-test('mixing work learned from logged doughs gives the work that made them, with its slope from three levels on', () => {
-  const mixes = [60, 70, 80, 80].map((level) => {
-    const formula = {
-      ...bare,
-      ingredients: bare.ingredients.map((one) =>
-        one.kind === 'water' ? { ...one, percent: level } : one,
-      ),
-    }
-    const bodies = mixBodies(formula, { flourCelsius: 20, roomCelsius: 21 })
-    const work = 6 + 0.1 * (level - 70)
-    return { bodies, waterCelsius: 25, doughCelsius: doughCelsius(bodies, 25, work) ?? 0, level }
-  })
-  const learned = learnMixingWork(mixes)
-  if (!learned.ok) throw new Error(learned.reason)
-  // work 5, 6, 7, 7: mean 6.25, sd √(2.75/3)
-  expect(learned.kilojoulesPerKilogram).toBeCloseTo(6.25, 8)
-  expect(learned.sdKilojoulesPerKilogram).toBeCloseTo(Math.sqrt(2.75 / 3), 8)
-  expect(learned.batches).toBe(4)
-  expect(learned.slope?.perLevel).toBeCloseTo(0.1, 8)
-  expect(workAtLevel(learned, 90)).toBeCloseTo(8, 8)
-  const two = learnMixingWork(mixes.filter(({ level }) => level !== 70))
-  expect(two.ok && two.slope).toBeNull()
-  expect(learnMixingWork([])).toEqual({ ok: false, reason: 'no-logged-mix' })
 })
 
 const tap: Tap = { id: 't', kind: 'tap', name: 'tap', coldestCelsius: 18, warmestCelsius: 45 }
@@ -155,7 +166,7 @@ test('limits go by the leaven and how it is added, and say by how much water is 
   expect(pastLimits(instant.mostCelsius + 3, instant)).toBe(3)
   expect(pastLimits(instant.leastCelsius - 3, instant)).toBe(-3)
   expect(pastLimits(24, instant)).toBe(0)
-  expect(waterLimits('active-dry').leastCelsius).toBeGreaterThan(instant.leastCelsius)
+  expect(pastLimits(20, waterLimits('active-dry'))).toBe(0)
 })
 
 test('milk warms and cools as its water and its solids', () => {
@@ -186,13 +197,13 @@ test('milk from the fridge as the only liquid: the balance without water, worked
   })
   const found = waterPlan(plan, [])
   if (found.ok || found.reason !== 'no-water-at-mix') throw new Error('no such doughs')
-  // c of milk 3.87568: (1.75 × 22 + 0.6 × 3.87568 × 5 + 15.1)/(1.75 + 0.6 × 3.87568) = 65.227/4.07541 = 16.005;
-  // at 0.8: (38.5 + 15.50272 + 15.1)/4.850544 = 14.246
+  // c of milk 3.87568, flour and room 4.95 at 22 °C, wetting less work 10.3547 − 7:
+  // (108.9 + 0.6 × 3.87568 × 5 + 3.3547)/(4.95 + 2.325408) = 123.8817/7.275408 = 17.027; at 0.8: 127.7574/8.050544 = 15.870
   expect(found.doughs.map(({ doughCelsius: celsius }) => celsius.toFixed(2))).toEqual([
-    '16.01',
-    '14.25',
+    '17.03',
+    '15.87',
   ])
-  expect(found.spreadCelsius).toBeCloseTo(1.759, 2)
+  expect(found.spreadCelsius).toBeCloseTo(1.158, 2)
   expect(found.spreadMinutes).toBeGreaterThan(0)
 })
 
@@ -217,10 +228,4 @@ test('where one option takes water and the other none, the watered dough has its
   const [watered, unwatered] = found.doughs
   expect([watered?.doughCelsius, unwatered?.waterCelsius]).toEqual([24, null])
   expect(watered?.waterCelsius).toBeGreaterThan(15)
-})
-
-test('with an autolyse the balance is said to be taken there', () => {
-  const steps = [step('soak', 'autolyse', 1800), ...aPlan().steps]
-  expect(planned({ steps }).firstWetting).toBe('autolyse')
-  expect(planned().firstWetting).toBe('mix')
 })

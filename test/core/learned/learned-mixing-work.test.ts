@@ -11,50 +11,54 @@ function byHand(...trials: Parameters<typeof learnedMixingWork>[0][number][]) {
 
 const at65 = { hydration: 65, waterCelsius: 30, doughCelsius: 31.7 }
 
-// Heat capacities 1.75 and 4.186 kJ/(kg K), wetting heat 15.1 kJ/kg, 1 kg of flour at 20 °C, 0.65 kg of water at 30 °C:
-// e = 31.7 · (1.75 + 0.65 · 4.186) − 1.75 · 20 − 0.65 · 4.186 · 30 − 15.1 = 141.72753 − 131.727 = 10.00053.
+/** Wetting heat of flour of 13.5 % moisture, kJ/kg: 100 · e^(−13.6 · 13.5/86.5) · 0.865. */
+const wetting = 100 * Math.exp((-13.6 * 13.5) / 86.5) * 0.865
+
+// Heat capacities 1.75, 3.2 (the room) and 4.186 kJ/(kg K), 1 kg of flour at 20 °C, 0.65 kg of water at 30 °C:
+// e = 31.7 · (4.95 + 0.65 · 4.186) − 4.95 · 20 − 0.65 · 4.186 · 30 − q = 243.16753 − 180.627 − q = 62.54053 − q.
+const at65Work = 62.54053 - wetting
 describe('one dough', () => {
   test('its work follows from the balance', () => {
     const work = byHand(mixingDay('a', [at65]))
-    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(10.00053, 8)
+    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(at65Work, 8)
     expect(work).toMatchObject({
       ...{ ok: true, batches: 1, sdKilojoulesPerKilogram: null, slope: null, trialIds: ['a'] },
-      mixedBy: { by: 'hand' },
+      mixedBy: { by: 'hand', way: 'hand' },
     })
   })
 
-  // 0.64 kg of water: 31.7 · (1.75 + 2.67904) − 35 − 80.3712 − 15.1 = 140.400568 − 130.4712 = 9.929368.
+  // 0.64 kg of water: 0.01 · 4.186 · 1.7 = 0.071162 kJ less.
   test('by the water as weighed', () => {
     const work = byHand(mixingDay('a', [{ ...at65, waterGrams: 640 }]))
-    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(9.929368, 8)
+    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(at65Work - 0.071162, 8)
   })
 
   // Flour two degrees warmer brings 2 · 1.75 = 3.5 kJ that the mixer need not.
   test('by the flour as read', () => {
     const work = byHand(mixingDay('a', [{ ...at65, flourCelsius: 22 }]))
-    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(6.50053, 8)
+    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(at65Work - 3.5, 8)
   })
 })
 
 describe('several doughs', () => {
   const near = { hydration: 65, waterCelsius: 30, doughCelsius: 31.6 }
 
-  // A tenth of a degree is 0.44709 kJ: 10.00053 and 9.55344, mean 9.776985, sd 0.44709 / √2.
+  // A tenth of a degree is 0.76709 kJ: the mean half of it lower, sd 0.76709 / √2.
   test('their mean and spread, over the trials', () => {
     const work = byHand(mixingDay('a', [at65]), mixingDay('b', [near]))
     expect(work).toMatchObject({ ok: true, batches: 2, trialIds: ['a', 'b'] })
-    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(9.776985, 8)
-    expect(work.ok && work.sdKilojoulesPerKilogram).toBeCloseTo(0.44709 / Math.SQRT2, 8)
+    expect(work.ok && work.kilojoulesPerKilogram).toBeCloseTo(at65Work - 0.383545, 8)
+    expect(work.ok && work.sdKilojoulesPerKilogram).toBeCloseTo(0.76709 / Math.SQRT2, 8)
   })
 
-  // With work 10 at 60 %, 12 at 65 % and 14 at 70 % the dough comes out at (35 + w · 4.186 · 30 + 15.1 + e) / (1.75 + w · 4.186).
-  const sloping = [60, 65, 70].map((hydration, index) => {
+  // With work 10 at 60 %, 11 at 62.5 % and so on the dough comes out at (99 + w · 30 + q + e) / (4.95 + w).
+  const sloping = [60, 62.5, 65, 67.5, 70].map((hydration, index) => {
     const water = (hydration / 100) * 4.186
-    const doughCelsius = (35 + water * 30 + 15.1 + 10 + 2 * index) / (1.75 + water)
+    const doughCelsius = (99 + water * 30 + wetting + 10 + index) / (4.95 + water)
     return { hydration, waterCelsius: 30, doughCelsius }
   })
 
-  test('three levels carry a slope, which a plan of the same kind uses', () => {
+  test('five doughs carry a slope, which a plan of the same kind uses', () => {
     const day = mixingDay('a', sloping)
     const work = learnedMixingWork([day])
     expect(work[0]?.ok && work[0].slope?.perLevel).toBeCloseTo(0.4, 8)
@@ -66,7 +70,7 @@ describe('several doughs', () => {
       ...plan,
       factor: { ...plan.factor, acts: { on: 'salt' as const, ingredientId: 'water' } },
     }
-    expect(workForPlan(work, salty, day.kitchen)).toMatchObject({ batches: 3, slope: null })
+    expect(workForPlan(work, salty, day.kitchen)).toMatchObject({ batches: 5, slope: null })
   })
 
   test('levels of unlike factors are put on no line', () => {
@@ -76,19 +80,20 @@ describe('several doughs', () => {
         acts: { on: 'own' },
       },
     })
-    expect(byHand(mixingDay('a', sloping), other)).toMatchObject({ batches: 4, slope: null })
+    expect(byHand(mixingDay('a', sloping), other)).toMatchObject({ batches: 6, slope: null })
   })
 
   test('a mixer learns for itself, and not for hands', () => {
     const machine = mixingDay('a', [at65], { kitchenIds: ['mixer-1'] })
     const work = learnedMixingWork([machine, mixingDay('b', [at65])])
     expect(work.map(({ mixedBy }) => mixedBy)).toEqual([
-      { by: 'mixer', mixerId: 'mixer-1' },
-      { by: 'hand' },
+      { by: 'mixer', mixerId: 'mixer-1', way: 'hand' },
+      { by: 'hand', way: 'hand' },
     ])
-    // The steel bowl, 0.9 kg at 0.5 kJ/(kg K), was warmed from 20 to 31.7 °C as well: 0.45 · 11.7 = 5.265 kJ more.
-    expect(work[0]?.ok && work[0].kilojoulesPerKilogram).toBeCloseTo(15.26553, 8)
-    expect(work[1]?.ok && work[1].kilojoulesPerKilogram).toBeCloseTo(10.00053, 8)
+    // The steel bowl, 0.9 kg at 0.5 kJ/(kg K), was warmed from 20 to 31.7 °C, and takes 0.8 kJ/(kg K) off the room's share:
+    // (0.45 − 0.8) · 11.7 = −4.095 kJ.
+    expect(work[0]?.ok && work[0].kilojoulesPerKilogram).toBeCloseTo(at65Work - 4.095, 8)
+    expect(work[1]?.ok && work[1].kilojoulesPerKilogram).toBeCloseTo(at65Work, 8)
   })
 })
 

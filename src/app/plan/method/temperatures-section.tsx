@@ -1,3 +1,4 @@
+import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { between } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
@@ -5,15 +6,19 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
+import type { MixingWay } from '@/core/kitchen/mixing-way.ts'
 import {
   withMatchedWater,
+  withMixingWay,
   withMixingWork,
   withTemperaturePlanned,
   withTemperatures,
 } from '@/core/plan-edits/method/temperatures.ts'
 import type { TemperaturePlan } from '@/core/trial/plan-record.ts'
+import { mixingWayOptions } from '@/core/wording/weighing/mixing-way-text.ts'
 
-const workCheck = between(0, 100, 'kJ/kg')
+const workCheck = between(-30, 100, 'kJ/kg')
+
 /** Temperatures known before the mix, from which each batch's water follows. */
 export function TemperaturesSection() {
   const temperature = usePlanPage((page) => page.plan.temperature)
@@ -23,7 +28,7 @@ export function TemperaturesSection() {
     <PlanSection id="plan-temperatures">
       <Switch
         label="Plan the dough temperature"
-        hint="Wetter doughs leave the mixer cooler when all get the same water."
+        hint="With one water for all, wetter doughs leave the mixer cooler where it is cool, warmer where it is warm."
         on={temperature !== null}
         onSwitch={(on) => change((plan) => withTemperaturePlanned(plan, on))}
       />
@@ -58,6 +63,16 @@ export function TemperaturesSection() {
               may="be-empty"
             />
           </NumberGrid>
+          <SelectField
+            label="Mixed"
+            hint="Hands and machines warm a dough unlike. Once a dough was read, its own warmth counts."
+            value={temperature.mixedBy ?? ''}
+            options={[
+              { value: '', label: 'as the mixer’s entry or the steps say' },
+              ...mixingWayOptions,
+            ]}
+            onValue={(way: MixingWay | '') => change((plan) => withMixingWay(plan, way))}
+          />
           <Switch
             label="Match the water to each batch"
             hint="Each batch gets water of its own temperature, so that all doughs leave the mixer equally warm."

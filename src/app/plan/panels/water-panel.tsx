@@ -18,7 +18,12 @@ import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { withMatchedWater } from '@/core/plan-edits/method/temperatures.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { workSourceText } from '@/core/wording/findings/learned-text.ts'
-import { spreadWords, waterWarnings, whyNoWater } from '@/core/wording/weighing/water-text.ts'
+import {
+  spreadWords,
+  warmthWords,
+  waterWarnings,
+  whyNoWater,
+} from '@/core/wording/weighing/water-text.ts'
 import { BatchHead } from './batch-head.tsx'
 import styles from './panel.module.css'
 import { UnwateredPanel } from './unwatered-panel.tsx'
@@ -89,6 +94,7 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
         rows={rows}
       />
       <p className={styles.words}>{spreadWords(water, matched, degreeWords(unit), thermometer)}</p>
+      <p className={styles.soft}>{warmthWords(water, degreeWords(unit))}</p>
       <p className={styles.soft}>{workSourceText(water.batches.map(({ work }) => work))}</p>
       {matched ? null : (
         <div>
@@ -104,8 +110,9 @@ const Water = memo(function Water({ plan }: { plan: Plan }) {
       ))}
       <SideNote label="How this was computed">
         <p>
-          A heat balance over flour, water and whatever else goes into the bowl, with the wetting
-          heat of the flour that is still dry and the mixing work. A kitchen thermometer is good to
+          A heat balance over flour, water and whatever else goes into the bowl, the bowl, bench and
+          air of the room, the wetting heat of the flour that is still dry (by its moisture, where
+          the kitchen knows it), and the mixing work. A kitchen thermometer is good to
           {stepsText(0.5, unit, 1)} to {stepsText(1, unit, 1)} {sign}, so smaller differences are
           not worth chasing.
           {rule >= coldestWaterCelsius

@@ -10,7 +10,7 @@ import { achievedRows, weighSheetRows } from '@/app/plan/panels/weigh-sheet-rows
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { waterWarnings } from '@/core/wording/weighing/water-text.ts'
+import { warmthWords, waterWarnings } from '@/core/wording/weighing/water-text.ts'
 import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
 import { sharedDoseText } from '@/core/wording/weighing/weighing-text.ts'
 
@@ -30,7 +30,9 @@ export function PrintedWeighSheet() {
   const wateredRows = water.ok
     ? waterRows(water, matched, unit, `Water at, ${degreeSign(unit)}`)
     : []
-  const warnings = water.ok ? waterWarnings(water, degreeWords(unit)) : []
+  const warnings = water.ok
+    ? [...waterWarnings(water, degreeWords(unit)), warmthWords(water, degreeWords(unit))]
+    : []
   return (
     <>
       <h1>Weigh sheet</h1>

@@ -1,3 +1,4 @@
+import type { MixingWay } from '@/core/kitchen/mixing-way.ts'
 import type { Plan, TemperaturePlan } from '@/core/trial/plan-record.ts'
 
 const usual: TemperaturePlan = {
@@ -28,4 +29,10 @@ export function withMixingWork(plan: Plan, kilojoulesPerKilogram: number | null)
   const work =
     kilojoulesPerKilogram === null ? {} : { mixingKilojoulesPerKilogram: kilojoulesPerKilogram }
   return { ...plan, temperature: { ...temperature, ...work } }
+}
+
+/** The plan with its way of mixing stated, or left to the mixer's entry and the steps (the empty text). */
+export function withMixingWay(plan: Plan, way: MixingWay | ''): Plan {
+  const { mixedBy: _, ...temperature } = plan.temperature ?? usual
+  return { ...plan, temperature: { ...temperature, ...(way === '' ? {} : { mixedBy: way }) } }
 }

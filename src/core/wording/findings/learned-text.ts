@@ -3,7 +3,9 @@ import type { MixingWork } from '@/core/dough-temperature/mixing-work.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
 import type { Panel } from '@/core/learned/learned-spread.ts'
 import type { UntoldReason } from '@/core/learned/logged-mixes.ts'
+
 import { decimalText, shortUnit } from '@/core/units/number-text.ts'
+import { mixingWayRests, mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
 
 /** What is known of a mixer's work and how many doughs it rests on; or that nothing is. */
@@ -101,7 +103,7 @@ export function workSourceText(works: readonly MixingWork[]): string {
     decimalText(end(...works.map((each) => each.kilojoulesPerKilogram)), 1),
   )
   const work = `${[...new Set(ends)].join(' to ')} kJ per kg of flour`
-  const { from, batches } = first
+  const { from, batches, way } = first
   switch (from) {
     case 'learned':
       return `Mixing work learned from ${countText(batches, 'batch', 'batches')}: ${work}.`
@@ -109,9 +111,7 @@ export function workSourceText(works: readonly MixingWork[]): string {
       return `Mixing work as this plan says: ${work}.`
     case 'mixer':
       return `Mixing work as the mixer’s entry says: ${work}.`
-    case 'default-hand':
-      return `Mixing work as is common by hand, without a source: ${work}.`
-    case 'default-machine':
-      return `Mixing work as is common by machine, without a source: ${work}.`
+    case 'usual':
+      return `Mixed ${mixingWayTexts[way]}: ${work}, ${mixingWayRests[way]}.`
   }
 }

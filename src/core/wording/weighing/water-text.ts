@@ -6,8 +6,9 @@ import {
   type WaterPlanTrouble,
 } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { decimalText } from '@/core/units/number-text.ts'
 
+import { decimalText } from '@/core/units/number-text.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
 /** How temperatures are written for the person: the unit's sign, a temperature, and a difference of two, both from °C. */
 export interface DegreeWords {
   sign: string
@@ -102,7 +103,9 @@ function warningsOf(batch: BatchWater, { sign, degrees, steps }: DegreeWords): s
   const { pastLimitsCelsius, limits, hotterThanTapCelsius, ice } = batch
   const found: string[] = []
   if (pastLimitsCelsius > 0)
-    found.push(`Hotter than the ${degrees(limits.mostCelsius, 0)} ${sign} this yeast bears well`)
+    found.push(
+      `Hotter than the ${degrees(limits.mostCelsius, 0)} ${sign} this yeast bears well${warmedText(batch, { sign, degrees, steps })}`,
+    )
   if (pastLimitsCelsius < 0)
     found.push(`Colder than the ${degrees(limits.leastCelsius, 0)} ${sign} this yeast bears well`)
   if (hotterThanTapCelsius !== null && hotterThanTapCelsius > 0)
@@ -111,4 +114,28 @@ function warningsOf(batch: BatchWater, { sign, degrees, steps }: DegreeWords): s
   if (ice && !ice.ok && ice.reason === 'freezer-not-freezing')
     found.push(`Colder than the tap gives it. ${noIce(sign, degrees)}`)
   return found
+}
+
+/** What spares the yeast hot water: cold ingredients that stood in the room first. */
+function warmedText({ warmed }: BatchWater, { sign, degrees }: DegreeWords): string {
+  if (!warmed) return ''
+  return `. Let ${listText(warmed.names)} stand until as warm as the room: then ${degrees(warmed.waterCelsius, 1)} ${sign} would do`
+}
+
+/**
+ * How far the doughs may come out from what is wanted, and what brings it down; and that an autolyse was reckoned with.
+ */
+export function warmthWords(
+  { giveOrTakeCelsius, firstWetting, batches }: WaterPlan,
+  { sign, steps }: DegreeWords,
+): string {
+  const learned = batches.every(({ work }) => work.from === 'learned')
+  const read = learned
+    ? ''
+    : ` Read the first dough and log it: the next ones are then good to ± ${steps(1, 0)} ${sign}.`
+  const rested =
+    firstWetting === 'autolyse'
+      ? ' The water goes in at the autolyse, which drifts towards the room on its way: reckoned with, for a covered bowl.'
+      : ''
+  return `Expect the doughs within ± ${steps(giveOrTakeCelsius, 0)} ${sign}.${read}${rested}`
 }

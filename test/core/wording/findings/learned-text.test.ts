@@ -9,8 +9,9 @@ import {
 } from '@/core/wording/findings/learned-text.ts'
 
 const hands: MixerWork = {
-  ...{ ok: true, mixedBy: { by: 'hand' }, untold: [], trialIds: ['a', 'b'] },
+  ...{ ok: true, mixedBy: { by: 'hand', way: 'hand' }, untold: [], trialIds: ['a', 'b'] },
   ...{ kilojoulesPerKilogram: 11.24, sdKilojoulesPerKilogram: 0.82, batches: 7 },
+  roomHeatChange: 0,
   slope: null,
   factor: null,
 }
@@ -24,7 +25,7 @@ test('mixing work says its spread and what it rests on', () => {
 test('a slope is said along its factor, in its direction', () => {
   const sloping: MixerWork = {
     ...hands,
-    slope: { perLevel: -0.125, meanLevel: 65 },
+    slope: { perLevel: -0.125, meanLevel: 65, leastLevel: 60, mostLevel: 70 },
     factor: { key: 'hydration', name: 'Hydration', unitOfMeasure: '% of flour' },
   }
   expect(mixingWorkText(sloping)).toContain('For each 1 % more of hydration it falls by 0.13.')
@@ -61,7 +62,10 @@ test('a plan’s power says which spreads are learned and which are common pract
 })
 
 test('the water’s mixing work says where it comes from, from least to most', () => {
-  const learned = { from: 'learned' as const, batches: 9 }
+  const learned = {
+    ...{ from: 'learned' as const, batches: 9, way: 'hand' as const },
+    ...{ roomHeat: 3.2, giveOrTakeCelsius: 1 },
+  }
   expect(
     workSourceText([
       { ...learned, kilojoulesPerKilogram: 9.96 },
