@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
-import { countShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
+import { countTo, listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape, percentShape, shareShape } from '@/core/record/quantity.ts'
 import { nameShape } from '@/core/record/text.ts'
 
@@ -35,7 +36,9 @@ const prefermentShape = z.strictObject({
   name: nameShape,
   kind: z.enum(['poolish', 'biga', 'sponge', 'starter', 'soaker', 'other']),
   flourSharePercent: shareShape,
-  parts: z.array(z.strictObject({ ingredientId: idShape, percent: percentShape })),
+  parts: listOf(z.strictObject({ ingredientId: idShape, percent: percentShape }), {
+    most: most.ingredients,
+  }),
   celsius: z.exactOptional(celsiusShape),
 })
 
@@ -44,7 +47,7 @@ const batchSizeShape = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('flour'), flourGrams: gramsShape }),
   z.strictObject({
     by: z.literal('pieces'),
-    pieces: countShape,
+    pieces: countTo(most.piecesOfBatch),
     pieceGrams: gramsShape,
     lossPercent: z.number().check(z.gte(0), z.lt(100)),
   }),
@@ -52,8 +55,8 @@ const batchSizeShape = z.discriminatedUnion('by', [
 
 /** The baker's formula of one batch, overall view; preferment and final-dough views follow from it. */
 export const formulaShape = z.strictObject({
-  ingredients: z.array(ingredientShape),
-  preferments: z.array(prefermentShape),
+  ingredients: listOf(ingredientShape, { most: most.ingredients }),
+  preferments: listOf(prefermentShape, { most: most.preferments }),
   batchSize: batchSizeShape,
 })
 

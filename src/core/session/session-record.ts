@@ -1,6 +1,8 @@
 import * as z from 'zod/mini'
 import { countShape, wholeShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
+import { listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 
 const letterShape = z.string().check(z.regex(/^[A-Z]{1,2}$/))
@@ -28,14 +30,14 @@ const pieceShape = z.strictObject({
 const flightShape = z.strictObject({
   id: idShape,
   number: countShape,
-  pieceIds: z.array(idShape),
+  pieceIds: listOf(idShape, { most: most.piecesOfSession }),
 })
 
 /** Pieces in the oven together; the index in `pieceIds` is the place. */
 const loadShape = z.strictObject({
   id: idShape,
   number: countShape,
-  pieceIds: z.array(idShape),
+  pieceIds: listOf(idShape, { most: most.piecesOfSession }),
 })
 
 /** One piece in one flight under one code, the same for all tasters. */
@@ -49,14 +51,16 @@ const servingShape = z.strictObject({
 /** The servings of one taster in the order they are offered; the index + 1 is the position. */
 const tasterOrderShape = z.strictObject({
   tasterId: idShape,
-  servingIds: z.array(idShape),
+  servingIds: listOf(idShape, { most: most.piecesOfSession }),
 })
 
 /** Samples of a tell-apart test: for triangle and duo-trio three codes, for paired two; `answerCode` is the odd or matching one. */
 const tellApartSetShape = z.strictObject({
   id: idShape,
   tasterId: idShape,
-  samples: z.array(z.strictObject({ code: servingCodeShape, levelId: idShape })),
+  samples: listOf(z.strictObject({ code: servingCodeShape, levelId: idShape }), {
+    most: most.levels,
+  }),
   answerCode: servingCodeShape,
 })
 
@@ -65,16 +69,16 @@ const dealtShape = z.strictObject({
   seed: z.number().check(z.int(), z.gte(0), z.lte(0xffffffff)),
   drawVersion: countShape,
   /** The letter of each level's line, dealt at random against the levels. */
-  letters: z.array(z.strictObject({ levelId: idShape, letter: letterShape })),
+  letters: listOf(z.strictObject({ levelId: idShape, letter: letterShape }), { most: most.levels }),
   /** Batches in the order they are mixed and handled all day. */
-  doughOrder: z.array(idShape),
+  doughOrder: listOf(idShape, { most: most.batches }),
   /** True when this session's dough order is the previous one's reversed. */
   reversed: z.boolean(),
-  flights: z.array(flightShape),
-  loads: z.array(loadShape),
-  servings: z.array(servingShape),
-  tasterOrders: z.array(tasterOrderShape),
-  sets: z.array(tellApartSetShape),
+  flights: listOf(flightShape, { most: most.flights }),
+  loads: listOf(loadShape, { most: most.piecesOfSession }),
+  servings: listOf(servingShape, { most: most.piecesOfSession }),
+  tasterOrders: listOf(tasterOrderShape, { most: most.tasters }),
+  sets: listOf(tellApartSetShape, { most: most.piecesOfSession }),
 })
 
 /** One tasting with all that was made for it: batches, pieces and what was dealt. */
@@ -87,8 +91,8 @@ export const sessionShape = z.strictObject({
   zone: zoneShape,
   /** Sessions added after the planned ones are numbered past them, and said so. */
   plannedSessions: wholeShape,
-  batches: z.array(batchShape),
-  pieces: z.array(pieceShape),
+  batches: listOf(batchShape, { most: most.batches }),
+  pieces: listOf(pieceShape, { most: most.piecesOfSession }),
   dealt: dealtShape,
 })
 

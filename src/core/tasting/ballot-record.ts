@@ -1,6 +1,8 @@
 import * as z from 'zod/mini'
 import { wholeShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
+import { listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { atShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
@@ -22,7 +24,7 @@ export const ballotShape = z.strictObject({
   at: atShape,
   startedAt: atShape,
   about: z.strictObject({ kind: z.enum(['serving', 'set']), id: idShape }),
-  answers: z.array(answerShape),
+  answers: listOf(answerShape, { most: most.responses }),
   /** For a set: the code the taster picked. */
   pickedCode: z.exactOptional(z.string().check(z.regex(/^[1-9][0-9]{2}$/))),
   replaces: z.exactOptional(idShape),

@@ -1,5 +1,7 @@
 import * as z from 'zod/mini'
 import { idShape } from '@/core/record/id.ts'
+import { listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { percentShape } from '@/core/record/quantity.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 
@@ -24,7 +26,7 @@ export const levelShape = z.strictObject({
   value: z.nullable(z.number().check(z.gte(-1e6), z.lte(1e6))),
   label: nameShape,
   control: z.boolean(),
-  changes: z.exactOptional(z.array(changeShape)),
+  changes: z.exactOptional(listOf(changeShape, { most: most.changesOfLevel })),
 })
 
 export type Change = z.infer<typeof changeShape>

@@ -1,8 +1,10 @@
 import * as z from 'zod/mini'
 import { formulaShape } from '@/core/formula/formula-record.ts'
 import { mixingWayShape, statedWorkShape } from '@/core/kitchen/mixing-way.ts'
-import { countShape, wholeShape } from '@/core/record/count.ts'
+import { countShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
+import { countTo, listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
@@ -55,41 +57,43 @@ export const planShape = z.strictObject({
   /** Left out where nothing beside the expectation was written down first. */
   writtenFirst: z.exactOptional(writtenFirstShape),
   factor: factorShape,
-  levels: z.array(levelShape),
+  levels: listOf(levelShape, { most: most.levels }),
   formula: formulaShape,
-  steps: z.array(stepShape),
-  responses: z.array(responseShape),
+  steps: listOf(stepShape, { most: most.steps }),
+  responses: listOf(responseShape, { most: most.responses }),
   /** The response the verdict is about; null until the baker has chosen one. */
   mainResponseId: z.nullable(idShape),
   serving: z.enum(['as-baked', 'rested']),
   /** One piece of every level is a flight; this many flights a session. */
-  flights: countShape,
-  sparePieces: wholeShape,
+  flights: countTo(most.flights),
+  sparePieces: z.number().check(z.int(), z.gte(0), z.lte(most.sparePieces)),
   /** A control piece baked and tasted first, not counted. */
   warmUpPiece: z.boolean(),
   /** Pieces that stand in the oven together. */
-  placesPerLoad: countShape,
-  plannedSessions: countShape,
-  tasters: z.array(z.strictObject({ tasterId: idShape, knows: z.boolean() })),
+  placesPerLoad: countTo(most.placesPerLoad),
+  plannedSessions: countTo(most.plannedSessions),
+  tasters: listOf(z.strictObject({ tasterId: idShape, knows: z.boolean() }), {
+    most: most.tasters,
+  }),
   tastersTalk: z.boolean(),
   keyKeptBy: z.enum(['baker', 'helper']),
-  pairsOfHands: countShape,
+  pairsOfHands: countTo(most.pairsOfHands),
   /** How a serving is cut, topped and offered, the same for all; empty when nothing was fixed. */
   servingRule: noteShape,
   /** For factors that act late: is one dough divided late, or is each level mixed apart? */
   doughs: z.enum(['one', 'apart']),
   temperature: z.nullable(temperaturePlanShape),
-  sharedDoses: z.array(sharedDoseShape),
+  sharedDoses: listOf(sharedDoseShape, { most: most.ingredients }),
   tellApart: z.nullable(tellApartShape),
   /** Kitchen things the plan uses: scales, thermometers, oven, mixer, fridge, tap, flour lots. */
-  kitchenIds: z.array(idShape),
+  kitchenIds: listOf(idShape, { most: most.kitchenThings }),
   /** Differences in handling the baker accepts knowingly, such as fairness items marked "know about it". */
-  accepted: z.array(z.string().check(z.maxLength(64))),
+  accepted: listOf(z.string().check(z.maxLength(64)), { most: most.kitchenThings }),
   /**
    * Ingredients, preferments and steps that stand here only because the kind of factor needs one. As they are, they go when
    * the factor turns to another kind.
    */
-  putIn: z.exactOptional(z.array(idShape)),
+  putIn: z.exactOptional(listOf(idShape, { most: most.ingredients })),
 })
 
 export type TemperaturePlan = z.infer<typeof temperaturePlanShape>

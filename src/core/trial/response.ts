@@ -19,12 +19,14 @@ const answerScaleShape = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('nine-point'),
     /** Words beside points of the scale, at least beside 1 and 9. */
-    anchors: z.array(
-      z.strictObject({
-        at: z.number().check(z.int(), z.gte(1), z.lte(9)),
-        text: noteShape,
-      }),
-    ),
+    anchors: z
+      .array(
+        z.strictObject({
+          at: z.number().check(z.int(), z.gte(1), z.lte(9)),
+          text: noteShape,
+        }),
+      )
+      .check(z.maxLength(9)),
   }),
   /** 1 much too little … 3 just about right … 5 much too much. */
   z.strictObject({ kind: z.literal('just-about-right'), low: noteShape, high: noteShape }),

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
-import { countShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
+import { countTo } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { celsiusShape, secondsShape } from '@/core/record/quantity.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 
@@ -48,12 +49,12 @@ export const stepShape = z.strictObject({
   kind: z.enum(stepKinds),
   name: nameShape,
   per: z.enum(['batch', 'piece']),
-  repeats: countShape,
+  repeats: countTo(most.repeats),
   handsSeconds: secondsShape,
   waitSeconds: secondsShape,
   toleranceSeconds: secondsShape,
   endsBy: endsByShape,
-  uses: z.array(z.enum(['hands', 'mixer', 'oven'])),
+  uses: z.array(z.enum(['hands', 'mixer', 'oven'])).check(z.maxLength(3)),
   celsius: z.exactOptional(celsiusShape),
 })
 

@@ -57,6 +57,11 @@ export function checkBallotReferences(
   references.known(`${at}/replaces`, ballot.replaces, ballotIds)
   if (sessions === 0) return
   references.known(`${at}/about/id`, ballot.about.id, ids(ballot.about.kind))
+  references.distinctBy(
+    `${at}/answers`,
+    'responseId',
+    ballot.answers.map((answer) => answer.responseId),
+  )
   for (const [index, answer] of ballot.answers.entries())
     references.known(`${at}/answers/${index}/responseId`, answer.responseId, ids('response'))
 }

@@ -48,6 +48,13 @@ export function checkPlan(references: References, whole: WholeTrial, plan: Plan,
   for (const [index, id] of (plan.tellApart?.levelIds ?? []).entries())
     references.known(`${at}/tellApart/levelIds/${index}`, id, levels)
   references.known(`${at}/writtenFirst/hopedLevelId`, plan.writtenFirst?.hopedLevelId, levels)
+  references.distinctBy(
+    `${at}/sharedDoses`,
+    'ingredientId',
+    plan.sharedDoses.map((dose) => dose.ingredientId),
+  )
+  references.once(`${at}/tellApart/levelIds`, plan.tellApart?.levelIds ?? [])
+  references.once(`${at}/kitchenIds`, plan.kitchenIds)
   for (const [index, id] of plan.kitchenIds.entries())
     references.known(`${at}/kitchenIds/${index}`, id, kitchen)
 }

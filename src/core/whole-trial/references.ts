@@ -27,6 +27,15 @@ export class References {
     )
   }
 
+  /** No id may stand twice in a list of ids; the second is the trouble. */
+  once(pointer: string, ids: readonly string[]): void {
+    const seen = new Set<string>()
+    for (const [index, id] of ids.entries()) {
+      if (seen.has(id)) this.troubles.push({ pointer: `${pointer}/${index}`, names: id })
+      seen.add(id)
+    }
+  }
+
   /** No two items may carry the same text in a field; the second is the trouble. */
   distinctBy(pointer: string, field: string, texts: readonly string[]): void {
     const seen = new Set<string>()

@@ -48,22 +48,39 @@ function checkDealt(
 ): void {
   const tasters = idsOf(whole.kitchen.filter((thing) => thing.kind === 'taster'))
   const pieceIds = idsOf(pieces)
+  // A piece is baked once: it stands in one flight and in one load.
+  const placed = { flights: new Set<string>(), loads: new Set<string>() }
   for (const list of ['flights', 'loads'] as const) {
     references.distinct(`${at}/${list}`, dealt[list])
     for (const [index, one] of dealt[list].entries())
-      for (const [place, id] of one.pieceIds.entries())
-        references.known(`${at}/${list}/${index}/pieceIds/${place}`, id, pieceIds)
+      for (const [place, id] of one.pieceIds.entries()) {
+        const here = `${at}/${list}/${index}/pieceIds/${place}`
+        references.known(here, id, pieceIds)
+        if (placed[list].has(id)) references.troubles.push({ pointer: here, names: id })
+        placed[list].add(id)
+      }
   }
+  references.once(`${at}/doughOrder`, dealt.doughOrder)
+  const batchIds = idsOf(batches)
   for (const [index, id] of dealt.doughOrder.entries())
-    references.known(`${at}/doughOrder/${index}`, id, idsOf(batches))
+    references.known(`${at}/doughOrder/${index}`, id, batchIds)
+  const levelIds = dealt.letters.map(({ levelId }) => levelId)
+  references.distinctBy(`${at}/letters`, 'levelId', levelIds)
   references.distinct(`${at}/servings`, dealt.servings)
+  const flightIds = idsOf(dealt.flights)
   for (const [index, serving] of dealt.servings.entries()) {
     references.known(`${at}/servings/${index}/pieceId`, serving.pieceId, pieceIds)
-    references.known(`${at}/servings/${index}/flightId`, serving.flightId, idsOf(dealt.flights))
+    references.known(`${at}/servings/${index}/flightId`, serving.flightId, flightIds)
   }
   const servings = idsOf(dealt.servings)
+  references.distinctBy(
+    `${at}/tasterOrders`,
+    'tasterId',
+    dealt.tasterOrders.map(({ tasterId }) => tasterId),
+  )
   for (const [index, order] of dealt.tasterOrders.entries()) {
     references.known(`${at}/tasterOrders/${index}/tasterId`, order.tasterId, tasters)
+    references.once(`${at}/tasterOrders/${index}/servingIds`, order.servingIds)
     for (const [place, id] of order.servingIds.entries())
       references.known(`${at}/tasterOrders/${index}/servingIds/${place}`, id, servings)
   }

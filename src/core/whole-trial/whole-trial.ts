@@ -1,5 +1,7 @@
 import * as z from 'zod/mini'
 import { kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
+import { listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { eventShape } from '@/core/session/event-record.ts'
 import { photoShape } from '@/core/session/photo-record.ts'
 import { sessionShape } from '@/core/session/session-record.ts'
@@ -13,11 +15,11 @@ import { trialShape } from '@/core/trial/trial-record.ts'
  */
 export const wholeTrialShape = z.strictObject({
   trial: trialShape,
-  plans: z.array(planShape),
-  sessions: z.array(sessionShape),
-  events: z.array(eventShape),
-  ballots: z.array(ballotShape),
-  photos: z.array(photoShape),
-  kitchen: z.array(kitchenThingShape),
+  plans: listOf(planShape, { most: most.plans }),
+  sessions: listOf(sessionShape, { most: most.sessions }),
+  events: listOf(eventShape, { most: most.events }),
+  ballots: listOf(ballotShape, { most: most.ballots }),
+  photos: listOf(photoShape, { most: most.photos }),
+  kitchen: listOf(kitchenThingShape, { most: most.kitchenThings }),
 })
 export type WholeTrial = z.infer<typeof wholeTrialShape>

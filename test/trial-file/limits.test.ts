@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest'
+import { most } from '@/core/record/most.ts'
+import { fileTroubleText } from '@/core/wording/files/file-trouble-text.ts'
+import { readTrialFile } from '@/trial-file/read-trial-file.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { wholeTrialOf } from '../whole-trial-of.ts'
+
+/** The sound trial's file with one list of its first plan filled with copies of its first item, each under its own id. */
+function crowded(list: 'levels' | 'steps', howMany: number): string {
+  const document = JSON.parse(writeTrialFile(wholeTrialOf()))
+  const [plan] = document.plans
+  const [item] = plan[list]
+  plan[list] = Array.from({ length: howMany }, (_, index) => ({ ...item, id: `copy-${index}` }))
+  return JSON.stringify(document)
+}
+
+test.each([
+  ['levels', most.levels + 1, 'a list of at most 12'],
+  ['levels', 3000, 'a list of at most 12'],
+  ['steps', 3000, 'a list of at most 60'],
+] as const)('%s: %i are refused at once, with the most there may be', (list, howMany, expected) => {
+  const text = crowded(list, howMany)
+  const started = performance.now()
+  const read = readTrialFile(text)
+  expect(performance.now() - started).toBeLessThan(2000)
+  const trouble = read.ok
+    ? undefined
+    : read.troubles.find((each) => each.reason === 'shape' && each.pointer === `/plans/0/${list}`)
+  expect(trouble).toMatchObject({ expected })
+  expect(trouble && fileTroubleText(trouble)).toContain(expected)
+})
