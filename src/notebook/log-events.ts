@@ -1,19 +1,23 @@
 import { type Event, eventShape } from '@/core/session/event-record.ts'
+import { movedOn } from '@/core/session/press/moved-on.ts'
 import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { trialShape } from '@/core/trial/trial-record.ts'
 import { eventReferenceTroubles } from '@/core/whole-trial/event-reference-troubles.ts'
 import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { refuseReferences } from './change-trial.ts'
 import { checked } from './checked.ts'
+import { MovedOnFailure } from './moved-on-failure.ts'
 import { nextCounts } from './next-counts.ts'
 import { NotebookFailure } from './notebook-failure.ts'
+import { itemsNow } from './renewed-trial.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 import { namedKitchen } from './stored-trial.ts'
 
 /**
  * Appends events of one trial to its log, all or none, in the order given. Each gets an id, this device, its next running
- * number, the time (its own `at` when it has one) and the zone. A press at the bench must not wait for a long log: the new
+ * number, the time (its own `at` when it has one) and the zone. What the log contradicts, or has moved on from since what the
+ * person had `seen`, is refused. A press at the bench must not wait for a long log: the new
  * entries and what they name are checked, the entries that are there are not read again; the home list makes the trial's
  * line anew when it is next read.
  */
@@ -21,6 +25,7 @@ export async function logEvents(
   store: Store,
   { now, zone, newId }: NotebookServices,
   events: readonly NewEvent[],
+  seen?: ReadonlySet<string>,
 ): Promise<Event[]> {
   const [trialId, ...others] = new Set(events.map((event) => event.trialId))
   if (trialId === undefined) return []
@@ -28,6 +33,7 @@ export async function logEvents(
   return await store.transaction('rw', store.tables, async () => {
     const trial = await store.trials.get(trialId)
     if (!trial) throw new NotebookFailure('no-such-trial', trialId)
+    await refuseMovedOn(store, trialId, events, seen)
     const { device, first } = await nextCounts(store, events.length)
     const at = now()
     const logged = events.map((event, index) =>
@@ -40,6 +46,24 @@ export async function logEvents(
       store.held = { ...store.held, events: [...store.held.events, ...logged] }
     return logged
   })
+}
+
+/** Refuses a press that the log of its session contradicts or has moved on from; only what is not held of the log is read. */
+async function refuseMovedOn(
+  store: Store,
+  trialId: string,
+  press: readonly NewEvent[],
+  seen: ReadonlySet<string> | undefined,
+): Promise<void> {
+  const held = store.held?.trial.id === trialId ? store.held.events : []
+  const log = await itemsNow(store.events, trialId, held)
+  const sessionIds = new Set(press.map(({ sessionId }) => sessionId))
+  const found = movedOn(
+    log.filter(({ sessionId }) => sessionIds.has(sessionId)),
+    press,
+    seen,
+  )
+  if (found) throw new MovedOnFailure(found)
 }
 
 /** Refuses entries that name something their trial does not have; of its log only the entries they cite are read. */

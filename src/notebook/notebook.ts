@@ -67,8 +67,11 @@ export interface Notebook {
   beginSession(session: Session): Promise<void>
   /** Appends to the log; resolves once it is on disk. */
   log(event: NewEvent): Promise<Event>
-  /** Several events of one press, all or none. */
-  logAll(events: NewEvent[]): Promise<Event[]>
+  /**
+   * Several events of one press, all or none. With `seen`, the ids of the events that stood when the person pressed, a press
+   * about which the log has moved on since is refused.
+   */
+  logAll(events: NewEvent[], seen?: ReadonlySet<string>): Promise<Event[]>
   sealBallot(ballot: NewBallot): Promise<Ballot>
   /** Writes the answer beside the trial in the home list; one found at another revision, or under seal, is not taken. */
   keepAnswer(trialId: string, revision: number, answer: string): Promise<void>

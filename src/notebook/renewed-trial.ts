@@ -38,11 +38,11 @@ export async function renewedTrial(
 }
 
 /** The records of one list in its order: those held, and from the store what is new or may have changed in place. */
-async function itemsNow<Item extends { id: string }>(
+export async function itemsNow<Item extends { id: string }>(
   table: Table<Item, string>,
   trialId: string,
   held: readonly Item[],
-  mayChange: ReadonlySet<string>,
+  mayChange: ReadonlySet<string> = new Set(),
 ): Promise<Item[]> {
   const ids = await table.where({ trialId }).primaryKeys()
   const known = new Map(held.map((item) => [item.id, item]))

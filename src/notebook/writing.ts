@@ -38,7 +38,7 @@ export function writingOf(store: Store, services: NotebookServices): Writing {
     createTrial: (plan, options) => createTrial(store, services, plan, options),
     keepPlan: (plan) => keepPlan(store, services, plan),
     beginSession: (session) => beginSession(store, session),
-    logAll: (events) => logEvents(store, services, events),
+    logAll: (events, seen) => logEvents(store, services, events, seen),
     sealBallot: (ballot) => sealBallot(store, services, ballot),
     keepAnswer: (id, revision, answer) => keepAnswer(store, id, revision, answer),
     archive: (id, away) => putAway(store, id, 'archivedAt', away ? now() : undefined),

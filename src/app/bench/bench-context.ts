@@ -12,8 +12,8 @@ export interface Bench {
   session: Session
   /** The session's log as it stands: corrections applied, what was undone left out. */
   events: readonly Standing[]
-  /** Stores at once; several entries of one press are kept all or none. */
-  log: (...entries: BenchEntry[]) => Promise<void>
+  /** Stores at once; several entries of one press are kept all or none. False where the log had moved on, which is said. */
+  log: (...entries: BenchEntry[]) => Promise<boolean>
   /** Typed but unfinished input of this session. */
   drafts: Draft
 }

@@ -14,6 +14,7 @@ import { useEntryKeys } from '@/app/bench/entries/use-entry-keys.ts'
 import { LogList } from '@/app/bench/log/log-list.tsx'
 import { useBenchLog } from '@/app/bench/log/use-bench-log.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
@@ -27,6 +28,7 @@ import { sessionUnsealed } from '@/core/tasting/session-sealed.ts'
 import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { movedOnText } from '@/core/wording/bench/moved-on-text.ts'
 import styles from './bench.module.css'
 import { type Bench, BenchContext } from './bench-context.ts'
 import { BenchFoot } from './bench-foot.tsx'
@@ -42,7 +44,7 @@ interface BenchSessionProps {
 export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const { notebook, now } = useServices()
   useKeepAwake()
-  const log = useBenchLog(whole, session)
+  const { log, refused } = useBenchLog(whole, session)
   const key = `bench/${session.id}`
   const drafts = useDraft({
     load: () => notebook.draft(key),
@@ -69,6 +71,11 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const bakesNext = item?.step.kind === 'bake' || item?.step.kind === 'warm-up'
   return (
     <BenchContext value={bench}>
+      {refused ? (
+        <ErrorNote title="This press came too late">
+          {movedOnText(refused, plan, session)}
+        </ErrorNote>
+      ) : null}
       {entering ? (
         <EntryPanel kind={entering.kind} unit={entering.unit} onClose={() => setEntering(null)} />
       ) : (

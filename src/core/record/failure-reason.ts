@@ -16,6 +16,8 @@ export const failureReasons = [
   'no-such-trial',
   /** A record that does not fit its shape, names something that is not there, or breaks a law of the log. */
   'refused-record',
+  /** A press at the bench or table that the log has moved on from, perhaps in another window. */
+  'moved-on',
   /** A kitchen thing that a trial names cannot be removed. */
   'in-use',
   /** Expectation, main response with its margin, and number of sessions are locked since the first mix. */

@@ -22,7 +22,7 @@ export function FailureEntry({ unit, onKept }: EntryProps) {
   const note = drafts.values[name] ?? ''
   const keep = async (what: EventOf<'failure'>['what']) => {
     const words = note.trim() === '' ? {} : { note: note.trim() }
-    await log({ kind: 'failure', about: unit, what, ...words })
+    if (!(await log({ kind: 'failure', about: unit, what, ...words }))) return
     drafts.clear(name)
     onKept()
   }

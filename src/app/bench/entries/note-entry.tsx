@@ -10,7 +10,7 @@ export function NoteEntry({ unit, onKept }: EntryProps) {
   const name = `note/${unit.id}`
   const text = drafts.values[name] ?? ''
   const keep = async () => {
-    await log({ kind: 'note', about: unit, text: text.trim() })
+    if (!(await log({ kind: 'note', about: unit, text: text.trim() }))) return
     drafts.clear(name)
     onKept()
   }

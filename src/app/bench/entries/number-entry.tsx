@@ -12,7 +12,8 @@ interface NumberEntryProps {
   check: (value: number) => string | undefined
   /** Names the unfinished text among the session's drafts, so that a reload brings it back. */
   draftName: string
-  onKeep: (value: number) => Promise<void>
+  /** Whether it was kept: what was typed stays until it is. */
+  onKeep: (value: number) => Promise<boolean>
   hint?: string
   /** Beside a likelier answer: its button stands back. */
   quiet?: boolean
@@ -30,8 +31,7 @@ export function NumberEntry(props: NumberEntryProps) {
     read.ok && read.value !== null && check(read.value) === undefined ? read.value : null
   const keep = async () => {
     if (value === null) return
-    await onKeep(value)
-    drafts.clear(draftName)
+    if (await onKeep(value)) drafts.clear(draftName)
   }
   return (
     <form

@@ -14,8 +14,9 @@ export function RiseEntry({ unit, onKept }: EntryProps) {
       check={amountCheck.rise}
       draftName={`rise/${unit.id}`}
       onKeep={async (percent) => {
-        await log({ kind: 'rise', about: unit, percent })
-        onKept()
+        const kept = await log({ kind: 'rise', about: unit, percent })
+        if (kept) onKept()
+        return kept
       }}
     />
   )

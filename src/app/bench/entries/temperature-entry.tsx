@@ -29,8 +29,9 @@ export function TemperatureEntry({ unit, onKept }: EntryProps) {
       draftName={entry.draftKey(`temperature/${unit.id}`)}
       onKeep={async (typed) => {
         const about = aboutSession ? { kind: 'session' as const, id: session.id } : unit
-        await log({ kind: 'temperature', about, of, celsius: entry.celsius(typed) })
-        onKept()
+        const kept = await log({ kind: 'temperature', about, of, celsius: entry.celsius(typed) })
+        if (kept) onKept()
+        return kept
       }}
     >
       <Choice

@@ -53,8 +53,9 @@ interface OneWeightProps {
 function OneWeight({ line, batchId, onKept }: OneWeightProps) {
   const { log } = useBench()
   const keep = async (grams: number) => {
-    await log(...weighPress(line, batchId, grams))
-    onKept()
+    const kept = await log(...weighPress(line, batchId, grams))
+    if (kept) onKept()
+    return kept
   }
   return (
     <>

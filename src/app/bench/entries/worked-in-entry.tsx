@@ -22,8 +22,9 @@ export function WorkedInEntry({ unit, onKept }: EntryProps) {
       check={amountCheck.grams}
       draftName={`worked-in/${unit.id}`}
       onKeep={async (grams) => {
-        await log({ kind: 'worked-in', about: unit, what, grams })
-        onKept()
+        const kept = await log({ kind: 'worked-in', about: unit, what, grams })
+        if (kept) onKept()
+        return kept
       }}
     >
       <Choice

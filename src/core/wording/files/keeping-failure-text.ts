@@ -80,6 +80,13 @@ export function keepingFailureText(reason: FailureReason | null): KeepingFailure
         mend: 'It may have been changed in another window. Reload the page, look at what stands there, and do it again if it is still wanted.',
         press: 'reload',
       }
+    case 'moved-on':
+      return {
+        title: 'The log has moved on since you looked.',
+        kept: nothingOfIt,
+        mend: 'Look at what stands there now, and press again if it is still wanted.',
+        press: 'again',
+      }
     case 'in-use':
       return {
         title: 'A trial names this.',

@@ -1,0 +1,84 @@
+import { effectiveEvents, goneEvents, type Standing } from '@/core/session/effective-events.ts'
+import type { Event } from '@/core/session/event-record.ts'
+import { orderedEvents } from '@/core/session/ordered-events.ts'
+import type { NewEvent } from './new-event.ts'
+
+/** Why the log does not take a press: what it says was said before, or the log has moved on since the person looked. */
+export interface MovedOn {
+  why: 'already-begun' | 'already-ended' | 'taken-back' | 'changed'
+  /** The entry of the press that the log refuses. */
+  entry: NewEvent
+  /** The entry of the log that stands against it; null for one that was taken back. */
+  by: Standing | null
+}
+
+/**
+ * A press is about a state. `log` is the session's log as it is now, `seen` the ids of what stood when the person pressed.
+ * Refused are: beginning or ending again what was begun or ended, putting into or taking out of the oven again, citing an
+ * entry that no longer stands, and saying something of a line, a weight or an answer about which an entry has come that was
+ * not seen. Without `seen` only what the log itself contradicts is refused. Null where the press can be taken.
+ */
+export function movedOn(
+  log: readonly Event[],
+  press: readonly NewEvent[],
+  seen?: ReadonlySet<string>,
+): MovedOn | null {
+  const gone = goneEvents(orderedEvents(log))
+  const standing = effectiveEvents(log)
+  const cited = new Set(press.flatMap(({ corrects }) => corrects ?? []))
+  for (const entry of press) {
+    if (entry.corrects !== undefined && gone.has(entry.corrects))
+      return { why: 'taken-back', entry, by: null }
+    if (entry.corrects === undefined) {
+      const said = sayingOf(entry)
+      const same = standing.find(
+        (event) => said && sayingOf(event) === said && !cited.has(event.id),
+      )
+      if (same)
+        return {
+          why: beginnings.has(entry.kind) ? 'already-begun' : 'already-ended',
+          entry,
+          by: same,
+        }
+    }
+    const subject = subjectOf(entry)
+    const unseen =
+      seen &&
+      standing.find((event) => subject && subjectOf(event) === subject && !seen.has(event.id))
+    if (unseen) return { why: 'changed', entry, by: unseen }
+  }
+  return null
+}
+
+const beginnings: ReadonlySet<string> = new Set(['step-started', 'bake-in'])
+
+/** What can be true only once: one text for each beginning or end; undefined for what may be said again. */
+function sayingOf(entry: NewEvent): string | undefined {
+  switch (entry.kind) {
+    case 'step-started':
+    case 'step-stopped':
+      return `${entry.kind} ${entry.about.id} ${entry.stepId} ${entry.repeat}`
+    case 'bake-in':
+    case 'bake-out':
+      return `${entry.kind} ${entry.about.id}`
+    default:
+      return undefined
+  }
+}
+
+/** What an entry says something of, where a second one made in the same state would be wrong; undefined where it would not. */
+function subjectOf(entry: NewEvent): string | undefined {
+  switch (entry.kind) {
+    case 'step-started':
+    case 'step-stopped':
+    case 'bake-in':
+    case 'bake-out':
+      return `line ${entry.about.id}`
+    case 'weighed':
+      return `weight ${entry.about.id} ${entry.ingredientId} ${entry.prefermentId ?? ''}`
+    case 'measured':
+      return `answer ${entry.about.id} ${entry.responseId}`
+    default:
+      return undefined
+  }
+}
