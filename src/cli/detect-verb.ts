@@ -2,6 +2,7 @@ import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { tellApartReach } from '@/core/design/tell-apart-reach.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
+import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sealed } from '@/core/whole-trial/sealed.ts'
 import { dayCostRows } from '@/core/wording/plan/day-cost-text.ts'
@@ -26,7 +27,8 @@ export const detectVerb: Verb = {
     const refusal = detectRefusal(plan)
     const help = refusal === null ? whatWouldHelp(designOfPlan(plan)) : null
     const reach = tellApartReach(plan)
-    const cost = dayCost(plan)
+    const next = previewNextSession(plan, whole.trial.seed, whole.sessions)
+    const cost = next.ok ? dayCost(plan, next.session) : next
     if (asked.flag('json'))
       return JSON.stringify(
         { detectable: help, refused: refusal, tellApart: reach, dayCost: cost, toMend: stops },

@@ -3,6 +3,7 @@ import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
 import { fairnessOfPlan } from '@/core/fairness/fairness-of-plan.ts'
+import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
@@ -23,7 +24,13 @@ export function measurePlan(say: (what: string, milliseconds: number) => void): 
     ['the water of every batch', ({ plan, kitchen }) => waterPlan(plan, kitchen)],
     ['the riders', ({ plan }) => levelRiders(plan)],
     ['the problems', ({ plan, kitchen }) => planProblems(plan, kitchen)],
-    ['the cost of the day', ({ plan }) => dayCost(plan)],
+    [
+      'the cost of the day',
+      ({ plan }) => {
+        const next = previewNextSession(plan, 1, [])
+        if (next.ok) dayCost(plan, next.session)
+      },
+    ],
     [
       'the fairness check (off the screen)',
       ({ plan, kitchen }) => fairnessOfPlan(plan, { kitchen, trialSeed: 1, sessions: [] }),

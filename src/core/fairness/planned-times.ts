@@ -1,62 +1,49 @@
-import { ovenHeat } from '@/core/clock-plan/oven-heat.ts'
-import { secondsOfSteps, wayToOvenSeconds } from '@/core/clock-plan/way-to-oven.ts'
+import { lineOf } from '@/core/clock-plan/day-tasks.ts'
+import { bakeTasks } from '@/core/clock-plan/oven-bake.ts'
+import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { doughStarts } from './dough-starts.ts'
 
-/** Seconds from the start of the day, as the method and the oven let a piece pass; roughly, by one pair of hands. */
+/** What the planned day does to one counted piece, in seconds. */
 export interface PlannedTimes {
+  pieceId: string
   levelId: string
   /** From the mix to the oven by the method alone, and the wait for the oven beyond it. */
   methodSeconds: number
   waitedSeconds: number
+  /** Out of the oven, from the first hand of the day. */
   outSeconds: number
   /** From the oven to the mouth. */
   ageSeconds: number
 }
 
 /**
- * When each counted piece would be baked and eaten. The oven takes the pieces in the order of the loads, each when it is
- * ready, a place is free and the oven is at its temperature; a dough is begun no sooner than its turn at the oven asks
- * (`doughStarts`), so a piece waits only while the oven is truly busy, and doughs that take differently long meet there. Hot pieces of a load are served one after another, rested ones all together once the last is
- * through its cooling.
+ * How each counted piece fares on the planned day (`plannedDay`). Hot pieces are eaten as each is ready, rested ones all
+ * together once the last is ready. Empty where nothing is baked.
  */
 export function plannedTimes(plan: Plan, session: Session): PlannedTimes[] {
-  const bake = plan.steps.findIndex(({ kind }) => kind === 'bake')
-  if (bake < 0) return []
-  const levels = new Map(plan.levels.map((level) => [level.id, level]))
-  const after = plan.steps.slice(bake + 1)
-  const handsAfter = after.reduce((sum, step) => sum + step.handsSeconds * step.repeats, 0)
-  const pieces = new Map(session.pieces.map((piece) => [piece.id, piece]))
-  const baked = session.dealt.loads
-    .toSorted((one, other) => one.number - other.number)
-    .flatMap(({ number: load, pieceIds }) =>
-      pieceIds.flatMap((id, place) => {
-        const piece = pieces.get(id)
-        if (!piece) return []
-        const { batchId, levelId, role } = piece
-        const level = levels.get(levelId) ?? null
-        const methodSeconds = wayToOvenSeconds(plan, level)
-        const bakeSeconds = secondsOfSteps(plan, level, plan.steps.slice(bake, bake + 1))
-        const heat = ovenHeat(plan, level)
-        return [{ batchId, levelId, role, load, place, heat, methodSeconds, bakeSeconds }]
-      }),
-    )
-  const { startSeconds, inSeconds } = doughStarts(plan, session.dealt.doughOrder, baked)
-  const counted = baked.flatMap((piece, at) => {
-    if (piece.role !== 'counted') return []
-    const { levelId, place, methodSeconds, bakeSeconds } = piece
-    const inAt = inSeconds[at] ?? 0
-    return [
-      {
-        ...{ levelId, methodSeconds },
-        waitedSeconds: inAt - (startSeconds.get(piece.batchId) ?? 0) - methodSeconds,
-        outSeconds: inAt + bakeSeconds,
-        ageSeconds: place * handsAfter + secondsOfSteps(plan, levels.get(levelId) ?? null, after),
-      },
-    ]
-  })
-  if (plan.serving === 'as-baked') return counted
-  const tasted = Math.max(0, ...counted.map((one) => one.outSeconds + one.ageSeconds))
-  return counted.map((one) => ({ ...one, ageSeconds: tasted - one.outSeconds }))
+  const day = plannedDay(plan, session)
+  const counted = day.bakes.flatMap((bake) =>
+    session.pieces
+      .filter((piece) => piece.role === 'counted' && [piece.id, piece.batchId].includes(bake.id))
+      .map((piece) => ({ ...piece, ...timesOf(day, piece) })),
+  )
+  const tasted = Math.max(0, ...counted.map(({ readySeconds }) => readySeconds))
+  return counted.map(({ id, levelId, readySeconds, ...times }) => ({
+    ...{ pieceId: id, levelId, ...times },
+    ageSeconds: (plan.serving === 'as-baked' ? readySeconds : tasted) - times.outSeconds,
+  }))
+}
+
+function timesOf(day: PlannedDay, piece: { id: string; batchId: string }) {
+  const own = day.tasks.filter(({ batchId }) => batchId === piece.batchId)
+  const line = lineOf(own, piece.id)
+  const bakes = bakeTasks(line)
+  const [first] = bakes
+  return {
+    methodSeconds: (first?.readySeconds ?? 0) - (own[0]?.beginSeconds ?? 0),
+    waitedSeconds: (first?.beginSeconds ?? 0) - (first?.readySeconds ?? 0),
+    outSeconds: bakes.at(-1)?.endSeconds ?? 0,
+    readySeconds: line.at(-1)?.endSeconds ?? 0,
+  }
 }

@@ -1,14 +1,15 @@
-import { handsOnDoughSeconds, staggerSeconds } from '@/core/clock-plan/bake-order.ts'
-import { begunSeconds } from '@/core/clock-plan/begun-seconds.ts'
-import { waysDiffer } from '@/core/clock-plan/way-to-oven.ts'
+import { taskKey } from '@/core/clock-plan/day-tasks.ts'
+import { bakeTasks } from '@/core/clock-plan/oven-bake.ts'
+import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import type { Standing } from './effective-events.ts'
 import { notServed } from './failures.ts'
 import { batchOf, letterOfLevel, type Unit } from './line.ts'
-import { ovenTurns } from './oven-turns.ts'
+import { type NextOnLine, nextOfLines } from './next-on-line.ts'
+import { ovenDues } from './oven-turns.ts'
 import type { Session } from './session-record.ts'
-import { runSeconds, type StepRun, stepRuns } from './step-runs.ts'
+import { type StepRun, stepRuns } from './step-runs.ts'
 
 /** The next thing to do for one dough or piece. Moments in UTC ms; lateness in seconds, below zero while there is time. */
 export interface AgendaItem {
@@ -31,92 +32,45 @@ export interface AgendaItem {
 
 /**
  * What to do next for every dough and piece, soonest first: end the step that runs, or start the next one. A running step is
- * due to end after its hands and its wait; the next starts when the one before ended; the first step of a dough is due one
- * stagger after the dough before it in dough order or, where the levels take differently long to the oven, by so much later
- * that both meet there. Pieces go into the oven in the order of their loads, and are due there once a place is free. A step
- * that was passed over stays passed over. Lines that are through, and pieces that will not be served, are not listed.
+ * due to end after its hands and its wait; the next is as long after it as the day is planned; the first step of a dough as
+ * long after that of the dough before it. A bake is due when the oven has a place for it, in the order of the loads. A step
+ * that was passed over stays passed over. Lines that are through, and pieces that will not be served, are not listed. The
+ * planned `day` may be handed in, since it stays the same from press to press.
  */
 export function agenda(
   session: Session,
   plan: Plan,
   effective: readonly Standing[],
   now: number,
+  day: PlannedDay = plannedDay(plan, session),
 ): AgendaItem[] {
   const lost = notServed(session, effective)
   const runs = stepRuns(session, plan, effective)
-  const gap = gapSeconds(session, plan)
-  let doughBefore: { id: string; startedAt: number } | null = null
-  const found = new Map<string, Next>()
-  for (const batchId of session.dealt.doughOrder) {
-    const own = runs.filter((run) => run.batchId === batchId)
-    const firstDue = doughBefore && doughBefore.startedAt + gap(doughBefore.id, batchId) * 1000
-    const ids = new Set(own.flatMap(({ unit }) => (unit.kind === 'piece' ? [unit.id] : [])))
-    for (const id of ids.size > 0 ? ids : [batchId]) {
-      if (lost.has(id)) continue
-      const next = nextOf(
-        own.filter(({ unit }) => unit.kind === 'batch' || unit.id === id),
-        firstDue,
-      )
-      if (next) found.set(`${next.run.unit.id} ${next.run.step.id} ${next.run.repeat}`, next)
-    }
-    const startedAt = own[0]?.startedAt ?? null
-    doughBefore = startedAt === null ? null : { id: batchId, startedAt }
-  }
-  const next = [...found.values()]
-  const toOven = ovenTurns(session, plan, inOven(runs, lost), next.filter(isToBake), now)
-  const others = next.filter((each) => !isToBake(each))
+  const nextOf = nextOfLines(session, day, runs, now)
+  const dues = ovenDues({ session, plan, day, runs, lost, nextOf }, now)
+  const found = new Map<string, NextOnLine>()
+  for (const [id, next] of nextOf) if (!lost.has(id)) found.set(taskKey(next.run), next)
+  const place = new Map(runs.map((run, at) => [run, at]))
+  const placeOf = ({ run }: NextOnLine) => place.get(run) ?? 0
+  const next = [...found.values()].toSorted((one, other) => placeOf(one) - placeOf(other))
+  const loaded = [...dues.keys()]
+  const turnOf = (id: string) => (loaded.includes(id) ? loaded.indexOf(id) : loaded.length)
+  const toOven = next
+    .filter((each) => isToBake(each, runs))
+    .map((each) => ({ ...each, dueAt: dues.get(each.run.unit.id) ?? each.dueAt }))
+    .toSorted((one, other) => turnOf(one.run.unit.id) - turnOf(other.run.unit.id))
+  const others = next.filter((each) => !isToBake(each, runs))
   return inTurn(others, toOven).map((each) => asItem(session, each, now))
 }
 
-/**
- * Seconds from the beginning of one dough to that of the next; where the ways to the oven differ, by its first turns, and no
- * sooner than the hands are free.
- */
-function gapSeconds(session: Session, plan: Plan): (before: string, next: string) => number {
-  const stagger = staggerSeconds(plan)
-  if (!waysDiffer(plan)) return () => stagger
-  const hands = handsOnDoughSeconds(plan)
-  const [flight] = session.dealt.flights
-  const turns = (flight?.pieceIds ?? []).map(
-    (id) => session.pieces.find((piece) => piece.id === id)?.levelId,
-  )
-  const begun = (batchId: string) => {
-    const { levelId } = batchOf(session, batchId)
-    const level = plan.levels.find(({ id }) => id === levelId) ?? null
-    return begunSeconds(plan, level, turns.indexOf(levelId ?? undefined))
-  }
-  return (before, next) => Math.max(hands, begun(next) - begun(before))
-}
-
-interface Next {
-  run: StepRun
-  do: 'start' | 'end'
-  dueAt: number | null
-}
-
-function nextOf(line: readonly StepRun[], firstDue: number | null): Next | null {
-  const at = line.findLastIndex((run) => run.startedAt !== null || run.stoppedAt !== null)
-  const last = line[at]
-  if (last && last.stoppedAt === null && last.startedAt !== null) {
-    return { run: last, do: 'end', dueAt: last.startedAt + runSeconds(last.step) * 1000 }
-  }
-  const run = line[at + 1]
-  return run ? { run, do: 'start', dueAt: last ? last.stoppedAt : firstDue } : null
-}
-
-const isToBake = ({ run, do: what }: Next) => what === 'start' && run.step.kind === 'bake'
-
-/** The bakes that were begun; a piece that will not be served, and was never said to come out, keeps no place. */
-function inOven(runs: readonly StepRun[], lost: ReadonlySet<string>): StepRun[] {
-  return runs.filter(
-    ({ unit, step, startedAt, stoppedAt }) =>
-      step.kind === 'bake' && startedAt !== null && (stoppedAt !== null || !lost.has(unit.id)),
-  )
-}
+const isToBake = ({ run, do: what }: NextOnLine, runs: readonly StepRun[]) =>
+  what === 'start' &&
+  run.step.kind === 'bake' &&
+  run === bakeTasks(runs.filter(({ unit }) => unit.id === run.unit.id))[0]
 
 /** By due moment, what cannot be reckoned last; into the oven in turn, however the dues lie, and after what is due as soon. */
-function inTurn(others: readonly Next[], toOven: readonly Next[]): Next[] {
-  const dueOf = ({ dueAt }: Next) => dueAt ?? Number.POSITIVE_INFINITY
+function inTurn(others: readonly NextOnLine[], toOven: readonly NextOnLine[]): NextOnLine[] {
+  const dueOf = ({ dueAt }: NextOnLine) => dueAt ?? Number.POSITIVE_INFINITY
   let latest = 0
   const keyed = [
     ...others.map((next) => ({ next, key: dueOf(next) })),
@@ -130,7 +84,7 @@ function inTurn(others: readonly Next[], toOven: readonly Next[]): Next[] {
     .map(({ next }) => next)
 }
 
-function asItem(session: Session, { run, do: what, dueAt }: Next, now: number): AgendaItem {
+function asItem(session: Session, { run, do: what, dueAt }: NextOnLine, now: number): AgendaItem {
   const tolerance = run.step.toleranceSeconds * 1000
   const line = run.levelId === null ? null : letterOfLevel(session, run.levelId)
   return {

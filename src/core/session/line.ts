@@ -1,10 +1,7 @@
+import type { WorkedUnit } from '@/core/clock-plan/dealt-day.ts'
 import type { Batch, Piece, Session } from './session-record.ts'
 
-/** What a step is done to: a whole dough or one piece of it. */
-export interface Unit {
-  kind: 'batch' | 'piece'
-  id: string
-}
+export type Unit = WorkedUnit
 
 /** The pieces of a dough, in the order in which they were dealt. */
 export function piecesOfBatch(session: Session, batchId: string): Piece[] {

@@ -34,3 +34,24 @@ export function previewSessions(
   }
   return { ok: true, sessions }
 }
+
+/**
+ * The next session as it would be dealt, not yet begun: whose day the plan's page states. Under the same cautions as
+ * `previewSessions`.
+ */
+export function previewNextSession(
+  plan: Plan,
+  trialSeed: number,
+  begun: readonly Session[],
+): DealtSession {
+  let made = 0
+  const newId = () => {
+    made += 1
+    return `preview-${made}`
+  }
+  const earlier = begun.toSorted((one, other) => one.number - other.number)
+  const number = (earlier.at(-1)?.number ?? 0) + 1
+  return dealSession({
+    ...{ plan, trialSeed, number, earlier, at: plan.at, zone: plan.zone, newId },
+  })
+}

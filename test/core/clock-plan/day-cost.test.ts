@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import { madePlan } from '../made-plan.ts'
+import { madeSession } from '../session/made-session.ts'
 
 function cost(change = {}) {
-  const answer = dayCost(madePlan(change))
+  const plan = madePlan(change)
+  const answer = dayCost(plan, madeSession(plan))
   if (!answer.ok) throw new Error(answer.reason)
   return answer
 }
@@ -23,9 +25,9 @@ describe('dayCost', () => {
     expect([day.samplesPerSitting, day.tooManySamples]).toEqual([9, true])
     // Pieces of 2667.6 / 9 = 296 g for three mouths: a full bite of 20 g of each.
     expect(day.gramsPerMouth).toBeCloseTo(180, 6)
-    // To the oven 480 + 1800 + 2 × 1320 + 60 = 4980 s; then nine loads (2340) end later than
-    // three staggers of 480 and one load (1700): 7320 s.
-    expect(day.spanSeconds).toBe(7320)
+    // To the oven 480 + 1800 + 2 × 1320 + 60 = 4980 s. The warm-up goes first and is of the third dough, which cannot be
+    // begun before 2 × 480 s of mixing; then nine loads of 260 s without a gap: 960 + 4980 + 2340 = 8280 s.
+    expect(day.spanSeconds).toBe(8280)
     expect(day.fridgePlaces).toBe(0)
   })
 

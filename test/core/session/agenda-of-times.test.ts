@@ -3,7 +3,7 @@ import { agenda } from '@/core/session/agenda.ts'
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import { madePlan } from '../made-plan.ts'
 import { madeLog } from './made-events.ts'
-import { madeSession, nth } from './made-session.ts'
+import { madeSession } from './made-session.ts'
 
 const minutes = (count: number) => 1_000_000 + count * 60_000
 
@@ -19,9 +19,10 @@ function secondDough(values: readonly number[], unitOfMeasure: string) {
   const session = madeSession(plan)
   const [first = '', second = ''] = session.dealt.doughOrder
   const levelOf = (batchId: string) => session.batches.find(({ id }) => id === batchId)?.levelId
+  // One piece a load, the warm-up first.
   const turnOf = (batchId: string) =>
-    nth(session.dealt.flights, 0).pieceIds.findIndex((pieceId) =>
-      session.pieces.some((piece) => piece.id === pieceId && piece.batchId === batchId),
+    session.dealt.loads.findIndex(({ pieceIds }) =>
+      session.pieces.some((piece) => piece.id === pieceIds[0] && piece.batchId === batchId),
     )
   const { events, log } = madeLog()
   const about = { kind: 'batch', id: first } as const
@@ -37,13 +38,14 @@ function secondDough(values: readonly number[], unitOfMeasure: string) {
 it('calls for a dough that takes shorter by so much later, and the two meet in the oven', () => {
   const { levels, turnsBetween, dueAt } = secondDough([12, 24, 48], 'h')
   expect(levels).toEqual(['lv-48', 'lv-24'])
-  // One day later, and for each turn of the oven between them one stagger of 8 min, the longest hands (the mix).
-  expect(dueAt).toBe(minutes(24 * 60 + 8 * turnsBetween))
+  // One day later, and for each turn of the oven between them one bake of 20 + 240 s.
+  expect(dueAt).toBe(minutes(24 * 60) + 260_000 * turnsBetween)
 })
 
 it('calls for no dough before the hands are free', () => {
-  // 1 and 2 min of rest: whichever way round, a turn of 8 min less or more one minute; the mix keeps the hands 8 min.
+  // 1 and 2 min of rest, two bakes of 260 s between their first turns: 8:40 less or more one minute; the mix keeps the hands
+  // 8 min.
   const { levels, turnsBetween, dueAt } = secondDough([1, 2], 'min')
-  expect(turnsBetween).toBe(1)
-  expect(dueAt).toBe(minutes(levels[0] === 'lv-1' ? 8 : 9))
+  expect(turnsBetween).toBe(2)
+  expect(dueAt).toBe(minutes(levels[0] === 'lv-1' ? 8 : 9) + (levels[0] === 'lv-1' ? 0 : 40_000))
 })

@@ -39,7 +39,8 @@ describe('agenda', () => {
       lateSeconds: 120,
     })
     expect(items[1]).toMatchObject({ unit: { id: second }, do: 'start', dueAt: minutes(8) })
-    expect(items[2]).toMatchObject({ unit: { id: third }, dueAt: null, lateSeconds: null })
+    // The third follows the second, which was not begun at minute 8 and so begins now at the soonest.
+    expect(items[2]).toMatchObject({ unit: { id: third }, dueAt: minutes(18), lateSeconds: -480 })
   })
 
   it('goes on with the next repeat, passes over what was skipped, and ends what nobody stopped', () => {

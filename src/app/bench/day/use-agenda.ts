@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -18,14 +19,15 @@ export function useAgenda(
   clock: () => number,
 ): readonly AgendaItem[] {
   const [moved, setMoved] = useState<{ of: readonly Standing[]; items: AgendaItem[] } | null>(null)
+  const day = useMemo(() => plannedDay(plan, session), [plan, session])
   const atEntry = useMemo(
-    () => agenda(session, plan, events, clock()),
-    [session, plan, events, clock],
+    () => agenda(session, plan, events, clock(), day),
+    [session, plan, events, clock, day],
   )
   const items = moved?.of === events ? moved.items : atEntry
   useEffect(() => {
     const look = () => {
-      const now = agenda(session, plan, events, clock())
+      const now = agenda(session, plan, events, clock(), day)
       if (lineUp(now) !== lineUp(items)) setMoved({ of: events, items: now })
     }
     const timer = setInterval(look, everyMilliseconds)
@@ -34,6 +36,6 @@ export function useAgenda(
       clearInterval(timer)
       document.removeEventListener('visibilitychange', look)
     }
-  }, [session, plan, events, clock, items])
+  }, [session, plan, events, clock, day, items])
   return items
 }

@@ -2,7 +2,11 @@ import { memo, useDeferredValue, useMemo } from 'react'
 import { Section } from '@/app/kit/page/section.tsx'
 import { judgedParts } from '@/app/plan/page/judged-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
+import { useSessions } from '@/app/plan/page/use-sessions.ts'
+import { useWhole } from '@/app/plan/page/whole-context.ts'
 import { dayCost } from '@/core/clock-plan/day-cost.ts'
+import { previewNextSession } from '@/core/session/preview-sessions.ts'
+import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
@@ -10,11 +14,27 @@ import styles from './panel.module.css'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
 export function DayCostPanel() {
-  return <DayCost plan={useDeferredValue(usePlanParts(judgedParts))} />
+  const { seed } = useWhole().trial
+  return (
+    <DayCost
+      plan={useDeferredValue(usePlanParts(judgedParts))}
+      seed={seed}
+      sessions={useSessions()}
+    />
+  )
 }
 
-const DayCost = memo(function DayCost({ plan }: { plan: Plan }) {
-  const cost = useMemo(() => dayCost(plan), [plan])
+interface DayCostProps {
+  plan: Plan
+  seed: number
+  sessions: readonly Session[]
+}
+
+const DayCost = memo(function DayCost({ plan, seed, sessions }: DayCostProps) {
+  const cost = useMemo(() => {
+    const next = previewNextSession(plan, seed, sessions)
+    return next.ok ? dayCost(plan, next.session) : next
+  }, [plan, seed, sessions])
   if (!cost.ok)
     return (
       <Section id="plan-day" title="What the day costs">
@@ -38,7 +58,7 @@ const DayCost = memo(function DayCost({ plan }: { plan: Plan }) {
     ...(cost.gramsPerMouth === null
       ? []
       : [['To eat, each', `${decimalText(cost.gramsPerMouth, 0)} g`]]),
-    ['First mix to last bite, about', durationText(cost.spanSeconds)],
+    ['First hand to last thing done, about', durationText(cost.spanSeconds)],
   ]
   return (
     <Section id="plan-day" title="What the day costs" aside="one session">

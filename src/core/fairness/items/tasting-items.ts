@@ -1,4 +1,4 @@
-import { dayCost, mostSamples } from '@/core/clock-plan/day-cost.ts'
+import { mostSamples, samplesPerSitting } from '@/core/clock-plan/samples-per-sitting.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Remedy } from '@/core/fairness/remedy.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
@@ -39,11 +39,10 @@ export function tastingItems(plan: Plan): FairnessItem[] {
 }
 
 function sampleItems(plan: Plan): FairnessItem[] {
-  const cost = dayCost(plan)
-  if (!cost.ok || !cost.tooManySamples) return []
+  const size = samplesPerSitting(plan)
+  if (size <= mostSamples) return []
   const remedies: Remedy[] = plan.flights > 1 ? [{ code: 'drop-flight' }] : []
   const data = { usualMost: mostSamples }
-  const size = cost.samplesPerSitting
   return [madeItem('many-samples', { size, data, remedies, path: '/flights' })]
 }
 

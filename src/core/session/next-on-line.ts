@@ -1,0 +1,97 @@
+import { lineIds, lineOf, taskKey } from '@/core/clock-plan/day-tasks.ts'
+import type { PlannedDay } from '@/core/clock-plan/planned-day.ts'
+import type { Session } from './session-record.ts'
+import { runSeconds, type StepRun } from './step-runs.ts'
+
+/** What a dough or piece does next; `dueAt` in UTC ms, null where nothing tells. */
+export interface NextOnLine {
+  run: StepRun
+  do: 'start' | 'end'
+  dueAt: number | null
+}
+
+/** What is next on every line, by the id of its piece or dough; a dough that is not begun follows the one before it. */
+export function nextOfLines(
+  session: Session,
+  day: PlannedDay,
+  runs: readonly StepRun[],
+  now: number,
+): Map<string, NextOnLine> {
+  const found = new Map<string, NextOnLine>()
+  let before: { planned: number; at: number } | null = null
+  for (const batchId of session.dealt.doughOrder) {
+    const own = runs.filter((run) => run.batchId === batchId)
+    const planned = Math.min(
+      ...day.tasks.flatMap((task) => (task.batchId === batchId ? [task.beginSeconds] : [])),
+    )
+    const firstDue: number | null = before && before.at + (planned - before.planned) * 1000
+    const lines = lineIds(batchId, own).flatMap((id) => {
+      const line = lineOf(own, id)
+      const next = nextOnLine(line, day, firstDue)
+      return next ? [{ id, line, next }] : []
+    })
+    for (const { id, next } of lines) found.set(id, afterAllLines(next, lines, day))
+    const startedAt = own[0]?.startedAt ?? null
+    if (startedAt !== null) before = { planned, at: startedAt }
+    else if (firstDue !== null) before = { planned, at: Math.max(firstDue, now) }
+  }
+  return found
+}
+
+function nextOnLine(
+  line: readonly StepRun[],
+  day: PlannedDay,
+  firstDue: number | null,
+): NextOnLine | null {
+  const at = line.findLastIndex((run) => run.startedAt !== null || run.stoppedAt !== null)
+  const last = line[at]
+  if (last && last.stoppedAt === null && last.startedAt !== null) {
+    return { run: last, do: 'end', dueAt: last.startedAt + runSeconds(last.step) * 1000 }
+  }
+  const run = line[at + 1]
+  if (!run) return null
+  const gap = last ? gapSeconds(day, last, run) : 0
+  const dueAt = last ? last.stoppedAt && last.stoppedAt + gap * 1000 : firstDue
+  return { run, do: 'start', dueAt }
+}
+
+/** How long after one step the next begins, as planned; at the oven, as soon as it is free. */
+function gapSeconds({ byKey }: PlannedDay, last: StepRun, next: StepRun): number {
+  const [before, after] = [byKey.get(taskKey(last)), byKey.get(taskKey(next))]
+  if (!before || !after || after.step.kind === 'bake') return 0
+  return Math.max(0, after.beginSeconds - before.endSeconds)
+}
+
+/** A step of the whole dough begins when the last of its pieces is ready for it. */
+function afterAllLines(
+  next: NextOnLine,
+  lines: readonly { line: StepRun[]; next: NextOnLine }[],
+  day: PlannedDay,
+): NextOnLine {
+  const { run, dueAt } = next
+  if (run.unit.kind === 'piece' || next.do === 'end' || dueAt === null) return next
+  const dues = lines.flatMap(({ line, next: other }) => {
+    const behind = other.run !== run && line.indexOf(other.run) < line.indexOf(run)
+    if (!behind || other.dueAt === null) return []
+    return [other.dueAt + secondsUntil(day, line, other, run) * 1000]
+  })
+  return { ...next, dueAt: Math.max(dueAt, ...dues) }
+}
+
+/** From what a line does next until it is ready for a later step, as planned; by the method where the plan has neither. */
+export function secondsUntil(
+  { byKey }: PlannedDay,
+  line: readonly StepRun[],
+  next: NextOnLine,
+  target: StepRun,
+): number {
+  const planned = byKey.get(taskKey(next.run))
+  const then = byKey.get(taskKey(target))
+  if (planned && then) {
+    return then.readySeconds - (next.do === 'start' ? planned.beginSeconds : planned.endSeconds)
+  }
+  const from = line.indexOf(next.run) + (next.do === 'end' ? 1 : 0)
+  return line
+    .slice(from, line.indexOf(target))
+    .reduce((total, { step }) => total + runSeconds(step), 0)
+}
