@@ -2,8 +2,7 @@ import { memo, useDeferredValue, useMemo } from 'react'
 import { Section } from '@/app/kit/page/section.tsx'
 import { judgedParts } from '@/app/plan/page/judged-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
-import { useSessions } from '@/app/plan/page/use-sessions.ts'
-import { useWhole } from '@/app/plan/page/whole-context.ts'
+import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -14,12 +13,12 @@ import styles from './panel.module.css'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
 export function DayCostPanel() {
-  const { seed } = useWhole().trial
+  const { trial, sessions } = useWholeTrial()
   return (
     <DayCost
       plan={useDeferredValue(usePlanParts(judgedParts))}
-      seed={seed}
-      sessions={useSessions()}
+      seed={trial.seed}
+      sessions={sessions}
     />
   )
 }
