@@ -1,6 +1,6 @@
+import { sealed } from '@/core/seal/sealed.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import { sealed } from '@/core/whole-trial/sealed.ts'
 import { type Stage, stageOf } from '@/core/whole-trial/stage.ts'
 import { planPlaceText } from '@/core/wording/plan/plan-place-text.ts'
 import { planProblemText } from '@/core/wording/plan/plan-problem-text.ts'

@@ -1,5 +1,5 @@
+import { sealed } from '@/core/seal/sealed.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import { sealed } from '@/core/whole-trial/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 

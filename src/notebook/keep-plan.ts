@@ -1,3 +1,4 @@
+import { locked } from '@/core/seal/lock.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import { writtenFirst } from '@/core/trial/written-first.ts'
@@ -10,11 +11,6 @@ import { NotebookFailure } from './notebook-failure.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 
-const isLocked = ({ events }: WholeTrial) => {
-  const voided = new Set(events.filter((each) => each.kind === 'void').map((each) => each.corrects))
-  return events.some((event) => event.kind === 'lock' && !voided.has(event.id))
-}
-
 const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
 
 /**
@@ -22,7 +18,7 @@ const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
  * chosen stays chosen, with what is better in it and its margin.
  */
 function refuseUnlocking(whole: WholeTrial, plan: Plan): void {
-  if (!isLocked(whole)) return
+  if (!locked(whole)) return
   const before = planInForce(whole)
   const stays =
     same(before.expectation, plan.expectation) &&

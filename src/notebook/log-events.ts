@@ -6,6 +6,7 @@ import { eventReferenceTroubles } from '@/core/whole-trial/event-reference-troub
 import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { refuseReferences } from './change-trial.ts'
 import { checked } from './checked.ts'
+import { lockBeside, refuseBrokenSeal } from './keep-seal.ts'
 import { MovedOnFailure } from './moved-on-failure.ts'
 import { nextCounts } from './next-counts.ts'
 import { NotebookFailure } from './notebook-failure.ts'
@@ -17,7 +18,8 @@ import { namedKitchen } from './stored-trial.ts'
 /**
  * Appends events of one trial to its log, all or none, in the order given. Each gets an id, this device, its next running
  * number, the time (its own `at` when it has one) and the zone. What the log contradicts, or has moved on from since what the
- * person had `seen`, is refused. A press at the bench must not wait for a long log: the new
+ * person had `seen`, is refused, and so is what the seal forbids (src/core/seal/SPEC.md); with the first mix the lock is written
+ * in front. A press at the bench must not wait for a long log: the new
  * entries and what they name are checked, the entries that are there are not read again; the home list makes the trial's
  * line anew when it is next read.
  */
@@ -34,17 +36,19 @@ export async function logEvents(
     const trial = await store.trials.get(trialId)
     if (!trial) throw new NotebookFailure('no-such-trial', trialId)
     await refuseMovedOn(store, trialId, events, seen)
-    const { device, first } = await nextCounts(store, events.length)
+    const entries = [...(await lockBeside(store, trialId, events)), ...events]
+    const { device, first } = await nextCounts(store, entries.length)
     const at = now()
-    const logged = events.map((event, index) =>
+    const logged = entries.map((event, index) =>
       checked(eventShape, { at, ...event, id: newId(), device, count: first + index, zone }),
     )
     await refuseUnknown(store, trial, logged)
+    await refuseBrokenSeal(store, trialId, entries)
     await store.events.bulkAdd(logged)
     await store.trials.put(checked(trialShape, { ...trial, revision: trial.revision + 1 }))
     if (store.held?.trial.id === trialId)
       store.held = { ...store.held, events: [...store.held.events, ...logged] }
-    return logged
+    return logged.slice(-events.length)
   })
 }
 

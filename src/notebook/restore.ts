@@ -1,6 +1,6 @@
 import { strFromU8 } from 'fflate'
+import { sealed } from '@/core/seal/sealed.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import { sealed } from '@/core/whole-trial/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'

@@ -9,12 +9,14 @@ const base = ['core/record', ...units]
 const ground = [...base, 'core/formula', 'core/kitchen']
 const weighed = [...ground, 'core/weighing', 'core/dough-temperature']
 const planned = [...weighed, 'core/trial']
+const seal = ['core/seal', 'core/seal/blind']
 const worked = [
   ...planned,
   ...numbers,
   'core/design',
   'core/clock-plan',
   'core/session',
+  ...seal,
   'core/tasting',
   'core/whole-trial',
   'core/plan-edits',
@@ -51,13 +53,24 @@ export const arrows = [
     packages: outsideCore,
   },
   {
+    folder: 'core/seal',
+    may: [
+      ...ground,
+      ...numbers,
+      ...['core/weighing', 'core/trial', 'core/design', 'core/clock-plan', 'core/session'],
+      'core/seal/blind',
+    ],
+    packages: outsideCore,
+  },
+  { folder: 'core/seal/blind', may: [...base, 'core/trial'], packages: outsideCore },
+  {
     folder: 'core/tasting',
-    may: [...ground, 'core/trial', 'core/design', 'core/session'],
+    may: [...ground, 'core/trial', 'core/design', 'core/session', ...seal],
     packages: outsideCore,
   },
   {
     folder: 'core/whole-trial',
-    may: [...ground, 'core/trial', 'core/design', 'core/session', 'core/tasting'],
+    may: [...ground, 'core/trial', 'core/design', 'core/session', ...seal, 'core/tasting'],
     packages: outsideCore,
   },
   {
@@ -82,14 +95,20 @@ export const arrows = [
   { folder: 'app/kitchen', may: place, packages: [] },
   { folder: 'app/plan', may: place, packages: [] },
   { folder: 'app/bench', may: place, packages: [] },
-  { folder: 'app/tasting', may: place, packages: [] },
+  { folder: 'app/tasting', may: [...place, 'app/tasting/seat'], packages: [] },
+  /** What a taster sees is made of a blind view alone: no record it was made from can be reached, nor the notebook. */
+  {
+    folder: 'app/tasting/seat',
+    may: [...base, 'core/seal/blind', 'core/wording/tasting', 'app/kit'],
+    packages: storePackages,
+  },
   { folder: 'app/findings', may: place, packages: [] },
   { folder: 'app/report', may: place, packages: [] },
   {
     folder: 'app/frame',
     may: [
       ...place,
-      ...['home', 'kitchen', 'plan', 'bench', 'tasting', 'findings', 'report'].map(
+      ...['home', 'kitchen', 'plan', 'bench', 'tasting', 'tasting/seat', 'findings', 'report'].map(
         (name) => `app/${name}`,
       ),
     ],

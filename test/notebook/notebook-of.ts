@@ -1,3 +1,4 @@
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
@@ -18,13 +19,25 @@ export function notebookOf(name = freshName(), now = () => testNow): OpenNoteboo
   return createNotebook(name, { now, zone: 'Europe/Rome', newId, newSeed: () => 7 })
 }
 
-/** A notebook that holds the whole trial of the tests. */
-export async function notebookWithTrial(name = freshName()): Promise<OpenNotebook> {
+/** The trial of the tests while its codes are kept: two servings out, two tasters come, their ballots taken. */
+export function trialAtTheTable(): WholeTrial {
+  const whole = wholeTrialOf()
+  return { ...whole, events: whole.events.filter(({ count }) => count <= 23) }
+}
+
+/** A notebook that holds the whole trial of the tests, or another. */
+export async function notebookWithTrial(
+  name = freshName(),
+  whole = wholeTrialOf(),
+): Promise<OpenNotebook> {
   const notebook = notebookOf(name)
-  const outcome = await notebook.importTrial(writeTrialFile(wholeTrialOf()))
+  const outcome = await notebook.importTrial(writeTrialFile(whole))
   if (!outcome.ok) throw new Error(JSON.stringify(outcome))
   return notebook
 }
+
+/** A notebook that holds the trial of the tests while its tasting goes on. */
+export const notebookAtTheTable = (name = freshName()) => notebookWithTrial(name, trialAtTheTable())
 
 /** Everything a notebook tells of itself: equal before and after whatever leaves it untouched. */
 export async function contentOf(notebook: OpenNotebook) {

@@ -8,7 +8,15 @@ import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { begun } from '../trial-of/made-up-day.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
-import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+import {
+  contentOf,
+  freshName,
+  notebookAtTheTable,
+  notebookOf,
+  notebookWithTrial,
+  testNow,
+  trialAtTheTable,
+} from './notebook-of.ts'
 
 const inSession = { trialId: 'trial-1', sessionId: 'session-1' } as const
 const note: NewEvent = {
@@ -77,7 +85,7 @@ describe('records on their way in', () => {
   })
 
   test('N3: every change raises the revision by one, a refused one does not', async () => {
-    const notebook = await notebookWithTrial()
+    const notebook = await notebookAtTheTable()
     const revision = async () => (await notebook.wholeTrial('trial-1'))?.trial.revision
     expect(await revision()).toBe(40)
     await notebook.log(note)
@@ -165,14 +173,14 @@ describe('the home list', () => {
 describe('log and ballots', () => {
   test('N12: an id that is already here is refused, for events and ballots alike', async () => {
     const name = freshName()
-    await notebookWithTrial(name)
+    await notebookAtTheTable(name)
     const services = { now: () => testNow, zone: 'Europe/Rome', newSeed: () => 1 }
     const events = createNotebook(name, { ...services, newId: () => 'event-003' })
     await expect(events.log(note)).rejects.toMatchObject({ reason: 'refused-record' })
     const ballots = createNotebook(name, { ...services, newId: () => 'ballot-1' })
     await expect(ballots.sealBallot(ballot)).rejects.toMatchObject({ reason: 'refused-record' })
     const whole = await events.wholeTrial('trial-1')
-    expect(whole).toEqual(wholeTrialOf())
+    expect(whole).toEqual(trialAtTheTable())
   })
 
   test('N13: events of one press are kept in their order, all or none', async () => {
@@ -192,7 +200,7 @@ describe('log and ballots', () => {
 
   test('N14: the running number is unique and rises, over two notebooks on one database', async () => {
     const name = freshName()
-    const one = await notebookWithTrial(name)
+    const one = await notebookAtTheTable(name)
     const other = notebookOf(name)
     const logged = await Promise.all(
       Array.from({ length: 12 }, (_, index) => (index % 2 ? one : other).log(note)),
@@ -222,23 +230,6 @@ describe('log and ballots', () => {
     expect(await notebook.log({ ...note, at: testNow - 90_000 })).toMatchObject({
       at: testNow - 90_000,
     })
-  })
-
-  test('N16: a second ballot about the same serving must replace the standing one', async () => {
-    const notebook = await notebookWithTrial()
-    const first = await notebook.sealBallot(ballot)
-    const refused = { reason: 'refused-record' }
-    await expect(notebook.sealBallot(ballot)).rejects.toMatchObject(refused)
-    const second = await notebook.sealBallot({ ...ballot, replaces: first.id })
-    const replacing = { ...ballot, replaces: first.id }
-    await expect(notebook.sealBallot(replacing)).rejects.toMatchObject(refused)
-    await notebook.sealBallot({ ...ballot, replaces: second.id })
-    const elsewhere = { ...ballot, about: { kind: 'serving' as const, id: 'serving-2' } }
-    await expect(notebook.sealBallot({ ...elsewhere, replaces: second.id })).rejects.toMatchObject(
-      refused,
-    )
-    await notebook.sealBallot(elsewhere)
-    expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4 + 4)
   })
 
   test('N17: a picture comes back byte for byte, apart from its record', async () => {

@@ -5,9 +5,9 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
+import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { FindingsPage } from './findings-page.tsx'
 import { LookFirst } from './look-first.tsx'
-import { mustSayLook } from './must-say-look.ts'
 import { subjectOfTrial } from './subject.ts'
 
 /** The Findings place of a trial: sealed, nothing yet, a look before the end, or what the data support. */

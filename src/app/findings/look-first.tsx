@@ -1,7 +1,7 @@
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { plannedSessionsOf } from '@/core/whole-trial/looks.ts'
+import { plannedSessionsOf } from '@/core/seal/looks.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import styles from './findings.module.css'
 

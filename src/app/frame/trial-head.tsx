@@ -2,11 +2,11 @@ import { Link } from 'wouter'
 import { CoveredRail } from '@/app/kit/rail/covered-rail.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
+import type { TrialCover } from '@/core/seal/trial-cover.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import styles from './frame.module.css'
 import { trialPlaces } from './places.tsx'
-import type { TrialCover } from './trial-cover.ts'
 
 interface TrialHeadProps {
   whole: WholeTrial

@@ -5,12 +5,13 @@ import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { WholeTrialProvider } from '@/app/services/whole-trial-provider.tsx'
+import { trialCover } from '@/core/seal/trial-cover.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { CoveredPage } from './covered-page.tsx'
 import styles from './frame.module.css'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
 import { type TrialPlace, trialPlaces } from './places.tsx'
-import { trialCover } from './trial-cover.ts'
 import { TrialHead } from './trial-head.tsx'
 
 /** Places that show more than the ballots while a tasting is sealed, for a baker who does not taste. */
@@ -54,7 +55,12 @@ function PlacePage({ place }: { place: TrialPlace }) {
   const { id } = whole.trial
   const uncovered = useUncoveredTrial()
   const mayLook = uncoverable.has(place.name)
-  const cover = trialCover(whole, place.name, mayLook && uncovered.trialId === id)
+  const cover = trialCover(
+    planInForce(whole),
+    whole,
+    place.name,
+    mayLook && uncovered.trialId === id,
+  )
   return (
     <>
       <PageTitle parts={[place.title, cover.tabTitle]} />

@@ -1,4 +1,4 @@
-import { questionNamesLevel } from '@/core/trial/question-names-level.ts'
+import { coveredTitle } from '@/core/seal/covered-title.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 
 /** Where a trial stands and where its next work is. Between two sessions it says which comes next. */
@@ -28,5 +28,5 @@ export function titleOf({
   levels,
   sealed,
 }: Pick<Summary, 'question' | 'levels' | 'sealed'>): string {
-  return sealed && questionNamesLevel(question, levels) ? 'A trial under cover' : question
+  return sealed ? coveredTitle(question, levels) : question
 }

@@ -1,10 +1,10 @@
 import { Section } from '@/app/kit/page/section.tsx'
+import styles from '@/app/tasting/seat/tasting.module.css'
 import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { CloseEarly } from './close-early.tsx'
 import { LateTaster } from './late-taster.tsx'
 import { PaperBallots } from './paper-ballots.tsx'
 import { TasterList } from './taster-list.tsx'
-import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 import { Unseal } from './unseal.tsx'
 

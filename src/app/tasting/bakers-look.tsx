@@ -1,7 +1,7 @@
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { Button } from '@/app/kit/press/button.tsx'
-import styles from './tasting.module.css'
+import styles from '@/app/tasting/seat/tasting.module.css'
 
 /** Said where the device is handed over, while its baker's look behind the codes still holds. */
 export function BakersLook({ trialId }: { trialId: string }) {

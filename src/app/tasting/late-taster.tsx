@@ -2,7 +2,7 @@ import { useLiveQuery } from 'dexie-react-hooks'
 import { NewTaster } from '@/app/kit/field/new-taster.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
-import styles from './tasting.module.css'
+import styles from '@/app/tasting/seat/tasting.module.css'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 

@@ -1,10 +1,10 @@
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import styles from '@/app/tasting/seat/tasting.module.css'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
 import { servingTurns } from './serving-turns.ts'
-import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 

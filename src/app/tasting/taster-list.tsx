@@ -1,8 +1,8 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import styles from '@/app/tasting/seat/tasting.module.css'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
-import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 

@@ -3,7 +3,7 @@ import { CautionWords } from '@/app/kit/page/caution-words.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
-import styles from './tasting.module.css'
+import styles from '@/app/tasting/seat/tasting.module.css'
 
 const topics = ['allergens', 'raw-dough', 'chilled-food'] as const
 

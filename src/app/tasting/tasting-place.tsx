@@ -4,12 +4,12 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import styles from '@/app/tasting/seat/tasting.module.css'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
-import { AtTheTable } from './at-the-table.tsx'
 import { BakersDesk } from './bakers-desk.tsx'
 import { BakersLook } from './bakers-look.tsx'
+import { SeatOfTaster } from './seat-of-taster.tsx'
 import { ServedList } from './served-list.tsx'
-import styles from './tasting.module.css'
 import { TastingCautions } from './tasting-cautions.tsx'
 import { type Table, TableContext } from './tasting-context.ts'
 import { Welcome } from './welcome.tsx'
@@ -53,7 +53,7 @@ export function TastingPlace() {
             )}
           </>
         ) : (
-          <AtTheTable key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />
+          <SeatOfTaster key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />
         )}
       </div>
     </TableContext>

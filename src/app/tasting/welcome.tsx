@@ -1,9 +1,9 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import styles from '@/app/tasting/seat/tasting.module.css'
 import type { Session } from '@/core/session/session-record.ts'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
-import styles from './tasting.module.css'
 import { useTable } from './tasting-context.ts'
 
 interface WelcomeProps {

@@ -22,6 +22,12 @@ export const failureReasons = [
   'in-use',
   /** Expectation, main response with its margin, and number of sessions are locked since the first mix. */
   'locked',
+  /** Looks, locks, unsealings, and an early close once the codes are open, cannot be taken back or corrected. */
+  'lasting',
+  /** The codes open when the last ballot is in, or when the tasting was closed with a reason; not before. */
+  'still-awaited',
+  /** The tasting was closed or its codes are open: no ballot is taken or changed any more. */
+  'tasting-over',
 ] as const
 export type FailureReason = (typeof failureReasons)[number]
 

@@ -1,4 +1,4 @@
-import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
+import { addedSessions, earlyLooks, peeks } from '@/core/seal/looks.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { methodNotes } from '@/core/wording/findings/method-notes.ts'

@@ -1,5 +1,6 @@
 import { keptAnswer } from '@/core/record/kept-answer.ts'
 import type { Event } from './event-record.ts'
+import { lasts } from './lasting.ts'
 import { orderedEvents } from './ordered-events.ts'
 
 /** An event that still stands: everything but a void, which only takes others back. */
@@ -8,7 +9,7 @@ export type Standing = Exclude<Event, { kind: 'void' }>
 /**
  * The log as it stands: events taken back are gone, corrected ones give way to their correction, in log order. A void that is
  * itself taken back lets its event stand again; of several corrections of one event the last counts. Citations that run in a
- * ring, which no notebook writes, take nothing back.
+ * ring, which no notebook writes, take nothing back, and nothing takes back an entry that lasts, whatever a file says.
  */
 export function effectiveEvents(events: readonly Event[]): Standing[] {
   const ordered = orderedEvents(events)
@@ -37,8 +38,12 @@ export function goneEvents(ordered: readonly Event[]): Set<string> {
   const byId = new Map(ordered.map((event) => [event.id, event]))
   const voids = new Map<string, Event[]>()
   const corrections = new Map<string, Event[]>()
+  const unsealed = new Set<string | null>()
   for (const event of ordered) {
+    if (event.kind === 'unsealed') unsealed.add(event.sessionId)
     if (event.corrects === undefined || citesItself(event, byId)) continue
+    const cited = byId.get(event.corrects)
+    if (cited && lasts(cited, unsealed)) continue
     const citing = event.kind === 'void' ? voids : corrections
     citing.set(event.corrects, [...(citing.get(event.corrects) ?? []), event])
   }
@@ -58,7 +63,9 @@ export function goneEvents(ordered: readonly Event[]): Set<string> {
   })
   const stands = (event: Event) =>
     !isTakenBack(event) && !isOutdone(event) && !correcting(event.id).some(speaks)
-  return new Set(ordered.filter((event) => !stands(event)).map((event) => event.id))
+  return new Set(
+    ordered.filter((event) => !lasts(event) && !stands(event)).map((event) => event.id),
+  )
 }
 
 function remembered(answer: (event: Event) => boolean): (event: Event) => boolean {

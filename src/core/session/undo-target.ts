@@ -1,18 +1,11 @@
 import { goneEvents, type Standing } from './effective-events.ts'
-import type { Event, EventKind } from './event-record.ts'
+import type { Event } from './event-record.ts'
+import { lasts, unsealedSessions } from './lasting.ts'
 import { orderedEvents } from './ordered-events.ts'
-
-/** A look cannot be unlooked and a lock not unlocked: these stay in the log for good. */
-const lasting: ReadonlySet<EventKind> = new Set<EventKind>([
-  'lock',
-  'unsealed',
-  'peeked',
-  'findings-looked',
-])
 
 /**
  * The last thing this device logged that still stands and can be taken back; null when there is none. Undoing again and again
- * walks back through the log; locks and looks are passed over, and so is who came to the table and left it, which is marked
+ * walks back through the log; what lasts is passed over, and so is who came to the table and left it, which is marked
  * where the tasters are listed.
  */
 export function undoTarget(
@@ -22,6 +15,7 @@ export function undoTarget(
 ): Standing | null {
   const ordered = orderedEvents(events)
   const gone = goneEvents(ordered)
+  const unsealed = unsealedSessions(events)
   const open = ordered.filter(
     (event): event is Standing =>
       event.device === device &&
@@ -29,7 +23,7 @@ export function undoTarget(
       event.about.kind !== 'taster' &&
       (sessionId === undefined || event.sessionId === sessionId) &&
       !gone.has(event.id) &&
-      !lasting.has(event.kind),
+      !lasts(event, unsealed),
   )
   return open.at(-1) ?? null
 }

@@ -4,14 +4,7 @@ import { idShape } from '@/core/record/id.ts'
 import { listOf } from '@/core/record/list.ts'
 import { most } from '@/core/record/most.ts'
 import { atShape } from '@/core/record/stamp.ts'
-import { noteShape } from '@/core/record/text.ts'
-
-/** One answer; without a value it says why (an allergy, a piece that ran out): never a silent gap. */
-const answerShape = z.strictObject({
-  responseId: idShape,
-  value: z.nullable(z.number()),
-  why: z.exactOptional(noteShape),
-})
+import { answerShape } from '@/core/seal/blind/answer.ts'
 
 /** One taster's answers for one serving (or one tell-apart set). Append-only: a changed ballot replaces the one it names. */
 export const ballotShape = z.strictObject({
@@ -30,5 +23,4 @@ export const ballotShape = z.strictObject({
   replaces: z.exactOptional(idShape),
 })
 
-export type Answer = z.infer<typeof answerShape>
 export type Ballot = z.infer<typeof ballotShape>

@@ -1,9 +1,10 @@
-import { eventsOfSession, type Standing } from '@/core/session/effective-events.ts'
+import { isAnswered } from '@/core/seal/blind/check-answers.ts'
+import { type Seal, sealOf } from '@/core/seal/sealed.ts'
+import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { notServed } from '@/core/session/failures.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Ballot } from './ballot-record.ts'
-import { isAnswered } from './check-ballot.ts'
 import { effectiveBallots } from './effective-ballots.ts'
 import { tasterOrder } from './taster-order.ts'
 import { tasterQuestions } from './taster-questions.ts'
@@ -32,8 +33,7 @@ export interface TasterState extends SessionTaster {
 
 export interface TastingState {
   sessionId: string
-  /** `not-begun` before the first serving or ballot, then `sealed` until closed early or unsealed. */
-  seal: 'not-begun' | 'sealed' | 'closed' | 'unsealed'
+  seal: Seal
   closedBecause: string | null
   begun: boolean
   /** Every ballot expected is in, of at least one taster, and nobody is awaited any more. */
@@ -76,7 +76,7 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
   const closed = effective.findLast((event) => event.kind === 'tasting-closed')
   return {
     sessionId,
-    seal: sealOf(begun, effective),
+    seal: sealOf(records, sessionId),
     closedBecause: closed?.reason ?? null,
     begun,
     complete,
@@ -115,7 +115,7 @@ function askedOf(
 }
 
 function doneBy(tasterId: string, ballots: readonly Ballot[], plan: Plan): Set<string> {
-  const questions = tasterQuestions(plan)
+  const questions = tasterQuestions(plan).map(({ id }) => id)
   return new Set(
     ballots
       .filter((ballot) => ballot.tasterId === tasterId)
@@ -143,12 +143,6 @@ function stateOf(
     next: missing[0] ?? null,
     complete: missing.length === 0,
   }
-}
-
-function sealOf(begun: boolean, effective: readonly Standing[]): TastingState['seal'] {
-  if (effective.some((event) => event.kind === 'unsealed')) return 'unsealed'
-  if (effective.some((event) => event.kind === 'tasting-closed')) return 'closed'
-  return begun ? 'sealed' : 'not-begun'
 }
 
 function mayUnseal(begun: boolean, done: boolean, missing: number): TastingState['mayUnseal'] {

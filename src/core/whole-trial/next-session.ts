@@ -1,5 +1,5 @@
+import { plannedSessionsOf } from '@/core/seal/looks.ts'
 import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
-import { plannedSessionsOf } from './looks.ts'
 import { sessionsDone } from './stage.ts'
 
 /**

@@ -1,9 +1,9 @@
+import { sealed } from '@/core/seal/sealed.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
 import { bakerObservations } from './baker-observations.ts'
-import { sealed } from './sealed.ts'
 import { tasterObservations } from './taster-observations.ts'
 
 /** Where a value belongs. Null where it belongs to no flight, piece, taster or position. */

@@ -2,11 +2,9 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import type { Event } from '@/core/session/event-record.ts'
-import { locked, needsLock } from '@/core/session/locked.ts'
 import { orderedEvents } from '@/core/session/ordered-events.ts'
 import { undoTarget } from '@/core/session/undo-target.ts'
 import { weightsOfBatch } from '@/core/session/weights-of-batch.ts'
-import { madePlan } from '../made-plan.ts'
 import { madeLog } from './made-events.ts'
 
 const about = { kind: 'batch', id: 'b-1' } as const
@@ -166,24 +164,5 @@ describe('undoTarget', () => {
     log(weighed(400), { about })
     log({ kind: 'left' }, { about: { kind: 'taster', id: 'ta-1' } })
     expect(undoTarget(events, 'device-a')?.id).toBe('e-1')
-  })
-})
-
-describe('locked', () => {
-  const start = (stepId: string) => ({ kind: 'step-started', stepId, repeat: 1 }) as const
-
-  it('locks with the first mix, not with what comes before', () => {
-    const plans = [madePlan()]
-    const { events, log } = madeLog()
-    log(weighed(400), { about })
-    expect(locked(events, plans)).toBe(false)
-    expect(needsLock(events, plans, start('rest'))).toBe(false)
-    expect(needsLock(events, plans, start('mix'))).toBe(true)
-    log({ kind: 'lock' })
-    log(start('mix'), { about })
-    expect(locked(events, plans)).toBe(true)
-    expect(needsLock(events, plans, start('mix'))).toBe(false)
-    log({ kind: 'void', corrects: 'e-3' })
-    expect(locked(events, plans)).toBe(true)
   })
 })

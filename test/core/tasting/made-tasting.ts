@@ -1,5 +1,6 @@
+import type { Answer } from '@/core/seal/blind/answer.ts'
 import type { Session } from '@/core/session/session-record.ts'
-import type { Answer, Ballot } from '@/core/tasting/ballot-record.ts'
+import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { madePlan } from '../made-plan.ts'
 import { madeLog } from '../session/made-events.ts'

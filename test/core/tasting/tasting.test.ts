@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { checkAnswers } from '@/core/seal/blind/check-answers.ts'
+import { sessionSealed } from '@/core/seal/sealed.ts'
 import { blindView, servingByCode } from '@/core/tasting/blind-view.ts'
-import { checkAnswers } from '@/core/tasting/check-ballot.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
-import { sessionSealed } from '@/core/tasting/session-sealed.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { madePlan } from '../made-plan.ts'
@@ -137,7 +137,7 @@ describe('effectiveBallots', () => {
 })
 
 describe('checkAnswers', () => {
-  const questions = tasterQuestions(madePlan())
+  const questions = tasterQuestions(madePlan()).map(({ id, scale }) => ({ responseId: id, scale }))
   const check = (liking: number | null, salty: number | null, why?: string) => {
     const answer = checkAnswers(answers(liking, salty, why), questions)
     return answer.ok ? [] : answer.troubles.map((one) => `${one.responseId} ${one.reason}`)
@@ -195,10 +195,12 @@ describe('blindView', () => {
     const told = secrets.filter((secret) => !/^\d\d$/.test(secret) && text.includes(secret))
     expect(told).toEqual([])
     expect(Object.keys(JSON.parse(text))).toEqual([
+      'sessionNumber',
       'servings',
       'nextCode',
       'warmUpCode',
       'sets',
+      'tellApart',
       'questions',
       'complete',
     ])

@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
 import { useServices } from '@/app/services/services.ts'
 import type { Event } from '@/core/session/event-record.ts'
-import { needsLock } from '@/core/session/locked.ts'
 import type { MovedOn } from '@/core/session/press/moved-on.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -9,7 +8,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { MovedOnFailure } from '@/notebook/moved-on-failure.ts'
 
 /**
- * Logs entries of one session, all or none, and with the first mix of the trial the lock of expectation and main response.
+ * Logs entries of one session, all or none; with the first mix of the trial the notebook writes the lock beside them.
  * A press that the log has moved on from is not taken, and `refused` says what stands against it until the next press; whatever
  * else the notebook refuses is thrown to the nearest error boundary, so that no lost entry stays unseen. It is done once the
  * screen shows what was logged: until then the press that logged it is busy, and no second one finds it as it was.
@@ -26,12 +25,10 @@ export function useBenchLog(
   const log = async (...entries: BenchEntry[]) => {
     setRefused(null)
     const ids = { trialId: whole.trial.id, sessionId: session.id }
-    const locks = entries.some((entry) => needsLock(whole.events, whole.plans, entry))
-    const lock = { ...ids, kind: 'lock', about: { kind: 'trial', id: whole.trial.id } } as const
-    const events = entries.map((entry) => ({ ...entry, ...ids }))
     try {
+      const events = entries.map((entry) => ({ ...entry, ...ids }))
       const seen = new Set(whole.events.map(({ id }) => id))
-      await shown(await notebook.logAll(locks ? [lock, ...events] : events, seen))
+      await shown(await notebook.logAll(events, seen))
       return true
     } catch (cause) {
       if (cause instanceof MovedOnFailure) {

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
 
-interface DraftKeeping {
+export interface DraftKeeping {
   load: () => Promise<Record<string, string> | undefined>
   save: (values: Record<string, string>) => Promise<void>
   drop: () => Promise<void>

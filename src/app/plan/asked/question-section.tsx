@@ -5,12 +5,12 @@ import { Notice } from '@/app/kit/page/notice.tsx'
 import { levelCheck, visibleName } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
-import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { withExpectation } from '@/core/plan-edits/start/expectation.ts'
+import { lockedSince } from '@/core/seal/lock.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
 import { HopedLevel } from './hoped-level.tsx'
@@ -22,7 +22,7 @@ const namesQuestion = visibleName('the question')
 export function QuestionSection() {
   const question = usePlanPage((page) => page.plan.question)
   const { change } = usePlanActions()
-  const since = lockedSince(useWholeTrial().events)
+  const since = lockedSince(useWholeTrial())
   return (
     <PlanSection id="plan-question">
       <PlanText

@@ -1,6 +1,6 @@
 import { useRef } from 'react'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
-import { sealed } from '@/core/whole-trial/sealed.ts'
+import { sealed } from '@/core/seal/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
 /**

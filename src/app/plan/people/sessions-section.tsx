@@ -2,12 +2,12 @@ import { Switch } from '@/app/kit/field/switch.tsx'
 import { wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
-import { lockedSince } from '@/app/plan/page/locked-since.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { mostSessions, withSessions } from '@/core/plan-edits/day/sessions.ts'
+import { lockedSince } from '@/core/seal/lock.ts'
 import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { SessionList } from './session-list.tsx'
 
@@ -20,7 +20,7 @@ export function SessionsSection() {
   const planned = usePlanPage((page) => page.plan.plannedSessions)
   const hands = usePlanPage((page) => page.plan.pairsOfHands)
   const written = usePlanPage((page) => page.plan.writtenFirst) ?? nothing
-  const locked = lockedSince(useWholeTrial().events) !== null
+  const locked = lockedSince(useWholeTrial()) !== null
   const { change } = usePlanActions()
   return (
     <PlanSection id="plan-sessions">

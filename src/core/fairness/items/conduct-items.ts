@@ -1,8 +1,8 @@
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
+import { addedSessions, earlyLooks, peeks } from '@/core/seal/looks.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { tastersOfSession } from '@/core/tasting/tasters-of-session.ts'
-import { addedSessions, earlyLooks, peeks } from '@/core/whole-trial/looks.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { madeItem } from './made-item.ts'
 

@@ -101,6 +101,27 @@ export function keepingFailureText(reason: FailureReason | null): KeepingFailure
         mend: 'Start a trial that follows this one to ask it another way.',
         press: 'again',
       }
+    case 'lasting':
+      return {
+        title: 'This stays in the log.',
+        kept: 'A lock, an unsealing and every look are kept for good, so that the report can tell of them. Nothing was changed.',
+        mend: 'Write a note beside it if something has to be explained.',
+        press: 'reload',
+      }
+    case 'still-awaited':
+      return {
+        title: 'The codes stay sealed for now.',
+        kept: 'A ballot is still missing or a taster awaited. Nothing was changed.',
+        mend: 'Wait for the last ballot, mark who left or does not taste, or close the tasting with a reason.',
+        press: 'reload',
+      }
+    case 'tasting-over':
+      return {
+        title: 'This tasting is over.',
+        kept: 'The ballots that were sealed stand as they are. This one was not taken: the tasting was closed or its codes are open.',
+        mend: 'Reload the page to see where it stands.',
+        press: 'reload',
+      }
     case null:
       return {
         title: 'Something went wrong.',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { tellApartQuestion } from '@/core/wording/plan/tell-apart-question.ts'
+import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 
 test('a pair is asked for what the plan compares it in; the other tests name nothing', () => {
   expect(tellApartQuestion({ test: 'paired', attribute: 'saltiness' })).toContain(

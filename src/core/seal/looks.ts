@@ -1,7 +1,7 @@
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import type { Session } from '@/core/session/session-record.ts'
-import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
+import type { SealRecords } from './seal-records.ts'
 
 /** A look at what should have waited, when and at what. */
 export interface Look {
@@ -14,7 +14,7 @@ export interface Look {
  * Looks at the findings before the last planned session was unsealed: who looks early may stop when the answer pleases. With
  * fewer sessions unsealed than planned, every look so far is early.
  */
-export function earlyLooks(whole: Pick<TastingRecords, 'sessions' | 'events'>): Look[] {
+export function earlyLooks(whole: Pick<SealRecords, 'sessions' | 'events'>): Look[] {
   const effective = effectiveEvents(whole.events)
   const planned = plannedSessionsOf(whole.sessions)
   const unsealed = new Map<string, number>()
@@ -31,14 +31,14 @@ export function earlyLooks(whole: Pick<TastingRecords, 'sessions' | 'events'>): 
 }
 
 /** Times somebody looked up what a code stands for before unsealing. */
-export function peeks(whole: Pick<TastingRecords, 'events'>): Look[] {
+export function peeks(whole: Pick<SealRecords, 'events'>): Look[] {
   return effectiveEvents(whole.events)
     .filter((event) => event.kind === 'peeked')
     .map(asLook)
 }
 
 /** Sessions added after the planned ones: they were not part of the plan, and the report says so. */
-export function addedSessions(whole: Pick<TastingRecords, 'sessions'>): Session[] {
+export function addedSessions(whole: Pick<SealRecords, 'sessions'>): Session[] {
   return whole.sessions.filter((session) => session.number > plannedSessionsOf(whole.sessions))
 }
 

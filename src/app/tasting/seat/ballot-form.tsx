@@ -1,46 +1,30 @@
 import { useEffect, useState } from 'react'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useServices } from '@/app/services/services.ts'
-import { servingByCode } from '@/core/tasting/blind-view.ts'
-import { checkAnswers } from '@/core/tasting/check-ballot.ts'
-import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
-import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
-import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import type { BlindServing } from '@/core/seal/blind/blind-view.ts'
+import { checkAnswers } from '@/core/seal/blind/check-answers.ts'
 import { arriveAt } from './arrive-at.ts'
-import { draftAnswers, draftOf, type Question } from './ballot-draft.ts'
+import { draftAnswers, draftOf } from './ballot-draft.ts'
 import { QuestionEntry } from './question-entry.tsx'
+import type { Seat } from './seat.ts'
 import styles from './tasting.module.css'
-import { useTable } from './tasting-context.ts'
 
 interface BallotFormProps {
-  tasterId: string
-  code: string
-  /** "2 of 5". */
-  ordinal: string
-  questions: readonly Question[]
+  seat: Seat
+  serving: BlindServing
   /** Sealed, or one that was sealed before left as it is. */
   onDone: () => void
 }
 
 /** The ballot of one code. Unfinished answers survive a reload; sealing stores it whole, for good. */
-export function BallotForm({ tasterId, code, ordinal, questions, onDone }: BallotFormProps) {
-  const { notebook, now } = useServices()
-  const { whole, session } = useTable()
+export function BallotForm({ seat, serving, onDone }: BallotFormProps) {
+  const { view, now } = seat
+  const { code, position, sealed: before } = serving
   const [tried, setTried] = useState(false)
   const [done, setDone] = useState(false)
-  const key = `ballot/${session.id}/${tasterId}/${code}`
-  const draft = useDraft({
-    load: () => notebook.draft(key),
-    save: (values) => notebook.keepDraft(key, values),
-    drop: () => notebook.dropDraft(key),
-  })
+  const draft = useDraft(seat.draftOf(code))
   const { ready, values, setAll } = draft
   const opened = values.startedAt
-  const serving = servingByCode(session, code)
-  const before = effectiveBallots(whole.ballots, session.id).find(
-    (ballot) => ballot.tasterId === tasterId && ballot.about.id === serving?.id,
-  )
   useEffect(() => {
     if (ready && !done && opened === undefined)
       setAll({
@@ -48,8 +32,8 @@ export function BallotForm({ tasterId, code, ordinal, questions, onDone }: Ballo
       })
   }, [ready, done, opened, setAll, now, before])
   if (!ready) return null
-  const answers = draftAnswers(questions, values)
-  const checked = checkAnswers(answers, tasterQuestions(planOfSession(whole, session)))
+  const answers = draftAnswers(view.questions, values)
+  const checked = checkAnswers(answers, view.questions)
   const close = () => {
     setDone(true)
     draft.clear()
@@ -57,17 +41,8 @@ export function BallotForm({ tasterId, code, ordinal, questions, onDone }: Ballo
   }
   const seal = async () => {
     setTried(true)
-    if (!checked.ok || !serving) return
-    const about = { kind: 'serving' as const, id: serving.id }
-    await notebook.sealBallot({
-      trialId: whole.trial.id,
-      sessionId: session.id,
-      tasterId,
-      startedAt: Number(opened ?? now()),
-      about,
-      answers,
-      ...(before ? { replaces: before.id } : {}),
-    })
+    if (!checked.ok) return
+    await seat.sealBallot(code, answers, Number(opened ?? now()))
     close()
   }
   const troubles = tried && !checked.ok ? checked.troubles : []
@@ -75,12 +50,14 @@ export function BallotForm({ tasterId, code, ordinal, questions, onDone }: Ballo
     <div className={styles.ballot}>
       <p className={styles.code} tabIndex={-1} ref={arriveAt}>
         <span className={styles.quiet}>Code</span> {code}{' '}
-        <span className={styles.quiet}>{ordinal}</span>
+        <span className={styles.quiet}>
+          {position} of {view.servings.length}
+        </span>
       </p>
       {before ? (
         <p className={styles.quiet}>Sealed before: what is sealed now takes its place.</p>
       ) : null}
-      {questions.map((question) => (
+      {view.questions.map((question) => (
         <QuestionEntry
           key={question.responseId}
           question={question}

@@ -5,9 +5,9 @@ import {
   skippedField,
   valueField,
   whyField,
-} from '@/app/tasting/ballot-draft.ts'
+} from '@/app/tasting/seat/ballot-draft.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
-import { planOf } from '../../trial-of/plan-of.ts'
+import { planOf } from '../../../trial-of/plan-of.ts'
 
 const questions = tasterQuestions(planOf()).map(({ id, name, scale }) => ({
   responseId: id,

@@ -1,7 +1,6 @@
-import type { Answer } from '@/core/tasting/ballot-record.ts'
-import type { BlindView } from '@/core/tasting/blind-view.ts'
+import type { Answer } from '@/core/seal/blind/answer.ts'
+import type { Question } from '@/core/seal/blind/blind-view.ts'
 
-export type Question = BlindView['questions'][number]
 type Asked = Pick<Question, 'responseId'>
 
 /** What a ballot says of a question that its taster left out by one press, without a word of their own. */

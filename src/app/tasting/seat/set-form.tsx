@@ -1,35 +1,19 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useServices } from '@/app/services/services.ts'
-import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
-import { tellApartQuestion } from '@/core/wording/plan/tell-apart-question.ts'
+import type { BlindSet } from '@/core/seal/blind/blind-view.ts'
+import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 import { arriveAt } from './arrive-at.ts'
+import type { Seat } from './seat.ts'
 import styles from './tasting.module.css'
-import { useTable } from './tasting-context.ts'
 
 /** A tell-apart set: its codes, one pick, sealed at once. */
-export function SetForm({ tasterId, codes }: { tasterId: string; codes: readonly string[] }) {
-  const { notebook, now } = useServices()
-  const { whole, session } = useTable()
-  const [startedAt] = useState(now)
+export function SetForm({ seat, set }: { seat: Seat; set: BlindSet }) {
+  const { codes, offered } = set
+  const { tellApart } = seat.view
+  const [startedAt] = useState(seat.now)
   const [picked, setPicked] = useState<string | null>(null)
-  const { tellApart } = planOfSession(whole, session)
-  const set = session.dealt.sets.find(
-    (each) =>
-      each.tasterId === tasterId && each.samples.map(({ code }) => code).join() === codes.join(),
-  )
-  const offered = tellApart?.test === 'duo-trio' ? codes.slice(1) : codes
   const seal = async () => {
-    if (!set || picked === null) return
-    await notebook.sealBallot({
-      trialId: whole.trial.id,
-      sessionId: session.id,
-      tasterId,
-      startedAt,
-      about: { kind: 'set', id: set.id },
-      answers: [],
-      pickedCode: picked,
-    })
+    if (picked !== null) await seat.sealSet(codes, picked, startedAt)
   }
   return (
     <div className={styles.ballot}>

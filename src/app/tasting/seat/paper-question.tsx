@@ -1,6 +1,5 @@
-import { pointsOf } from '@/core/tasting/check-ballot.ts'
-import type { AnswerScale } from '@/core/trial/response.ts'
-import type { Question } from './ballot-draft.ts'
+import type { Question } from '@/core/seal/blind/blind-view.ts'
+import { pointsOf } from '@/core/seal/blind/check-answers.ts'
 import styles from './paper-ballots.module.css'
 
 /** One question of a paper ballot: points to ring with the words of their ends, or a line to write on. */
@@ -33,7 +32,7 @@ export function PaperQuestion({ question }: { question: Question }) {
   )
 }
 
-function endOf(scale: AnswerScale, point: number): string {
+function endOf(scale: Question['scale'], point: number): string {
   switch (scale.kind) {
     case 'nine-point':
       return scale.anchors.find(({ at }) => at === point)?.text ?? ''

@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest'
-import { trialCover } from '@/app/frame/trial-cover.ts'
+import { trialCover } from '@/core/seal/trial-cover.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
+
+const coverOf = (whole: WholeTrial, place: string) =>
+  trialCover(planInForce(whole), whole, place, false)
 
 /** The made-up trial with its tasting sealed: a serving was put out, nothing unsealed. */
 function sealedTrial(question: string): WholeTrial {
@@ -20,7 +24,7 @@ test('while a tasting is sealed the head of every place shows codes in rising or
   const whole = sealedTrial('Does more water open the crumb?')
   const codes = whole.sessions.flatMap((session) => session.dealt.servings.map((each) => each.code))
   for (const place of ['plan', 'bench', 'tasting', 'findings', 'report']) {
-    const cover = trialCover(whole, place, false)
+    const cover = coverOf(whole, place)
     expect(cover.covered).toBe(true)
     expect(cover.codes.map((each) => each.code)).toEqual(
       codes.toSorted((a, b) => Number(a) - Number(b)),
@@ -30,14 +34,12 @@ test('while a tasting is sealed the head of every place shows codes in rising or
 })
 
 test('a question that holds a number or an option is covered with the rail', () => {
-  expect(trialCover(sealedTrial('Is 66.4 better than 73.2?'), 'tasting', false).title).not.toMatch(
-    /\d/,
-  )
+  expect(coverOf(sealedTrial('Is 66.4 better than 73.2?'), 'tasting').title).not.toMatch(/\d/)
 })
 
 test('a question that holds a number or an option is kept out of the tab and its history, also while nothing is sealed', () => {
   const whole = { ...sealedTrial('Is 66.4 better than 73.2?'), events: [], ballots: [] }
-  const cover = trialCover(whole, 'plan', false)
+  const cover = coverOf(whole, 'plan')
   expect(cover).toMatchObject({ covered: false, title: 'Is 66.4 better than 73.2?' })
   expect(cover.tabTitle).not.toMatch(/\d/)
 })
@@ -50,6 +52,6 @@ test('before the first ballot the rail is covered where people taste, and open a
     events: whole.events.filter((event) => !served.has(event.kind)),
     ballots: [],
   }
-  expect(trialCover(before, 'tasting', false).covered).toBe(true)
-  expect(trialCover(before, 'bench', false).covered).toBe(false)
+  expect(coverOf(before, 'tasting').covered).toBe(true)
+  expect(coverOf(before, 'bench').covered).toBe(false)
 })

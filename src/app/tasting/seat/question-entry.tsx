@@ -3,8 +3,9 @@ import { ScalePad } from '@/app/kit/field/scale-pad.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import type { Draft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
-import type { AnswerTrouble } from '@/core/tasting/check-ballot.ts'
-import { type Question, skippedField, valueField, whyField } from './ballot-draft.ts'
+import type { Question } from '@/core/seal/blind/blind-view.ts'
+import type { AnswerTrouble } from '@/core/seal/blind/check-answers.ts'
+import { skippedField, valueField, whyField } from './ballot-draft.ts'
 import styles from './tasting.module.css'
 
 interface QuestionEntryProps {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { mustSayLook } from '@/app/findings/must-say-look.ts'
+import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 
 const whole = wholeTrialOf()

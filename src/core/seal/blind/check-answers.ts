@@ -1,5 +1,6 @@
-import type { AnswerScale, Response } from '@/core/trial/response.ts'
-import type { Answer } from './ballot-record.ts'
+import type { AnswerScale } from '@/core/trial/response.ts'
+import type { Answer } from './answer.ts'
+import type { Question } from './blind-view.ts'
 
 export interface AnswerTrouble {
   responseId: string
@@ -27,16 +28,16 @@ export function pointsOf(scale: AnswerScale): { least: number; most: number } | 
  */
 export function checkAnswers(
   answers: readonly Answer[],
-  responses: readonly Response[],
+  questions: readonly Pick<Question, 'responseId' | 'scale'>[],
 ): { ok: true } | { ok: false; troubles: AnswerTrouble[] } {
-  const asked = responses.flatMap((response) => {
-    const own = answers.filter((answer) => answer.responseId === response.id)
+  const asked = questions.flatMap(({ responseId, scale }) => {
+    const own = answers.filter((answer) => answer.responseId === responseId)
     const [first] = own
-    if (!first) return { responseId: response.id, reason: 'missing' as const }
-    if (own.length > 1) return { responseId: response.id, reason: 'twice' as const }
-    return troubleOf(first, response.scale)
+    if (!first) return { responseId, reason: 'missing' as const }
+    if (own.length > 1) return { responseId, reason: 'twice' as const }
+    return troubleOf(first, scale)
   })
-  const known = new Set(responses.map((response) => response.id))
+  const known = new Set(questions.map(({ responseId }) => responseId))
   const unknown = answers
     .filter((answer) => !known.has(answer.responseId))
     .map((answer) => ({ responseId: answer.responseId, reason: 'unknown-response' as const }))
@@ -55,9 +56,9 @@ function troubleOf({ responseId, value, why }: Answer, scale: AnswerScale): Answ
 }
 
 /** True when every question has a value or a why: then the ballot is complete. */
-export function isAnswered(answers: readonly Answer[], responses: readonly Response[]): boolean {
-  return responses.every((response) => {
-    const answer = answers.find((one) => one.responseId === response.id)
+export function isAnswered(answers: readonly Answer[], responseIds: readonly string[]): boolean {
+  return responseIds.every((responseId) => {
+    const answer = answers.find((one) => one.responseId === responseId)
     return answer !== undefined && (answer.value !== null || Boolean(answer.why?.trim()))
   })
 }

@@ -1,0 +1,46 @@
+import type { TellApart } from '@/core/trial/plan-record.ts'
+import type { AnswerScale } from '@/core/trial/response.ts'
+import type { Answer } from './answer.ts'
+
+/** One thing that every taster is asked of every serving. */
+export interface Question {
+  responseId: string
+  name: string
+  scale: AnswerScale
+}
+
+/** A serving as its taster knows it. */
+export interface BlindServing {
+  code: string
+  /** Among this taster's servings, from 1. */
+  position: number
+  done: boolean
+  /** What this taster sealed of it, and when they first had the code; null before that. */
+  sealed: { answers: Answer[]; startedAt: number } | null
+}
+
+/** A set to tell apart: the codes before the taster, and those they may pick. */
+export interface BlindSet {
+  codes: string[]
+  offered: string[]
+  done: boolean
+}
+
+/**
+ * All that a taster's screen, print or file may hold: codes, positions, questions and the taster's own answers. There is no
+ * place in it for a level, a label, a letter, a weight or the identity of a dough, piece or serving. The pages for tasters
+ * (app/tasting/seat) are given this and nothing else; the lint lets them reach no record it is made from.
+ */
+export interface BlindView {
+  sessionNumber: number
+  servings: BlindServing[]
+  /** The code to offer next; null when all servings are scored. */
+  nextCode: string | null
+  /** The warm-up: offered first, not scored. */
+  warmUpCode: string | null
+  sets: BlindSet[]
+  /** How the sets are to be told apart; null when there are none. */
+  tellApart: Pick<TellApart, 'test' | 'attribute'> | null
+  questions: Question[]
+  complete: boolean
+}
