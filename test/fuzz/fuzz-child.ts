@@ -1,0 +1,43 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fuzzCase, fuzzSources } from './fuzz-case.ts'
+
+/** What the child tells of one case; `milliseconds` is time of the processor, so that a busy machine slows nothing down. */
+export interface FuzzMessage {
+  number: number
+  kind?: string
+  came?: string
+  milliseconds: number
+  megabytes: number
+  defect?: string
+}
+
+/** Works the cases from one number up to another, telling each as it begins and ends. Arguments: seed, first, end. */
+export async function run([seed, first, end]: readonly string[]): Promise<number> {
+  const folder = mkdtempSync(join(tmpdir(), 'evenhand-fuzz-'))
+  const sources = fuzzSources(process.cwd())
+  const tell = (message: FuzzMessage | { begins: number }) => process.send?.(message)
+  try {
+    for (let number = Number(first); number < Number(end); number += 1) {
+      tell({ begins: number })
+      const before = process.cpuUsage()
+      const spent = () => {
+        const { user, system } = process.cpuUsage(before)
+        return (user + system) / 1000
+      }
+      const megabytes = () => process.memoryUsage().heapUsed / 1e6
+      try {
+        const outcome = await fuzzCase(Number(seed), number, sources, folder)
+        tell({ number, ...outcome, milliseconds: spent(), megabytes: megabytes() })
+      } catch (error) {
+        const defect = error instanceof Error ? (error.stack ?? error.message) : String(error)
+        tell({ number, defect, milliseconds: spent(), megabytes: megabytes() })
+      }
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+  process.disconnect?.()
+  return 0
+}

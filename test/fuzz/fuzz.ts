@@ -1,0 +1,79 @@
+import { type ChildProcess, fork } from 'node:child_process'
+import type { FuzzMessage } from './fuzz-child.ts'
+
+/** No file may keep a verb busy for longer, in milliseconds of the processor. */
+const mostMilliseconds = 2000
+/** A case that says nothing for so long hangs; on a busy machine time of day runs ahead of the processor's. */
+const hangsAfterMilliseconds = 30_000
+/** The child's whole heap: a case that wants more ends it. */
+const mostMegabytes = 512
+
+interface Tally {
+  counts: Map<string, number>
+  slowest: FuzzMessage | null
+  defects: string[]
+  done: number
+}
+
+/**
+ * Spoils samples and tables a number of times (20,000 unless told) and gives each to the reader and every verb, in a process
+ * of its own under watch; prints what came of them. Answers 1 when anything threw, hung, ran out of room or took too long.
+ */
+export async function run([cases = '20000', seed = '1']: readonly string[]): Promise<number> {
+  const tally: Tally = { counts: new Map(), slowest: null, defects: [], done: 0 }
+  const end = Number(cases)
+  for (let first = 0; first < end; ) first = await watched(Number(seed), first, end, tally)
+  report(tally, end)
+  return tally.defects.length > 0 ? 1 : 0
+}
+
+/** Works cases until the end or until one breaks the process; the number of the next case to work. */
+function watched(seed: number, first: number, end: number, tally: Tally): Promise<number> {
+  return new Promise((resolve) => {
+    const child = fork(
+      'src/cli/run-script.cjs',
+      ['test/fuzz/fuzz-child.ts', String(seed), String(first), String(end)],
+      { execArgv: [`--max-old-space-size=${mostMegabytes}`] },
+    )
+    let at = first
+    let watch = patience(child)
+    child.on('message', (message: FuzzMessage | { begins: number }) => {
+      clearTimeout(watch)
+      watch = patience(child)
+      if ('begins' in message) at = message.begins
+      else take(message, tally)
+    })
+    child.on('exit', (code) => {
+      clearTimeout(watch)
+      if (code === 0) return resolve(end)
+      tally.defects.push(`case ${at}: hung, or wanted more than ${mostMegabytes} MB`)
+      resolve(at + 1)
+    })
+  })
+}
+
+const patience = (child: ChildProcess) =>
+  setTimeout(() => child.kill('SIGKILL'), hangsAfterMilliseconds)
+
+function take(message: FuzzMessage, tally: Tally): void {
+  tally.done += 1
+  if (message.defect !== undefined) tally.defects.push(`case ${message.number}: ${message.defect}`)
+  else {
+    const what = `${message.kind} ${message.came}`
+    tally.counts.set(what, (tally.counts.get(what) ?? 0) + 1)
+  }
+  if (message.milliseconds > (tally.slowest?.milliseconds ?? 0)) tally.slowest = message
+  if (message.milliseconds > mostMilliseconds)
+    tally.defects.push(`case ${message.number}: took ${Math.round(message.milliseconds)} ms`)
+}
+
+function report({ counts, slowest, defects, done }: Tally, end: number): void {
+  for (const [what, count] of [...counts].toSorted(([a], [b]) => (a < b ? -1 : 1)))
+    console.log(`${what}: ${count}`)
+  if (slowest)
+    console.log(
+      `slowest: case ${slowest.number}, ${Math.round(slowest.milliseconds)} ms of at most ${mostMilliseconds}`,
+    )
+  for (const defect of defects.slice(0, 20)) console.log(defect)
+  console.log(`${done} of ${end} spoiled files worked, ${defects.length} defects`)
+}
