@@ -5,6 +5,7 @@ import { pictureEndings } from './backup-record.ts'
 import { isDamaged } from './is-damaged.ts'
 import type { LongWork } from './long-work.ts'
 import { storedSettings } from './next-counts.ts'
+import { closeOpen } from './open-plan.ts'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
 import { zipWriter } from './zip-writer.ts'
@@ -37,6 +38,7 @@ export async function backUp(
   for (const [done, trialId] of trialIds.entries()) {
     if (stopped?.()) return undefined
     onProgress?.(done, trialIds.length)
+    await closeOpen(store, trialId)
     const { whole, pictures } = await wholeWithPictures(store, trialId)
     if (whole === 'damaged') damaged.push(trialId)
     if (!whole || whole === 'damaged') continue

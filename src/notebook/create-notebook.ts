@@ -1,3 +1,4 @@
+import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { asFailure } from './as-failure.ts'
@@ -7,6 +8,7 @@ import { makeReady } from './make-ready.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Notebook, OpenNotebook } from './notebook.ts'
 import { NotebookFailure } from './notebook-failure.ts'
+import { closeOpen } from './open-plan.ts'
 import { renewedTrial } from './renewed-trial.ts'
 import type { NotebookServices } from './services.ts'
 import { type LateChain, Store } from './store.ts'
@@ -30,6 +32,23 @@ const telling =
       throw asFailure(error, store)
     }
   }
+
+/** Why a notebook was lost while it was in use, and who wants to hear of it. */
+function lostOf(store: Store): OpenNotebook['lost'] {
+  let lost: FailureReason | null = null
+  const listeners = new Set<() => void>()
+  store.onLost = () => {
+    lost = store.closedBecause
+    for (const listener of listeners) listener()
+  }
+  return {
+    reason: () => lost,
+    subscribe: (listener) => {
+      listeners.add(listener)
+      return () => listeners.delete(listener)
+    },
+  }
+}
 
 /**
  * A notebook kept under a name in this browser. It opens by itself at the first use; opened twice (two tabs), both see and
@@ -96,6 +115,7 @@ export function createNotebook(
 
     exportTrial: tell(async (trialId) => {
       const { exportTrial } = await import('./export-trial.ts')
+      await closeOpen(store, trialId)
       const found = await whole(trialId)
       if (!found) throw new NotebookFailure('no-such-trial', trialId)
       return exportTrial(found)
@@ -129,5 +149,5 @@ export function createNotebook(
       await dropRestoreRecord(store)
     }),
   }
-  return { ...notebook, close: () => store.close() }
+  return { ...notebook, close: () => store.leave(), lost: lostOf(store) }
 }

@@ -3,6 +3,7 @@ import { type Follows, trialShape } from '@/core/trial/trial-record.ts'
 import { refuseDangling } from './change-trial.ts'
 import { checked } from './checked.ts'
 import { NotebookFailure } from './notebook-failure.ts'
+import { keepOpen } from './open-plan.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 import { namedKitchen } from './stored-trial.ts'
@@ -30,6 +31,7 @@ export async function createTrial(
     refuseDangling(whole)
     await store.plans.add(first)
     await store.trials.add(trial)
+    await keepOpen(store, first)
     await store.summaries.put(checked(summaryShape, summaryOf(whole)))
     return trial.id
   })

@@ -1,4 +1,5 @@
 import { locked } from '@/core/seal/lock.ts'
+import { mergePlans } from '@/core/trial/merge-plans.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import { writtenFirst } from '@/core/trial/written-first.ts'
@@ -8,6 +9,7 @@ import { changeTrial } from './change-trial.ts'
 import { checked } from './checked.ts'
 import type { KeptPlan } from './notebook.ts'
 import { NotebookFailure } from './notebook-failure.ts'
+import { isOpen, keepOpen } from './open-plan.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 
@@ -41,37 +43,60 @@ function responseStays(before: Response | undefined, now: Response | undefined):
 }
 
 /**
- * Keeps a changed plan. While no session runs the plan in force it is changed in place; a plan that a session runs, or an
- * older revision, stays as it is and the change becomes the next revision under a new id. A plan that says nothing new
- * changes nothing. Identity and numbering are the notebook's: id, revision and time in `plan` are not taken over.
+ * Keeps a changed plan. With `base`, the plan it was changed from, it is merged field by field with the plan in force, so that
+ * another window's change of other fields stays; what both changed is kept as given and told. The plan in force is changed in
+ * place only while nobody else can have it: a revision that a session runs, that has left the notebook in a file or came in
+ * with one stays as it is, and the change becomes the next revision under a new id. What says nothing new changes nothing.
+ * Identity and numbering are the notebook's: id, revision and time in `plan` are not taken over.
  */
 export async function keepPlan(
   store: Store,
   { now, zone, newId }: NotebookServices,
   plan: Plan,
+  base?: Plan,
 ): Promise<KeptPlan> {
-  const given = checked(planShape, plan)
-  const trial = await store.trials.get(given.trialId)
-  const kept = await store.plans.get(given.id)
-  if (trial && kept && trial.planId === kept.id && saysSame(kept, given))
-    return { plan: kept, newRevision: false }
-  return await changeTrial(store, given.trialId, async (whole) => {
-    const held = whole.plans.find((each) => each.id === given.id)
-    if (!held) throw new NotebookFailure('refused-record', `the trial has no plan ${given.id}`)
-    refuseUnlocking(whole, given)
-    const inUse = whole.sessions.some((session) => session.planId === given.id)
-    const newRevision = inUse || whole.trial.planId !== given.id
-    const revision = whole.plans.reduce((last, each) => Math.max(last, each.revision), 0) + 1
-    const stamped = { ...given, at: now(), zone }
-    const next = newRevision
-      ? { ...stamped, id: newId(), revision }
-      : { ...stamped, revision: held.revision }
-    const others = whole.plans.filter((each) => each.id !== next.id)
-    await store.plans.put(next)
-    return {
-      now: { plans: [...others, next], trial: { ...whole.trial, planId: next.id } },
-      told: { plan: next, newRevision },
+  const asked = checked(planShape, plan)
+  return await store.transaction('rw', store.tables, async () => {
+    const trial = await store.trials.get(asked.trialId)
+    const head = trial && (await store.plans.get(trial.planId))
+    if (trial && head && (base !== undefined || head.id === asked.id)) {
+      const { plan: merged, conflicts } = base
+        ? mergePlans(base, head, asked)
+        : { plan: asked, conflicts: [] }
+      if (saysSame(head, merged))
+        return {
+          plan: head,
+          newRevision: false,
+          inUse: false,
+          conflicts,
+          trialRevision: trial.revision,
+        }
     }
+    return await changeTrial(store, asked.trialId, async (whole) => {
+      const before = planInForce(whole)
+      if (!whole.plans.some((each) => each.id === asked.id))
+        throw new NotebookFailure('refused-record', `the trial has no plan ${asked.id}`)
+      const { plan: given, conflicts } = base
+        ? mergePlans(base, before, asked)
+        : { plan: asked, conflicts: [] }
+      refuseUnlocking(whole, given)
+      const inUse = whole.sessions.some((session) => session.planId === before.id)
+      const open = !inUse && given.id === before.id && (await isOpen(store, before))
+      const revision = whole.plans.reduce((last, each) => Math.max(last, each.revision), 0) + 1
+      const stamped = { ...given, at: now(), zone }
+      const next = checked(
+        planShape,
+        open ? { ...stamped, revision: before.revision } : { ...stamped, id: newId(), revision },
+      )
+      const others = whole.plans.filter((each) => each.id !== next.id)
+      await store.plans.put(next)
+      await keepOpen(store, next)
+      const told = { plan: next, newRevision: !open, inUse, conflicts }
+      return {
+        now: { plans: [...others, next], trial: { ...whole.trial, planId: next.id } },
+        told: { ...told, trialRevision: whole.trial.revision + 1 },
+      }
+    })
   })
 }
 

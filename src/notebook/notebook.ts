@@ -1,4 +1,5 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import type { Photo } from '@/core/session/photo-record.ts'
 import type { NewEvent } from '@/core/session/press/new-event.ts'
@@ -19,8 +20,18 @@ import type { Summary } from './summary-record.ts'
 /** A ballot as a taster seals it: the notebook adds id, device, count and time. */
 export type NewBallot = Omit<Ballot, 'id' | 'device' | 'count' | 'at'>
 
-/** What came of keeping a plan: `frozen` never happens silently, a plan in use makes the next revision. */
-export type KeptPlan = { plan: Plan; newRevision: boolean }
+/** What came of keeping a plan. */
+export interface KeptPlan {
+  plan: Plan
+  /** True when it became a revision of its own. */
+  newRevision: boolean
+  /** True when that was because a session runs the revision before. */
+  inUse: boolean
+  /** Fields that another window had changed too, and that stand now as they were given. */
+  conflicts: string[]
+  /** The trial's revision with it. */
+  trialRevision: number
+}
 
 export type ImportOutcome =
   | { ok: true; trialId: string; already: boolean }
@@ -61,8 +72,8 @@ export interface Notebook {
   wholeTrial(trialId: string, held?: WholeTrial): Promise<WholeTrial | undefined>
   /** A new trial around its first plan; returns the trial's id. The plan's ids must be new ones. */
   createTrial(plan: Plan, options?: { follows?: Follows; note?: string }): Promise<string>
-  /** Keeps a changed plan: in place while no session runs it, else as the next revision (with a new id). */
-  keepPlan(plan: Plan): Promise<KeptPlan>
+  /** Keeps a plan that was changed from `base`: merged by field with what stands, in place or as the next revision. */
+  keepPlan(plan: Plan, base?: Plan): Promise<KeptPlan>
   /** Keeps a dealt session, whole; sessions are never changed afterwards. */
   beginSession(session: Session): Promise<void>
   /** Appends to the log; resolves once it is on disk. */
@@ -94,7 +105,8 @@ export interface Notebook {
   settings(): Promise<Settings>
   keepSettings(change: Partial<Omit<Settings, 'key' | 'device'>>): Promise<void>
 
-  addPhoto(photo: Photo, picture: Blob): Promise<void>
+  /** Keeps a photo's record, its picture and the log's line of it, all or none. */
+  addPhoto(photo: Photo, picture: Blob, entry?: NewEvent): Promise<void>
   picture(photoId: string): Promise<Blob | undefined>
 
   /** The trial file's text, byte for byte the same for the same trial. */
@@ -115,4 +127,6 @@ export interface Notebook {
 /** A notebook that is open, until it is closed. */
 export interface OpenNotebook extends Notebook {
   close(): void
+  /** Why it was lost while in use, such as by a newer version in another tab; null as long as it is held. */
+  lost: { reason: () => FailureReason | null; subscribe: (listener: () => void) => () => void }
 }

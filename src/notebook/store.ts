@@ -81,14 +81,26 @@ export class Store extends Dexie {
   held: WholeTrial | undefined
   /** Why it was closed, once it was. */
   closedBecause: FailureReason = 'closed'
+  /** Told when the notebook is lost while it is in use. */
+  onLost: (() => void) | null = null
+  private isOpened = false
+  private leaving = false
 
   constructor(name: string, chain: LateChain) {
-    super(name, { indexedDB: neverNewer })
+    // Strict: a write is told as kept once it is on the disk, not once the system has promised to write it.
+    super(name, { indexedDB: neverNewer, chromeTransactionDurability: 'strict' })
     this.version(1).stores(firstTables)
     for (let to = 2; to <= chain.version; to++) this.add(to, chain)
     this.on('versionchange', (change) =>
-      this.letGo(change.newVersion ? 'closed-by-newer' : 'closed'),
+      this.letGo(change.newVersion ? 'closed-by-newer' : 'cleared'),
     )
+    this.on('ready', () => {
+      this.isOpened = true
+    })
+    // Closed by nobody here: the browser threw the site's data away. It must not be opened anew, empty, as if nothing had been.
+    this.on('close', () => {
+      if (this.isOpened && !this.leaving) queueMicrotask(() => this.letGo('cleared'))
+    })
     this.on('blocked', () => this.letGo('blocked'))
   }
 
@@ -101,9 +113,16 @@ export class Store extends Dexie {
     })
   }
 
+  /** Closes it as asked. */
+  leave(): void {
+    this.leaving = true
+    this.close()
+  }
+
   private letGo(reason: FailureReason): false {
     this.closedBecause = reason
-    this.close()
+    this.leave()
+    this.onLost?.()
     return false
   }
 }

@@ -36,7 +36,7 @@ export function writingOf(store: Store, services: NotebookServices): Writing {
   const { now } = services
   return {
     createTrial: (plan, options) => createTrial(store, services, plan, options),
-    keepPlan: (plan) => keepPlan(store, services, plan),
+    keepPlan: (plan, base) => keepPlan(store, services, plan, base),
     beginSession: (session) => beginSession(store, session),
     logAll: (events, seen) => logEvents(store, services, events, seen),
     sealBallot: (ballot) => sealBallot(store, services, ballot),
@@ -47,6 +47,6 @@ export function writingOf(store: Store, services: NotebookServices): Writing {
     keepKitchenThing: (thing) => keepKitchenThing(store, thing),
     removeKitchenThing: (id) => removeKitchenThing(store, id),
     eraseTaster: (tasterId) => eraseTaster(store, tasterId, now()),
-    addPhoto: (photo, picture) => addPhoto(store, photo, picture),
+    addPhoto: (photo, picture, entry) => addPhoto(store, services, photo, picture, entry),
   }
 }

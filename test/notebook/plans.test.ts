@@ -4,7 +4,7 @@ import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
-import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 const refused = { reason: 'refused-record' }
 
@@ -32,7 +32,7 @@ describe('plans', () => {
     expect(await notebook.summaries()).toHaveLength(1)
   })
 
-  test('N6: a plan that no session runs is changed in place', async () => {
+  test('N6: a plan that nobody else can have is changed in place', async () => {
     const { notebook, trialId } = await planning()
     const kept = await notebook.keepPlan({ ...planOf(), flights: 2, revision: 9 })
     expect(kept).toMatchObject({
@@ -58,11 +58,49 @@ describe('plans', () => {
     await expect(notebook.keepPlan({ ...planOf(), id: 'plan-9' })).rejects.toMatchObject(refused)
   })
 
+  test('N45: two windows that change different fields at once both keep theirs, whatever their clocks say', async () => {
+    let now = testNow
+    const name = freshName()
+    const [one, other] = [notebookOf(name, () => now), notebookOf(name, () => now)]
+    for (const thing of wholeTrialOf().kitchen) await one.keepKitchenThing(thing)
+    const trialId = await one.createTrial(planOf())
+    const base = (await one.wholeTrial(trialId))?.plans[0]
+    if (!base) throw new Error('it has a plan')
+    await one.keepPlan({ ...base, question: 'How soft?' }, base)
+    now = testNow - 3_600_000
+    const kept = await other.keepPlan({ ...base, flights: 3 }, base)
+    expect(kept).toMatchObject({ conflicts: [], plan: { question: 'How soft?', flights: 3 } })
+    expect((await one.wholeTrial(trialId))?.plans).toMatchObject([
+      { question: 'How soft?', flights: 3 },
+    ])
+    const again = await one.keepPlan({ ...base, flights: 5 }, base)
+    expect(again).toMatchObject({ conflicts: ['/flights'], plan: { flights: 5 } })
+  })
+
+  test.each(['exported', 'backed up'])(
+    'N46: a revision that was %s is never changed again',
+    async (how) => {
+      const { notebook, trialId } = await planning()
+      const before = (await notebook.wholeTrial(trialId))?.plans ?? []
+      if (how === 'exported') await notebook.exportTrial(trialId)
+      else await notebook.backUp()
+      const kept = await notebook.keepPlan({ ...planOf(), flights: 3 })
+      expect(kept).toMatchObject({ newRevision: true, inUse: false, plan: { revision: 2 } })
+      const plans = (await notebook.wholeTrial(trialId))?.plans ?? []
+      expect(plans).toHaveLength(2)
+      expect(plans).toEqual(expect.arrayContaining(before))
+      await notebook.keepPlan({ ...kept.plan, flights: 4 })
+      expect((await notebook.wholeTrial(trialId))?.plans).toHaveLength(2)
+    },
+  )
+
   test('N8: a plan that says nothing new changes nothing', async () => {
     const notebook = await notebookWithTrial()
     const before = await contentOf(notebook)
     const kept = await notebook.keepPlan({ ...planOf(), at: testNow })
-    expect(kept).toEqual({ plan: planOf(), newRevision: false })
+    expect(kept).toEqual({
+      ...{ plan: planOf(), newRevision: false, inUse: false, conflicts: [], trialRevision: 40 },
+    })
     expect(await contentOf(notebook)).toEqual(before)
   })
 

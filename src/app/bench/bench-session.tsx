@@ -18,6 +18,7 @@ import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
+import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
 import { sessionUnsealed } from '@/core/seal/sealed.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
@@ -46,11 +47,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   useKeepAwake()
   const { log, refused } = useBenchLog(whole, session)
   const key = `bench/${session.id}`
-  const drafts = useDraft({
-    load: () => notebook.draft(key),
-    save: (values) => notebook.keepDraft(key, values),
-    drop: () => notebook.dropDraft(key),
-  })
+  const drafts = useDraft(draftsOf(notebook, key, 'What was typed at the bench'))
   const { levelId, pick } = useCurrentLevel()
   const [picked, setPicked] = useState<BenchUnit | null>(null)
   const [entering, setEntering] = useState<{ kind: EntryKind; unit: BenchUnit } | null>(null)

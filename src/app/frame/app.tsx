@@ -12,6 +12,7 @@ import styles from './frame.module.css'
 import { Header } from './header.tsx'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
+import { StandingNotes } from './standing-notes.tsx'
 import { useArrival } from './use-arrival.ts'
 
 const KitchenPlace = lazy(async () => ({
@@ -44,6 +45,7 @@ function Shell() {
   return (
     <div className={styles.shell} ref={keepFocus}>
       <Header />
+      <StandingNotes />
       <ErrorBoundary key={location.split('/').slice(0, 3).join('/')} what="this page">
         <Suspense fallback={<Progress label="Opening the page" done={null} />}>
           <Switch>

@@ -2,28 +2,31 @@ import { StrictMode } from 'react'
 import { createRoot, type Root } from 'react-dom/client'
 import * as z from 'zod/mini'
 import type { Services } from '@/app/services/services.ts'
+import { askToKeepStorage } from '@/app/services/storage-asked.ts'
+import { failureReasonOf } from '@/core/record/failure-reason.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
-import { NotebookFailure } from '@/notebook/notebook-failure.ts'
+import type { OpenNotebook } from '@/notebook/notebook.ts'
 import '@/app/kit/look/fonts.css'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
 import { randomId, randomSeed } from '@/app/services/random-id.ts'
 import { App } from './app.tsx'
 import { showAppearance } from './appearance.ts'
-import { StartFailure, type StartTrouble } from './start-failure.tsx'
+import { StartFailure } from './start-failure.tsx'
 
 // Shapes are checked without compiling code at run time, which the page's policy forbids.
 z.config({ jitless: true })
 
-function troubleOf(failure: unknown): StartTrouble {
-  if (!(failure instanceof NotebookFailure)) return 'other'
-  switch (failure.reason) {
-    case 'newer-database':
-    case 'blocked':
-    case 'damaged':
-      return failure.reason
-    default:
-      return 'other'
+/** The same notebook, whose first trial of one's own has the browser asked to keep it. */
+function keepingStorage(notebook: OpenNotebook): OpenNotebook {
+  return {
+    ...notebook,
+    createTrial: async (...given) => {
+      const trialId = await notebook.createTrial(...given)
+      // Only a favour asked of the browser: that it failed must not look as if the trial had.
+      void askToKeepStorage(notebook).catch(() => undefined)
+      return trialId
+    },
   }
 }
 
@@ -38,7 +41,7 @@ async function start(root: Root): Promise<void> {
     const notebook = createNotebook('evenhand', { ...chance, zone })
     const settings = await notebook.settings()
     showAppearance(settings.appearance)
-    const services: Services = { notebook, zone, ...chance }
+    const services: Services = { notebook: keepingStorage(notebook), zone, ...chance }
     root.render(
       <StrictMode>
         <App services={services} />
@@ -46,7 +49,7 @@ async function start(root: Root): Promise<void> {
     )
   } catch (failure) {
     const detail = failure instanceof Error ? failure.message : String(failure)
-    root.render(<StartFailure trouble={troubleOf(failure)} detail={detail} />)
+    root.render(<StartFailure trouble={failureReasonOf(failure)} detail={detail} />)
   }
 }
 

@@ -1,9 +1,9 @@
 import { createContext, useContext } from 'react'
-import type { Notebook } from '@/notebook/notebook.ts'
+import type { OpenNotebook } from '@/notebook/notebook.ts'
 
 /** What the frame hands down to the places: the notebook, the clock, chance and new ids. Places have none of their own. */
 export interface Services {
-  notebook: Notebook
+  notebook: OpenNotebook
   /** UTC milliseconds. */
   now: () => number
   /** The IANA zone the person is in. */

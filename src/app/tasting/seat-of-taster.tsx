@@ -1,3 +1,4 @@
+import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
 import { AtTheTable } from '@/app/tasting/seat/at-the-table.tsx'
 import type { Seat } from '@/app/tasting/seat/seat.ts'
@@ -17,14 +18,8 @@ export function SeatOfTaster({ tasterId, onLeave }: { tasterId: string; onLeave:
   const seat: Seat = {
     name: tasterName(tasterId, whole.kitchen),
     view: blindView(whole, session.id, tasterId),
-    draftOf: (code) => {
-      const key = `ballot/${session.id}/${tasterId}/${code}`
-      return {
-        load: () => notebook.draft(key),
-        save: (values) => notebook.keepDraft(key, values),
-        drop: () => notebook.dropDraft(key),
-      }
-    },
+    draftOf: (code) =>
+      draftsOf(notebook, `ballot/${session.id}/${tasterId}/${code}`, 'A half-filled ballot'),
     now,
     sealBallot: async (code, answers, startedAt) => {
       const serving = servingByCode(session, code)

@@ -3,20 +3,31 @@ import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { type FailureReason, failureReasonOf } from '@/core/record/failure-reason.ts'
+import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import type { EntryProps } from './entry-panel.tsx'
 import { shrunkPhoto } from './shrunk-photo.ts'
+
+interface NotKept {
+  reason: FailureReason | null
+  again: () => Promise<void>
+}
 
 /** A photo of the dough or piece in front, from the camera or a file. It stays on this device and travels in a backup. */
 export function PhotoEntry({ unit, onKept }: EntryProps) {
   const { notebook, now, newId } = useServices()
-  const { log, whole } = useBench()
+  const { whole, session } = useBench()
   const id = useId()
   const [caption, setCaption] = useState('')
   const [unreadable, setUnreadable] = useState<string | null>(null)
 
+  const [notKept, setNotKept] = useState<NotKept | null>(null)
+
   const take = async (file: File | undefined) => {
     if (!file) return
+    setNotKept(null)
     const shrunk = await shrunkPhoto(file).catch(() => null)
     if (!shrunk) {
       setUnreadable(file.name)
@@ -25,9 +36,16 @@ export function PhotoEntry({ unit, onKept }: EntryProps) {
     const photoId = newId()
     const { picture, ...size } = shrunk
     const photo = { id: photoId, trialId: whole.trial.id, at: now(), ...size }
-    await notebook.addPhoto({ ...photo, mediaType: 'image/jpeg' }, picture)
     const words = caption.trim() === '' ? {} : { caption: caption.trim() }
-    await log({ kind: 'photo', about: unit, photoId, ...words })
+    const ids = { trialId: whole.trial.id, sessionId: session.id }
+    try {
+      await notebook.addPhoto({ ...photo, mediaType: 'image/jpeg' }, picture, {
+        ...{ ...ids, kind: 'photo', about: unit, photoId, ...words },
+      })
+    } catch (cause) {
+      setNotKept({ reason: failureReasonOf(cause), again: () => take(file) })
+      return
+    }
     onKept()
   }
   return (
@@ -49,11 +67,24 @@ export function PhotoEntry({ unit, onKept }: EntryProps) {
         capture="environment"
         onChange={(change) => void take(change.target.files?.[0])}
       />
+      {notKept ? <PhotoNotKept {...notKept} /> : null}
       {unreadable !== null ? (
         <ErrorNote title="This file is no picture the browser can read">
           {unreadable} was left as it is. Choose a JPEG, PNG or WebP picture.
         </ErrorNote>
       ) : null}
     </div>
+  )
+}
+
+function PhotoNotKept({ reason, again }: NotKept) {
+  const { title, kept, mend } = keepingFailureText(reason)
+  return (
+    <ErrorNote
+      title={`The photo was not kept. ${title}`}
+      action={<Button onPress={again}>Try again</Button>}
+    >
+      {kept} {mend}
+    </ErrorNote>
   )
 }

@@ -5,6 +5,7 @@ import { Notice } from '@/app/kit/page/notice.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { FileButton } from '@/app/kit/press/file-button.tsx'
+import { draftsOf } from '@/app/services/drafts-of.ts'
 import { longestKept, scoresDraftKey, tableText } from '@/app/services/scores-draft.ts'
 import { useServices } from '@/app/services/services.ts'
 import { thousandsText } from '@/core/units/number-text.ts'
@@ -14,11 +15,7 @@ import { TablePage } from './table-page.tsx'
 /** Scores from elsewhere: a table is chosen or dropped, its columns are named, and the findings stand over it. */
 export function ScoresPlace() {
   const { notebook } = useServices()
-  const draft = useDraft({
-    load: () => notebook.draft(scoresDraftKey),
-    save: (values) => notebook.keepDraft(scoresDraftKey, values),
-    drop: () => notebook.dropDraft(scoresDraftKey),
-  })
+  const draft = useDraft(draftsOf(notebook, scoresDraftKey, 'The table of scores'))
   const [long, setLong] = useState<string | null>(null)
   const { setAll } = draft
   const take = useCallback(

@@ -1,5 +1,7 @@
 import { Component, type ReactNode } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
+import { failureReasonOf } from '@/core/record/failure-reason.ts'
+import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { ErrorNote } from './error-note.tsx'
 
 interface ErrorBoundaryProps {
@@ -8,7 +10,7 @@ interface ErrorBoundaryProps {
   children: ReactNode
 }
 
-/** Keeps one broken part from taking the page with it, and says that what was kept is safe. */
+/** Keeps one broken part from taking the page with it, and says what is kept and what to do. */
 export class ErrorBoundary extends Component<
   ErrorBoundaryProps,
   { cause: unknown; failed: boolean }
@@ -22,19 +24,31 @@ export class ErrorBoundary extends Component<
   override render() {
     if (!this.state.failed) return this.props.children
     const { cause } = this.state
+    const reason = failureReasonOf(cause)
+    const { title, kept, mend, press } = keepingFailureText(reason)
     return (
       <ErrorNote
-        title={`Something went wrong in ${this.props.what}.`}
+        title={reason === null ? `Something went wrong in ${this.props.what}.` : title}
         action={
-          <Button kind="plain" onPress={() => this.setState({ failed: false, cause: undefined })}>
-            Try again
-          </Button>
+          press === 'reload' ? (
+            <Button kind="plain" onPress={() => window.location.reload()}>
+              Reload
+            </Button>
+          ) : (
+            <Button kind="plain" onPress={() => this.setState({ failed: false, cause: undefined })}>
+              Try again
+            </Button>
+          )
         }
       >
-        <p>Everything that was logged or kept before is safe in the notebook.</p>
         <p>
-          The program says: <q>{cause instanceof Error ? cause.message : String(cause)}</q>
+          {kept} {mend}
         </p>
+        {reason === null ? (
+          <p>
+            The program says: <q>{cause instanceof Error ? cause.message : String(cause)}</q>
+          </p>
+        ) : null}
       </ErrorNote>
     )
   }

@@ -1,12 +1,15 @@
 import { useEffect, useState } from 'react'
+import type { StoreApi } from 'zustand'
 import { useServices } from '@/app/services/services.ts'
+import { forgetUnkept, showUnkept } from '@/app/services/unkept.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { LearnedContext, useReadLearned } from './learned-context.ts'
 import { PlanPageBody } from './plan-page-body.tsx'
 import { PlanPageContext } from './plan-page-context.ts'
-import { createPlanPage } from './plan-page-store.ts'
+import { createPlanPage, type PlanPage } from './plan-page-store.ts'
 import { planTroubles } from './plan-troubles.ts'
 
 interface Props {
@@ -18,12 +21,11 @@ interface Props {
 /** One open plan: its page state, tied to the notebook, and written out whenever the page is hidden or left. */
 export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
   const whole = useWholeTrial()
-  const { notebook, now } = useServices()
+  const { notebook } = useServices()
   const learned = useReadLearned()
   const [store] = useState(() =>
-    createPlanPage(planInForce(whole), drafts, kitchen, {
-      now,
-      keepPlan: (plan) => notebook.keepPlan(plan),
+    createPlanPage(standing(whole), drafts, kitchen, {
+      keepPlan: (plan, base) => notebook.keepPlan(plan, base),
       keepDrafts: (values) =>
         Object.keys(values).length === 0
           ? notebook.dropDraft(draftKey)
@@ -31,18 +33,25 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
       judge: planTroubles,
     }),
   )
-  useEffect(() => store.getState().meet(planInForce(whole)), [store, whole])
+  useEffect(() => store.getState().meet(planInForce(whole), whole.trial.revision), [store, whole])
   useEffect(() => store.getState().meetKitchen(kitchen), [store, kitchen])
   useEffect(() => {
-    const leave = () => void store.getState().flush()
-    document.addEventListener('visibilitychange', leave)
-    window.addEventListener('pagehide', leave)
+    const key = `plan/${whole.trial.id}`
+    forgetUnkept(key)
+    const hide = () => void store.getState().flush()
+    const leave = () =>
+      void store
+        .getState()
+        .flush()
+        .then(() => carryUnkept(key, store))
+    document.addEventListener('visibilitychange', hide)
+    window.addEventListener('pagehide', hide)
     return () => {
-      document.removeEventListener('visibilitychange', leave)
-      window.removeEventListener('pagehide', leave)
+      document.removeEventListener('visibilitychange', hide)
+      window.removeEventListener('pagehide', hide)
       leave()
     }
-  }, [store])
+  }, [store, whole.trial.id])
   return (
     <PlanPageContext value={store}>
       <LearnedContext value={learned}>
@@ -50,4 +59,30 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
       </LearnedContext>
     </PlanPageContext>
   )
+}
+
+const standing = (whole: WholeTrial) => ({
+  ...{ plan: planInForce(whole), trialRevision: whole.trial.revision },
+})
+
+/** What the page could not keep before it was left goes along to every other place, until it is kept or given up. */
+function carryUnkept(key: string, store: StoreApi<PlanPage>): void {
+  const { notKept, waiting, plan, drafts, flush, giveUp } = store.getState()
+  if (!notKept || !waiting) {
+    forgetUnkept(key)
+    return
+  }
+  const half = Object.values(drafts).filter(Boolean).join(' · ')
+  showUnkept({
+    ...{ key, what: `The last change of the plan “${plan.question}”`, text: half.slice(0, 300) },
+    reason: notKept.reason,
+    retry: async () => {
+      await flush()
+      carryUnkept(key, store)
+    },
+    giveUp: () => {
+      giveUp()
+      forgetUnkept(key)
+    },
+  })
 }

@@ -3,15 +3,17 @@ import { stretchedAxis } from '@/core/figure/stretched-axis.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { putBackParts } from '@/core/plan-edits/take-out/put-back-parts.ts'
 import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
+import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
+import { createPlanKeeper } from './plan-keeper.ts'
 
 /** Where the page keeps things: the notebook and the clock, narrowed to what a plan needs. */
 export interface PlanKeeping {
-  keepPlan: (plan: Plan) => Promise<KeptPlan>
+  /** Keeps the plan as it is changed from `base`, the one it began from. */
+  keepPlan: (plan: Plan, base: Plan) => Promise<KeptPlan>
   keepDrafts: (drafts: Record<string, string>) => Promise<void>
-  now: () => number
   /** What is wrong with the plan as it stands, in words, by the JSON Pointer of the place. */
   judge: (plan: Plan, kitchen: readonly KitchenThing[]) => PlanTrouble[]
 }
@@ -30,6 +32,13 @@ interface Undo {
   texts: Record<string, string | null>
 }
 
+/** Why a write failed, and whether the page went back to what the notebook has. */
+export interface NotKept {
+  reason: FailureReason | null
+  detail: string
+  rolledBack: boolean
+}
+
 export interface PlanPage {
   plan: Plan
   kitchen: readonly KitchenThing[]
@@ -43,8 +52,10 @@ export interface PlanPage {
   unfinished: Record<string, string>
   /** Set when a change went into the next revision because a session runs the one before. */
   newRevision: number | null
-  /** The words of the last failed write; what was typed still stands on the page. */
-  notKept: string | null
+  /** Why the last write failed; null once it is kept. */
+  notKept: NotKept | null
+  /** True while something typed is not on the disk yet. */
+  waiting: boolean
   /** What was just done, in words, and how to take it back. */
   undo: Undo | null
   /** Where the page was last asked to go: a part's id, a field's name or a path of the plan; a new object for each ask. */
@@ -65,69 +76,31 @@ export interface PlanPage {
   markUnfinished: (field: string, label: string | null) => void
   jumpTo: (to: string) => void
   meetKitchen: (kitchen: readonly KitchenThing[]) => void
-  /** Another tab or place changed the plan: taken over when it is newer and nothing here waits to be kept. */
-  meet: (plan: Plan) => void
+  /** Another tab or place changed the trial, which is at this revision now: its plan is merged with what changed here. */
+  meet: (plan: Plan, trialRevision: number) => void
   /** Judges and writes what waits, now: at leaving the page, or before a session is dealt. */
   flush: () => Promise<void>
+  /** Gives up what could not be kept: the page shows what the notebook has. */
+  giveUp: () => void
 }
 
 const judgeWaitMilliseconds = 400
 const calmWaitMilliseconds = 1000
-const planWaitMilliseconds = 200
-const draftWaitMilliseconds = 150
 
 /**
  * The state of one open Plan page. A valid change goes to the notebook shortly after the last key, an unfinished text
- * goes to the drafts; both at once when the page is left. One write runs at a time, so that a plan in use makes one
- * next revision and not two.
+ * goes to the drafts; both at once when the page is left.
  */
 export function createPlanPage(
-  plan: Plan,
+  first: { plan: Plan; trialRevision: number },
   drafts: Record<string, string>,
   kitchen: readonly KitchenThing[],
   keeping: PlanKeeping,
 ): StoreApi<PlanPage> {
   let judgeTimer: ReturnType<typeof setTimeout> | undefined
-  let planTimer: ReturnType<typeof setTimeout> | undefined
-  let draftTimer: ReturnType<typeof setTimeout> | undefined
   let calmTimer: ReturnType<typeof setTimeout> | undefined
-  let planWaits = false
-  let draftsWait = false
-  let writing: Promise<void> = Promise.resolve()
 
   return createStore<PlanPage>((set, get) => {
-    const keepPlan = async () => {
-      clearTimeout(planTimer)
-      if (!planWaits) return
-      planWaits = false
-      try {
-        const kept = await keeping.keepPlan({ ...get().plan, at: keeping.now() })
-        const { id, revision, at } = kept.plan
-        set((page) => ({
-          plan: { ...page.plan, id, revision, at },
-          newRevision: kept.newRevision ? revision : page.newRevision,
-          notKept: null,
-        }))
-      } catch (error) {
-        planWaits = true
-        set({ notKept: error instanceof Error ? error.message : String(error) })
-      }
-    }
-    const keepDrafts = async () => {
-      clearTimeout(draftTimer)
-      if (!draftsWait) return
-      draftsWait = false
-      try {
-        await keeping.keepDrafts(get().drafts)
-      } catch (error) {
-        draftsWait = true
-        set({ notKept: error instanceof Error ? error.message : String(error) })
-      }
-    }
-    const write = (work: () => Promise<void>) => {
-      writing = writing.then(work)
-      return writing
-    }
     const judge = () => {
       clearTimeout(judgeTimer)
       const { plan: judged, kitchen: things, troubles } = get()
@@ -142,23 +115,26 @@ export function createPlanPage(
       set({ plan: next })
       calmTimer = setTimeout(() => set({ calmLevels: get().plan.levels }), calmWaitMilliseconds)
     }
+    const keeper = createPlanKeeper(first, keeping, {
+      ...{ get, set },
+      show: (next) => {
+        show(next)
+        judge()
+      },
+    })
     const change = (recipe: (plan: Plan) => Plan) => {
       const next = recipe(get().plan)
       if (next === get().plan) return
       show(next)
       clearTimeout(judgeTimer)
       judgeTimer = setTimeout(judge, judgeWaitMilliseconds)
-      planWaits = true
-      clearTimeout(planTimer)
-      planTimer = setTimeout(() => void write(keepPlan), planWaitMilliseconds)
+      keeper.planChanged()
     }
 
     const draft = (field: string, text: string | null) => {
       if (text === (get().drafts[field] ?? null)) return
       set((page) => ({ drafts: withDraft(page.drafts, field, text) }))
-      draftsWait = true
-      clearTimeout(draftTimer)
-      draftTimer = setTimeout(() => void write(keepDrafts), draftWaitMilliseconds)
+      keeper.draftsChanged()
     }
 
     const dropDrafts = (of: string) => {
@@ -166,14 +142,15 @@ export function createPlanPage(
     }
 
     return {
-      plan,
+      plan: first.plan,
       kitchen,
-      calmLevels: plan.levels,
-      troubles: keeping.judge(plan, kitchen),
+      calmLevels: first.plan.levels,
+      troubles: keeping.judge(first.plan, kitchen),
       drafts,
       unfinished: {},
       newRevision: null,
       notKept: null,
+      waiting: false,
       undo: null,
       jump: null,
       change,
@@ -214,16 +191,12 @@ export function createPlanPage(
         set({ kitchen: met })
         judge()
       },
-      meet: (met) => {
-        if (planWaits || met.at <= get().plan.at) return
-        show(met)
-        judge()
-      },
+      meet: keeper.meet,
       flush: async () => {
         judge()
-        await write(keepPlan)
-        await write(keepDrafts)
+        await keeper.flush()
       },
+      giveUp: keeper.giveUp,
     }
   })
 }

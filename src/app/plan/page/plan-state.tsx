@@ -2,24 +2,24 @@ import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
+import type { NotKept } from './plan-page-store.ts'
+import styles from './plan-state.module.css'
 
 /** What became of the last change: a failed write, a next revision, something removed that can come back. */
 export function PlanState() {
   const store = usePlanStore()
   const notKept = usePlanPage((page) => page.notKept)
+  const waiting = usePlanPage((page) => page.waiting)
   const revision = usePlanPage((page) => page.newRevision)
   const undo = usePlanPage((page) => page.undo)
   return (
     <>
-      {notKept === null ? null : (
-        <ErrorNote
-          title="The last change could not be kept."
-          action={<Button onPress={() => store.getState().flush()}>Try again</Button>}
-        >
-          What you typed still stands on this page; the notebook has the plan from before. {notKept}
-        </ErrorNote>
-      )}
+      <p className={styles.kept} data-kept={waiting ? 'waits' : 'kept'}>
+        {waiting ? 'Keeping…' : 'All you changed is kept'}
+      </p>
+      {notKept ? <NotKeptNote notKept={notKept} /> : null}
       {revision === null ? null : (
         <Notice kind="know" title={`This is now revision ${revision}.`}>
           A session runs the revision before, which stays as it was. What you change now is for the
@@ -35,5 +35,32 @@ export function PlanState() {
         />
       )}
     </>
+  )
+}
+
+function NotKeptNote({ notKept: { reason, detail, rolledBack } }: { notKept: NotKept }) {
+  const store = usePlanStore()
+  const { title, kept, mend } = keepingFailureText(reason)
+  if (rolledBack)
+    return (
+      <ErrorNote
+        title={`The last change was taken back. ${title}`}
+        action={<Button onPress={store.getState().giveUp}>Close</Button>}
+      >
+        {kept} {mend}
+      </ErrorNote>
+    )
+  return (
+    <ErrorNote
+      title={`The last change could not be kept. ${title}`}
+      action={<Button onPress={() => store.getState().flush()}>Try again</Button>}
+    >
+      <p>What you typed still stands on this page; the notebook has the plan from before. {mend}</p>
+      {reason === null ? (
+        <p>
+          The program says: <q>{detail}</q>
+        </p>
+      ) : null}
+    </ErrorNote>
   )
 }

@@ -2,18 +2,22 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { createPlanPage, type PlanKeeping } from '@/app/plan/page/plan-page-store.ts'
 import { takeOutIngredient } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { KeptPlan } from '@/notebook/notebook.ts'
 import { idOf, planOfTest } from '../../../core/plan-edits/plan-of-test.ts'
 
 const asked = (question: string) => (plan: Plan) => ({ ...plan, question })
 
+const keptAs = (plan: Plan): KeptPlan => ({
+  ...{ plan, newRevision: false, inUse: false, conflicts: [], trialRevision: 5 },
+})
+
 function pageOf(keeping: Partial<PlanKeeping> = {}) {
   const kept: Plan[] = []
   const drafts: Record<string, string>[] = []
-  const store = createPlanPage(planOfTest(), {}, [], {
-    now: () => 1_700_000_100_000,
+  const store = createPlanPage({ plan: planOfTest(), trialRevision: 5 }, {}, [], {
     keepPlan: async (plan) => {
       kept.push(plan)
-      return { plan, newRevision: false }
+      return keptAs(plan)
     },
     keepDrafts: async (values) => {
       drafts.push(values)
@@ -68,7 +72,7 @@ test('leaving the page writes plan and drafts at once', async () => {
 })
 
 test('a plan in use goes on as the next revision, typing meanwhile is not lost and makes no second one', async () => {
-  let answer: (value: { plan: Plan; newRevision: boolean }) => void = () => {}
+  let answer: (value: KeptPlan) => void = () => {}
   const sent: Plan[] = []
   const { store } = pageOf({
     keepPlan: (plan) => {
@@ -77,7 +81,7 @@ test('a plan in use goes on as the next revision, typing meanwhile is not lost a
         ? new Promise((resolve) => {
             answer = resolve
           })
-        : Promise.resolve({ plan, newRevision: false })
+        : Promise.resolve(keptAs(plan))
     },
   })
   store.getState().change(asked('One'))
@@ -88,7 +92,7 @@ test('a plan in use goes on as the next revision, typing meanwhile is not lost a
   expect(sent).toHaveLength(1)
   const [one] = sent
   if (!one) throw new Error('nothing was sent')
-  answer({ plan: { ...one, id: 'plan-2', revision: 2 }, newRevision: true })
+  answer({ ...keptAs({ ...one, id: 'plan-2', revision: 2 }), newRevision: true, inUse: true })
   await first
   await vi.advanceTimersByTimeAsync(400)
   expect(sent.map(({ id, question }) => [id, question])).toEqual([
@@ -104,16 +108,17 @@ test('a failed write says so, keeps what was typed and is tried again', async ()
   const { store } = pageOf({
     keepPlan: async (plan) => {
       if (disk.full) throw new Error('out of room')
-      return { plan, newRevision: false }
+      return keptAs(plan)
     },
   })
   store.getState().change(asked('Kept here'))
   await store.getState().flush()
-  expect(store.getState().notKept).toBe('out of room')
+  expect(store.getState().notKept).toMatchObject({ detail: 'out of room', rolledBack: false })
+  expect(store.getState().waiting).toBe(true)
   expect(store.getState().plan.question).toBe('Kept here')
   disk.full = false
   await store.getState().flush()
-  expect(store.getState().notKept).toBeNull()
+  expect(store.getState()).toMatchObject({ notKept: null, waiting: false })
 })
 
 test('undo puts an ingredient back beside what was changed in the meantime, and its drafts are gone', () => {
@@ -133,16 +138,30 @@ test('undo puts an ingredient back beside what was changed in the meantime, and 
   expect(store.getState().undo).toBeNull()
 })
 
-test('a plan changed elsewhere is taken over when newer, and never over unkept typing', () => {
-  const { store } = pageOf()
-  const newer = { ...planOfTest(), at: 1_700_000_050_000, question: 'Elsewhere' }
-  store.getState().meet({ ...newer, at: 1 })
+test('what another window changed is merged by field, told newer by the trial’s revision and by no clock', async () => {
+  const { store, kept } = pageOf()
+  const before = planOfTest()
+  store.getState().meet({ ...before, question: 'Stale' }, 5)
+  expect(store.getState().plan.question).toBe(before.question)
+  // Written by a clock that was set back: newer all the same.
+  store.getState().change((plan) => ({ ...plan, flights: 4 }))
+  store.getState().meet({ ...before, at: 1, question: 'Elsewhere' }, 6)
+  expect(store.getState().plan).toMatchObject({ question: 'Elsewhere', flights: 4 })
+  await store.getState().flush()
+  expect(kept).toMatchObject([{ question: 'Elsewhere', flights: 4 }])
+})
+
+test('a change that the lock refuses goes from the page at once, and is said', async () => {
+  const { store } = pageOf({
+    keepPlan: async () => {
+      throw Object.assign(new Error('locked'), { reason: 'locked' })
+    },
+  })
+  store.getState().change(asked('After the lock'))
+  await store.getState().flush()
   expect(store.getState().plan.question).toBe(planOfTest().question)
-  store.getState().meet(newer)
-  expect(store.getState().plan.question).toBe('Elsewhere')
-  store.getState().change(asked('Here'))
-  store.getState().meet({ ...newer, at: 1_700_000_090_000 })
-  expect(store.getState().plan.question).toBe('Here')
+  expect(store.getState().notKept).toMatchObject({ reason: 'locked', rolledBack: true })
+  expect(store.getState().waiting).toBe(false)
 })
 
 test('a plan is judged when the typing pauses, and at once before the page is left', async () => {

@@ -1,0 +1,92 @@
+import { useEffect, useSyncExternalStore } from 'react'
+import { useStore } from 'zustand'
+import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { Notice } from '@/app/kit/page/notice.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { useServices } from '@/app/services/services.ts'
+import { storageAsked } from '@/app/services/storage-asked.ts'
+import { type Unkept, unkept } from '@/app/services/unkept.ts'
+import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
+import styles from './frame.module.css'
+
+/** What must be in sight on every page: a notebook that was lost, what could not be kept, what the browser said of its storage. */
+export function StandingNotes() {
+  return (
+    <div className={styles.standing}>
+      <NotebookLost />
+      <NotKept />
+      <StorageAnswer />
+    </div>
+  )
+}
+
+function NotebookLost() {
+  const { notebook } = useServices()
+  const reason = useSyncExternalStore(notebook.lost.subscribe, notebook.lost.reason)
+  if (reason === null) return null
+  const { title, kept, mend } = keepingFailureText(reason)
+  return (
+    <ErrorNote
+      title={title}
+      action={<Button onPress={() => window.location.reload()}>Reload</Button>}
+    >
+      {kept} {mend}
+    </ErrorNote>
+  )
+}
+
+function NotKept() {
+  const items = useStore(unkept, (state) => state.items)
+  useEffect(() => {
+    if (items.length === 0) return
+    const stay = (event: BeforeUnloadEvent) => event.preventDefault()
+    window.addEventListener('beforeunload', stay)
+    return () => window.removeEventListener('beforeunload', stay)
+  }, [items])
+  return items.map((item) => <OneNotKept key={item.key} item={item} />)
+}
+
+function OneNotKept({ item }: { item: Unkept }) {
+  const { title, mend } = keepingFailureText(item.reason)
+  return (
+    <ErrorNote
+      title={`${item.what} could not be kept. ${title}`}
+      action={
+        <>
+          <Button onPress={item.retry}>Try again</Button>{' '}
+          <Button kind="quiet" onPress={item.giveUp}>
+            Give it up
+          </Button>
+        </>
+      }
+    >
+      {item.text === '' ? null : (
+        <p>
+          Not kept: <q>{item.text}</q>
+        </p>
+      )}
+      <p>{mend}</p>
+    </ErrorNote>
+  )
+}
+
+const storageWords = {
+  asking:
+    'Browsers clear what sites keep when the device runs short of room. Evenhand asks yours to keep this notebook; if it asks you, allow it.',
+  kept: 'The browser keeps this notebook even when the device runs short of room. Only clearing the site’s data takes it away: back it up now and then.',
+  'not-kept':
+    'The browser did not promise to keep this notebook when the device runs short of room. Back it up after each trial day; a bookmark or installing the program may change the browser’s mind.',
+}
+
+function StorageAnswer() {
+  const answer = useStore(storageAsked, (state) => state.answer)
+  if (answer === null) return null
+  return (
+    <Notice kind="know" title="Keeping your notebook">
+      <p>{storageWords[answer]}</p>
+      <Button kind="quiet" onPress={() => storageAsked.setState({ answer: null })}>
+        Close
+      </Button>
+    </Notice>
+  )
+}

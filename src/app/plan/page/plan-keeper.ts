@@ -1,0 +1,130 @@
+import { failureReasonOf } from '@/core/record/failure-reason.ts'
+import { mergePlans } from '@/core/trial/merge-plans.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { NotKept, PlanKeeping, PlanPage } from './plan-page-store.ts'
+
+const planWaitMilliseconds = 200
+const draftWaitMilliseconds = 150
+
+interface PageState {
+  get: () => PlanPage
+  set: (change: Partial<PlanPage>) => void
+  /** Shows another plan on the page, and judges it. */
+  show: (plan: Plan) => void
+}
+
+/**
+ * Writes what an open plan page changes: the plan shortly after the last key, unfinished texts too, both at once when asked.
+ * One write runs at a time. What the notebook holds and what the page shows are brought together field by field against
+ * `base`, the plan both began from; which of two states is newer is told by the trial's revision, never by a clock.
+ */
+export function createPlanKeeper(
+  first: { plan: Plan; trialRevision: number },
+  keeping: Pick<PlanKeeping, 'keepPlan' | 'keepDrafts'>,
+  { get, set, show }: PageState,
+) {
+  let base = first.plan
+  let knownRevision = first.trialRevision
+  let planTimer: ReturnType<typeof setTimeout> | undefined
+  let draftTimer: ReturnType<typeof setTimeout> | undefined
+  let planWaits = false
+  let draftsWait = false
+  let writing: Promise<void> = Promise.resolve()
+  let writes = 0
+
+  const tellWaiting = () => set({ waiting: planWaits || draftsWait || writes > 0 })
+
+  /** The notebook's plan takes the place of the one both began from; what the page changed since stays. */
+  const meetPlan = (theirs: Plan, from: Plan) => {
+    const before = get().plan
+    const { plan: merged } = mergePlans(from, theirs, before)
+    base = theirs
+    if (sameParts(before, merged)) set({ plan: merged })
+    else show(merged)
+  }
+
+  const keepPlan = async () => {
+    clearTimeout(planTimer)
+    if (!planWaits) return
+    planWaits = false
+    const sent = get().plan
+    try {
+      const kept = await keeping.keepPlan(sent, base)
+      knownRevision = Math.max(knownRevision, kept.trialRevision)
+      meetPlan(kept.plan, sent)
+      set({ newRevision: kept.inUse ? kept.plan.revision : get().newRevision, notKept: null })
+    } catch (cause) {
+      const failure = failureOf(cause)
+      const refused = failure.reason === 'locked' || failure.reason === 'refused-record'
+      // What the notebook refuses for good goes from the page at once; what it had no room for stays and waits.
+      if (refused) show(base)
+      else planWaits = true
+      set({ notKept: { ...failure, rolledBack: refused } })
+    }
+  }
+
+  const keepDrafts = async () => {
+    clearTimeout(draftTimer)
+    if (!draftsWait) return
+    draftsWait = false
+    try {
+      await keeping.keepDrafts(get().drafts)
+      if (!planWaits) set({ notKept: null })
+    } catch (cause) {
+      draftsWait = true
+      set({ notKept: { ...failureOf(cause), rolledBack: false } })
+    }
+  }
+
+  const write = (work: () => Promise<void>) => {
+    writes += 1
+    writing = writing.then(work).finally(() => {
+      writes -= 1
+      tellWaiting()
+    })
+    tellWaiting()
+    return writing
+  }
+
+  return {
+    planChanged: () => {
+      planWaits = true
+      clearTimeout(planTimer)
+      planTimer = setTimeout(() => void write(keepPlan), planWaitMilliseconds)
+      tellWaiting()
+    },
+    draftsChanged: () => {
+      draftsWait = true
+      clearTimeout(draftTimer)
+      draftTimer = setTimeout(() => void write(keepDrafts), draftWaitMilliseconds)
+      tellWaiting()
+    },
+    meet: (met: Plan, trialRevision: number) => {
+      if (trialRevision <= knownRevision) return
+      knownRevision = trialRevision
+      meetPlan(met, base)
+    },
+    flush: async () => {
+      await write(keepPlan)
+      await write(keepDrafts)
+    },
+    giveUp: () => {
+      planWaits = false
+      draftsWait = false
+      set({ notKept: null, waiting: false })
+      show(base)
+    },
+  }
+}
+
+/** True where only the stamps differ: then nothing on the page need be judged anew. */
+function sameParts(before: Plan, now: Plan): boolean {
+  const { id, revision, at, zone } = now
+  const stamped: Plan = { ...before, id, revision, at, zone }
+  return (Object.keys(now) as (keyof Plan)[]).every((part) => now[part] === stamped[part])
+}
+
+function failureOf(cause: unknown): Omit<NotKept, 'rolledBack'> {
+  const detail = cause instanceof Error ? cause.message : String(cause)
+  return { reason: failureReasonOf(cause), detail }
+}

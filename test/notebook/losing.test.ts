@@ -1,0 +1,87 @@
+import 'fake-indexeddb/auto'
+import { afterEach, describe, expect, test, vi } from 'vitest'
+import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+
+const photo = {
+  ...{ id: 'photo-2', trialId: 'trial-1', at: testNow, mediaType: 'image/jpeg' as const },
+  ...{ widthPixels: 4, heightPixels: 3 },
+}
+const line = {
+  ...{ trialId: 'trial-1', sessionId: 'session-1', kind: 'photo' as const, photoId: 'photo-2' },
+  about: { kind: 'batch' as const, id: 'batch-1' },
+}
+const picture = new Blob([new Uint8Array([255, 216, 7])], { type: 'image/jpeg' })
+
+afterEach(() => void vi.restoreAllMocks())
+
+describe('losing nothing silently', () => {
+  test('N47: a photo is kept with its line of the log', async () => {
+    const notebook = await notebookWithTrial()
+    await notebook.addPhoto(photo, picture, line)
+    const whole = await notebook.wholeTrial('trial-1')
+    expect(whole?.photos).toContainEqual(photo)
+    expect(whole?.events.at(-1)).toMatchObject({ kind: 'photo', photoId: 'photo-2' })
+  })
+
+  test.each(['photos', 'pictures', 'events'])(
+    'N47: a photo for whose %s there is no room leaves nothing behind',
+    async (table) => {
+      const notebook = await notebookWithTrial()
+      const before = await contentOf(notebook)
+      for (const method of ['put', 'add'] as const) {
+        const real = IDBObjectStore.prototype[method]
+        vi.spyOn(IDBObjectStore.prototype, method).mockImplementation(function full(
+          this: IDBObjectStore,
+          ...given
+        ) {
+          if (this.name === table) throw new DOMException('full', 'QuotaExceededError')
+          return real.apply(this, given)
+        })
+      }
+      await expect(notebook.addPhoto(photo, picture, line)).rejects.toMatchObject({
+        reason: 'out-of-room',
+      })
+      vi.restoreAllMocks()
+      expect(await contentOf(notebook)).toEqual(before)
+      expect(await notebook.picture('photo-2')).toBeUndefined()
+    },
+  )
+
+  test('N48: every writing transaction asks to be on the disk before it is done', async () => {
+    const notebook = await notebookWithTrial()
+    const asked = vi.spyOn(IDBDatabase.prototype, 'transaction')
+    const { photoId: _, ...note } = line
+    await notebook.log({ ...note, kind: 'note', text: 'strict' })
+    const writes = asked.mock.calls.filter(([, mode]) => mode === 'readwrite')
+    expect(writes.length).toBeGreaterThan(0)
+    for (const [, , options] of writes) expect(options).toMatchObject({ durability: 'strict' })
+  })
+
+  test('N49: a notebook that is deleted while it is open says so, and is not made anew', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const heard = vi.fn<() => void>()
+    notebook.lost.subscribe(heard)
+    expect(notebook.lost.reason()).toBeNull()
+    await new Promise((resolve, reject) => {
+      const request = indexedDB.deleteDatabase(name)
+      request.onsuccess = resolve
+      request.onerror = reject
+    })
+    expect(heard).toHaveBeenCalledTimes(1)
+    expect(notebook.lost.reason()).toBe('cleared')
+    await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'cleared' })
+    expect((await indexedDB.databases()).map((each) => each.name)).not.toContain(name)
+  })
+
+  test('N49: one that is closed as asked is not lost', async () => {
+    const notebook = notebookOf()
+    await notebook.settings()
+    const heard = vi.fn<() => void>()
+    notebook.lost.subscribe(heard)
+    notebook.close()
+    await new Promise((resolve) => setTimeout(resolve))
+    expect(heard).not.toHaveBeenCalled()
+    await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'closed' })
+  })
+})
