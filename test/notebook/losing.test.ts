@@ -47,16 +47,6 @@ describe('losing nothing silently', () => {
     },
   )
 
-  test('N48: every writing transaction asks to be on the disk before it is done', async () => {
-    const notebook = await notebookWithTrial()
-    const asked = vi.spyOn(IDBDatabase.prototype, 'transaction')
-    const { photoId: _, ...note } = line
-    await notebook.log({ ...note, kind: 'note', text: 'strict' })
-    const writes = asked.mock.calls.filter(([, mode]) => mode === 'readwrite')
-    expect(writes.length).toBeGreaterThan(0)
-    for (const [, , options] of writes) expect(options).toMatchObject({ durability: 'strict' })
-  })
-
   test('N49: a notebook that is deleted while it is open says so, and is not made anew', async () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)

@@ -1,5 +1,5 @@
 import { Dexie, liveQuery } from 'dexie'
-import { afterEach, expect, test } from 'vitest'
+import { afterEach, expect, test, vi } from 'vitest'
 import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
@@ -54,6 +54,25 @@ test('N34: everything is there after closing and opening again, pictures and dra
     ...{ ok: true, record: { cameIn: 1, left: [] } },
   })
   expect((await second.wholeTrial('trial-1'))?.events).toContainEqual(logged)
+})
+
+test('N48: every writing transaction asks to be on the disk before it is told as done', async () => {
+  const notebook = opened()
+  await notebook.importTrial(text)
+  const asked: string[] = []
+  const real = IDBObjectStore.prototype.put
+  const spy = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function watched(
+    this: IDBObjectStore,
+    ...given
+  ) {
+    asked.push(this.transaction.durability)
+    return real.apply(this, given)
+  })
+  await notebook.log(note)
+  await notebook.keepDraft('plan/trial-1', { question: 'Wh' })
+  spy.mockRestore()
+  expect(asked.length).toBeGreaterThanOrEqual(2)
+  expect(new Set(asked)).toEqual(new Set(['strict']))
 })
 
 test('N14: two connections writing at once give every number once, rising', async () => {
