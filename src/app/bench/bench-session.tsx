@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { ClockNote } from '@/app/bench/day/clock-note.tsx'
 import { ComingUp, FollowTheClock } from '@/app/bench/day/coming-up.tsx'
 import { frontLine } from '@/app/bench/day/front-line.ts'
 import { nextOnLine, runOf } from '@/app/bench/day/next-on-line.ts'
@@ -68,6 +69,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const bakesNext = item?.step.kind === 'bake' || item?.step.kind === 'warm-up'
   return (
     <BenchContext value={bench}>
+      <ClockNote device={device} />
       {refused ? (
         <ErrorNote title="This press came too late">
           {movedOnText(refused, plan, session)}

@@ -47,7 +47,8 @@ export function pieceMeasures(
       ovenSpringPercent: gainPercent(of.size('height-in'), of.size('height-out')),
       specificVolume: ratio(of.size('volume'), out?.grams ?? null),
       coreCelsius: temperaturesOf(effective, 'core', piece.id).at(-1)?.celsius ?? null,
-      ageAtBakingSeconds: mixedAt === null || inAt === null ? null : (inAt - mixedAt) / 1000,
+      ageAtBakingSeconds:
+        mixedAt === null || inAt === null || inAt < mixedAt ? null : (inAt - mixedAt) / 1000,
     }
   })
 }

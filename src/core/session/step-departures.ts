@@ -19,6 +19,8 @@ function waits(runs: readonly StepRun[]): Departure[] {
   return runs.flatMap((run): Departure[] => {
     const { unit, batchId, levelId, step, repeat, startedAt, stoppedAt } = run
     if (startedAt === null || stoppedAt === null || step.endsBy.by !== 'clock') return []
+    // A clock that was set back between the two tells nothing.
+    if (stoppedAt < startedAt) return []
     const plannedSeconds = runSeconds(step)
     const doneSeconds = (stoppedAt - startedAt) / 1000
     const { toleranceSeconds } = step

@@ -57,7 +57,8 @@ export function levelFromWeights(
   return { ok: true, weighed, handled, loggedLines, allLines: counted.length }
 }
 
-function isOf(line: WeighLine, { ingredientId, prefermentId }: LoggedWeight): boolean {
+/** Whether a logged weight is of this line of the weigh sheet: a ripe starter by its preferment. */
+export function isOf(line: WeighLine, { ingredientId, prefermentId }: LoggedWeight): boolean {
   if (line.what === 'starter') return ingredientId === line.prefermentId
   return ingredientId === line.ingredientId && prefermentId === line.prefermentId
 }

@@ -9,7 +9,7 @@ import { useTicking } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { dayTime } from '@/core/wording/words/day-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 
 /** More than this late is said beside the line; less is the kitchen's usual. */
@@ -23,6 +23,7 @@ interface ComingUpProps {
 /** What every other line is doing or waiting for, soonest first; a press brings it to the front. */
 export function ComingUp({ items, onPick }: ComingUpProps) {
   const { plan, session } = useBench()
+  const { now } = useServices()
   if (items.length === 0) return null
   return (
     <Section title="Coming up">
@@ -31,7 +32,7 @@ export function ComingUp({ items, onPick }: ComingUpProps) {
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}/${item.do}`}>
             <button type="button" className={styles.line} onClick={() => onPick(item)}>
               <span className={styles.lineTime}>
-                {item.dueAt === null ? '' : clockTime(item.dueAt, session.zone)}
+                {item.dueAt === null ? '' : dayTime(item.dueAt, now(), session.zone)}
               </span>
               <span className={styles.lineMark}>
                 <LineMark unit={item.unit} size="small" />

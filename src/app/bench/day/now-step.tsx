@@ -17,7 +17,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
 import { doneText, endsByText } from '@/core/wording/plan/ends-by-text.ts'
 import { workText } from '@/core/wording/weighing/work-text.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { dayTime } from '@/core/wording/words/day-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 
 interface NowStepProps {
@@ -120,7 +120,7 @@ function Due({ item }: { item: AgendaItem }) {
 function dueText(item: AgendaItem, now: number, zone: string): string {
   if (item.dueAt === null) return 'when you are ready'
   const seconds = Math.round((item.dueAt - now) / 1000)
-  if (seconds > 30) return `in ${durationText(seconds)}, at ${clockTime(item.dueAt, zone)}`
+  if (seconds > 30) return `in ${durationText(seconds)}, at ${dayTime(item.dueAt, now, zone)}`
   if (seconds >= -30) return 'now'
-  return `was due at ${clockTime(item.dueAt, zone)}, ${durationText(-seconds)} ago`
+  return `was due at ${dayTime(item.dueAt, now, zone)}, ${durationText(-seconds)} ago`
 }

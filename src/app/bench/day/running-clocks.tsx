@@ -35,7 +35,12 @@ export function RunningClocks({ items, runs, onPick }: RunningClocksProps) {
         const seconds = item.step.endsBy.by === 'clock' ? runSeconds(item.step) : 0
         return (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}`}>
-            <button type="button" className={styles.clock} onClick={() => onPick(item)}>
+            <button
+              type="button"
+              className={styles.clock}
+              data-means={`to the front ${item.unit.id}`}
+              onClick={() => onPick(item)}
+            >
               <LineMark unit={item.unit} size="small" letterOnly />{' '}
               <span className={styles.reading}>
                 <Timer

@@ -1,15 +1,18 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { typedNumber } from '@/app/kit/field/typed-number.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useOnePress } from '@/app/kit/press/use-one-press.ts'
+import { OddReading, type OddReadingWords } from './odd-reading.tsx'
 
 interface NumberEntryProps {
   label: string
   unit: string
   check: (value: number) => string | undefined
+  /** What makes a number that can be an odd one: said before it is kept. */
+  odd?: (value: number) => OddReadingWords | null
   /** Names the unfinished text among the session's drafts, so that a reload brings it back. */
   draftName: string
   /** Whether it was kept: what was typed stays until it is. */
@@ -20,15 +23,17 @@ interface NumberEntryProps {
   children?: ReactNode
 }
 
-/** One number and one big button. What was typed and not yet kept survives a reload. */
+/** One number and one big button. What was typed and not yet kept survives a reload; a wild number asks before it is kept. */
 export function NumberEntry(props: NumberEntryProps) {
-  const { label, unit, check, draftName, onKeep, hint, quiet, children } = props
+  const { label, unit, check, odd, draftName, onKeep, hint, quiet, children } = props
   const { drafts } = useBench()
   const { busy, run } = useOnePress()
+  const [asked, setAsked] = useState<number | null>(null)
   const text = drafts.values[draftName] ?? ''
   const read = typedNumber(text, unit)
   const value =
     read.ok && read.value !== null && check(read.value) === undefined ? read.value : null
+  const words = value === null || value !== asked ? null : (odd?.(value) ?? null)
   const keep = async () => {
     if (value === null) return
     if (await onKeep(value)) drafts.clear(draftName)
@@ -38,7 +43,8 @@ export function NumberEntry(props: NumberEntryProps) {
       className={styles.entry}
       onSubmit={(submit) => {
         submit.preventDefault()
-        run(keep)
+        if (value !== null && words === null && odd?.(value)) setAsked(value)
+        else run(keep)
       }}
     >
       <NumberField
@@ -53,15 +59,16 @@ export function NumberEntry(props: NumberEntryProps) {
         {...(hint ? { hint } : {})}
       />
       {children}
+      {words ? <OddReading words={words} /> : null}
       <Button
         type="submit"
-        kind={quiet ? 'plain' : 'primary'}
+        kind={quiet || words ? 'plain' : 'primary'}
         size="bench"
         busy={busy}
-        means={`keep/${draftName}`}
+        means={`${words ? 'keep-odd' : 'keep'}/${draftName}`}
         disabled={value === null}
       >
-        Keep
+        {words ? `Keep ${text.trim()} as it is` : 'Keep'}
       </Button>
     </form>
   )

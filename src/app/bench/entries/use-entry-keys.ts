@@ -3,10 +3,10 @@ import { batchIdOf } from '@/app/bench/batch-id-of.ts'
 import { useBench } from '@/app/bench/bench-context.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { type EntryKind, entryKeys } from '@/core/session/press/entry-kinds.ts'
+import { toWeigh } from '@/core/session/press/to-weigh.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { isTyped } from './answers-entry.tsx'
 import type { BenchUnit } from './entry-panel.tsx'
-import { toWeigh } from './to-weigh.ts'
 
 /** The entries that make sense now for the dough or piece in front. */
 export function useEntryKeys(item: AgendaItem | null, unit: BenchUnit): EntryKind[] {

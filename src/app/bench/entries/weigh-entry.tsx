@@ -5,12 +5,18 @@ import { useBench } from '@/app/bench/bench-context.ts'
 import { LevelWorked } from '@/app/bench/day/level-worked.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
+import { oddWeight } from '@/core/session/press/odd-weight.ts'
+import { type ToWeigh, toWeigh } from '@/core/session/press/to-weigh.ts'
+import { weighPress } from '@/core/session/press/weigh-press.ts'
+import { weightsOfBatch } from '@/core/session/weights-of-batch.ts'
+import { sheetOfBatch } from '@/core/session/worked-levels.ts'
+import { withUnit } from '@/core/units/number-text.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { oddWeightText } from '@/core/wording/bench/odd-weight-text.ts'
 import { amountCheck } from './amount-checks.ts'
 import type { EntryProps } from './entry-panel.tsx'
 import { NumberEntry } from './number-entry.tsx'
-import { type ToWeigh, toWeigh } from './to-weigh.ts'
-import { weighPress } from './weigh-press.ts'
+import type { OddReadingWords } from './odd-reading.tsx'
 import { WeighedList } from './weighed-list.tsx'
 
 /** The weights of the dough in front, one ingredient at a time: one press when the scale shows the plan, else its reading. */
@@ -21,13 +27,27 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
   const batchId = batchIdOf(session, unit)
   const batch = session.batches.find(({ id }) => id === batchId)
   const lines = toWeigh(sheet, batch?.levelId ?? null, batchId, events)
+  const logged = weightsOfBatch(events, batchId)
   const open = lines.find((line) =>
     againKey === null ? line.loggedAs !== null && line.logged === null : line.key === againKey,
   )
+  const weights = sheetOfBatch(sheet.batches, batch?.levelId ?? null)
+  const oddIn = (line: ToWeigh) => (grams: number) => {
+    const found = weights && oddWeight({ plan, batch: weights, logged, key: line.key, grams })
+    const nameOf = (key: string) => lines.find((each) => each.key === key)?.name ?? ''
+    const inUnit = (level: string) => withUnit(level, plan.factor.unitOfMeasure)
+    return found ? oddWeightText(found, line.name, nameOf, inUnit) : null
+  }
   return (
     <div className={styles.entry}>
       {open ? (
-        <OneWeight key={open.key} line={open} batchId={batchId} onKept={() => setAgainKey(null)} />
+        <OneWeight
+          key={open.key}
+          line={open}
+          batchId={batchId}
+          odd={oddIn(open)}
+          onKept={() => setAgainKey(null)}
+        />
       ) : (
         <>
           <p className={styles.nowTitle} {...landing}>
@@ -47,10 +67,11 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
 interface OneWeightProps {
   line: ToWeigh
   batchId: string
+  odd: (grams: number) => OddReadingWords | null
   onKept: () => void
 }
 
-function OneWeight({ line, batchId, onKept }: OneWeightProps) {
+function OneWeight({ line, batchId, odd, onKept }: OneWeightProps) {
   const { log } = useBench()
   const keep = async (grams: number) => {
     const kept = await log(...weighPress(line, batchId, grams))
@@ -75,6 +96,7 @@ function OneWeight({ line, batchId, onKept }: OneWeightProps) {
         label="It shows something else"
         unit="g"
         check={amountCheck.grams}
+        odd={odd}
         draftName={`weigh/${batchId}/${line.key}`}
         onKeep={keep}
         quiet

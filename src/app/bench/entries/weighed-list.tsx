@@ -1,6 +1,6 @@
 import styles from '@/app/bench/bench.module.css'
 import { loggedText } from '@/app/bench/log/logged-text.ts'
-import type { ToWeigh } from './to-weigh.ts'
+import type { ToWeigh } from '@/core/session/press/to-weigh.ts'
 import weigh from './weigh.module.css'
 
 interface WeighedListProps {

@@ -1,43 +1,47 @@
 import { useState } from 'react'
 import { useBench } from '@/app/bench/bench-context.ts'
-import { loggedEnds } from '@/app/bench/entries/amount-checks.ts'
+import { endsCheck } from '@/app/bench/entries/amount-checks.ts'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { TemperatureField } from '@/app/kit/field/temperature-field.tsx'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { useServices } from '@/app/services/services.ts'
 import type { Event } from '@/core/session/event-record.ts'
+import { correctable, corrected } from '@/core/session/press/correction.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import { eventText } from '@/core/wording/bench/event-text.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
-import { correctable, corrected } from './correction.ts'
+import { dayTime } from '@/core/wording/words/day-time.ts'
+import { typedMoment } from './typed-moment.ts'
 
 /**
- * Mends one line of the log: its number, its words, or how many minutes earlier it really happened. The correction cites
- * the line; taking it back voids it. Both leave the old line in the log.
+ * Mends one line of the log: its number, its words, or the time of day at which it really happened. The correction cites the
+ * line; taking it back voids it. Both leave the old line in the log.
  */
 export function CorrectDialog({ event, onClose }: { event: Event; onClose: () => void }) {
-  const { log, plan, session } = useBench()
+  const { log, plan, session, events } = useBench()
+  const { now } = useServices()
   const part = correctable(event)
   const degrees = useTemperatureText()
   const [value, setValue] = useState<number | null>(part.number?.value ?? null)
   const [text, setText] = useState(part.text ?? '')
-  const [minutesEarlier, setMinutesEarlier] = useState<number | null>(0)
+  const [time, setTime] = useState(clockTime(event.at, session.zone))
+  const moment = typedMoment(event, time, { log: events, now: now(), session })
 
   const keep = async () => {
-    await log(corrected(event, { value, text, minutesEarlier: minutesEarlier ?? 0 }))
-    onClose()
+    if (!moment.ok) return
+    if (await log(corrected(event, { value, text, at: moment.at }))) onClose()
   }
   const takeBack = async () => {
     const entry: BenchEntry = { kind: 'void', about: event.about, corrects: event.id }
-    await log(entry)
-    onClose()
+    if (await log(entry)) onClose()
   }
-  const complete = part.number === undefined || value !== null
+  const complete = (part.number === undefined || value !== null) && moment.ok
   return (
     <Dialog
-      title={`${eventText(event, plan, degrees)}, ${clockTime(event.at, session.zone)}`}
+      title={`${eventText(event, plan, degrees)}, ${dayTime(event.at, now(), session.zone)}`}
       open
       onClose={onClose}
       actions={
@@ -54,7 +58,8 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
     >
       {part.number && event.kind === 'temperature' ? (
         <TemperatureField
-          {...loggedEnds(event.of)}
+          leastCelsius={part.number.ends?.least ?? -273}
+          mostCelsius={part.number.ends?.most ?? 1000}
           label={part.number.label}
           value={value}
           onValue={setValue}
@@ -67,7 +72,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
           unit={part.number.unit}
           value={value}
           onValue={setValue}
-          check={part.number.check}
+          {...(part.number.ends ? { check: endsCheck(part.number.ends, part.number.unit) } : {})}
           size="bench"
           required
         />
@@ -75,14 +80,13 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
       {part.text !== undefined ? (
         <TextField label="Words" value={text} onValue={setText} maxLength={500} />
       ) : null}
-      <NumberField
-        label="It happened earlier by"
-        unit="min"
-        value={minutesEarlier}
-        onValue={setMinutesEarlier}
-        check={(minutes) =>
-          minutes < 0 || minutes > 2880 ? 'Give 0 to 2880 minutes before the entry.' : undefined
-        }
+      <TextField
+        label="It happened at"
+        value={time}
+        onValue={setTime}
+        maxLength={8}
+        hint={moment.ok ? dayTime(moment.at, now(), session.zone) : undefined}
+        problem={moment.ok ? undefined : moment.problem}
       />
     </Dialog>
   )

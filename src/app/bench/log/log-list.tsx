@@ -7,9 +7,10 @@ import { whichBefore } from '@/app/bench/line-name.ts'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { useServices } from '@/app/services/services.ts'
 import type { About, Event } from '@/core/session/event-record.ts'
 import { eventText } from '@/core/wording/bench/event-text.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { dayTime } from '@/core/wording/words/day-time.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { CorrectDialog } from './correct-dialog.tsx'
 
@@ -47,9 +48,10 @@ export function LogList() {
 function LogLine({ event, zone }: { event: Event; zone: string }) {
   const { plan, session } = useBench()
   const degrees = useTemperatureText()
+  const { now } = useServices()
   return (
     <>
-      <span className={styles.lineTime}>{clockTime(event.at, zone)}</span>
+      <span className={styles.lineTime}>{dayTime(event.at, now(), zone)}</span>
       <span className={styles.lineMark}>
         <LogMark about={event.about} />
       </span>

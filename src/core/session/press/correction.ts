@@ -1,12 +1,19 @@
-import { amountCheck, celsiusCheck } from '@/app/bench/entries/amount-checks.ts'
 import type { Event } from '@/core/session/event-record.ts'
-import type { BenchEntry } from '@/core/session/press/new-event.ts'
+import type { BenchEntry } from './new-event.ts'
+import {
+  type Ends,
+  possibleCelsius,
+  possibleGrams,
+  possibleRise,
+  possibleSize,
+} from './usual-readings.ts'
 
 interface CorrectableNumber {
   value: number
   label: string
   unit: string
-  check: (value: number) => string | undefined
+  /** Between which it can be; null where nothing is known of it. */
+  ends: Ends | null
 }
 
 export interface Correctable {
@@ -20,22 +27,20 @@ export function correctable(event: Event): Correctable {
     case 'weighed':
     case 'worked-in':
     case 'mass':
-      return { number: numberPart(event.grams, 'Mass', 'g', amountCheck.grams) }
-    case 'temperature':
-      return { number: numberPart(event.celsius, 'Temperature', '°C', celsiusCheck(event.of)) }
+      return { number: { value: event.grams, label: 'Mass', unit: 'g', ends: possibleGrams } }
+    case 'temperature': {
+      const ends = possibleCelsius(event.of)
+      return { number: { value: event.celsius, label: 'Temperature', unit: '°C', ends } }
+    }
     case 'rise':
-      return { number: numberPart(event.percent, 'Risen by', '%', amountCheck.rise) }
-    case 'size':
-      return {
-        number: numberPart(
-          event.value,
-          event.what === 'volume' ? 'Volume' : 'Height',
-          event.what === 'volume' ? 'mL' : 'mm',
-          amountCheck.size,
-        ),
-      }
+      return { number: { value: event.percent, label: 'Risen by', unit: '%', ends: possibleRise } }
+    case 'size': {
+      const volume = event.what === 'volume'
+      const as = volume ? { label: 'Volume', unit: 'mL' } : { label: 'Height', unit: 'mm' }
+      return { number: { value: event.value, ...as, ends: possibleSize } }
+    }
     case 'measured':
-      return { number: numberPart(event.value, 'Value', '', amountCheck.any) }
+      return { number: { value: event.value, label: 'Value', unit: '', ends: null } }
     case 'note':
       return { text: event.text }
     case 'failure':
@@ -45,22 +50,13 @@ export function correctable(event: Event): Correctable {
   }
 }
 
-function numberPart(
-  value: number,
-  label: string,
-  unit: string,
-  check: CorrectableNumber['check'],
-): CorrectableNumber {
-  return { value, label, unit, check }
-}
-
-/** The entry that replaces `event`: the same thing said rightly, citing what it corrects. */
+/** The entry that replaces `event`: the same thing said rightly, of the moment it happened (UTC ms), citing what it corrects. */
 export function corrected(
   event: Event,
-  mend: { value: number | null; text: string; minutesEarlier: number },
+  mend: { value: number | null; text: string; at: number },
 ): BenchEntry {
   const { id, trialId, sessionId, device, count, zone, ...said } = event
-  const entry = { ...said, at: event.at - mend.minutesEarlier * 60_000, corrects: id }
+  const entry = { ...said, at: mend.at, corrects: id }
   if ('grams' in entry && mend.value !== null) return { ...entry, grams: mend.value }
   if (entry.kind === 'temperature' && mend.value !== null) return { ...entry, celsius: mend.value }
   if (entry.kind === 'rise' && mend.value !== null) return { ...entry, percent: mend.value }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
-import { correctable, corrected } from '@/app/bench/log/correction.ts'
 import type { Event } from '@/core/session/event-record.ts'
+import { correctable, corrected } from '@/core/session/press/correction.ts'
+import { isOutside } from '@/core/session/press/usual-readings.ts'
 import { wholeTrialOf } from '../../../whole-trial-of.ts'
 
 const of = (kind: Event['kind']) => {
@@ -8,7 +9,7 @@ const of = (kind: Event['kind']) => {
   if (!found) throw new Error(`the whole trial has no ${kind}`)
   return found
 }
-const nothing = { value: null, text: '', minutesEarlier: 0 }
+const nothing = { value: null, text: '', at: 0 }
 
 test('what carries a number can be mended in it, what carries words in them, the rest in its time alone', () => {
   expect(correctable(of('weighed')).number?.unit).toBe('g')
@@ -19,7 +20,7 @@ test('what carries a number can be mended in it, what carries words in them, the
 
 test('a correction says the same thing rightly and cites what it corrects; the notebook stamps it anew', () => {
   const event = of('temperature')
-  const mended = corrected(event, { value: 23.5, text: '', minutesEarlier: 4 })
+  const mended = corrected(event, { value: 23.5, text: '', at: event.at - 4 * 60_000 })
   expect(mended).toMatchObject({
     kind: 'temperature',
     celsius: 23.5,
@@ -44,10 +45,11 @@ test('a temperature is mended within what its thing can have: no dough is at 250
   const reading = of('temperature')
   if (reading.kind !== 'temperature') throw new Error('a reading is asked for')
   const check = (what: typeof reading.of, celsius: number) =>
-    correctable({ ...reading, of: what }).number?.check(celsius)
-  expect(check('dough', 25)).toBeUndefined()
-  expect(check('dough', 250)).toBe('Write a number from −10 to 70 °C.')
+    isOutside(celsius, correctable({ ...reading, of: what }).number?.ends ?? { least: 0, most: 0 })
+  expect(check('dough', 25)).toBe(false)
+  expect(check('dough', 250)).toBe(true)
   // Liquid water at sea level: 0 to 100 °C.
-  expect(check('water', 101)).toBe('Write a number from 0 to 100 °C.')
-  expect(check('oven-floor', 250)).toBeUndefined()
+  expect(check('water', 100)).toBe(false)
+  expect(check('water', 101)).toBe(true)
+  expect(check('oven-floor', 250)).toBe(false)
 })

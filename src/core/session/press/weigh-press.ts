@@ -1,4 +1,4 @@
-import type { BenchEntry } from '@/core/session/press/new-event.ts'
+import type { BenchEntry } from './new-event.ts'
 import type { ToWeigh } from './to-weigh.ts'
 
 /**

@@ -1,0 +1,24 @@
+import type { Standing } from '@/core/session/effective-events.ts'
+import type { Event } from '@/core/session/event-record.ts'
+import { impossibleTime } from '@/core/session/press/impossible-time.ts'
+import { momentOf, typedTimeOfDay } from '@/core/session/press/time-of-day.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import { impossibleTimeText } from '@/core/wording/bench/impossible-time-text.ts'
+import { civilTime } from '@/core/wording/words/civil-time.ts'
+
+/** The moment that a typed time of day stands for in a correction, or what is wrong with it. */
+export function typedMoment(
+  event: Event,
+  text: string,
+  { log, now, session }: { log: readonly Standing[]; now: number; session: Session },
+): { ok: true; at: number } | { ok: false; problem: string } {
+  const time = typedTimeOfDay(text)
+  if (!time) return { ok: false, problem: 'Write the time of day, such as 14:05.' }
+  const { zone, createdAt } = session
+  const at = momentOf(time, event.at, (moment) => civilTime(moment, zone))
+  if (at === null)
+    return { ok: false, problem: 'The clock never showed that within a day of the entry.' }
+  // A time that stands is not judged again: a clock that was set may have made it odd.
+  const found = at === event.at ? null : impossibleTime(event, at, { log, now, dealtAt: createdAt })
+  return found ? { ok: false, problem: impossibleTimeText(found, zone) } : { ok: true, at }
+}

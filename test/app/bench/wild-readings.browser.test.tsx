@@ -1,0 +1,97 @@
+import { expect, test } from 'vitest'
+import { render } from 'vitest-browser-react'
+import { BenchPlace } from '@/app/bench/bench-place.tsx'
+import { ServicesContext } from '@/app/services/services.ts'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { begun, minutes } from '../../trial-of/made-up-day.ts'
+import { sessionOf } from '../../trial-of/session-of.ts'
+import { wholeTrialOf } from '../../whole-trial-of.ts'
+import { AtTrial } from '../at-trial.tsx'
+
+let clock = begun + 5 * minutes
+const chance = {
+  now: () => clock,
+  newId: () => crypto.randomUUID(),
+  newSeed: () => 7,
+  zone: 'Europe/Rome',
+}
+
+async function freshBench() {
+  const notebook = createNotebook(`wild-${crypto.randomUUID()}`, chance)
+  const whole = { ...wholeTrialOf(), sessions: [sessionOf()], events: [], ballots: [], photos: [] }
+  expect(await notebook.importTrial(writeTrialFile(whole))).toMatchObject({ ok: true })
+  const screen = await render(
+    <ServicesContext value={{ notebook, ...chance }}>
+      <AtTrial trialId="trial-1">
+        <BenchPlace />
+      </AtTrial>
+    </ServicesContext>,
+  )
+  const kept = async () => (await notebook.wholeTrial('trial-1'))?.events ?? []
+  const press = (name: string) => screen.getByRole('button', { name, exact: true }).click()
+  return { screen, kept, press }
+}
+
+test('a temperature that hardly can be asks first, and is kept as it is by a second press', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Temperature')
+  await expect.element(screen.getByText('Usually 2 °C to 38 °C.')).toBeVisible()
+  await screen.getByLabelText('Dough temperature').fill('52')
+  await press('Keep')
+  await expect.element(screen.getByRole('alert')).toHaveTextContent('Dough at 52 °C?')
+  expect(await kept()).toEqual([])
+  await press('Keep 52 as it is')
+  await expect.poll(kept).toMatchObject([{ kind: 'temperature', celsius: 52 }])
+})
+
+test('too little of an ingredient says what to add, and what it makes of the level', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Weigh')
+  await screen.getByLabelText('It shows something else').fill('5')
+  await press('Keep')
+  await expect.element(screen.getByRole('alert')).toHaveTextContent(/g too little: add .* g of/)
+  await expect
+    .element(screen.getByRole('alert'))
+    .toHaveTextContent(/the level would be .* %, planned/)
+  expect(await kept()).toEqual([])
+})
+
+test('a line of the log is corrected by its time of day, and one that cannot be is refused with its reason', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Begin')
+  await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix begun”' })).toBeVisible()
+  await screen
+    .getByRole('button', { name: /Mix begun$/ })
+    .first()
+    .click()
+  const time = screen.getByLabelText('It happened at')
+  // Dealt at 08:00 by the kitchen clock, begun at 08:05.
+  await expect.element(time).toHaveValue('08:05')
+  await time.fill('7:50')
+  await expect.element(screen.getByText('The session had not begun then.')).toBeVisible()
+  await time.fill('8:20')
+  await expect.element(screen.getByText('That is still to come.')).toBeVisible()
+  await time.fill('8:02')
+  await press('Keep the correction')
+  await expect
+    .poll(async () =>
+      (await kept()).map(({ kind, at }) => `${kind} ${(at - begun) / minutes}`).toSorted(),
+    )
+    .toEqual(['lock 5', 'step-started 2', 'step-started 5'])
+})
+
+test('a clock that was set back is said, with what the last entry says', async () => {
+  const { screen, press } = await freshBench()
+  await press('Begin')
+  await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix begun”' })).toBeVisible()
+  try {
+    clock = begun - 120 * minutes
+    await expect
+      .element(screen.getByText(/It shows 06:00, but the last entry was made at 08:05/))
+      .toBeVisible()
+    await expect.element(screen.getByRole('timer').first()).toHaveTextContent('00:00')
+  } finally {
+    clock = begun + 5 * minutes
+  }
+})
