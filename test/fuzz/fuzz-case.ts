@@ -86,8 +86,9 @@ export async function fuzzCase(
   writeFileSync(file, mutatedDocument(chance, document))
   const checked = await answered('check', [file])
   for (const name of trialVerbs) {
-    const unseal = name === 'findings' || name === 'report' ? ['--unseal'] : []
-    const answer = await answered(name, [file, ...unseal])
+    const more = name === 'findings' || name === 'report' ? ['--unseal'] : []
+    if (name === 'report') more.push('--out', join(folder, 'report.html'))
+    const answer = await answered(name, [file, ...more])
     if (answer === undefined) continue
     if (checked === undefined) throw new Error(`${name} takes what check refuses`)
     refuseStrange(name, answer)

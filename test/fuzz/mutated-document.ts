@@ -72,7 +72,9 @@ const changes: readonly Change[] = [
     const { holder } = place
     if (!Array.isArray(holder) || holder.length === 0) return
     const item = holder[0] ?? null
-    const times = pick(chance, [20, 200, 2000])
+    // A whole session a thousand times over would only try the patience of the reader of JSON.
+    const most = Math.floor(2_000_000 / JSON.stringify(item).length)
+    const times = Math.min(most, pick(chance, [20, 200, 2000]))
     for (let index = 0; index < times; index += 1) holder.push(copyOf(item))
   },
   (chance, place, places) => put(place, copyOf(valueAt(pick(chance, places)))),
