@@ -18,6 +18,7 @@ const alias = { '@': fileURLToPath(new URL('./src', import.meta.url)) }
 export default defineConfig({
   plugins: [react()],
   resolve: { alias },
+  define: { __APP_VERSION__: JSON.stringify('of the tests') },
   test: {
     projects: [
       {

@@ -15,6 +15,7 @@ import { useEntryKeys } from '@/app/bench/entries/use-entry-keys.ts'
 import { LogList } from '@/app/bench/log/log-list.tsx'
 import { useBenchLog } from '@/app/bench/log/use-bench-log.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
@@ -76,23 +77,29 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
         </ErrorNote>
       ) : null}
       {entering ? (
-        <EntryPanel kind={entering.kind} unit={entering.unit} onClose={() => setEntering(null)} />
+        <ErrorBoundary what="this entry" of={entering}>
+          <EntryPanel kind={entering.kind} unit={entering.unit} onClose={() => setEntering(null)} />
+        </ErrorBoundary>
       ) : (
         <div className={styles.columns}>
           <div className={styles.front}>
             {bakesNext ? <OvenCaution open /> : null}
-            {item ? (
-              <NowStep
-                item={item}
-                startedAt={runOf(runs, item)?.startedAt ?? null}
-                next={nextOnLine(runs, item)}
-              />
-            ) : (
-              <AllDone whole={whole} session={session} everything={items.length === 0} />
-            )}
-            {unit ? (
-              <Keys item={item} unit={unit} onPick={(kind) => setEntering({ kind, unit })} />
-            ) : null}
+            <ErrorBoundary what="the step in front" of={items}>
+              {item ? (
+                <NowStep
+                  item={item}
+                  startedAt={runOf(runs, item)?.startedAt ?? null}
+                  next={nextOnLine(runs, item)}
+                />
+              ) : (
+                <AllDone whole={whole} session={session} everything={items.length === 0} />
+              )}
+            </ErrorBoundary>
+            <ErrorBoundary what="the entries" of={items}>
+              {unit ? (
+                <Keys item={item} unit={unit} onPick={(kind) => setEntering({ kind, unit })} />
+              ) : null}
+            </ErrorBoundary>
             {bakesNext ? null : <OvenCaution open={false} />}
             {levelId === null && picked === null ? null : (
               <FollowTheClock
@@ -104,15 +111,25 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
             )}
           </div>
           <div>
-            <ComingUp items={others} onPick={bringToFront} />
-            <OffPlan />
-            <ServingKey />
-            <LogList />
+            <ErrorBoundary what="what comes next" of={items}>
+              <ComingUp items={others} onPick={bringToFront} />
+            </ErrorBoundary>
+            <ErrorBoundary what="what went otherwise than planned" of={whole}>
+              <OffPlan />
+            </ErrorBoundary>
+            <ErrorBoundary what="the key of the codes" of={whole}>
+              <ServingKey />
+            </ErrorBoundary>
+            <ErrorBoundary what="the log" of={whole}>
+              <LogList />
+            </ErrorBoundary>
           </div>
         </div>
       )}
       <BenchFoot device={device}>
-        <RunningClocks items={entering ? items : others} runs={runs} onPick={bringToFront} />
+        <ErrorBoundary what="the running clocks" of={items}>
+          <RunningClocks items={entering ? items : others} runs={runs} onPick={bringToFront} />
+        </ErrorBoundary>
       </BenchFoot>
     </BenchContext>
   )

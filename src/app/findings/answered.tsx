@@ -13,6 +13,7 @@ import { TasterPart } from '@/app/findings/parts/taster-part.tsx'
 import { TooMuchPart } from '@/app/findings/parts/too-much-part.tsx'
 import { TradeOffPart } from '@/app/findings/parts/trade-off-part.tsx'
 import type { Weights } from '@/app/findings/parts/weights.ts'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
@@ -48,34 +49,65 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       <Method topics={['verdict', 'pairs', 'control', 'best']} />
       <div className={styles.columns}>
         <div className={styles.lead}>
-          <ResponsePart {...part} />
+          <ErrorBoundary what="the picture" of={answer}>
+            <ResponsePart {...part} />
+          </ErrorBoundary>
         </div>
         <div className={styles.beside}>
-          <Ladder found={main} naming={naming} index={0} />
-          <PairsPart {...part} />
-          <Easiest main={main} scores={scores} letters={subject.letters} />
-          <CarryOn subject={subject} answer={answer} />
+          <ErrorBoundary what="how far this carries" of={answer}>
+            <Ladder found={main} naming={naming} index={0} />
+          </ErrorBoundary>
+          <ErrorBoundary what="which differ" of={answer}>
+            <PairsPart {...part} />
+          </ErrorBoundary>
+          <ErrorBoundary what="the easiest that is as good" of={answer}>
+            <Easiest main={main} scores={scores} letters={subject.letters} />
+          </ErrorBoundary>
+          <ErrorBoundary what="how to carry on" of={answer}>
+            <CarryOn subject={subject} answer={answer} />
+          </ErrorBoundary>
         </div>
         <div className={styles.below}>
-          <Saying {...part} />
-          <TooMuchPart found={main} index={0} />
-          <RidersPart subject={subject} />
-          <TasterPart {...part} />
-          {subject.whole ? <PhotosPart whole={subject.whole} letters={subject.letters} /> : null}
+          <ErrorBoundary what="what is said of the best" of={answer}>
+            <Saying {...part} />
+          </ErrorBoundary>
+          <ErrorBoundary what="too much or too little" of={answer}>
+            <TooMuchPart found={main} index={0} />
+          </ErrorBoundary>
+          <ErrorBoundary what="what the riders did" of={answer}>
+            <RidersPart subject={subject} />
+          </ErrorBoundary>
+          <ErrorBoundary what="the tasters" of={answer}>
+            <TasterPart {...part} />
+          </ErrorBoundary>
+          {subject.whole ? (
+            <ErrorBoundary what="the photos" of={answer}>
+              <PhotosPart whole={subject.whole} letters={subject.letters} />
+            </ErrorBoundary>
+          ) : null}
         </div>
       </div>
-      {findings.responses.length > 1 ? <AlsoSeen subject={subject} answer={answer} /> : null}
-      {findings.discrimination.length > 0 ? (
-        <Section title="Can people tell them apart?">
-          {findings.discrimination.map((test) => (
-            <p key={`${test.test} ${test.between.join()}`}>
-              {boundUnits(tellApartSentence(test, findings.factor.unitOfMeasure))}
-            </p>
-          ))}
-          <Method topics={['tellApart', 'discriminators']} />
-        </Section>
+      {findings.responses.length > 1 ? (
+        <ErrorBoundary what="what else was seen" of={answer}>
+          <AlsoSeen subject={subject} answer={answer} />
+        </ErrorBoundary>
       ) : null}
-      <TradeOffPart answer={answer} weights={weights} onWeights={onWeights} />
+      {findings.discrimination.length > 0 ? (
+        <ErrorBoundary what="whether people can tell them apart" of={answer}>
+          {' '}
+          <Section title="Can people tell them apart?">
+            {findings.discrimination.map((test) => (
+              <p key={`${test.test} ${test.between.join()}`}>
+                {boundUnits(tellApartSentence(test, findings.factor.unitOfMeasure))}
+              </p>
+            ))}
+            <Method topics={['tellApart', 'discriminators']} />
+          </Section>
+        </ErrorBoundary>
+      ) : null}
+      <ErrorBoundary what="the trade-off" of={answer}>
+        <TradeOffPart answer={answer} weights={weights} onWeights={onWeights} />
+      </ErrorBoundary>
       <Section title="What it rests on">
         <ul className={styles.plainList}>
           {restsOn(scores, main, 0).map((line) => (

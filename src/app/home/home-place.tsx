@@ -4,6 +4,7 @@ import { useLocation } from 'wouter'
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
@@ -97,12 +98,14 @@ export function HomePlace() {
           </div>
           <ul className={styles.book} aria-label="Trials">
             {shown.map((summary) => (
-              <TrialLine
-                key={summary.trialId}
-                summary={summary}
-                onDone={(message, undo) => setDone({ message, undo })}
-                onErase={setErasing}
-              />
+              <ErrorBoundary key={summary.trialId} what="this line" of={summary}>
+                {' '}
+                <TrialLine
+                  summary={summary}
+                  onDone={(message, undo) => setDone({ message, undo })}
+                  onErase={setErasing}
+                />
+              </ErrorBoundary>
             ))}
           </ul>
           {shown.length === 0 ? (
@@ -113,8 +116,13 @@ export function HomePlace() {
         </>
       ) : null}
       <Suspense fallback={null}>
-        <FileDesk reading={reading} />
-        <SampleShelf />
+        <ErrorBoundary what="files and backups">
+          {' '}
+          <FileDesk reading={reading} />
+        </ErrorBoundary>
+        <ErrorBoundary what="the sample trials">
+          <SampleShelf />
+        </ErrorBoundary>
         <EraseDialog summary={erasing} onErase={erase} onClose={() => setErasing(null)} />
       </Suspense>
       {done ? (

@@ -2,6 +2,7 @@ import { useLiveQuery } from 'dexie-react-hooks'
 import { useMemo, useState } from 'react'
 import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
@@ -65,55 +66,63 @@ export function KitchenPlace() {
         along.
       </p>
       {kitchenChapters.map((chapter) => (
-        <KitchenChapterList
-          key={chapter.kind}
-          chapter={chapter}
-          things={inOrder(kitchen.filter((thing) => thing.kind === chapter.kind))}
-          onAdd={() => entry.open({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
-          onChange={(thing) =>
-            entry.open({
-              ...typedFrom(chapter, thing, unit),
-              ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
-            })
-          }
-          onRemove={remove}
-          onErase={setErasing}
-          message={
-            inUse?.kind === chapter.kind ? (
-              <ErrorNote title={`${thingWords(inUse).title} stays: a trial names it.`}>
-                {inUse.kind === 'taster'
-                  ? 'Erase empties the initials and keeps the scores without a name.'
-                  : 'Take it out of that trial’s plan first, or change its name here.'}
-              </ErrorNote>
-            ) : null
-          }
-          learnedOf={(thing) => {
-            const work = thing.kind === 'mixer' ? workOfMixer(learned, thing) : undefined
-            return thing.kind === 'mixer' && work ? (
-              <LearnedWork work={work} mixer={thing} name={thing.name} questions={questions} />
-            ) : null
-          }}
-          learned={<LearnedOfChapter {...{ kind: chapter.kind, kitchen, learned, questions }} />}
-          form={
-            draft.values.formKind === chapter.kind && draft.values.formId ? (
-              <KitchenForm
-                key={draft.values.formId}
-                chapter={chapter}
-                id={draft.values.formId}
-                draft={draft}
-                others={kitchen}
-                unit={draft.values.formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'}
-                onKeep={async (thing) => {
-                  await notebook.keepKitchenThing(thing)
-                  draft.clear()
-                }}
-                onCancel={entry.leave}
-              />
-            ) : null
-          }
-        />
+        <ErrorBoundary key={chapter.kind} what={`“${chapter.title}”`} of={kitchen}>
+          {' '}
+          <KitchenChapterList
+            chapter={chapter}
+            things={inOrder(kitchen.filter((thing) => thing.kind === chapter.kind))}
+            onAdd={() => entry.open({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
+            onChange={(thing) =>
+              entry.open({
+                ...typedFrom(chapter, thing, unit),
+                ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
+              })
+            }
+            onRemove={remove}
+            onErase={setErasing}
+            message={
+              inUse?.kind === chapter.kind ? (
+                <ErrorNote title={`${thingWords(inUse).title} stays: a trial names it.`}>
+                  {inUse.kind === 'taster'
+                    ? 'Erase empties the initials and keeps the scores without a name.'
+                    : 'Take it out of that trial’s plan first, or change its name here.'}
+                </ErrorNote>
+              ) : null
+            }
+            learnedOf={(thing) => {
+              const work = thing.kind === 'mixer' ? workOfMixer(learned, thing) : undefined
+              return thing.kind === 'mixer' && work ? (
+                <LearnedWork work={work} mixer={thing} name={thing.name} questions={questions} />
+              ) : null
+            }}
+            learned={
+              <ErrorBoundary what="what was learned" of={learned}>
+                <LearnedOfChapter {...{ kind: chapter.kind, kitchen, learned, questions }} />
+              </ErrorBoundary>
+            }
+            form={
+              draft.values.formKind === chapter.kind && draft.values.formId ? (
+                <KitchenForm
+                  key={draft.values.formId}
+                  chapter={chapter}
+                  id={draft.values.formId}
+                  draft={draft}
+                  others={kitchen}
+                  unit={draft.values.formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'}
+                  onKeep={async (thing) => {
+                    await notebook.keepKitchenThing(thing)
+                    draft.clear()
+                  }}
+                  onCancel={entry.leave}
+                />
+              ) : null
+            }
+          />
+        </ErrorBoundary>
       ))}
-      <TemperatureSetting />
+      <ErrorBoundary what="the temperatures">
+        <TemperatureSetting />
+      </ErrorBoundary>
       <EraseTaster taster={erasing} onClose={() => setErasing(null)} />
       {entry.aside ? (
         <Toast

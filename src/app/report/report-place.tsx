@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
@@ -66,7 +67,9 @@ function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
       <div className={styles.heading}>
         <PageHeading>Report</PageHeading>
       </div>
-      <Downloads whole={whole} scores={scores} document={made.document} />
+      <ErrorBoundary what="the downloads" of={made.document}>
+        <Downloads whole={whole} scores={scores} document={made.document} />
+      </ErrorBoundary>
       <ReportView document={made.document} />
     </>
   )

@@ -1,4 +1,5 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { chartSvg } from '@/core/report/chart-svg.ts'
 import { columnLooks, headsOnOneLine } from '@/core/report/column-look.ts'
 import { pairsSvg } from '@/core/report/pairs-svg.ts'
@@ -22,14 +23,16 @@ export function ReportView({ document }: { document: ReportDocument }) {
           aria-labelledby={`report-${section.id}`}
         >
           <h3 id={`report-${section.id}`}>{section.title}</h3>
-          {section.blocks.map((block, index) => (
-            <Block
-              // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a section have no other name and never move
-              key={index}
-              block={block}
-              id={`${section.id}-${index}`}
-            />
-          ))}
+          <ErrorBoundary what={`“${section.title}”`} of={document}>
+            {section.blocks.map((block, index) => (
+              <Block
+                // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a section have no other name and never move
+                key={index}
+                block={block}
+                id={`${section.id}-${index}`}
+              />
+            ))}
+          </ErrorBoundary>
         </section>
       ))}
       <p className={styles.made}>{document.madeBy}</p>

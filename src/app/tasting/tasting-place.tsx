@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
@@ -41,19 +42,31 @@ export function TastingPlace() {
           <>
             <PageHeading>Tasting</PageHeading>
             {taking ? <TastingCautions /> : null}
-            <BakersLook trialId={trialId} />
-            <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
+            <ErrorBoundary what="the look without tasting" of={whole}>
+              <BakersLook trialId={trialId} />
+            </ErrorBoundary>
+            <ErrorBoundary what="the seats at the table" of={whole}>
+              <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
+            </ErrorBoundary>
             {table.state.seal === 'unsealed' ? (
-              <WhichWasWhich />
+              <ErrorBoundary what="which was which" of={whole}>
+                <WhichWasWhich />
+              </ErrorBoundary>
             ) : (
               <>
-                <ServedList />
-                <BakersDesk />
+                <ErrorBoundary what="what goes to the table" of={whole}>
+                  <ServedList />
+                </ErrorBoundary>
+                <ErrorBoundary what="the seal" of={whole}>
+                  <BakersDesk />
+                </ErrorBoundary>
               </>
             )}
           </>
         ) : (
-          <SeatOfTaster key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />
+          <ErrorBoundary what="the ballot" of={whole}>
+            <SeatOfTaster key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />
+          </ErrorBoundary>
         )}
       </div>
     </TableContext>

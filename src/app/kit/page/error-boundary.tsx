@@ -7,6 +7,8 @@ import { ErrorNote } from './error-note.tsx'
 interface ErrorBoundaryProps {
   /** What failed, as a person would call it: "the findings". */
   what: string
+  /** What the part is made of: when it changes after a failure, the part is tried again by itself. */
+  of?: unknown
   children: ReactNode
 }
 
@@ -19,6 +21,11 @@ export class ErrorBoundary extends Component<
 
   static getDerivedStateFromError(cause: unknown) {
     return { cause, failed: true }
+  }
+
+  override componentDidUpdate(before: ErrorBoundaryProps) {
+    if (this.state.failed && before.of !== this.props.of)
+      this.setState({ failed: false, cause: undefined })
   }
 
   override render() {

@@ -22,6 +22,7 @@ import { BeginSession } from './begin-session.tsx'
 import { JumpWatch } from './jump-watch.tsx'
 import { PanelWay } from './panel-way.tsx'
 import styles from './plan-page-body.module.css'
+import { PlanPart } from './plan-part.tsx'
 import { PlanState } from './plan-state.tsx'
 import { SectionWay } from './section-way.tsx'
 
@@ -36,29 +37,71 @@ export const PlanPageBody = memo(function PlanPageBody() {
       <PlanState />
       <div className={styles.page}>
         <div className={styles.form}>
-          <SectionWay />
-          <StartWays />
-          <QuestionSection />
-          <FactorSection />
-          <LevelsSection />
-          <FormulaSection />
-          <PiecesSection />
-          <MethodSection />
-          <ResponsesSection />
-          <TastersSection />
-          <SessionsSection />
-          <KitchenSection />
-          <TemperaturesSection />
+          <PlanPart what="the way through the plan">
+            <SectionWay />
+          </PlanPart>
+          <PlanPart what="the ways to start">
+            <StartWays />
+          </PlanPart>
+          <PlanPart what="the question">
+            <QuestionSection />
+          </PlanPart>
+          <PlanPart what="the factor">
+            <FactorSection />
+          </PlanPart>
+          <PlanPart what="the levels">
+            <LevelsSection />
+          </PlanPart>
+          <PlanPart what="the formula">
+            <FormulaSection />
+          </PlanPart>
+          <PlanPart what="the pieces">
+            <PiecesSection />
+          </PlanPart>
+          <PlanPart what="the method">
+            <MethodSection />
+          </PlanPart>
+          <PlanPart what="the responses">
+            <ResponsesSection />
+          </PlanPart>
+          <PlanPart what="the tasters">
+            <TastersSection />
+          </PlanPart>
+          <PlanPart what="the sessions">
+            <SessionsSection />
+          </PlanPart>
+          <PlanPart what="the kitchen">
+            <KitchenSection />
+          </PlanPart>
+          <PlanPart what="the temperatures">
+            <TemperaturesSection />
+          </PlanPart>
         </div>
         <aside className={styles.side} aria-label="What follows from the plan">
-          <PanelWay />
-          <BeginSession />
-          <WeighSheetPanel />
-          <WaterPanel />
-          <FairnessPanel />
-          <DetectPanel />
-          <DayCostPanel />
-          <PrintSheets />
+          <PlanPart what="the way through the panels">
+            <PanelWay />
+          </PlanPart>
+          <PlanPart what="the start of a session">
+            <BeginSession />
+          </PlanPart>
+          <PlanPart what="the weigh sheet">
+            <WeighSheetPanel />
+          </PlanPart>
+          <PlanPart what="the water">
+            <WaterPanel />
+          </PlanPart>
+          <PlanPart what="the fairness check">
+            <FairnessPanel />
+          </PlanPart>
+          <PlanPart what="what this design could show">
+            <DetectPanel />
+          </PlanPart>
+          <PlanPart what="the day">
+            <DayCostPanel />
+          </PlanPart>
+          <PlanPart what="the sheets on paper">
+            <PrintSheets />
+          </PlanPart>
         </aside>
       </div>
       <JumpWatch />
