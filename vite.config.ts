@@ -34,6 +34,48 @@ const contentPolicy: Plugin = {
   ],
 }
 
+/**
+ * The workers that compute are built with the page and out of the same pieces, so that what both need, the statistics
+ * first of all, is shipped once. In development the addresses stay as they are written.
+ */
+const sharedWorkers: Plugin = {
+  name: 'shared-workers',
+  apply: 'build',
+  enforce: 'pre',
+  transform: {
+    filter: { id: /\/src\/app\/worker\/open-worker\.ts$/ },
+    handler(code) {
+      const addresses = /new URL\('\.\/([a-z-]+)\.ts', import\.meta\.url\)/g
+      return code.replaceAll(addresses, (_, name: string) => {
+        const id = at(`./src/app/worker/${name}.ts`)
+        return `import.meta.ROLLUP_FILE_URL_${this.emitFile({ type: 'chunk', id, name })}`
+      })
+    },
+  },
+}
+
+/** Where a module comes from: its package (of a family the family), or the room of the source it stands in. */
+function roomOf(moduleId: string): string {
+  const [, own] = moduleId.split(/\/src\/(?!.*\/node_modules\/)/)
+  if (own) return own.split('/').slice(0, -1).slice(0, 2).join('-')
+  const [, packaged] = moduleId.split(/.*\/node_modules\/@?/)
+  return packaged?.split('/')[0] ?? 'runtime'
+}
+
+/** A piece that several parts share is named after what it holds most of; a page, a worker or a lone file after itself. */
+function chunkName({ name, facadeModuleId, moduleIds }: ChunkOfName): string {
+  if (facadeModuleId || moduleIds.length < 2) return name
+  const counts = new Map<string, number>()
+  for (const room of moduleIds.map(roomOf)) counts.set(room, (counts.get(room) ?? 0) + 1)
+  return [...counts].toSorted(([, a], [, b]) => b - a)[0]?.[0] ?? name
+}
+
+interface ChunkOfName {
+  name: string
+  facadeModuleId?: string | null
+  moduleIds: string[]
+}
+
 /** The typefaces come as files, not as code, so their licences are carried beside the list of the dependencies'. */
 const fontLicences: Plugin = {
   name: 'font-licences',
@@ -65,7 +107,8 @@ const firstLoadBudget: Plugin = {
       for (const next of chunk.imports) visit(next)
     }
     for (const chunk of Object.values(bundle))
-      if (chunk.type === 'chunk' && chunk.isEntry) visit(chunk.fileName)
+      if (chunk.type === 'chunk' && chunk.facadeModuleId?.endsWith('index.html'))
+        visit(chunk.fileName)
 
     const packed = (fileName: string) => {
       const file = bundle[fileName]
@@ -92,7 +135,7 @@ const firstLoadBudget: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentPolicy, fontLicences, firstLoadBudget],
+  plugins: [react(), sharedWorkers, contentPolicy, fontLicences, firstLoadBudget],
   resolve: { alias: { '@': at('./src') } },
   define: { __APP_VERSION__: JSON.stringify(version) },
   build: {
@@ -100,6 +143,9 @@ export default defineConfig({
     cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rollupOptions: {
+      output: { chunkFileNames: (chunk) => `assets/${chunkName(chunk)}-[hash].js` },
+    },
   },
   worker: { format: 'es' },
   preview: { host: '127.0.0.1' },

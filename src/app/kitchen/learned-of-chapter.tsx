@@ -1,3 +1,4 @@
+import { type Asked, answerOf } from '@/app/worker/use-answer.ts'
 import type { KitchenKind, KitchenThing, Mixer } from '@/core/kitchen/kitchen-record.ts'
 import type { Learned } from '@/core/learned/learned.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
@@ -9,13 +10,14 @@ import { LearnedWork } from './learned-work.tsx'
 interface Props {
   kind: KitchenKind
   kitchen: readonly KitchenThing[]
-  learned: Learned | null
+  learned: Asked<Learned>
   questions: ReadonlyMap<string, string>
 }
 
 /** What was learned about ways of mixing that are no entry, and about the tasters together: it stands under their chapter. */
-export function LearnedOfChapter({ kind, kitchen, learned, questions }: Props) {
+export function LearnedOfChapter({ kind, kitchen, learned: asked, questions }: Props) {
   if (kind !== 'mixer' && kind !== 'taster') return null
+  const learned = answerOf(asked)
   if (!learned) return <p className={styles.why}>Reading what the trials taught.</p>
   if (kind === 'taster')
     return learned.panels.length > 0 ? (
@@ -38,6 +40,9 @@ export function LearnedOfChapter({ kind, kitchen, learned, questions }: Props) {
 }
 
 /** What was learned of one mixer; undefined where no trial mixed in it. */
-export function workOfMixer(learned: Learned | null, mixer: Mixer): MixerWork | undefined {
-  return learned?.work.find(({ mixedBy }) => mixedBy.by === 'mixer' && mixedBy.mixerId === mixer.id)
+export function workOfMixer(learned: Asked<Learned>, mixer: Mixer): MixerWork | undefined {
+  if (learned.state !== 'answered') return undefined
+  return learned.answer.work.find(
+    ({ mixedBy }) => mixedBy.by === 'mixer' && mixedBy.mixerId === mixer.id,
+  )
 }

@@ -3,7 +3,7 @@ import { usualResamples } from '@/core/findings/best/usual-resamples.ts'
 import type { Absent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
-import { callBack, type FindingsWorker, startFindingsWorker } from './findings-worker-client.ts'
+import { callBack, type OpenWorker, openWorker } from './open-worker.ts'
 
 export type BootstrapState =
   | { state: 'idle' }
@@ -14,7 +14,7 @@ export type BootstrapState =
 /** Draws the tasters or sessions again in a worker, with progress, and can be stopped at any moment. */
 export function useBootstrap(scores: ScoreTable, responseIndex: number, seed: number) {
   const [state, setState] = useState<BootstrapState>({ state: 'idle' })
-  const running = useRef<FindingsWorker | null>(null)
+  const running = useRef<OpenWorker<'findings'> | null>(null)
   const stop = useCallback(() => {
     running.current?.end()
     running.current = null
@@ -22,7 +22,7 @@ export function useBootstrap(scores: ScoreTable, responseIndex: number, seed: nu
   }, [])
   useEffect(() => () => running.current?.end(), [])
   const start = async () => {
-    const worker = startFindingsWorker()
+    const worker = openWorker('findings')
     running.current = worker
     setState({ state: 'running', done: 0 })
     const onProgress = callBack((done: number) => {

@@ -1,8 +1,7 @@
 import { createContext, useContext, useEffect, useMemo, useState } from 'react'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { useServices } from '@/app/services/services.ts'
 import { teachingTrials } from '@/app/services/teaching-trials.ts'
-import { useLearned } from '@/app/worker/use-learned.ts'
+import { type Asked, answerOf, useAnswer } from '@/app/worker/use-answer.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Learned } from '@/core/learned/learned.ts'
 import { workForPlan } from '@/core/learned/learned-mixing-work.ts'
@@ -10,27 +9,31 @@ import { spreadForPlan } from '@/core/learned/learned-spread.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
-/** What the notebook's trials taught, as of when the plan was opened; null until that is worked out. */
-export const LearnedContext = createContext<Learned | null>(null)
+/** What the notebook's trials taught, as of when the plan was opened. */
+export const LearnedContext = createContext<Asked<Learned>>({ state: 'working' })
 
-/** Reads the trials once the page stands, and has learned from them off the screen. */
-export function useReadLearned(): Learned | null {
+/** Reads the trials once the page stands, and has learned from them off the screen; a failure is for the parts that need it. */
+export function useReadLearned(): Asked<Learned> {
   const { notebook } = useServices()
-  const [trials, setTrials] = useState<WholeTrial[]>()
-  const watch = useThrown()
+  const [trials, setTrials] = useState<WholeTrial[] | null>(null)
+  const [failure, setFailure] = useState<Asked<Learned> | null>(null)
   useEffect(() => {
     let here = true
-    watch(teachingTrials(notebook).then((read) => here && setTrials(read)))
+    teachingTrials(notebook).then(
+      (read) => here && setTrials(read),
+      (error: Error) => here && setFailure({ state: 'failed', error }),
+    )
     return () => {
       here = false
     }
-  }, [notebook, watch])
-  return useLearned(trials)
+  }, [notebook])
+  const learned = useAnswer('learning', trials, (service, read) => service.learn(read))
+  return failure ?? learned
 }
 
 /** The mixing work learned of the way a plan mixes; null while there is none. */
 export function useLearnedWork(plan: Plan, kitchen: readonly KitchenThing[]) {
-  const learned = useContext(LearnedContext)
+  const learned = answerOf(useContext(LearnedContext))
   return useMemo(
     () => learned && workForPlan(learned.work, plan, kitchen),
     [learned, plan, kitchen],
@@ -39,6 +42,6 @@ export function useLearnedWork(plan: Plan, kitchen: readonly KitchenThing[]) {
 
 /** The spread learned of a plan's tasters; null while there is none. */
 export function useLearnedSpread({ tasters }: Pick<Plan, 'tasters'>) {
-  const learned = useContext(LearnedContext)
+  const learned = answerOf(useContext(LearnedContext))
   return useMemo(() => learned && spreadForPlan(learned.panels, { tasters }), [learned, tasters])
 }

@@ -5,7 +5,7 @@ import { SideNote } from '@/app/kit/page/side-note.tsx'
 import { useLearnedSpread } from '@/app/plan/page/learned-context.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import type { ReachAsked } from '@/app/worker/plan-worker.ts'
-import { usePlanWork } from '@/app/worker/use-plan-work.ts'
+import { answerOf, useAnswer } from '@/app/worker/use-answer.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { commonSpread } from '@/core/design/spread.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -45,7 +45,9 @@ const Detect = memo(function Detect({ plan }: { plan: Plan }) {
     () => ({ design, sets: { tellApart, tasters: plan.tasters, plannedSessions } }),
     [design, tellApart, plan.tasters, plannedSessions],
   )
-  const reach = usePlanWork(asked, (service, question: ReachAsked) => service.reach(question))
+  const reach = answerOf(
+    useAnswer('plan', asked, (service, question: ReachAsked) => service.reach(question)),
+  )
   const sets = reach?.tellApart ? (
     <p className={styles.words}>{tellApartReachText(reach.tellApart)}</p>
   ) : null

@@ -7,7 +7,7 @@ import { useArrivalHere } from '@/app/plan/page/use-arrival-here.ts'
 import { useLoggedWhole } from '@/app/plan/page/use-logged-whole.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
-import { usePlanWork } from '@/app/worker/use-plan-work.ts'
+import { answerOf, useAnswer } from '@/app/worker/use-answer.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 import { FairnessList } from './fairness-list.tsx'
 import { FairnessThresholds } from './fairness-thresholds.tsx'
@@ -29,10 +29,12 @@ export const FairnessPanel = memo(function FairnessPanel() {
     () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions, learned } }),
     [plan, kitchen, seed, sessions, learned],
   )
-  const answer = usePlanWork(question, async (service, asked) => ({
-    plan: asked.plan,
-    items: await service.fairness(asked.plan, asked.circumstances),
-  }))
+  const answer = answerOf(
+    useAnswer('plan', question, async (service, asked) => ({
+      plan: asked.plan,
+      items: await service.fairness(asked.plan, asked.circumstances),
+    })),
+  )
   useArrivalHere('plan-fairness', answer !== null)
   if (!answer)
     return (

@@ -1,0 +1,55 @@
+import * as Comlink from 'comlink'
+import type { FindingsService } from './findings-worker.ts'
+import type { LearningService } from './learning-worker.ts'
+import type { PlanService } from './plan-worker.ts'
+
+/** What can be asked off the screen, by the worker that answers it. */
+export interface WorkerServices {
+  findings: FindingsService
+  learning: LearningService
+  plan: PlanService
+}
+
+export type WorkerName = keyof WorkerServices
+
+/** A worker of one's own: whoever opens it ends it, and ending stops whatever it is doing at once. */
+export interface OpenWorker<Name extends WorkerName> {
+  service: Comlink.Remote<WorkerServices[Name]>
+  end: () => void
+}
+
+const starts: Record<WorkerName, () => Worker> = {
+  findings: () =>
+    new Worker(new URL('./findings-worker.ts', import.meta.url), {
+      type: 'module',
+      name: 'findings',
+    }),
+  learning: () =>
+    new Worker(new URL('./learning-worker.ts', import.meta.url), {
+      type: 'module',
+      name: 'learning',
+    }),
+  plan: () =>
+    new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module', name: 'plan' }),
+}
+
+/** Opens a worker, the only way to one; ending it twice does no harm. */
+export function openWorker<Name extends WorkerName>(name: Name): OpenWorker<Name> {
+  const worker = starts[name]()
+  const service = Comlink.wrap<WorkerServices[Name]>(worker)
+  let ended = false
+  return {
+    service,
+    end: () => {
+      if (ended) return
+      ended = true
+      service[Comlink.releaseProxy]()
+      worker.terminate()
+    },
+  }
+}
+
+/** A function the worker may call back, such as for progress. */
+export function callBack<Callback extends (...values: never[]) => void>(callback: Callback) {
+  return Comlink.proxy(callback)
+}
