@@ -56,10 +56,10 @@ const sharedWorkers: Plugin = {
 
 /** Where a module comes from: its package (of a family the family), or the room of the source it stands in. */
 function roomOf(moduleId: string): string {
-  const [, own] = moduleId.split(/\/src\/(?!.*\/node_modules\/)/)
-  if (own) return own.split('/').slice(0, -1).slice(0, 2).join('-')
-  const [, packaged] = moduleId.split(/.*\/node_modules\/@?/)
-  return packaged?.split('/')[0] ?? 'runtime'
+  const packaged = moduleId.split(/\/node_modules\/@?/).at(-1)
+  if (packaged !== undefined && packaged !== moduleId) return packaged.split('/')[0] ?? packaged
+  const [, own] = moduleId.split('/src/')
+  return own ? own.split('/').slice(0, -1).slice(0, 2).join('-') : 'runtime'
 }
 
 /** A piece that several parts share is named after what it holds most of; a page, a worker or a lone file after itself. */

@@ -23,10 +23,8 @@ const refused = new Map<string, Set<number>>()
 
 beforeAll(() => {
   canary = mkdtempSync(join(tmpdir(), 'evenhand-canary-'))
-  cpSync(join(root, 'test/house/core-is-pure.grit'), join(canary, 'test/house/core-is-pure.grit'), {
-    recursive: true,
-  })
-  cpSync(join(root, 'biome.json'), join(canary, 'biome.json'))
+  for (const file of ['test/house/core-is-pure.grit', 'test/house/arrows.biome.json', 'biome.json'])
+    cpSync(join(root, file), join(canary, file), { recursive: true })
   for (const arrow of arrows) {
     const lines = [
       ...forbiddenFor(arrow).map((folder) => `import '@/${folder}/thing.ts'`),
@@ -64,13 +62,14 @@ function lint(): Diagnostic[] {
 }
 
 describe('the arrows of the house', () => {
-  test('biome.json holds exactly the table', () => {
-    const { overrides } = JSON.parse(readFileSync(join(root, 'biome.json'), 'utf8'))
-    const held = overrides.filter(
-      (override: { linter?: { rules?: { style?: { noRestrictedImports?: unknown } } } }) =>
-        override.linter?.rules?.style?.noRestrictedImports,
+  test('the generated configuration holds exactly the table, and biome.json nothing of it', () => {
+    const { overrides } = JSON.parse(
+      readFileSync(join(root, 'test/house/arrows.biome.json'), 'utf8'),
     )
-    expect(held).toEqual(arrows.map(overrideOf))
+    expect(overrides).toEqual(arrows.map(overrideOf))
+    const byHand = JSON.parse(readFileSync(join(root, 'biome.json'), 'utf8'))
+    expect(byHand.extends).toEqual(['./test/house/arrows.biome.json'])
+    expect(JSON.stringify(byHand)).not.toContain('noRestrictedImports')
   })
 
   test.each(arrows)('$folder refuses every arrow it may not have', (arrow) => {
