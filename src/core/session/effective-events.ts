@@ -63,8 +63,12 @@ export function goneEvents(ordered: readonly Event[]): Set<string> {
   })
   const stands = (event: Event) =>
     !isTakenBack(event) && !isOutdone(event) && !correcting(event.id).some(speaks)
+  // An event that neither cites nor is cited stands: of a long log only the others need be looked into.
+  const inQuestion = ordered.filter(
+    ({ id, corrects }) => corrects !== undefined || voids.has(id) || corrections.has(id),
+  )
   return new Set(
-    ordered.filter((event) => !lasts(event) && !stands(event)).map((event) => event.id),
+    inQuestion.filter((event) => !lasts(event) && !stands(event)).map((event) => event.id),
   )
 }
 
