@@ -13,12 +13,16 @@ import type { Plan } from '@/core/trial/plan-record.ts'
  * move to where they stand around the new formula.
  */
 export function withFormula(plan: Plan, formula: Formula, newId: () => string): Plan {
-  const ids = new Map(formula.ingredients.map((each) => [each.id, idFor(plan, each, newId)]))
+  const known = oneByOne(plan.formula.ingredients)
+  const ids = new Map(
+    formula.ingredients.map((each) => [each.id, known(each, sameIngredient)?.id ?? newId()]),
+  )
   const idOf = (id: string) => ids.get(id) ?? id
   const ingredients = formula.ingredients.map((each) => withoutLot({ ...each, id: idOf(each.id) }))
+  const knownAhead = oneByOne(plan.formula.preferments)
   const preferments = formula.preferments.map((each) => ({
     ...each,
-    id: plan.formula.preferments.find(({ name }) => name === each.name)?.id ?? newId(),
+    id: knownAhead(each, (one, other) => one.name === other.name)?.id ?? newId(),
     parts: each.parts.map((part) => ({ ...part, ingredientId: idOf(part.ingredientId) })),
   }))
   const kept = new Set(ingredients.map(({ id }) => id))
@@ -50,13 +54,18 @@ function withUsualLevels(plan: Plan): Plan {
   return { ...plan, levels }
 }
 
-function idFor(plan: Plan, ingredient: Ingredient, newId: () => string): string {
-  const named = plan.formula.ingredients.find(
-    ({ kind, name }) =>
-      kind === ingredient.kind && name.toLowerCase() === ingredient.name.toLowerCase(),
-  )
-  return named?.id ?? newId()
+/** Finds what is the same among things, each of them once: two of one name stay two. */
+function oneByOne<Thing>(things: readonly Thing[]) {
+  const left = new Set(things)
+  return (wanted: Thing, same: (one: Thing, other: Thing) => boolean): Thing | undefined => {
+    const found = [...left].find((each) => same(each, wanted))
+    if (found !== undefined) left.delete(found)
+    return found
+  }
 }
+
+const sameIngredient = (one: Ingredient, other: Ingredient) =>
+  one.kind === other.kind && one.name.toLowerCase() === other.name.toLowerCase()
 
 function withoutLot({ flourLotId: _, ...ingredient }: Ingredient): Ingredient {
   return ingredient

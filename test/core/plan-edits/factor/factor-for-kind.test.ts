@@ -3,7 +3,7 @@ import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { factorKinds } from '@/core/plan-edits/factor/factor-kinds.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
-import { usualIngredient } from '@/core/plan-edits/formula/usual-ingredient.ts'
+import { usualIngredient, usualPreferment } from '@/core/plan-edits/formula/usual-ingredient.ts'
 import type { FactorKind } from '@/core/trial/factor.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
@@ -88,6 +88,20 @@ test('another formula keeps the ids of what has the same name, and the factor st
   expect(rye?.id).toBe('new1')
   expect(water?.id).toBe(idOf(plan, 'Water'))
   expect(next.factor.acts).toEqual(plan.factor.acts)
+})
+
+test('two things of one name in another formula stay two', () => {
+  const plan = planOfTest()
+  const oils = ['one', 'other'].map((id) => usualIngredient('fat', id))
+  const ahead = ['first', 'second'].map((id) => usualPreferment(plan.formula.ingredients, id))
+  const formula = {
+    ...plan.formula,
+    ingredients: [...plan.formula.ingredients, ...oils],
+    preferments: ahead,
+  }
+  const again = withFormula({ ...plan, formula }, formula, counting('new')).formula
+  for (const things of [again.ingredients, again.preferments])
+    expect(new Set(things.map(({ id }) => id)).size).toBe(things.length)
 })
 
 test('another formula without water gets one when hydration is the factor', () => {
