@@ -1,8 +1,7 @@
+import { lockedChanges } from '@/core/plan-edits/lock/locked-change.ts'
 import { locked } from '@/core/seal/lock.ts'
 import { mergePlans } from '@/core/trial/merge-plans.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
-import type { Response } from '@/core/trial/response.ts'
-import { writtenFirst } from '@/core/trial/written-first.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { changeTrial } from './change-trial.ts'
@@ -13,33 +12,14 @@ import { isOpen, keepOpen } from './open-plan.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 
-const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
-
 /**
- * Since the first mix the expectation, what was written first beside it and the number of sessions stand as they were written, and a main response that was
- * chosen stays chosen, with what is better in it and its margin.
+ * Since the first mix the expectation, what was written first beside it and the number of sessions stand as they were written,
+ * and a main response that was chosen stays chosen, with what is better in it and its margin.
  */
 function refuseUnlocking(whole: WholeTrial, plan: Plan): void {
   if (!locked(whole)) return
-  const before = planInForce(whole)
-  const stays =
-    same(before.expectation, plan.expectation) &&
-    same(writtenFirst(before), writtenFirst(plan)) &&
-    before.plannedSessions === plan.plannedSessions &&
-    responseStays(mainOf(before), mainOf(plan))
-  if (!stays) throw new NotebookFailure('locked')
-}
-
-const mainOf = ({ responses, mainResponseId }: Plan) =>
-  responses.find(({ id }) => id === mainResponseId)
-
-function responseStays(before: Response | undefined, now: Response | undefined): boolean {
-  if (!before) return true
-  return (
-    before.id === now?.id &&
-    same(before.better, now.better) &&
-    (before.margin === null || before.margin === now.margin)
-  )
+  const changes = lockedChanges(planInForce(whole), plan)
+  if (changes.length > 0) throw new NotebookFailure('locked', changes.join(', '))
 }
 
 /**

@@ -12,6 +12,7 @@ import { bestPlace } from '@/core/findings/best/best-place.ts'
 import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { confirmingPlan, narrowingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
+import { followingPlan } from '@/core/plan-edits/follow-up/following-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -83,7 +84,7 @@ function StepPress({ whole, subject, answer, step, kind }: StepPressProps) {
   if (!follow) return null
   const begin = async () => {
     const trialId = await notebook.createTrial(
-      { ...follow.next, id: newId(), trialId: newId(), at: now(), zone, accepted: [] },
+      followingPlan(follow.next, { newId, at: now(), zone }),
       { follows: { trialId: whole.trial.id, how: follow.how }, note: whole.trial.note },
     )
     navigate(`/trial/${trialId}/plan`, step === 'mend' ? arrivingAt('plan-fairness') : undefined)

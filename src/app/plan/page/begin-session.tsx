@@ -8,7 +8,7 @@ import { useServices } from '@/app/services/services.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { dealSession } from '@/core/session/deal-session.ts'
 import { sessionsDone } from '@/core/whole-trial/stage.ts'
-import { dealRefusal } from '@/core/wording/plan/deal-refusal.ts'
+import { dealRefusal, planNotKeptText } from '@/core/wording/plan/deal-refusal.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { TroubleList } from './trouble-list.tsx'
@@ -34,7 +34,8 @@ export function BeginSession() {
     setAsking(false)
     await store.getState().flush()
     const { plan, notKept, troubles } = store.getState()
-    if (notKept !== null || troubles.some(({ severity }) => severity === 'stop')) return
+    if (notKept !== null) return setRefused(planNotKeptText)
+    if (troubles.some(({ severity }) => severity === 'stop')) return
     const dealt = dealSession({
       plan,
       trialSeed: whole.trial.seed,

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { StoreApi } from 'zustand'
 import { useServices } from '@/app/services/services.ts'
 import { forgetUnkept, showUnkept } from '@/app/services/unkept.ts'
@@ -10,6 +10,7 @@ import { LearnedContext, useReadLearned } from './learned-context.ts'
 import { PlanPageBody } from './plan-page-body.tsx'
 import { PlanPageContext } from './plan-page-context.ts'
 import { createPlanPage, type PlanPage } from './plan-page-store.ts'
+import { lockedRefusal } from './plan-refusals.ts'
 import { planTroubles } from './plan-troubles.ts'
 
 interface Props {
@@ -23,6 +24,7 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
   const whole = useWholeTrial()
   const { notebook } = useServices()
   const learned = useReadLearned()
+  const latest = useRef(whole)
   const [store] = useState(() =>
     createPlanPage(standing(whole), drafts, kitchen, {
       keepPlan: (plan, base) => notebook.keepPlan(plan, base),
@@ -31,9 +33,13 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
           ? notebook.dropDraft(draftKey)
           : notebook.keepDraft(draftKey, values),
       judge: planTroubles,
+      refuses: (before, next) => lockedRefusal(latest.current, before, next),
     }),
   )
-  useEffect(() => store.getState().meet(planInForce(whole), whole.trial.revision), [store, whole])
+  useEffect(() => {
+    latest.current = whole
+    store.getState().meet(planInForce(whole), whole.trial.revision)
+  }, [store, whole])
   useEffect(() => store.getState().meetKitchen(kitchen), [store, kitchen])
   useEffect(() => {
     const key = `plan/${whole.trial.id}`

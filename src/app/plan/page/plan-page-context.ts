@@ -23,6 +23,7 @@ type PlanActions = Pick<
   | 'takeOut'
   | 'takeBack'
   | 'dropUndo'
+  | 'dropRefused'
   | 'draft'
   | 'markUnfinished'
   | 'jumpTo'

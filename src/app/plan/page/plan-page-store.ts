@@ -16,6 +16,8 @@ export interface PlanKeeping {
   keepDrafts: (drafts: Record<string, string>) => Promise<void>
   /** What is wrong with the plan as it stands, in words, by the JSON Pointer of the place. */
   judge: (plan: Plan, kitchen: readonly KitchenThing[]) => PlanTrouble[]
+  /** Why a change may not be made, in words; null when it may. */
+  refuses: (before: Plan, next: Plan) => string | null
 }
 
 /** One thing to mend (stop) or to think about (ask), and where it stands in the plan. */
@@ -56,6 +58,8 @@ export interface PlanPage {
   notKept: NotKept | null
   /** True while something typed is not on the disk yet. */
   waiting: boolean
+  /** Why the last change was not made, in words: the plan stands as it was. */
+  refused: string | null
   /** What was just done, in words, and how to take it back. */
   undo: Undo | null
   /** Where the page was last asked to go: a part's id, a field's name or a path of the plan; a new object for each ask. */
@@ -71,6 +75,7 @@ export interface PlanPage {
   takeOut: (taken: TakenOut) => void
   takeBack: () => void
   dropUndo: () => void
+  dropRefused: () => void
   draft: (field: string, text: string | null) => void
   /** A field came to hold unfinished text (its label), or no longer does (null). */
   markUnfinished: (field: string, label: string | null) => void
@@ -125,6 +130,9 @@ export function createPlanPage(
     const change = (recipe: (plan: Plan) => Plan) => {
       const next = recipe(get().plan)
       if (next === get().plan) return
+      const refused = keeping.refuses(get().plan, next)
+      if (refused !== get().refused) set({ refused })
+      if (refused !== null) return
       show(next)
       clearTimeout(judgeTimer)
       judgeTimer = setTimeout(judge, judgeWaitMilliseconds)
@@ -151,6 +159,7 @@ export function createPlanPage(
       newRevision: null,
       notKept: null,
       waiting: false,
+      refused: null,
       undo: null,
       jump: null,
       change,
@@ -181,6 +190,7 @@ export function createPlanPage(
         for (const [field, text] of Object.entries(undo.texts)) draft(field, text)
       },
       dropUndo: () => set({ undo: null }),
+      dropRefused: () => set({ refused: null }),
       draft,
       markUnfinished: (field, label) =>
         set((page) => ({ unfinished: withDraft(page.unfinished, field, label) })),

@@ -7,13 +7,14 @@ import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import type { NotKept } from './plan-page-store.ts'
 import styles from './plan-state.module.css'
 
-/** What became of the last change: a failed write, a next revision, something removed that can come back. */
+/** What became of the last change: a failed write, a refusal, a next revision, something removed that can come back. */
 export function PlanState() {
   const store = usePlanStore()
   const notKept = usePlanPage((page) => page.notKept)
   const waiting = usePlanPage((page) => page.waiting)
   const revision = usePlanPage((page) => page.newRevision)
   const undo = usePlanPage((page) => page.undo)
+  const refused = usePlanPage((page) => page.refused)
   return (
     <>
       <p className={styles.kept} data-kept={waiting ? 'waits' : 'kept'}>
@@ -26,7 +27,15 @@ export function PlanState() {
           next session.
         </Notice>
       )}
-      {undo === null ? null : (
+      {refused === null ? null : (
+        <Toast
+          key={refused}
+          message={refused}
+          onClose={store.getState().dropRefused}
+          seconds={30}
+        />
+      )}
+      {undo === null || refused !== null ? null : (
         <Toast
           key={undo.said}
           message={undo.said}
@@ -41,14 +50,14 @@ export function PlanState() {
 function NotKeptNote({ notKept: { reason, detail, rolledBack } }: { notKept: NotKept }) {
   const store = usePlanStore()
   const { title, kept, mend } = keepingFailureText(reason)
+  // At the foot, in sight wherever on the page the change was made.
   if (rolledBack)
     return (
-      <ErrorNote
-        title={`The last change was taken back. ${title}`}
-        action={<Button onPress={store.getState().giveUp}>Close</Button>}
-      >
-        {kept} {mend}
-      </ErrorNote>
+      <Toast
+        message={`The last change was taken back. ${title} ${kept} ${mend}`}
+        onClose={store.getState().giveUp}
+        seconds={60}
+      />
     )
   return (
     <ErrorNote

@@ -1,14 +1,17 @@
 import { SideNote } from '@/app/kit/page/side-note.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
+import { useLocked } from '@/app/plan/page/use-locked.ts'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
-import { isPress } from '@/core/fairness/remedy.ts'
+import { offersOf } from '@/core/fairness/offers.ts'
 import { accepting } from '@/core/plan-edits/parts/accepted.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
+import { remedyLockedText } from '@/core/wording/plan/locked-text.ts'
 import styles from './fairness-item-row.module.css'
+import { FollowUpPress } from './follow-up-press.tsx'
 
 interface Props {
   item: FairnessItem
@@ -22,8 +25,8 @@ const marks = { fix: '◆', know: '○', fine: '–' } as const
 export function FairnessItemRow({ item, plan }: Props) {
   const { changeSaid, jumpTo } = usePlanActions()
   const { title, sentence, why } = fairnessText(item, plan)
-  const presses = item.remedies.filter(isPress)
-  const advice = item.remedies.filter((remedy) => !isPress(remedy))
+  const locked = useLocked()
+  const { presses, inFollowUp, advice } = offersOf(item.remedies, plan, locked)
   return (
     <li className={styles.item}>
       <span className={item.severity === 'fix' ? styles.warn : styles.mark} aria-hidden="true">
@@ -69,6 +72,14 @@ export function FairnessItemRow({ item, plan }: Props) {
             </Button>
           ) : null}
         </div>
+        {inFollowUp.length > 0 && item.severity !== 'fine' ? (
+          <div className={styles.presses}>
+            <span className={styles.soft}>{remedyLockedText}</span>
+            {inFollowUp.map((remedy) => (
+              <FollowUpPress key={JSON.stringify(remedy)} remedy={remedy} />
+            ))}
+          </div>
+        ) : null}
         {item.severity === 'fine' ? null : (
           <SideNote label={advice.length > 0 ? 'Why, and what else helps' : 'Why'}>
             <p>{why}</p>

@@ -1,7 +1,6 @@
 import { useMemo } from 'react'
 import { loggedItems } from '@/core/fairness/fairness-of-trial.ts'
 import { inTurn } from '@/core/fairness/in-turn.ts'
-import { stillToApply } from '@/core/fairness/still-to-apply.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { FairnessItemRow } from './fairness-item-row.tsx'
@@ -10,9 +9,7 @@ import styles from './panel.module.css'
 /** What the log of the sessions so far shows, with what it asks of the next ones; nothing where it shows nothing. */
 export function LoggedFairness({ whole, plan }: { whole: WholeTrial; plan: Plan }) {
   const logged = useMemo(() => loggedItems(whole), [whole])
-  const items = stillToApply(inTurn(logged, plan.accepted), plan).filter(
-    ({ severity }) => severity !== 'fine',
-  )
+  const items = inTurn(logged, plan.accepted).filter(({ severity }) => severity !== 'fine')
   if (items.length === 0) return null
   return (
     <>

@@ -1,5 +1,9 @@
 import type { DealtSession } from '@/core/session/deal-session.ts'
 
+/** Why no session is dealt from a plan whose last change is not in the notebook. */
+export const planNotKeptText =
+  'The last change of the plan is not kept yet. Keep it first, by Try again at the head of this page.'
+
 /** Why a session could not be dealt, with the mend. */
 export function dealRefusal(refused: Extract<DealtSession, { ok: false }>): string {
   return refused.reason === 'needs-two-levels'

@@ -23,6 +23,7 @@ function pageOf(keeping: Partial<PlanKeeping> = {}) {
       drafts.push(values)
     },
     judge: () => [],
+    refuses: () => null,
     ...keeping,
   })
   return { store, kept, drafts }
@@ -179,4 +180,21 @@ test('a plan is judged when the typing pauses, and at once before the page is le
   change(asked('How wet?'))
   await flush()
   expect(store.getState().troubles).toEqual([])
+})
+
+test('a change that the lock forbids is not made, and is said; the next one that may be made takes the words away', async () => {
+  const refuses = (before: Plan, next: Plan) =>
+    before.plannedSessions === next.plannedSessions ? null : 'Sessions are fixed.'
+  const { store, kept } = pageOf({ refuses })
+  const before = store.getState().plan
+  store.getState().changeSaid('Done', (plan) => ({ ...plan, plannedSessions: 9 }))
+  expect(store.getState().plan).toBe(before)
+  expect(store.getState().refused).toBe('Sessions are fixed.')
+  expect(store.getState().undo).toBeNull()
+  store.getState().change(asked('How wet?'))
+  expect(store.getState().refused).toBeNull()
+  await vi.advanceTimersByTimeAsync(300)
+  expect(kept.map(({ question, plannedSessions }) => [question, plannedSessions])).toEqual([
+    ['How wet?', before.plannedSessions],
+  ])
 })
