@@ -20,10 +20,13 @@ const changeShape = z.discriminatedUnion('what', [
   z.strictObject({ what: z.literal('note'), text: noteShape }),
 ])
 
+/** The largest value of a level, either way. */
+export const mostLevelValue = 1e6
+
 /** A value of the factor in its own unit, never converted; for a choice `value` is null and the label names the option. */
 export const levelShape = z.strictObject({
   id: idShape,
-  value: z.nullable(z.number().check(z.gte(-1e6), z.lte(1e6))),
+  value: z.nullable(z.number().check(z.gte(-mostLevelValue), z.lte(mostLevelValue))),
   label: nameShape,
   control: z.boolean(),
   changes: z.exactOptional(listOf(changeShape, { most: most.changesOfLevel })),

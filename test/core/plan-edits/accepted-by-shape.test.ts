@@ -3,24 +3,25 @@ import { expect, test } from 'vitest'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import { adviceCodes, type Remedy } from '@/core/fairness/remedy.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
-import { somePresses } from './any-plan.ts'
+import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { kitchenOfTest, somePresses } from './any-plan.ts'
 import { counting, planOfTest } from './plan-of-test.ts'
 
-/** The ids of each list of a plan, where one thing must not stand twice. */
-const idsOf = (plan: Plan) => [
-  plan.levels.map(({ id }) => id),
-  plan.steps.map(({ id }) => id),
-  plan.responses.map(({ id }) => id),
-  plan.formula.ingredients.map(({ id }) => id),
-  plan.formula.preferments.map(({ id }) => id),
-  plan.tasters.map(({ tasterId }) => tasterId),
-  plan.sharedDoses.map(({ ingredientId }) => ingredientId),
-]
+/** A trial of this plan alone, with the things of the kitchen that the presses name. */
+const wholeOf = (plan: Plan): WholeTrial => ({
+  trial: {
+    ...{ id: plan.trialId, createdAt: plan.at, zone: plan.zone, planId: plan.id, seed: 7 },
+    ...{ revision: 1, note: '' },
+  },
+  plans: [plan],
+  ...{ sessions: [], events: [], ballots: [], photos: [], kitchen: kitchenOfTest },
+})
 
+/** What the notebook would refuse the plan for. */
 function faultsOf(plan: Plan): unknown[] {
   const read = planShape.safeParse(plan)
-  const twice = idsOf(plan).flatMap((ids) => ids.filter((id, at) => ids.indexOf(id) !== at))
-  return [...(read.success ? [] : read.error.issues), ...twice]
+  return [...(read.success ? [] : read.error.issues), ...referenceTroubles(wholeOf(plan))]
 }
 
 function remediesFor(plan: Plan): Remedy[] {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
-import type { Scale } from '@/core/kitchen/kitchen-record.ts'
+import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
 import { withSessions } from '@/core/plan-edits/day/sessions.ts'
 import { withThingTurned } from '@/core/plan-edits/day/with-thing.ts'
 import { withSharedDose } from '@/core/plan-edits/doses/shared-doses.ts'
@@ -12,10 +12,12 @@ import { flourScaled } from '@/core/plan-edits/formula/flour-scaled.ts'
 import { asKind } from '@/core/plan-edits/formula/ingredient-kind.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
 import { usualIngredient, usualPreferment } from '@/core/plan-edits/formula/usual-ingredient.ts'
+import { withChanges } from '@/core/plan-edits/levels/changes.ts'
 import { withControl } from '@/core/plan-edits/levels/control.ts'
 import { withSeries } from '@/core/plan-edits/levels/level-series.ts'
 import { atValue, withAnotherLevel } from '@/core/plan-edits/levels/measured-level.ts'
 import { withOwnWater, withSameWater } from '@/core/plan-edits/levels/own-water.ts'
+import { startedChange } from '@/core/plan-edits/levels/started-change.ts'
 import { startedEnd, withEnds } from '@/core/plan-edits/method/ends-by.ts'
 import { withMatchedWater, withTemperaturePlanned } from '@/core/plan-edits/method/temperatures.ts'
 import { withStepOfKind } from '@/core/plan-edits/method/with-step.ts'
@@ -39,6 +41,7 @@ import {
 import { splitPoints } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { stepKinds } from '@/core/trial/step.ts'
+import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { planOfTest } from './plan-of-test.ts'
 
 export interface Press {
@@ -53,6 +56,15 @@ const kinds: IngredientKind[] = ['flour', 'water', 'liquid', 'salt', 'yeast', 'f
 const ends = ['clock', 'rise', 'poke', 'windowpane', 'own', 'dough', 'oven-floor', 'core'] as const
 const oven = { kind: 'oven' as const, id: 'oven', name: 'Deck', places: 6 }
 const scale: Scale = { kind: 'scale', id: 's', name: 'S', resolutionGrams: 1, capacityGrams: 5e3 }
+
+/** What the presses name of the kitchen. */
+export const kitchenOfTest: KitchenThing[] = [
+  oven,
+  scale,
+  ...Array.from({ length: 9 }, (_, at) => ({
+    ...{ id: `taster-${at}`, kind: 'taster' as const, initials: `T${at}` },
+  })),
+]
 
 const press = (name: string, act: Press['press']): Press => ({ name, press: act })
 const taking = (
@@ -150,6 +162,17 @@ export const presses: readonly Press[] = [
   })),
   press('expect', (plan) => withExpectation(plan, { direction: 'no-difference' })),
   press('ask to tell apart', (plan) => withTellApart(plan, 'triangle')),
+  press('hope for a level', (plan, { pick }) => {
+    const level = one(plan.levels, pick)
+    return level ? withWrittenFirst(plan, { hopedLevelId: level.id }) : plan
+  }),
+  press('let an option differ', (plan, { pick }) => {
+    const level = one(plan.levels, pick)
+    const what = one(['ingredient', 'hydration', 'tool', 'step', 'note'] as const, pick) ?? 'note'
+    const started = level && startedChange(plan, level, what)
+    if (!started || plan.factor.acts.on !== 'choice') return plan
+    return inLevel(plan, level.id, (each) => withChanges(each, [...(each.changes ?? []), started]))
+  }),
   press('a taster', (plan, { pick }) => withTaster(plan, `taster-${pick % 9}`, 'blind')),
   press('a thing of the kitchen', (plan, { pick }) =>
     withThingTurned(plan, [oven, scale], pick % 2 ? 'oven' : 's'),

@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand'
 import { stretchedAxis } from '@/core/figure/stretched-axis.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { putBackParts } from '@/core/plan-edits/take-out/put-back-parts.ts'
 import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
@@ -186,7 +187,7 @@ export function createPlanPage(
         const { undo } = get()
         set({ undo: null })
         if (!undo) return
-        change(undo.restore)
+        change((now) => namingWhatStands(undo.restore(now)))
         for (const [field, text] of Object.entries(undo.texts)) draft(field, text)
       },
       dropUndo: () => set({ undo: null }),

@@ -1,4 +1,5 @@
 import { usualLevels } from '@/core/plan-edits/levels/usual-levels.ts'
+import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { withBatchFor } from '@/core/plan-edits/pieces/with-doughs.ts'
 import type { FactorKind } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -26,5 +27,6 @@ export function withFactorKind(plan: Plan, kind: FactorKind, newId: () => string
   }
   const levels = usualLevels(turned, newId)
   const doughs = splitsAt === 'mix' ? 'apart' : 'one'
-  return withBatchFor(plan, { ...turned, factor: { ...turned.factor, splitsAt }, doughs, levels })
+  const next: Plan = { ...turned, factor: { ...turned.factor, splitsAt }, doughs, levels }
+  return namingWhatStands(withBatchFor(plan, next))
 }

@@ -1,3 +1,4 @@
+import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { measuredLevel } from './measured-level.ts'
 
@@ -10,8 +11,12 @@ export function withSeries(plan: Plan, values: readonly number[], newId: () => s
     (value) => plan.levels.find((level) => level.value === value) ?? measuredLevel(newId(), value),
   )
   const control = plan.levels.find((level) => level.control)?.value ?? null
-  if (control === null || levels.some((level) => level.control)) return { ...plan, levels }
+  if (control === null || levels.some((level) => level.control))
+    return namingWhatStands({ ...plan, levels })
   const away = levels.map(({ value }) => Math.abs((value ?? control) - control))
   const nearest = away.indexOf(Math.min(...away))
-  return { ...plan, levels: levels.map((level, at) => ({ ...level, control: at === nearest })) }
+  return namingWhatStands({
+    ...plan,
+    levels: levels.map((level, at) => ({ ...level, control: at === nearest })),
+  })
 }

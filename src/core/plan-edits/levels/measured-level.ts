@@ -1,10 +1,11 @@
-import type { Level } from '@/core/trial/level.ts'
+import { type Level, mostLevelValue } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { nextLevelValue } from './next-level.ts'
 
-/** A measured level at this value, named by it. */
-export function measuredLevel(id: string, value: number, control = false): Level {
+/** A measured level at this value, or at the largest that a level can have, named by it. */
+export function measuredLevel(id: string, wanted: number, control = false): Level {
+  const value = Math.max(-mostLevelValue, Math.min(mostLevelValue, wanted))
   return { id, value, label: plainNumber(value), control }
 }
 

@@ -28,20 +28,25 @@ export function planFromOther(plan: Plan, other: Plan, kitchen: readonly Kitchen
   }
 }
 
-/** A page with as little on it as a plan can have: flour and water, no level, no step, no response, nobody to taste. */
+/** A page with as little on it as a plan can have: flour, water and what the factor moves, no level, no other step, no response. */
 export function emptyPlan(plan: Plan): Plan {
-  const { ingredients } = plan.formula
+  const { ingredients, preferments } = plan.formula
+  const moved = new Set<string>(Object.values(plan.factor.acts))
+  const ahead = preferments.filter(({ id }) => moved.has(id))
+  const parts = ahead.flatMap((each) => each.parts.map(({ ingredientId }) => ingredientId))
+  const needed = new Set([...moved, ...parts])
   const least = ingredients.filter(
-    ({ kind }, at) =>
-      (kind === 'flour' || kind === 'water') &&
-      ingredients.findIndex((each) => each.kind === kind) === at,
+    ({ id, kind }, at) =>
+      needed.has(id) ||
+      ((kind === 'flour' || kind === 'water') &&
+        ingredients.findIndex((each) => each.kind === kind) === at),
   )
   return {
     ...withoutWrittenFirst(namingPutIn(plan, [])),
     expectation: null,
     levels: [],
-    formula: { ...plan.formula, ingredients: least, preferments: [] },
-    steps: [],
+    formula: { ...plan.formula, ingredients: least, preferments: ahead },
+    steps: plan.steps.filter(({ id }) => moved.has(id)),
     responses: [],
     mainResponseId: null,
     sharedDoses: [],

@@ -1,6 +1,8 @@
 import { forgettingPutIn } from '@/core/plan-edits/factor/put-in.ts'
 import { withChanges } from '@/core/plan-edits/levels/changes.ts'
+import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import type { TakenOut } from './taken-out.ts'
 
 /**
@@ -101,12 +103,27 @@ export function takeOutStep(plan: Plan, id: string): TakenOut | null {
   }
 }
 
-/** Takes a level out; when it was the control, none is marked until the baker marks another. */
+/**
+ * Takes a level out, and with it a test of it and a hope for it; when it was the control, none is marked until the baker marks
+ * another. Putting it back restores all of them.
+ */
 export function takeOutLevel(plan: Plan, id: string): TakenOut | null {
-  return takeOutOf(plan.levels, id, (levels) => (now) => ({
+  const taken = takeOutOf(plan.levels, id, (levels) => (now) => ({
     ...now,
     levels: levels(now.levels),
   }))(plan)
+  if (!taken) return null
+  const tested = plan.tellApart?.levelIds.includes(id) ? plan.tellApart : null
+  const hoped = plan.writtenFirst?.hopedLevelId === id
+  return {
+    ...taken,
+    plan: namingWhatStands(taken.plan),
+    restore: (now) => {
+      const back = taken.restore(now)
+      const retold = { ...back, tellApart: back.tellApart ?? tested }
+      return hoped ? withWrittenFirst(retold, { hopedLevelId: id }) : retold
+    },
+  }
 }
 
 /** Takes a response out; when it was the main one, none is until the baker chooses another, and undo makes it so again. */
