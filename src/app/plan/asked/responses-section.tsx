@@ -4,18 +4,17 @@ import styles from '@/app/plan/method/method-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
+import { useLocked } from '@/app/plan/page/use-locked.ts'
 import { useServices } from '@/app/services/services.ts'
-import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { presetsLeft, withPreset } from '@/core/plan-edits/responses/main-response.ts'
 import { ownResponse } from '@/core/plan-edits/responses/response-presets.ts'
-import { lockedSince } from '@/core/seal/lock.ts'
 import { ResponseRow } from './response-row.tsx'
 
 /** What is recorded: by the baker or the tasters, on which scale, what is better, and the margin. */
 export function ResponsesSection() {
   const responses = usePlanPage((page) => page.plan.responses)
   const { change } = usePlanActions()
-  const locked = lockedSince(useWholeTrial()) !== null
+  const locked = useLocked()
   const { newId } = useServices()
   const addOwn = () =>
     change((plan) => ({ ...plan, responses: [...plan.responses, ownResponse(newId())] }))

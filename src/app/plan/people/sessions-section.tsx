@@ -5,9 +5,8 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import { useLocked } from '@/app/plan/page/use-locked.ts'
 import { mostSessions, withSessions } from '@/core/plan-edits/day/sessions.ts'
-import { lockedSince } from '@/core/seal/lock.ts'
 import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { SessionList } from './session-list.tsx'
 
@@ -20,7 +19,7 @@ export function SessionsSection() {
   const planned = usePlanPage((page) => page.plan.plannedSessions)
   const hands = usePlanPage((page) => page.plan.pairsOfHands)
   const written = usePlanPage((page) => page.plan.writtenFirst) ?? nothing
-  const locked = lockedSince(useWholeTrial()) !== null
+  const locked = useLocked()
   const { change } = usePlanActions()
   return (
     <PlanSection id="plan-sessions">
