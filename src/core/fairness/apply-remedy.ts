@@ -5,8 +5,9 @@ import { startedEnd, withEnds, withRepeats } from '@/core/plan-edits/method/ends
 import { withMatchedWater } from '@/core/plan-edits/method/temperatures.ts'
 import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
 import { withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
-import { mostFlights, withPieces } from '@/core/plan-edits/pieces/with-pieces.ts'
+import { withPieces } from '@/core/plan-edits/pieces/with-pieces.ts'
 import { recordedBy } from '@/core/plan-edits/responses/recorded-by.ts'
+import { most } from '@/core/record/most.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Remedy } from './remedy.ts'
 
@@ -23,7 +24,7 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
     case 'end-by-mark':
       return withEnds(plan, remedy.stepIds, startedEnd('poke'))
     case 'add-flight':
-      return plan.flights < mostFlights ? withPieces(plan, { flights: plan.flights + 1 }) : plan
+      return plan.flights < most.flights ? withPieces(plan, { flights: plan.flights + 1 }) : plan
     case 'drop-flight':
       return plan.flights > 1 ? withPieces(plan, { flights: plan.flights - 1 }) : plan
     case 'add-session':

@@ -38,6 +38,7 @@ import {
   takeOutResponse,
   takeOutStep,
 } from '@/core/plan-edits/take-out/take-out.ts'
+import { most } from '@/core/record/most.ts'
 import { splitPoints } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { stepKinds } from '@/core/trial/step.ts'
@@ -111,10 +112,15 @@ export const presses: readonly Press[] = [
       plan,
       pick % 2
         ? { by: 'flour', flourGrams: amount }
-        : { by: 'pieces', pieces: 1 + (pick % 1000), pieceGrams: amount, lossPercent: 2 },
+        : {
+            by: 'pieces',
+            pieces: 1 + (pick % most.piecesOfBatch),
+            pieceGrams: amount,
+            lossPercent: 2,
+          },
     ),
   ),
-  press('flights', (plan, { pick }) => withPieces(plan, { flights: 1 + (pick % 24) })),
+  press('flights', (plan, { pick }) => withPieces(plan, { flights: 1 + (pick % most.flights) })),
   press('spares', (plan, { pick }) => withPieces(plan, { sparePieces: pick % 25 })),
   press('warm-up', (plan, { pick }) => withPieces(plan, { warmUpPiece: pick % 2 === 0 })),
   press('sessions', (plan, { pick }) => withSessions(plan, 1 + (pick % 60))),

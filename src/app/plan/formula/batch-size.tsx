@@ -5,9 +5,10 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { BatchSize } from '@/core/formula/formula-record.ts'
 import { withBatchSize, withBatchSizedBy } from '@/core/plan-edits/formula/batch-size.ts'
+import { most } from '@/core/record/most.ts'
 import styles from './formula-section.module.css'
 
-const piecesCheck = wholeBetween(1, 1000)
+const piecesCheck = wholeBetween(1, most.piecesOfBatch)
 const lossCheck = between(0, 50, '%')
 const path = '/formula/batchSize'
 

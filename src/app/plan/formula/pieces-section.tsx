@@ -7,13 +7,14 @@ import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { mostFlights, mostSpares, withPieces } from '@/core/plan-edits/pieces/with-pieces.ts'
+import { withPieces } from '@/core/plan-edits/pieces/with-pieces.ts'
+import { most } from '@/core/record/most.ts'
 import { piecesAsked } from '@/core/trial/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 
-const flightsCheck = wholeBetween(1, mostFlights)
-const spareCheck = wholeBetween(0, mostSpares)
-const placesCheck = wholeBetween(1, 200)
+const flightsCheck = wholeBetween(1, most.flights)
+const spareCheck = wholeBetween(0, most.sparePieces)
+const placesCheck = wholeBetween(1, most.placesPerLoad)
 
 /** How many pieces are made and in what rounds they are baked and served. */
 export function PiecesSection() {

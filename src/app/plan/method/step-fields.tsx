@@ -10,12 +10,13 @@ import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
 import { withEnds, withRepeats } from '@/core/plan-edits/method/ends-by.ts'
 import { stepKindNames } from '@/core/plan-edits/method/step-presets.ts'
 import { inStep } from '@/core/plan-edits/parts/in-part.ts'
+import { most } from '@/core/record/most.ts'
 import { type Step, stepKinds } from '@/core/trial/step.ts'
 import { EndsByFields } from './ends-by-fields.tsx'
 import styles from './method-section.module.css'
 
 const namesStep = visibleName("the step's name")
-const repeatsCheck = wholeBetween(1, 100)
+const repeatsCheck = wholeBetween(1, most.repeats)
 const kindOptions = stepKinds.map((kind) => ({ value: kind, label: stepKindNames[kind] }))
 const resources = ['hands', 'mixer', 'oven'] as const
 

@@ -6,12 +6,13 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useLocked } from '@/app/plan/page/use-locked.ts'
-import { mostSessions, withSessions } from '@/core/plan-edits/day/sessions.ts'
+import { withSessions } from '@/core/plan-edits/day/sessions.ts'
+import { most } from '@/core/record/most.ts'
 import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { SessionList } from './session-list.tsx'
 
-const sessionsCheck = wholeBetween(1, mostSessions)
-const handsCheck = wholeBetween(1, 20)
+const sessionsCheck = wholeBetween(1, most.plannedSessions)
+const handsCheck = wholeBetween(1, most.pairsOfHands)
 const nothing = { mostSessions: null, looks: false }
 
 /** How often the whole is made again: what lets the factor be told from one day's luck; fixed before the first mix. */

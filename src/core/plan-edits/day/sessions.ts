@@ -1,9 +1,7 @@
+import { most } from '@/core/record/most.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-
-/** The most sessions a plan can have. */
-export const mostSessions = 50
 
 /** The plan made so many times; past the most, as it is. */
 export function withSessions(plan: Plan, plannedSessions: number): Plan {
-  return plannedSessions > mostSessions ? plan : { ...plan, plannedSessions }
+  return plannedSessions > most.plannedSessions ? plan : { ...plan, plannedSessions }
 }

@@ -1,9 +1,10 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
+import { most } from '@/core/record/most.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 
 /** Pieces in the oven at once of a plan that no oven is chosen for, as a new plan starts; and the most that can be entered. */
-const places = { atStart: 1, most: 200 }
+const places = { atStart: 1, most: most.placesPerLoad }
 
 /**
  * The plan with one of the kitchen's things chosen, or no longer. An oven brings the number of its pieces along, as long as

@@ -1,4 +1,4 @@
-import { mostCount } from '@/core/record/count.ts'
+import { most } from '@/core/record/most.ts'
 import { mostGrams } from '@/core/record/quantity.ts'
 import type { Factor } from '@/core/trial/factor.ts'
 import { piecesAskedOfBatch } from '@/core/trial/pieces-in-batch.ts'
@@ -27,7 +27,7 @@ export function withBatchFor(plan: Plan, next: Plan): Plan {
       ? { ...batchSize, flourGrams: Math.min(mostGrams, (batchSize.flourGrams * after) / before) }
       : {
           ...batchSize,
-          pieces: Math.min(mostCount, Math.ceil((batchSize.pieces * after) / before)),
+          pieces: Math.min(most.piecesOfBatch, Math.ceil((batchSize.pieces * after) / before)),
         }
   return { ...next, formula: { ...next.formula, batchSize: size } }
 }

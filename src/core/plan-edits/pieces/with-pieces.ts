@@ -1,9 +1,6 @@
+import { most } from '@/core/record/most.ts'
 import { piecesAskedOfBatch } from '@/core/trial/pieces-in-batch.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-
-/** The most flights a session can have, and the most spares of a level: more than one oven bakes in a day. */
-export const mostFlights = 24
-export const mostSpares = 24
 
 type Made = Partial<Pick<Plan, 'flights' | 'sparePieces' | 'warmUpPiece'>>
 
@@ -19,7 +16,7 @@ export function withPieces(plan: Plan, made: Made): Plan {
 export function enoughPieces(plan: Plan, next: Plan): Plan {
   const { batchSize } = next.formula
   if (batchSize.by === 'flour') return next
-  const asked = piecesAskedOfBatch(next)
+  const asked = Math.min(most.piecesOfBatch, piecesAskedOfBatch(next))
   const gaveJust = batchSize.pieces === piecesAskedOfBatch(plan)
   if (asked === 0 || batchSize.pieces === asked || (batchSize.pieces > asked && !gaveJust))
     return next
