@@ -2,7 +2,7 @@ import { type CsvAssignment, csvRoles } from '@/core/findings/table/csv-columns.
 import { csvNumber } from '@/core/findings/table/csv-number.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { CsvOptions } from '@/core/findings/table/scores-of-csv.ts'
-import { type ToldOfTable, toldOfTable } from '@/core/findings/table/told-of-table.ts'
+import { type ToldOfResponse, toldOfTable } from '@/core/findings/table/told-of-table.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { CommandTrouble } from './trouble.ts'
 import type { Asked, VerbOption } from './verb.ts'
@@ -30,10 +30,36 @@ export const tableOptions: Record<string, VerbOption> = {
   },
   better: {
     type: 'string',
-    value: 'higher|lower|neither',
-    help: 'which way the main response is better; higher unless said',
+    multiple: true,
+    value: '[RESPONSE=]higher|lower|neither',
+    help: 'which way a response is better, the main one unless named; nobody claims one unless it is said',
   },
-  margin: { type: 'string', value: 'NUMBER', help: 'the smallest difference to care about' },
+  margin: {
+    type: 'string',
+    multiple: true,
+    value: '[RESPONSE=]NUMBER',
+    help: 'the smallest difference to care about, in the main response unless named',
+  },
+  levels: {
+    type: 'string',
+    value: 'choice',
+    help: 'levels are names, such as product codes, whatever they look like',
+  },
+  repeats: {
+    type: 'string',
+    value: 'replicates',
+    help: 'rows that stand twice are doughs or loaves made again, in no block',
+  },
+  foot: {
+    type: 'string',
+    value: 'leave-out|keep',
+    help: 'what becomes of rows at the foot that sum up the others',
+  },
+  alike: {
+    type: 'string',
+    value: 'one|two',
+    help: 'whether names that differ in capitals or spaces alone are one',
+  },
   wide: {
     type: 'string',
     value: 'NAME',
@@ -51,42 +77,80 @@ export function refuseTableOptions({ file, texts }: Asked): void {
 }
 
 /** What the terminal says of a table of scores. Throws `CommandTrouble` naming the option and the mend. */
-export function csvOptions({ text, texts }: Asked): CsvOptions {
-  const unit = text('unit')
-  const margin = text('margin')
+export function csvOptions(asked: Asked): CsvOptions {
+  const { text, texts } = asked
   const control = text('control')
   const name = text('wide')
-  if (unit !== undefined && unit !== 'batch' && unit !== 'piece')
-    throw new CommandTrouble(`--unit ${unit}: write batch or piece.`)
-  const marginNumber = margin === undefined ? null : csvNumber(margin)
-  if (margin !== undefined && !(marginNumber !== null && marginNumber > 0))
-    throw new CommandTrouble(`--margin ${margin}: write a number above zero.`)
+  const unit = oneOf(asked, 'unit', ['batch', 'piece'])
+  const levelsAre = oneOf(asked, 'levels', ['choice'])
+  const repeats = oneOf(asked, 'repeats', ['replicates'])
+  const foot = oneOf(asked, 'foot', ['leave-out', 'keep'])
+  const alike = oneOf(asked, 'alike', ['one', 'two'])
   return {
     as: texts('as').flatMap(assignmentsOf),
     ...(unit === undefined ? {} : { unit }),
-    ...(marginNumber === null ? {} : { margin: marginNumber }),
     ...(control === undefined ? {} : { control: csvNumber(control) ?? control }),
     ...(name === undefined ? {} : { tidyAs: name }),
+    ...(levelsAre === undefined ? {} : { levelsAre }),
+    ...(repeats === undefined ? {} : { repeats }),
+    ...(foot === undefined ? {} : { foot }),
+    ...(alike === undefined ? {} : { alike }),
   }
 }
 
-const directions: readonly ToldOfTable['better'][] = ['higher', 'lower', 'neither']
+function oneOf<T extends string>(
+  { text }: Asked,
+  option: string,
+  words: readonly T[],
+): T | undefined {
+  const wish = text(option)
+  const found = words.find((word) => word === wish)
+  if (wish !== undefined && found === undefined)
+    throw new CommandTrouble(`--${option} ${wish}: write ${listText(words, 'or')}.`)
+  return found
+}
 
-/** The table with its main response first, its margin, and which way it is better. Throws `CommandTrouble` naming option and mend. */
-export function withMainResponse(scores: ScoreTable, asked: Asked): ScoreTable {
-  const main = asked.text('main') ?? null
-  const wish = asked.text('better') ?? 'higher'
-  const better = directions.find((each) => each === wish)
-  if (better === undefined)
-    throw new CommandTrouble(`--better ${wish}: write ${listText(directions, 'or')}.`)
+const directions: readonly ToldOfResponse['better'][] = ['higher', 'lower', 'neither']
+
+/**
+ * The table with its main response first, and of each response which way it is better and its margin, where they are said.
+ * Throws `CommandTrouble` naming option and mend.
+ */
+export function withMainResponse(scores: ScoreTable, { text, texts }: Asked): ScoreTable {
   const names = scores.responses.map(({ name }) => name)
-  if (main !== null && !names.includes(main))
+  const known = (option: string, given: string, name: string) => {
+    if (names.includes(name)) return name
     throw new CommandTrouble(
-      `--main ${main}: the table has no such response. It has ${listText(names)}.`,
+      `--${option} ${given}: the table has no such response. It has ${listText(names)}.`,
     )
-  const { margin = null } = csvOptions(asked)
-  const columnsSay = { control: null, factorName: '', unitOfMeasure: '' }
-  return toldOfTable(scores, { main, better, margin, ...columnsSay })
+  }
+  const wish = text('main')
+  const main = wish === undefined ? null : known('main', wish, wish)
+  const first = main ?? names[0] ?? ''
+  /** `NAME=said`, or what is said of the main response. */
+  const parted = (option: string, given: string): [string, string] => {
+    const at = given.lastIndexOf('=')
+    return at < 0 ? [first, given] : [known(option, given, given.slice(0, at)), given.slice(at + 1)]
+  }
+  const responses: Record<string, ToldOfResponse> = {}
+  const tell = (name: string, said: Partial<ToldOfResponse>) => {
+    responses[name] = { better: 'neither', margin: null, ...responses[name], ...said }
+  }
+  for (const given of texts('better')) {
+    const [name, said] = parted('better', given)
+    const better = directions.find((each) => each === said)
+    if (better === undefined)
+      throw new CommandTrouble(`--better ${given}: write ${listText(directions, 'or')}.`)
+    tell(name, { better })
+  }
+  for (const given of texts('margin')) {
+    const [name, said] = parted('margin', given)
+    const margin = csvNumber(said)
+    if (margin === null || !(margin > 0))
+      throw new CommandTrouble(`--margin ${given}: write a number above zero.`)
+    tell(name, { margin })
+  }
+  return toldOfTable(scores, { main, responses, control: null, factorName: '', unitOfMeasure: '' })
 }
 
 /** `session=Tag,taster=Who`, or one a time. */

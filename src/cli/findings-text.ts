@@ -1,8 +1,11 @@
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { answerSection } from '@/core/report/answer-section.ts'
 import { curvesOf } from '@/core/report/curves-of.ts'
 import { lettersByName } from '@/core/report/letters-of.ts'
 import { resultSections } from '@/core/report/results-section.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
 import { sectionText } from './blocks-text.ts'
 import { concluded } from './concluded.ts'
 import type { Found } from './found.ts'
@@ -21,8 +24,22 @@ export function findingsText(found: Found): string {
 }
 
 /** The question with the file's own note under it; a table of scores has neither. */
-function headOf({ whole }: Found): string[] {
-  if (!whole) return []
+function headOf({ whole, scores }: Found): string[] {
+  if (!whole) return toldText(scores)
   const { note } = whole.trial
   return [[planInForce(whole).question, ...(note ? [wrapped(note)] : [])].join('\n\n')]
+}
+
+/** What a table was read as, and of which responses no direction is known. */
+function toldText({ responses, replicated }: ScoreTable): string[] {
+  const open = responses.filter(({ better }) => better.is === 'neither').map(({ name }) => name)
+  const texts = [
+    ...(replicated ? [replicatedText] : []),
+    ...(open.length > 0
+      ? [
+          `Which way is better was not said for ${listText(open)}, so no level is called best in it. Say --better RESPONSE=higher or lower.`,
+        ]
+      : []),
+  ]
+  return texts.length > 0 ? [texts.map((text) => wrapped(text)).join('\n\n')] : []
 }

@@ -4,7 +4,7 @@ import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 
 type Cell = number | string | null
 
-/** A score table from rows of named columns, by way of the spreadsheet import. */
+/** A score table from rows of named columns, by way of the spreadsheet import; more is better in every response. */
 export function tableOf(
   rows: readonly Record<string, Cell>[],
   options: CsvOptions = {},
@@ -13,7 +13,9 @@ export function tableOf(
   const lines = rows.map((row) => header.map((column) => row[column] ?? '').join(','))
   const read = scoresOfCsv([header.join(','), ...lines].join('\n'), options)
   if (!read.ok) throw new Error(JSON.stringify(read.troubles))
-  return read.scores
+  const { responses } = read.scores
+  const higher = responses.map((response) => ({ ...response, better: { is: 'higher' as const } }))
+  return { ...read.scores, responses: higher }
 }
 
 /** A seeded stream of numbers in 0..1 (mulberry32), good enough to make up scores. */

@@ -1,7 +1,7 @@
 import { type CsvAssignment, csvRoles } from '@/core/findings/table/csv-columns.ts'
 import { csvNumber } from '@/core/findings/table/csv-number.ts'
 import type { CsvOptions } from '@/core/findings/table/scores-of-csv.ts'
-import type { ToldOfTable } from '@/core/findings/table/told-of-table.ts'
+import type { ToldOfResponse, ToldOfTable } from '@/core/findings/table/told-of-table.ts'
 
 /** What was chosen for a table, as texts: so they are kept over a reload beside the table itself. */
 export type TableChoices = Readonly<Record<string, string>>
@@ -15,6 +15,7 @@ export const meanings: readonly { value: Meaning; label: string }[] = [
   { value: 'flight', label: 'flight' },
   { value: 'batch', label: 'batch' },
   { value: 'piece', label: 'piece' },
+  { value: 'replicate', label: 'replicate, in no block' },
   { value: 'position', label: 'place in order' },
   { value: 'minutes', label: 'minutes, oven to mouth' },
   { value: 'response', label: 'response' },
@@ -35,20 +36,43 @@ export function optionsOf(choices: TableChoices): CsvOptions {
     as,
     unit: choices.unit === 'piece' ? 'piece' : 'batch',
     ...(choices.tidyAs ? { tidyAs: choices.tidyAs } : {}),
+    ...(choices.levelsAre === 'choice' ? { levelsAre: 'choice' } : {}),
+    ...(choices.repeats === 'replicates' ? { repeats: 'replicates' } : {}),
+    ...(choices.foot === 'leave-out' || choices.foot === 'keep' ? { foot: choices.foot } : {}),
+    ...(choices.alike === 'one' || choices.alike === 'two' ? { alike: choices.alike } : {}),
   }
 }
 
+/** Under what a response's direction, and under what its margin, is kept. */
+export const betterKey = (response: string) => `better ${response}`
+export const marginKey = (response: string) => `margin ${response}`
+
 /** What was told of the table besides how to read it; a margin that is no number above zero is none. */
-export function toldIn(choices: TableChoices): ToldOfTable {
-  const { control, margin, better } = choices
-  const size = margin === undefined ? null : csvNumber(margin.trim())
+export function toldIn(choices: TableChoices, responses: readonly string[]): ToldOfTable {
+  const { control, main = responses[0] } = choices
   return {
     main: choices.main ?? null,
-    better: better === 'lower' || better === 'neither' ? better : 'higher',
-    margin: size !== null && size > 0 ? size : null,
+    responses: Object.fromEntries(
+      responses.map((name) => [name, toldOf(name === main ? ofMain(choices, name) : choices, name)]),
+    ),
     control: control ? (csvNumber(control) ?? control) : null,
     factorName: choices.factorName ?? '',
     unitOfMeasure: choices.unitOfMeasure ?? '',
+  }
+}
+
+/** What was told of the main response alone, before each was asked about, still counts for it. */
+function ofMain(choices: TableChoices, response: string): TableChoices {
+  const { better = '', margin = '' } = choices
+  return { [betterKey(response)]: better, [marginKey(response)]: margin, ...choices }
+}
+
+function toldOf(choices: TableChoices, response: string): ToldOfResponse {
+  const better = choices[betterKey(response)]
+  const size = csvNumber((choices[marginKey(response)] ?? '').trim())
+  return {
+    better: better === 'higher' || better === 'lower' ? better : 'neither',
+    margin: size !== null && size > 0 ? size : null,
   }
 }
 

@@ -10,6 +10,7 @@ import { axisLevels } from '@/core/figure/chart-of-response.ts'
 import { csvGrid } from '@/core/findings/table/csv-grid.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 import { toldOfTable } from '@/core/findings/table/told-of-table.ts'
+import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
 import { optionsOf, type TableChoices, toldIn, withMeaning } from './table-choices.ts'
 import { TablePreview } from './table-preview.tsx'
 import { TableTold } from './table-told.tsx'
@@ -33,7 +34,9 @@ export function TablePage(props: TablePageProps) {
   const grid = useMemo(() => csvGrid(text), [text])
   const reading = JSON.stringify(optionsOf(choices))
   const read = useMemo(() => scoresOfCsv(text, JSON.parse(reading)), [text, reading])
-  const told = JSON.stringify(toldIn(choices))
+  const told = JSON.stringify(
+    toldIn(choices, read.ok ? read.scores.responses.map((one) => one.name) : []),
+  )
   const scores = useMemo(
     () => (read.ok ? toldOfTable(read.scores, JSON.parse(told)) : null),
     [read, told],
@@ -55,6 +58,7 @@ export function TablePage(props: TablePageProps) {
             unitOfMeasure={scores.factor.unitOfMeasure}
           />
         </div>
+        {scores.replicated ? <p className={styles.words}>{replicatedText}</p> : null}
         <FindingsPage subject={subjectOfTable} scores={scores} />
       </>
     )
@@ -103,6 +107,8 @@ export function TablePage(props: TablePageProps) {
           troubles={read.troubles}
           wide={read.wide}
           onTurn={(response) => choose('tidyAs', response)}
+          onAnswer={choose}
+          onMeaning={(column, meaning) => onChoices(withMeaning(choices, column, meaning))}
         />
       )}
     </div>

@@ -34,9 +34,9 @@ export function TablePreview({ grid, columns, turned, onMeaning }: TablePreviewP
             {grid.header.map((heading, index) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: columns of a table from elsewhere have no other name and never move
               <th key={index} scope="col">
-                {heading === '' ? 'no heading' : heading}
+                {heading}
                 {turned.includes(heading) ? <p>a level</p> : null}
-                {heading === '' || turned.includes(heading) ? null : (
+                {turned.includes(heading) ? null : (
                   <SelectField
                     label={`Meaning of ${heading}`}
                     hideLabel

@@ -6,7 +6,7 @@ import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
-import { type TableChoices, toldIn } from './table-choices.ts'
+import { betterKey, marginKey, type TableChoices, toldIn } from './table-choices.ts'
 
 interface TableToldProps {
   choices: TableChoices
@@ -16,9 +16,12 @@ interface TableToldProps {
 
 /** What the columns cannot say: the factor's name and unit, what got its level separately, the control, the main response. */
 export function TableTold({ choices, scores, onChoice }: TableToldProps) {
-  const told = toldIn(choices)
+  const told = toldIn(
+    choices,
+    scores.responses.map(({ name }) => name),
+  )
   const { factor, levels, responses } = scores
-  const control = levels.find(({ name }) => name === told.control)
+  const control = levels.find(({ name }) => `${name}` === `${told.control}`)
   const main = responses.find(({ name }) => name === told.main) ?? responses[0]
   return (
     <Section title="What the columns cannot say">
@@ -49,37 +52,30 @@ export function TableTold({ choices, scores, onChoice }: TableToldProps) {
             onValue={(level) => onChoice('control', level)}
           />
         </FieldRow>
-        <FieldRow>
-          {responses.length > 1 ? (
+        {responses.length > 1 ? (
+          <FieldRow>
             <SelectField
               label="Main response"
+              hint="A column of numbers that is no response is left out over the column."
               value={main?.name ?? ''}
               options={responses.map(({ name }) => ({ value: name, label: name }))}
               onValue={(name) => onChoice('main', name)}
             />
-          ) : null}
-          <SelectField
-            label="What is better in it"
-            value={told.better}
-            options={[
-              { value: 'higher', label: 'more is better' },
-              { value: 'lower', label: 'less is better' },
-              { value: 'neither', label: 'neither' },
-            ]}
-            onValue={(better) => onChoice('better', better)}
-          />
-          <NumberField
-            label="Margin"
-            hint="the smallest difference you would care about"
-            value={told.margin}
-            text={choices.margin ?? ''}
-            onText={(text) => onChoice('margin', text)}
-            onValue={() => undefined}
-            check={(size) =>
-              size > 0 ? undefined : 'Enter a number above zero, or leave it blank.'
-            }
-          />
-        </FieldRow>
+          </FieldRow>
+        ) : null}
+        {responses.map(({ name }) => (
+          <ResponseTold key={name} name={name} choices={choices} onChoice={onChoice} />
+        ))}
+        <Choice
+          label="What the levels are"
+          row
+          value={choices.levelsAre === 'choice' ? 'choice' : 'measured'}
+          options={[
+            { value: 'measured', label: 'measured, where all are numbers' },
+            { value: 'choice', label: 'names, such as product codes' },
+          ]}
+          onValue={(are) => onChoice('levelsAre', are)}
+        />
         <Choice
           label="What got its level separately"
           row
@@ -94,3 +90,39 @@ export function TableTold({ choices, scores, onChoice }: TableToldProps) {
     </Section>
   )
 }
+
+interface ResponseToldProps {
+  name: string
+  choices: TableChoices
+  onChoice: (key: string, text: string) => void
+}
+
+/** Which way one response is better, and its margin; unknown until it is said. */
+function ResponseTold({ name, choices, onChoice }: ResponseToldProps) {
+  const { better, margin } = toldIn(choices, [name]).responses[name] ?? usualTold
+  return (
+    <FieldRow>
+      <SelectField
+        label={`What is better in ${name}`}
+        value={better}
+        options={[
+          { value: 'neither', label: 'not said: no direction is claimed' },
+          { value: 'higher', label: 'more is better' },
+          { value: 'lower', label: 'less is better' },
+        ]}
+        onValue={(chosen) => onChoice(betterKey(name), chosen)}
+      />
+      <NumberField
+        label={`Margin of ${name}`}
+        hint="the smallest difference you would care about"
+        value={margin}
+        text={choices[marginKey(name)] ?? ''}
+        onText={(text) => onChoice(marginKey(name), text)}
+        onValue={() => undefined}
+        check={(size) => (size > 0 ? undefined : 'Enter a number above zero, or leave it blank.')}
+      />
+    </FieldRow>
+  )
+}
+
+const usualTold = { better: 'neither', margin: null } as const

@@ -8,44 +8,95 @@ import type { CsvTrouble } from '@/core/findings/table/csv-trouble.ts'
 import type { WideOffer } from '@/core/findings/table/csv-wide.ts'
 import { csvTroubleText, wideOfferText } from '@/core/wording/files/csv-trouble-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
+import type { Meaning } from './table-choices.ts'
 
 interface TableTroublesProps {
   troubles: readonly CsvTrouble[]
   wide: WideOffer | null
   onTurn: (response: string) => void
+  /** Answers a question about how the table is to be read. */
+  onAnswer: (key: string, answer: string) => void
+  onMeaning: (column: string, meaning: Meaning) => void
 }
 
 const mostShown = 40
 
-/** Everything that keeps the table from being read, by row and column, all at once; and the way out of a wide one. */
-export function TableTroubles({ troubles, wide, onTurn }: TableTroublesProps) {
-  const repeated = troubles.filter(({ reason }) => reason === 'row-twice')
-  const inTurn = [...troubles.filter(({ reason }) => reason !== 'row-twice'), ...repeated]
-  const shown = inTurn.slice(0, mostShown)
+const questions: readonly CsvTrouble['reason'][] = ['row-twice', 'foot-row', 'alike-names']
+
+/** Everything that keeps the table from being read: questions with their answers, then what is to mend, and the way out of a wide one. */
+export function TableTroubles(props: TableTroublesProps) {
+  const { troubles, wide, onTurn, onAnswer, onMeaning } = props
+  const asked = troubles.filter(({ reason }) => questions.includes(reason))
+  const toMend = troubles.filter(({ reason }) => !questions.includes(reason))
+  const shown = toMend.slice(0, mostShown)
   return (
     <>
       {wide ? <Turn wide={wide} onTurn={onTurn} /> : null}
-      <ErrorNote
-        title={`${asSentenceStart(countText(troubles.length, 'thing'))} to mend before it can be read`}
-      >
-        {repeated.length > 1 ? (
-          <p>
-            Where rows repeat, a column that says who tasted, or in which session or flight, may
-            still need its meaning: choose it over the column.
-          </p>
-        ) : null}
-        <ul className={styles.plainList}>
-          {shown.map((trouble) => (
-            <li key={`${trouble.reason} ${trouble.row} ${trouble.column} ${trouble.text}`}>
-              {asSentenceStart(csvTroubleText(trouble))}
-            </li>
-          ))}
-        </ul>
-        {troubles.length > shown.length ? (
-          <p>And {countText(troubles.length - shown.length, 'more', 'more')}.</p>
-        ) : null}
-      </ErrorNote>
+      {asked.map((trouble) => (
+        <Question
+          key={`${trouble.reason} ${trouble.column}`}
+          trouble={trouble}
+          onAnswer={onAnswer}
+          onMeaning={onMeaning}
+        />
+      ))}
+      {toMend.length === 0 ? null : (
+        <ErrorNote
+          title={`${asSentenceStart(countText(toMend.length, 'thing'))} to mend before it can be read`}
+        >
+          <ul className={styles.plainList}>
+            {shown.map((trouble) => (
+              <li key={`${trouble.reason} ${trouble.row} ${trouble.column} ${trouble.text}`}>
+                {asSentenceStart(csvTroubleText(trouble))}
+              </li>
+            ))}
+          </ul>
+          {toMend.length > shown.length ? (
+            <p>And {countText(toMend.length - shown.length, 'more', 'more')}.</p>
+          ) : null}
+        </ErrorNote>
+      )}
     </>
+  )
+}
+
+type QuestionProps = Pick<TableTroublesProps, 'onAnswer' | 'onMeaning'> & { trouble: CsvTrouble }
+
+const answers: Readonly<
+  Partial<Record<CsvTrouble['reason'], readonly [string, string, string][]>>
+> = {
+  'foot-row': [
+    ['foot', 'leave-out', 'Leave it out'],
+    ['foot', 'keep', 'Keep it'],
+  ],
+  'alike-names': [
+    ['alike', 'one', 'They are one'],
+    ['alike', 'two', 'They are two'],
+  ],
+  'row-twice': [['repeats', 'replicates', 'Every row is a dough or loaf of its own']],
+}
+
+/** One question about how the table is to be read, each answer a press. */
+function Question({ trouble, onAnswer, onMeaning }: QuestionProps) {
+  const { column, reason, role } = trouble
+  return (
+    <Notice kind="know" title="How is this to be read?">
+      <div className={styles.stack}>
+        <p>{asSentenceStart(csvTroubleText(trouble))}</p>
+        <div className={styles.tools}>
+          {reason === 'row-twice' && column !== null && role !== undefined ? (
+            <Button kind="primary" onPress={() => onMeaning(column, role)}>
+              {`“${column}” is the ${role}`}
+            </Button>
+          ) : null}
+          {(answers[reason] ?? []).map(([key, answer, label]) => (
+            <Button key={answer} onPress={() => onAnswer(key, answer)}>
+              {label}
+            </Button>
+          ))}
+        </div>
+      </div>
+    </Notice>
   )
 }
 

@@ -64,7 +64,8 @@ export function doughsRows(cells: Cells): RungRows | Absent {
 
 /**
  * The factor: unit means ~ block + factor(level), the block a session for batches, a flight of a session for pieces.
- * Needs two blocks, and tasters that link the units of a block.
+ * Needs two blocks, and tasters that link the units of a block; doughs that were made again in no block (completely
+ * randomised) need none: unit means ~ factor(level), with the one error between doughs of a level.
  */
 export function factorRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
   return found(scores, factorRows(scores, cells), better)
@@ -73,10 +74,10 @@ export function factorRung(scores: ScoreTable, cells: Cells, better: Better): Fi
 /** What the rung of the factor compares. */
 export function factorRows(scores: ScoreTable, cells: Cells): RungRows | Absent {
   if (scores.unit === 'batch') {
-    if (cells.sessions < 2) return { reason: 'needs-two-blocks', sessions: 2 }
+    if (cells.sessions < 2 && !scores.replicated) return { reason: 'needs-two-blocks', sessions: 2 }
     return comparableMeans(cells, 'batch', 'session')
   }
-  if (cells.flights < 2) return { reason: 'needs-two-blocks', flights: 2 }
+  if (cells.flights < 2 && !scores.replicated) return { reason: 'needs-two-blocks', flights: 2 }
   return comparableMeans(cells, 'piece', 'flight')
 }
 

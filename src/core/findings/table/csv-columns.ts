@@ -1,13 +1,15 @@
 import type { CsvGrid } from './csv-grid.ts'
 import { csvNumber } from './csv-number.ts'
 import type { CsvTrouble } from './csv-trouble.ts'
+import { isMissing } from './table-number.ts'
 
-/** What a column can stand for, besides a response. */
+/** What a column can stand for, besides a response. A replicate is a dough or loaf made again, in no block. */
 export const csvRoles = [
   'session',
   'flight',
   'batch',
   'piece',
+  'replicate',
   'level',
   'taster',
   'position',
@@ -31,7 +33,8 @@ export interface CsvColumn {
 /**
  * Decides what every column is: by assignment first, then by its heading in any case, then a column of numbers is a
  * response and a column of words is left out. A column in which at least half of the filled cells are numbers counts as
- * one of numbers; the rest of its cells are then troubles. Two columns of one meaning or heading are trouble.
+ * one of numbers; the rest of its cells are then troubles. A first column without a heading holds the tasters, unless it
+ * merely counts the rows. Two columns of one meaning or heading are trouble.
  */
 export function csvColumns(
   grid: CsvGrid,
@@ -46,16 +49,21 @@ export function csvColumns(
   }
   const given = new Set(assigned.values())
   const seen = new Set<string>()
+  const unnamed = new Set(grid.unnamed)
   const columns = grid.header.map((heading, index): CsvColumn => {
     const key = heading.toLowerCase()
-    if (heading !== '' && seen.has(key)) {
-      troubles.push({ reason: 'column-twice', row: 1, column: heading })
-    }
+    if (seen.has(key)) troubles.push({ reason: 'column-twice', row: 1, column: heading })
     seen.add(key)
+    const own = assigned.get(key)
+    if (own !== undefined) return { index, heading, role: own }
+    if (unnamed.has(index)) return { index, heading, role: 'text' }
     const named = csvRoles.find((role) => role === key && !given.has(role))
-    const role = assigned.get(key) ?? named ?? (isNumeric(grid, index) ? 'response' : 'text')
-    return { index, heading, role: heading === '' ? 'text' : role }
+    return { index, heading, role: named ?? (isNumeric(grid, index) ? 'response' : 'text') }
   })
+  const [first] = columns
+  const has = (role: CsvRole) => columns.some((column) => column.role === role)
+  if (first?.role === 'text' && unnamed.has(0) && !has('taster') && !countsRows(grid, has('level')))
+    first.role = 'taster'
   for (const role of csvRoles) {
     const twice = columns.filter((column) => column.role === role)[1]
     if (twice) troubles.push({ reason: 'column-twice', row: 1, column: twice.heading })
@@ -63,12 +71,18 @@ export function csvColumns(
   return { columns, troubles: distinct(troubles) }
 }
 
+/** Whether the first column is the row numbers that a program wrote beside a long table, or empty. */
+function countsRows({ rows }: CsvGrid, long: boolean): boolean {
+  if (rows.every(({ cells }) => isMissing(cells[0] ?? ''))) return true
+  return long && rows.every(({ cells }, at) => cells[0] === `${at + 1}`)
+}
+
 function isNumeric(grid: CsvGrid, index: number): boolean {
   let filled = 0
   let numbers = 0
   for (const { cells } of grid.rows) {
     const cell = cells[index] ?? ''
-    if (cell === '') continue
+    if (isMissing(cell)) continue
     filled += 1
     if (csvNumber(cell) !== null) numbers += 1
   }

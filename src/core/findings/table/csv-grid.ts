@@ -3,41 +3,87 @@ import type { CsvTrouble } from './csv-trouble.ts'
 
 /** Cells of a CSV text, trimmed, each row with the number a spreadsheet gives it. */
 export interface CsvGrid {
+  /** Headings; a column without one is called by its place, such as “column 1”. */
   header: string[]
   rows: { number: number; cells: string[] }[]
   troubles: CsvTrouble[]
+  /** Places of the columns that have no heading of their own. */
+  unnamed: number[]
 }
 
-const mostRows = 1_000_000
+/** The most rows that are read, the header apart: half a million. */
+export const mostRows = 500_000
+
+/** The header and blank lines, beside the most rows. */
+const blankAllowed = 1000
 
 /**
  * Reads RFC 4180 text into cells: comma, semicolon or tab (whichever parts the header most), a byte order mark taken
- * off, blank lines skipped. Rows that are broken or have another number of cells than the header are troubles.
+ * off, blank lines skipped, blank cells past the header's last one left out. Rows that are broken or have another number of
+ * cells than the header are troubles. Each distinct cell is kept once, and nothing is cut into cells beyond the most rows.
  */
 export function csvGrid(text: string): CsvGrid {
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text
-  if (body.trim() === '') {
-    return { header: [], rows: [], troubles: [{ reason: 'no-text', row: null, column: null }] }
+  const troubles: CsvTrouble[] = []
+  if (body.trim() === '')
+    return {
+      header: [],
+      rows: [],
+      troubles: [{ reason: 'no-text', row: null, column: null }],
+      unnamed: [],
+    }
+  const once = new Map<string, string>()
+  const kept = (cell: string): string => {
+    const trimmed = cell.trim()
+    const known = once.get(trimmed)
+    if (known !== undefined) return known
+    once.set(trimmed, trimmed)
+    return trimmed
   }
-  const parsed = Papa.parse<string[]>(body, { delimiter: delimiterOf(body), skipEmptyLines: false })
-  const records = parsed.data.map((cells, index) => ({
-    number: index + 1,
-    cells: cells.map((cell) => cell.trim()),
-  }))
-  const troubles: CsvTrouble[] = parsed.errors
-    .filter((error) => error.type === 'Quotes')
-    .map((error) => ({ reason: 'broken-quotes', row: (error.row ?? 0) + 1, column: null }))
-  const filled = records.filter(({ cells }) => cells.some((cell) => cell !== ''))
-  const [first, ...rest] = filled
-  const header = first?.cells ?? []
-  if (rest.length > mostRows) troubles.push({ reason: 'too-many-rows', row: null, column: null })
-  const broken = new Set(troubles.map((trouble) => trouble.row))
-  const rows = rest.filter(({ number, cells }) => {
-    if (cells.length === header.length) return !broken.has(number)
-    if (!broken.has(number)) troubles.push(fieldCount(number, header.length, cells.length))
-    return false
+  let header: string[] | null = null
+  const rows: CsvGrid['rows'] = []
+  let number = 0
+  const take = (data: readonly string[], isBroken: boolean): boolean => {
+    number += 1
+    if (isBroken) troubles.push({ reason: 'broken-quotes', row: number, column: null })
+    const cells = data.map(kept)
+    if (cells.every((cell) => cell === '')) return true
+    if (header === null) {
+      header = withoutBlankEnd(cells)
+      return true
+    }
+    if (rows.length === mostRows) return false
+    while (cells.length > header.length && cells.at(-1) === '') cells.pop()
+    if (cells.length === header.length && !isBroken) rows.push({ number, cells })
+    else if (!isBroken) troubles.push(fieldCount(number, header.length, cells.length))
+    return true
+  }
+  const { data, errors, meta } = Papa.parse<string[]>(body, {
+    delimiter: delimiterOf(body),
+    skipEmptyLines: false,
+    preview: mostRows + blankAllowed,
   })
-  return { header, rows: rows.slice(0, mostRows), troubles }
+  const broken = new Set(errors.flatMap(({ type, row }) => (type === 'Quotes' ? [row] : [])))
+  const isWhole = data.every((cells, at) => take(cells, broken.has(at))) && !meta.truncated
+  if (!isWhole) troubles.push({ reason: 'too-many-rows', row: null, column: null })
+  const headings: string[] = header ?? []
+  return {
+    header: headings.map((heading, at) => (heading === '' ? placeName(headings, at) : heading)),
+    rows,
+    troubles,
+    unnamed: headings.flatMap((heading, at) => (heading === '' ? [at] : [])),
+  }
+}
+
+/** Columns that neither heading nor any cell fills are none; the first may go without a heading. */
+function withoutBlankEnd(cells: readonly string[]): string[] {
+  const last = cells.findLastIndex((cell) => cell !== '')
+  return cells.slice(0, last + 1)
+}
+
+function placeName(headings: readonly string[], at: number): string {
+  const name = `column ${at + 1}`
+  return headings.includes(name) ? `${name}, no heading` : name
 }
 
 function fieldCount(row: number, expected: number, found: number): CsvTrouble {

@@ -1,6 +1,6 @@
 import type { CsvColumn } from './csv-columns.ts'
 import type { CsvGrid } from './csv-grid.ts'
-import { csvNumber } from './csv-number.ts'
+import { isMissing, numberWithUnit } from './table-number.ts'
 
 /** A table with a column for each level, as it would be converted: these columns become rows of one response. */
 export interface WideOffer {
@@ -41,19 +41,20 @@ export function tidiedGrid(grid: CsvGrid, offer: WideOffer, response: string): C
   const rows = grid.rows.flatMap(({ number, cells }) =>
     wide.flatMap((from, index) => {
       const score = cells[from] ?? ''
-      if (score === '') return []
+      if (isMissing(score)) return []
       const rest = kept.map((at) => cells[at] ?? '')
       return [{ number, cells: [...rest, offer.levels[index] ?? '', score] }]
     }),
   )
   const header = [...kept.map((at) => grid.header[at] ?? ''), 'level', response]
-  return { header, rows, troubles: grid.troubles }
+  const unnamed = grid.unnamed.flatMap((at) => {
+    const place = kept.indexOf(at)
+    return place < 0 ? [] : [place]
+  })
+  return { header, rows, troubles: grid.troubles, unnamed }
 }
 
 function headed(heading: string): { level: string | null; unit: string } {
-  const match = /^([+\-\u2212]?\d+(?:[.,]\d+)?)\s*([^\d\s.,]{0,12})$/.exec(heading)
-  const level = match?.[1] ?? null
-  return level === null || csvNumber(level) === null
-    ? { level: null, unit: '' }
-    : { level, unit: match?.[2] ?? '' }
+  const read = numberWithUnit(heading)
+  return { level: read?.number ?? null, unit: read?.unit ?? '' }
 }

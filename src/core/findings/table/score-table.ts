@@ -68,6 +68,8 @@ export interface ScoreTable {
   rows: ScoreRow[]
   expectation: Expectation | null
   tellApart: TellApartCount[]
+  /** Doughs or loaves of a level were made again in no block: with one session the table is completely randomised. */
+  replicated?: boolean
   /** In the order of the levels; null when nothing but scores is known. */
   ease: LevelEase[] | null
 }

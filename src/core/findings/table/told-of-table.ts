@@ -1,13 +1,19 @@
 import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import { isLevel } from './csv-levels.ts'
 import type { ScoreTable } from './score-table.ts'
+
+/** What a person tells of one response: which way it is better, and the smallest difference that matters in it. */
+export interface ToldOfResponse {
+  better: 'higher' | 'lower' | 'neither'
+  margin: number | null
+}
 
 /** What a person tells of a table of scores that its columns cannot say. */
 export interface ToldOfTable {
   /** The response that stands first; the first column of numbers unless named. */
   main: string | null
-  better: 'higher' | 'lower' | 'neither'
-  /** The smallest difference that matters in the main response. */
-  margin: number | null
+  /** By the response's heading; of one that is not told of, no direction is claimed. */
+  responses: Readonly<Partial<Record<string, ToldOfResponse>>>
   /** A level that the table does not have marks none. */
   control: LevelName | null
   factorName: string
@@ -28,14 +34,14 @@ export function toldOfTable(scores: ScoreTable, told: ToldOfTable): ScoreTable {
     },
     levels: scores.levels.map((level) => ({
       ...level,
-      control: told.control === null ? level.control : level.name === told.control,
+      control: told.control === null ? level.control : isLevel(level.name, told.control),
     })),
-    responses: order.flatMap((from, index) => {
+    responses: order.flatMap((from) => {
       const response = scores.responses[from]
       if (!response) return []
-      return index === 0
-        ? { ...response, better: { is: told.better }, margin: told.margin ?? response.margin }
-        : { ...response, margin: null }
+      const own = told.responses[response.name]
+      if (!own) return response
+      return { ...response, better: { is: own.better }, margin: own.margin ?? response.margin }
     }),
     rows: scores.rows.map((row) => ({
       ...row,

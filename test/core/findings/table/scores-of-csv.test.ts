@@ -53,9 +53,9 @@ describe('scores from a spreadsheet', () => {
     expect(table.factor.name).toBe('water')
   })
 
-  it('orders a choice by its characters and levels by their value, whatever the order of rows', () => {
+  it('keeps a choice in the order of the file, and levels in that of their value', () => {
     const choice = scores('level,liking\nstone,5\nsteel,6\n')
-    expect(choice.levels.map(({ name }) => name)).toEqual(['steel', 'stone'])
+    expect(choice.levels.map(({ name }) => name)).toEqual(['stone', 'steel'])
     expect(choice.factor).toMatchObject({ kind: 'choice', ordered: false })
     const measured = scores('level,liking\n0,5\n-5,6\n2.5,7\n10,1\n')
     expect(measured.levels.map(({ name }) => name)).toEqual([-5, 0, 2.5, 10])
@@ -93,16 +93,21 @@ describe('scores from a spreadsheet', () => {
     ])
   })
 
-  it('a second row of one session, flight, level and taster is trouble whatever batch or piece it names', () => {
+  it('a second row of one session, flight, level and taster is asked about whatever batch or piece it names', () => {
     const head = 'session,flight,batch,piece,level,taster,liking,loss\n'
     const twice = (one: string, other: string) => troubles(`${head}${one}\n${other}\n`)
-    const trouble = [{ reason: 'row-twice', row: 3, column: 'taster', first: 2 }]
+    const trouble = [
+      { reason: 'row-twice', row: 3, column: 'batch', first: 2, count: 1, role: 'replicate' },
+    ]
+    const byPiece = [{ ...trouble[0], column: 'piece' }]
     expect(twice('1,1,A,p,60,a,5,', '1,1,B,q,60,a,6,')).toEqual(trouble)
-    expect(twice('1,1,A,p,60,,,11', '1,1,A,q,60,,,12')).toEqual(trouble)
-    expect(twice('1,,A,,60,,,11', '1,,A,p,60,,,12')).toEqual(trouble)
+    expect(twice('1,1,A,p,60,,,11', '1,1,A,q,60,,,12')).toEqual(byPiece)
+    expect(twice('1,,A,,60,,,11', '1,,A,p,60,,,12')).toEqual([
+      { reason: 'row-twice', row: 3, column: null, first: 2, count: 1 },
+    ])
     // the same table without tasters: one measurement of a level in each flight
     expect(troubles('flight,piece,level,loss\n1,p,60,11\n1,q,60,12\n')).toEqual([
-      { reason: 'row-twice', row: 3, column: 'level', first: 2 },
+      { reason: 'row-twice', row: 3, column: 'piece', first: 2, count: 1, role: 'replicate' },
     ])
     expect(troubles('flight,piece,level,loss\n1,p,60,11\n2,q,60,12\n')).toEqual([])
   })
@@ -115,7 +120,7 @@ describe('scores from a spreadsheet', () => {
       { reason: 'session-missing', row: 3, column: 'session' },
       { reason: 'level-missing', row: 4, column: 'level' },
       { reason: 'taster-missing', row: 5, column: 'taster' },
-      { reason: 'row-twice', row: 7, column: 'taster', first: 6 },
+      { reason: 'row-twice', row: 7, column: null, first: 6, count: 1 },
       { reason: 'field-count', row: 8, column: null, expected: 4, found: 2 },
     ])
   })

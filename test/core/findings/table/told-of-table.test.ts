@@ -9,8 +9,7 @@ if (!read.ok) throw new Error('the table is readable')
 const { scores } = read
 const nothing = {
   main: null,
-  better: 'higher',
-  margin: null,
+  responses: {},
   control: null,
   factorName: '',
   unitOfMeasure: '',
@@ -20,11 +19,15 @@ test('with nothing told the table stays as it was read', () => {
   expect(toldOfTable(scores, nothing)).toEqual(scores)
 })
 
-test('the main response comes first with its values, margin and direction; the others keep their order', () => {
-  const told = toldOfTable(scores, { ...nothing, main: 'chew', better: 'lower', margin: 0.5 })
+test('the main response comes first with its values; each has its own direction and margin, none where nothing was said', () => {
+  const told = toldOfTable(scores, {
+    ...nothing,
+    main: 'chew',
+    responses: { chew: { better: 'lower', margin: 0.5 } },
+  })
   expect(told.responses.map(({ name, better, margin }) => [name, better.is, margin])).toEqual([
     ['chew', 'lower', 0.5],
-    ['liking', 'higher', null],
+    ['liking', 'neither', null],
   ])
   expect(told.rows.map(({ values }) => values)).toEqual([
     [3, 5],
