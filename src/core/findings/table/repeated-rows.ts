@@ -20,7 +20,7 @@ export function repeatedTrouble(
   { count, row, first }: Repeats,
   keyOf: (cells: readonly string[]) => string,
 ): CsvTrouble {
-  const likely = likelyColumn(grid, columns, keyOf)
+  const likely = likelyColumn(grid, columns, keyOf, grid.rows.length - count)
   return {
     ...{ reason: 'row-twice', row, column: likely?.heading ?? null, first, count },
     ...(likely ? { role: likely.role } : {}),
@@ -41,6 +41,7 @@ function likelyColumn(
   grid: CsvGrid,
   columns: readonly CsvColumn[],
   keyOf: (cells: readonly string[]) => string,
+  apartNow: number,
 ): { heading: string; role: CsvRole } | null {
   const open = columns.flatMap((column) => {
     const isOpen = ['response', 'text', 'ignore', 'batch', 'piece', 'position'].includes(
@@ -51,22 +52,27 @@ function likelyColumn(
     const rank = role ? 2 : column.role === 'response' ? 0 : 1
     return isOpen && rank > 0 ? [{ ...column, meaning: role ?? ('replicate' as const), rank }] : []
   })
-  const found = open
+  const inTurn = open
     .toSorted((a, b) => b.rank - a.rank)
-    .find(({ index }) => tellsApart(grid, index, keyOf))
+    .map((column) => ({ ...column, rows: toldApart(grid, column.index, keyOf) }))
+  const whole = inTurn.find(({ rows }) => rows === grid.rows.length)
+  // Day and judge may do it together: then the one that tells most apart is asked about first.
+  const [most] = inTurn.filter(({ rank }) => rank === 2).toSorted((a, b) => b.rows - a.rows)
+  const found = whole ?? (most && most.rows > apartNow ? most : undefined)
   return found ? { heading: found.heading, role: found.meaning } : null
 }
 
-function tellsApart(
+/** How many rows would be left apart with this column beside what names a row now; 0 where a cell is blank. */
+function toldApart(
   { rows }: CsvGrid,
   index: number,
   keyOf: (cells: readonly string[]) => string,
-): boolean {
+): number {
   const seen = new Set<string>()
   for (const { cells } of rows) {
     const cell = cells[index] ?? ''
-    if (isMissing(cell)) return false
+    if (isMissing(cell)) return 0
     seen.add(`${keyOf(cells)}\u0000${cell}`)
   }
-  return seen.size === rows.length
+  return seen.size
 }

@@ -50,7 +50,7 @@ function sentenceOf(trouble: CsvTrouble): string {
       return `${twiceText(count, trouble.row, first)} ${
         column === null
           ? 'Give what was tasted or measured again a column that says so: a session, a flight, a taster, or a replicate (a dough or loaf made again, in no block). Where every row is a dough of its own, read the rows as replicates.'
-          : `This column tells them apart: say that it is ${roleText(trouble)}, or which other column does.`
+          : `This column likely tells them apart: say that it is ${roleText(trouble)}, or which other column does.`
       }`
     case 'foot-row':
       return `${text === undefined ? 'A row that names nobody and nothing stands at the foot' : `“${text}” stands at the foot`}${

@@ -30,14 +30,17 @@ async function opened(text: string) {
 
 test('columns get their meaning from a list, the choices survive a reload, and the same findings stand over the table', async () => {
   const { screen, services } = await opened(table)
-  await expect.element(screen.getByText(/things to mend before it can be read/)).toBeVisible()
+  await expect.element(screen.getByText('How is this to be read?')).toBeVisible()
+  await screen.getByRole('button', { name: '“Who” is the taster' }).click()
   await screen.getByLabelText('Meaning of Day').selectOptions('session')
-  await screen.getByLabelText('Meaning of Who').selectOptions('taster')
   await screen.getByLabelText('What changed').fill('Water')
   await screen.getByLabelText('Its unit').fill('%')
   await screen.getByLabelText('Control').selectOptions('64.5')
-  await screen.getByLabelText('Margin').fill('1')
-  await expect.poll(async () => (await services.notebook.draft('scores'))?.margin).toBe('1')
+  await screen.getByLabelText('What is better in liking').selectOptions('higher')
+  await screen.getByLabelText('Margin of liking').fill('1')
+  await expect
+    .poll(async () => (await services.notebook.draft('scores'))?.['margin liking'])
+    .toBe('1')
   await screen.unmount()
 
   const again = await openPlace(services, <ScoresPlace />)
@@ -63,8 +66,19 @@ test('a wide table is recognised, and turned into rows when asked', async () => 
   const { screen } = await opened('taster,62 %,65 %,71 %\nAB,5,7,4\nCD,6,8,5\nEF,5,6,6')
   await expect.element(screen.getByText(/one column a level \(62 %, 65 % and 71 %\)/)).toBeVisible()
   await screen.getByRole('button', { name: 'Turn it into rows' }).click()
+  await screen.getByLabelText('What is better in Liking').selectOptions('higher')
   await screen.getByRole('button', { name: 'Show what it supports' }).click()
   await expect.element(screen.getByText(/liking could change/).first(), slow).toBeVisible()
+})
+
+test('a foot row of means is offered to be left out', async () => {
+  const { screen } = await opened(
+    'taster,level,liking\nAB,60,5\nCD,60,6\nAB,70,7\nCD,70,6\nMean,,6',
+  )
+  await expect.element(screen.getByText(/“Mean” stands at the foot/)).toBeVisible()
+  await screen.getByRole('button', { name: 'Leave it out' }).click()
+  await expect.element(screen.getByRole('button', { name: 'Show what it supports' })).toBeVisible()
+  await expect.element(screen.getByText(/no direction is claimed/).first()).toBeInTheDocument()
 })
 
 test('a table too long to come along asks to be chosen once more, and says why', async () => {

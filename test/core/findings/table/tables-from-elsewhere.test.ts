@@ -55,6 +55,14 @@ describe('loaves made again in no block', () => {
     expect(asked).toEqual([{ reason: 'row-twice', row: 3, first: 2, count: 1326, column: null }])
   })
 
+  it('where two columns do it together, the one that tells most apart is asked about first', () => {
+    const text =
+      'Day,Who,level,y\n1,a,60,5\n1,b,60,6\n1,c,60,6\n2,a,60,4\n2,b,60,5\n2,c,60,7\n1,a,70,5\n1,b,70,5'
+    const as = [{ role: 'taster' as const, column: 'Who' }]
+    expect(troubles(text)).toMatchObject([{ column: 'Who', role: 'taster', count: 6 }])
+    expect(troubles(text, { as })).toMatchObject([{ column: 'Day', role: 'session', count: 3 }])
+  })
+
   it('a day that tells rows apart is a session, a judge a taster; scores never tell', () => {
     const asked = (heading: string) =>
       troubles(`level,${heading},liking\n60,a,5\n60,b,6\n70,a,7\n70,b,8`).map((one) => one.role)
