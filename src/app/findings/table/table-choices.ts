@@ -53,7 +53,10 @@ export function toldIn(choices: TableChoices, responses: readonly string[]): Tol
   return {
     main: choices.main ?? null,
     responses: Object.fromEntries(
-      responses.map((name) => [name, toldOf(name === main ? ofMain(choices, name) : choices, name)]),
+      responses.map((name) => [
+        name,
+        toldOf(name === main ? ofMain(choices, name) : choices, name),
+      ]),
     ),
     control: control ? (csvNumber(control) ?? control) : null,
     factorName: choices.factorName ?? '',
