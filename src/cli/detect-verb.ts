@@ -2,6 +2,7 @@ import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { tellApartReach } from '@/core/design/tell-apart-reach.ts'
 import { whatWouldHelp } from '@/core/design/what-would-help.ts'
+import { coveredTitle } from '@/core/seal/covered-title.ts'
 import { sealed } from '@/core/seal/sealed.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -23,7 +24,8 @@ export const detectVerb: Verb = {
   answer: async (asked) => {
     const whole = readTrial(asked.file)
     const plan = planInForce(whole)
-    const stops = sealed(whole) ? [] : planStops(whole)
+    const covered = sealed(whole)
+    const stops = covered ? [] : planStops(whole)
     const refusal = detectRefusal(plan)
     const help = refusal === null ? whatWouldHelp(designOfPlan(plan)) : null
     const reach = tellApartReach(plan)
@@ -35,7 +37,8 @@ export const detectVerb: Verb = {
         null,
         2,
       )
-    const parts = [plan.question, ...stopsText(stops)]
+    const asks = covered ? coveredTitle(plan.question, plan.levels) : plan.question
+    const parts = [asks, ...stopsText(stops)]
     if (help) {
       const { head, rows } = detectTable(help)
       parts.push(wrapped(detectSentences(help.now, plan)))

@@ -40,9 +40,10 @@ const shots: readonly Shot[] = [
   { place: 'kitchen', sample: null, looks },
   { place: 'plan', sample: /flatbread/, looks },
   { place: 'bench', sample: /flatbread/, looks: darkToo },
-  { place: 'tasting', sample: /flatbread/, looks, ready: showBallot },
   { place: 'findings', sample: /focaccia/, looks: darkToo },
   { place: 'report', sample: /focaccia/, looks },
+  // Last: once a taster sits at the device every other way is closed.
+  { place: 'tasting', sample: /flatbread/, looks, ready: showBallot },
 ]
 
 /** Builds the app as a person gets it and takes the pictures of the documentation from the sample trials. */

@@ -117,4 +117,17 @@ describe('detect', () => {
     expect(tellApart).toMatchObject({ answers: 24, needed: 13 })
     expect(JSON.parse((await runCommand('detect', focaccia, '--json')).out).tellApart).toBe(null)
   })
+
+  test('of a sealed trial it tells no question that names a level, as check does', async () => {
+    const document = sampleJson('focaccia-hydration')
+    for (const plan of document.plans) plan.question = 'Is 66.4 better than 73.2?'
+    document.events = document.events.filter(({ kind }: { kind: string }) => kind !== 'unsealed')
+    const file = scratch('under-seal.json', JSON.stringify(document))
+    for (const verb of ['detect', 'check']) {
+      const { code, out } = await runCommand(verb, file)
+      expect(code).toBe(0)
+      expect(out).not.toMatch(/66\.4|73\.2/)
+    }
+    expect((await runCommand('detect', file)).out).toContain('A trial under cover')
+  })
 })

@@ -74,7 +74,7 @@ const promised = (whole: WholeTrial) => ({
   closed: tastingState(whole, 'session-1').closedBecause,
 })
 
-const lastingKinds = ['lock', 'unsealed', 'peeked', 'findings-looked'] as const
+const lastingKinds = ['lock', 'unsealed', 'peeked', 'findings-looked', 'device-taken'] as const
 
 describe('what lasts', () => {
   test.each(lastingKinds)('S1: a void of %s is refused, with all of its press', async (kind) => {
@@ -127,7 +127,7 @@ describe('what lasts', () => {
     const events = [...whole.events, ...hiding, { ...closing, corrects }] as WholeTrial['events']
     const notebook = await notebookWith({ events })
     const read = await trialIn(notebook)
-    expect(read.events.length).toBe(whole.events.length + 9)
+    expect(read.events.length).toBe(whole.events.length + 11)
     expect(promised(read)).toEqual(promised(whole))
     expect(promised(read)).toMatchObject({
       unsealed: true,

@@ -43,6 +43,7 @@ const told: [About, Told][] = [
   [session, { kind: 'tasting-closed', reason: 'OK had to go' }],
   [session, { kind: 'unsealed' }],
   [session, { kind: 'findings-looked' }],
+  [session, { kind: 'device-taken' }],
 ]
 
 /** The log of `sessionOf`: one event of every kind at least, five minutes apart. */

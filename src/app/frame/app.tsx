@@ -8,6 +8,7 @@ import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { keepFocus } from '@/app/kit/press/keep-focus.ts'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
+import { useTableDevice } from '@/app/services/table-device.ts'
 import styles from './frame.module.css'
 import { Header } from './header.tsx'
 import { LostPage } from './lost-page.tsx'
@@ -21,6 +22,9 @@ const KitchenPlace = lazy(async () => ({
 const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
 const ScoresPlace = lazy(async () => ({
   default: (await import('@/app/findings/table/scores-place.tsx')).ScoresPlace,
+}))
+const AtTablePage = lazy(async () => ({
+  default: (await import('./at-table-page.tsx')).AtTablePage,
 }))
 const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
 
@@ -42,45 +46,60 @@ export function App({ services }: { services: Services }) {
 function Shell() {
   const [location] = useLocation()
   useArrival(location)
+  const { trialId: atTable } = useTableDevice()
+  const away = typeof atTable === 'string' && location !== `/trial/${atTable}/tasting`
   return (
     <div className={styles.shell} ref={keepFocus}>
-      <Header />
+      <Header atTable={typeof atTable === 'string'} />
       <StandingNotes />
       <ErrorBoundary key={location.split('/').slice(0, 3).join('/')} what="this page">
         <Suspense fallback={<Progress label="Opening the page" done={null} />}>
-          <Switch>
-            <Route path="/">
-              <Page title="Notebook">
-                <HomePlace />
-              </Page>
-            </Route>
-            <Route path="/kitchen">
-              <Page title="Kitchen">
-                <KitchenPlace />
-              </Page>
-            </Route>
-            <Route path="/scores">
-              <Page title="Scores from elsewhere">
-                <ScoresPlace />
-              </Page>
-            </Route>
-            <Route path="/about">
-              <Page title="About">
-                <AboutPage />
-              </Page>
-            </Route>
-            <Route path="/trial/:trialId/:place">
-              {({ trialId, place }) => <TrialPage trialId={trialId} placeName={place} />}
-            </Route>
-            <Route>
-              <Page title="Nothing here">
-                <LostPage />
-              </Page>
-            </Route>
-          </Switch>
+          {atTable === undefined ? (
+            <Progress label="Opening the page" done={null} />
+          ) : away ? (
+            <AtTablePage trialId={atTable} />
+          ) : (
+            <Ways />
+          )}
         </Suspense>
       </ErrorBoundary>
     </div>
+  )
+}
+
+/** Every address and what stands at it. */
+function Ways() {
+  return (
+    <Switch>
+      <Route path="/">
+        <Page title="Notebook">
+          <HomePlace />
+        </Page>
+      </Route>
+      <Route path="/kitchen">
+        <Page title="Kitchen">
+          <KitchenPlace />
+        </Page>
+      </Route>
+      <Route path="/scores">
+        <Page title="Scores from elsewhere">
+          <ScoresPlace />
+        </Page>
+      </Route>
+      <Route path="/about">
+        <Page title="About">
+          <AboutPage />
+        </Page>
+      </Route>
+      <Route path="/trial/:trialId/:place">
+        {({ trialId, place }) => <TrialPage trialId={trialId} placeName={place} />}
+      </Route>
+      <Route>
+        <Page title="Nothing here">
+          <LostPage />
+        </Page>
+      </Route>
+    </Switch>
   )
 }
 

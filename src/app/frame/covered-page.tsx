@@ -3,6 +3,7 @@ import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
+import { logLook } from '@/app/services/log-look.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
@@ -24,15 +25,7 @@ export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProp
   const { notebook } = useServices()
   const [asking, setAsking] = useState(false)
   const uncover = async () => {
-    await notebook.logAll(
-      sealed.map(({ id }) => ({
-        kind: 'peeked',
-        trialId: whole.trial.id,
-        sessionId: id,
-        about: { kind: 'session', id },
-        reason: `bakes and does not taste (${title})`,
-      })),
-    )
+    await logLook(notebook, whole, `bakes and does not taste (${title})`)
     onUncover?.()
   }
   return (
@@ -71,7 +64,7 @@ export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProp
       >
         <p>
           Only for eyes that do not score. The look is written into the log and said in the report.
-          It holds for Plan and Bench until a taster sits down at this device or the page is loaded
+          It holds for Plan and Bench until the device lies at the table again or the page is loaded
           again.
         </p>
       </Dialog>

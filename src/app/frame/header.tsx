@@ -8,8 +8,8 @@ const ways = [
   { href: '/about', words: 'About' },
 ]
 
-/** The line that stands on top of every page. */
-export function Header() {
+/** The line that stands on top of every page; while the device lies at a table it leads nowhere. */
+export function Header({ atTable }: { atTable: boolean }) {
   const [location] = useLocation()
   return (
     <header className={styles.header}>
@@ -20,11 +20,15 @@ export function Header() {
       >
         Skip to the page
       </button>
-      <Link href="/" className={styles.brand ?? ''}>
-        Evenhand
-      </Link>
+      {atTable ? (
+        <span className={styles.brand}>Evenhand</span>
+      ) : (
+        <Link href="/" className={styles.brand ?? ''}>
+          Evenhand
+        </Link>
+      )}
       <nav aria-label="Evenhand" className={styles.ways}>
-        {ways.map(({ href, words }) => (
+        {(atTable ? [] : ways).map(({ href, words }) => (
           <Link
             key={href}
             href={href}

@@ -1,3 +1,5 @@
+import { useState } from 'react'
+import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { saveFile } from '@/app/kit/press/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
@@ -16,6 +18,7 @@ export interface TrialMenuProps {
 export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
   const { notebook } = useServices()
   const { trialId, archived, binned } = summary
+  const [asking, setAsking] = useState(false)
   const archive = async (to: boolean) => {
     await notebook.archive(trialId, to)
     onDone(to ? 'Put into the archive' : 'Back from the archive', () =>
@@ -30,6 +33,7 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
     const { name, text } = await notebook.exportTrial(trialId)
     saveFile(name, text, 'application/json')
   }
+  const ask = summary.sealed ? () => setAsking(true) : save
   const press = (words: string, onPress: () => unknown) => (
     <Button kind="quiet" size="small" label={`${words}: ${titleOf(summary)}`} onPress={onPress}>
       {words}
@@ -44,11 +48,35 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
         </>
       ) : (
         <>
-          {press('Export', save)}
+          {press('Export', ask)}
           {press(archived ? 'Take out of the archive' : 'Archive', () => archive(!archived))}
           {press('Bin', () => bin(true))}
         </>
       )}
+      <Dialog
+        title="Export a sealed trial?"
+        open={asking}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button
+              kind="primary"
+              onPress={async () => {
+                await save()
+                setAsking(false)
+              }}
+            >
+              Export it
+            </Button>
+            <Button onPress={() => setAsking(false)}>Not now</Button>
+          </>
+        }
+      >
+        <p>
+          Its tasting is sealed, but the file holds everything: levels, weights, letters and what
+          each code stands for. Keep it from whoever still tastes.
+        </p>
+      </Dialog>
     </div>
   )
 }

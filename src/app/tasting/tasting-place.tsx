@@ -2,17 +2,17 @@ import { useState } from 'react'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
-import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import styles from '@/app/tasting/seat/tasting.module.css'
+import { sealOf } from '@/core/seal/sealed.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { BakersDesk } from './bakers-desk.tsx'
-import { BakersLook } from './bakers-look.tsx'
 import { SeatOfTaster } from './seat-of-taster.tsx'
 import { ServedList } from './served-list.tsx'
 import { TastingCautions } from './tasting-cautions.tsx'
 import { type Table, TableContext } from './tasting-context.ts'
+import { useLayDevice } from './use-lay-device.ts'
 import { Welcome } from './welcome.tsx'
 import { WhichWasWhich } from './which-was-which.tsx'
 
@@ -23,15 +23,12 @@ import { WhichWasWhich } from './which-was-which.tsx'
 export function TastingPlace() {
   const whole = useWholeTrial()
   const [tasterId, setTasterId] = useState<string | null>(null)
-  const { cover } = useUncoveredTrial()
-  const sit = (id: string) => {
-    cover()
-    setTasterId(id)
-  }
   const [sessionId, setSessionId] = useState<string | null>(null)
   const trialId = whole.trial.id
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
   const session = sessions.find((each) => each.id === sessionId) ?? sessions.at(-1)
+  const seal = session && sealOf(whole, session.id)
+  useLayDevice(trialId, seal, tasterId !== null)
   if (!session) return <NothingToTaste trialId={trialId} />
   const table: Table = { whole, session, state: tastingState(whole, session.id) }
   const taking = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
@@ -42,11 +39,8 @@ export function TastingPlace() {
           <>
             <PageHeading>Tasting</PageHeading>
             {taking ? <TastingCautions /> : null}
-            <ErrorBoundary what="the look without tasting" of={whole}>
-              <BakersLook trialId={trialId} />
-            </ErrorBoundary>
             <ErrorBoundary what="the seats at the table" of={whole}>
-              <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
+              <Welcome onSit={setTasterId} sessions={sessions} onSession={setSessionId} />
             </ErrorBoundary>
             {table.state.seal === 'unsealed' ? (
               <ErrorBoundary what="which was which" of={whole}>

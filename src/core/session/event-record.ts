@@ -93,6 +93,8 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('unsealed', {}),
   /** Somebody looked at what a code stands for before unsealing. */
   event('peeked', { reason: z.exactOptional(noteShape) }),
+  /** The device was taken from the table while codes were kept, everything still covered. */
+  event('device-taken', {}),
   /** The findings were opened; before the last planned session that is recorded and reported. */
   event('findings-looked', {}),
 ])

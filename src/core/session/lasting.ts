@@ -6,6 +6,7 @@ const lasting: ReadonlySet<EventKind> = new Set<EventKind>([
   'unsealed',
   'peeked',
   'findings-looked',
+  'device-taken',
 ])
 
 /**

@@ -9,6 +9,7 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { About, Event } from '@/core/session/event-record.ts'
+import { lasts, unsealedSessions } from '@/core/session/lasting.ts'
 import { eventText } from '@/core/wording/bench/event-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
@@ -16,12 +17,13 @@ import { CorrectDialog } from './correct-dialog.tsx'
 
 const shownAtFirst = 8
 
-/** What was logged, newest first. Pressing a line opens its correction; the old line stays in the log behind the new one. */
+/** What was logged, newest first. Pressing a line opens its correction, and the old line stays in the log behind the new one; what lasts has none. */
 export function LogList() {
   const { events, session } = useBench()
   const [all, setAll] = useState(false)
   const [correcting, setCorrecting] = useState<Event | null>(null)
   const newestFirst = events.toReversed()
+  const unsealed = unsealedSessions(events)
   const shown = all ? newestFirst : newestFirst.slice(0, shownAtFirst)
   if (events.length === 0) return null
   return (
@@ -29,9 +31,15 @@ export function LogList() {
       <ol className={styles.lines}>
         {shown.map((event) => (
           <li key={event.id}>
-            <button type="button" className={styles.line} onClick={() => setCorrecting(event)}>
-              <LogLine event={event} zone={session.zone} />
-            </button>
+            {lasts(event, unsealed) ? (
+              <p className={styles.line}>
+                <LogLine event={event} zone={session.zone} />
+              </p>
+            ) : (
+              <button type="button" className={styles.line} onClick={() => setCorrecting(event)}>
+                <LogLine event={event} zone={session.zone} />
+              </button>
+            )}
           </li>
         ))}
       </ol>

@@ -106,6 +106,7 @@ const plainTexts = {
   left: 'Left the tasting',
   unsealed: 'Unsealed',
   'findings-looked': 'Findings looked at',
+  'device-taken': 'Device taken from the table, all covered',
 } as const
 
 function weighedText(

@@ -1,0 +1,88 @@
+import { expect, test } from 'vitest'
+import { atTheTable, kindsIn, openedAt } from './opened.tsx'
+
+const tasting = 'trial/trial-1/tasting'
+
+/** The taster of the tests who has not sealed anything yet sits down. */
+async function seated() {
+  const opened = await openedAt(tasting, atTheTable())
+  await opened.screen.getByRole('button', { name: /not begun/ }).click()
+  return opened
+}
+
+test('a ballot with a question still open is not sealed, and says which', async () => {
+  const { notebook, screen } = await seated()
+  await screen.getByRole('button', { name: 'Liking: 7' }).click()
+  await screen.getByRole('button', { name: /^Seal \d{3}$/ }).click()
+  await expect.element(screen.getByText('Some questions are still open, see above.')).toBeVisible()
+  await expect
+    .element(screen.getByRole('alert'))
+    .toHaveTextContent('Give an answer, or say why there is none.')
+  expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4)
+})
+
+test('a question is left out by one press, with a reason of its own, and the ballot goes to its serving', async () => {
+  const { notebook, screen } = await seated()
+  await screen.getByRole('button', { name: 'Liking: 7' }).click()
+  await screen.getByRole('button', { name: 'No answer for chew' }).click()
+  await screen.getByRole('button', { name: /^Seal \d{3}$/ }).click()
+  await expect.poll(async () => (await notebook.wholeTrial('trial-1'))?.ballots.length).toBe(5)
+  const whole = await notebook.wholeTrial('trial-1')
+  const own = whole?.ballots.find(({ tasterId }) => tasterId === 'taster-2')
+  expect(own?.answers).toEqual([
+    { responseId: 'liking', value: 7 },
+    { responseId: 'chew', value: null, why: 'no reason given' },
+  ])
+  const [session] = whole?.sessions ?? []
+  expect(session?.dealt.servings.map(({ id }) => id)).toContain(own?.about.id)
+})
+
+test('nothing on a taster’s page names a level, letter or weight', async () => {
+  const { screen } = await seated()
+  await expect.element(screen.getByText('Code', { exact: true })).toBeVisible()
+  expect(document.body.innerHTML).not.toMatch(/73\.2|66\.4|level-\d|batch-\d|piece-\d/)
+})
+
+test('handed on, the device asks for the next, and the codes wait for the last ballot', async () => {
+  const { screen } = await seated()
+  await screen.getByRole('button', { name: 'Hand on' }).click()
+  await expect.element(screen.getByText('Who is tasting now?')).toBeVisible()
+  await expect.element(screen.getByRole('button', { name: 'Unseal the codes' })).toBeDisabled()
+})
+
+test('closing early asks for a reason and keeps the codes; unsealing is asked twice and for good', async () => {
+  const { notebook, screen } = await openedAt(tasting, atTheTable())
+  await screen.getByRole('button', { name: 'Close the tasting early' }).click()
+  const close = screen.getByRole('button', { name: 'Close the tasting', exact: true })
+  await expect.element(close).toBeDisabled()
+  await screen.getByLabelText('Reason').fill('the last train')
+  await close.click()
+  await expect.element(screen.getByText(/no more ballots are taken/)).toBeVisible()
+  expect(await kindsIn(notebook)).not.toContain('unsealed')
+  await screen.getByRole('button', { name: 'Unseal the codes' }).click()
+  await screen.getByRole('button', { name: 'Keep them sealed' }).click()
+  expect(await kindsIn(notebook)).not.toContain('unsealed')
+  await screen.getByRole('button', { name: 'Unseal the codes' }).click()
+  await screen.getByRole('button', { name: 'Unseal for good' }).click()
+  await expect.element(screen.getByText('The codes are open.')).toBeVisible()
+  // The tasting is over: the device is free, every way is open again.
+  await expect.element(screen.getByRole('link', { name: 'Bench' })).toBeVisible()
+})
+
+test('a ballot that comes after the tasting was closed elsewhere is refused, and the page says so', async () => {
+  const { notebook, screen } = await seated()
+  await screen.getByRole('button', { name: 'Liking: 7' }).click()
+  await screen.getByRole('button', { name: /^Chew: 3/ }).click()
+  await expect
+    .element(screen.getByRole('button', { name: 'Liking: 7', pressed: true }))
+    .toBeVisible()
+  await notebook.log({
+    kind: 'tasting-closed',
+    reason: 'closed in another tab',
+    trialId: 'trial-1',
+    sessionId: 'session-1',
+    about: { kind: 'session', id: 'session-1' },
+  })
+  await expect.element(screen.getByText(/no more ballots are taken/)).toBeVisible()
+  expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4)
+})
