@@ -3,6 +3,7 @@ import { measureBareCommands } from './bare-commands.ts'
 import { measureBench } from './bench-speed.ts'
 import { type BuiltApp, withBuiltApp } from './built-app.ts'
 import { measureFindings } from './findings-speed.ts'
+import { measureNotebook } from './home-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
 import { measurePlan } from './plan-speed.ts'
 
@@ -17,6 +18,7 @@ const parts: Record<string, (say: Say) => void> = {
 const browserParts: Record<string, (app: BuiltApp, say: Say) => Promise<void>> = {
   keys: measureKeys,
   bench: measureBench,
+  home: measureNotebook,
 }
 
 /**

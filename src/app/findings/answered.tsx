@@ -94,7 +94,6 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       ) : null}
       {findings.discrimination.length > 0 ? (
         <ErrorBoundary what="whether people can tell them apart" of={answer}>
-          {' '}
           <Section title="Can people tell them apart?">
             {findings.discrimination.map((test) => (
               <p key={`${test.test} ${test.between.join()}`}>

@@ -14,7 +14,7 @@ import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
 import { type Shelf, shelfOf, trialsOnShelf } from './shelves.ts'
-import { TrialLine } from './trial-line.tsx'
+import { TrialList } from './trial-list.tsx'
 import { useDropFiles } from './use-drop-files.ts'
 import { useReadIn } from './use-read-in.ts'
 
@@ -96,18 +96,12 @@ export function HomePlace() {
               />
             ) : null}
           </div>
-          <ul className={styles.book} aria-label="Trials">
-            {shown.map((summary) => (
-              <ErrorBoundary key={summary.trialId} what="this line" of={summary}>
-                {' '}
-                <TrialLine
-                  summary={summary}
-                  onDone={(message, undo) => setDone({ message, undo })}
-                  onErase={setErasing}
-                />
-              </ErrorBoundary>
-            ))}
-          </ul>
+          <TrialList
+            key={`${shelf} ${search}`}
+            summaries={shown}
+            onDone={(message, undo) => setDone({ message, undo })}
+            onErase={setErasing}
+          />
           {shown.length === 0 ? (
             <p className={styles.soft} role="status">
               {search ? 'No trial here has all of these words.' : 'Nothing lies here.'}
@@ -117,7 +111,6 @@ export function HomePlace() {
       ) : null}
       <Suspense fallback={null}>
         <ErrorBoundary what="files and backups">
-          {' '}
           <FileDesk reading={reading} />
         </ErrorBoundary>
         <ErrorBoundary what="the sample trials">

@@ -67,7 +67,6 @@ export function KitchenPlace() {
       </p>
       {kitchenChapters.map((chapter) => (
         <ErrorBoundary key={chapter.kind} what={`“${chapter.title}”`} of={kitchen}>
-          {' '}
           <KitchenChapterList
             chapter={chapter}
             things={inOrder(kitchen.filter((thing) => thing.kind === chapter.kind))}

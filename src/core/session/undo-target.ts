@@ -1,7 +1,6 @@
-import { goneEvents, type Standing } from './effective-events.ts'
+import { effectiveEvents, eventsOfSession, type Standing } from './effective-events.ts'
 import type { Event } from './event-record.ts'
 import { lasts, unsealedSessions } from './lasting.ts'
-import { orderedEvents } from './ordered-events.ts'
 
 /**
  * The last thing this device logged that still stands and can be taken back; null when there is none. Undoing again and again
@@ -13,17 +12,11 @@ export function undoTarget(
   device: string,
   sessionId?: string,
 ): Standing | null {
-  const ordered = orderedEvents(events)
-  const gone = goneEvents(ordered)
   const unsealed = unsealedSessions(events)
-  const open = ordered.filter(
-    (event): event is Standing =>
-      event.device === device &&
-      event.kind !== 'void' &&
-      event.about.kind !== 'taster' &&
-      (sessionId === undefined || event.sessionId === sessionId) &&
-      !gone.has(event.id) &&
-      !lasts(event, unsealed),
+  const standing =
+    sessionId === undefined ? effectiveEvents(events) : eventsOfSession(events, sessionId)
+  const last = standing.findLast(
+    (event) => event.device === device && event.about.kind !== 'taster' && !lasts(event, unsealed),
   )
-  return open.at(-1) ?? null
+  return last ?? null
 }

@@ -1,0 +1,87 @@
+import type { Page } from 'playwright-core'
+import { type BuiltApp, middleOf, readTrialsIn } from './built-app.ts'
+import { dayForSpeed } from './day-for-speed.ts'
+
+const openings = 5
+
+/** Puts copies of the one trial into the database beside it, each with its plan and its line in the list. */
+function copyTrial(page: Page, copies: number): Promise<void> {
+  return page.evaluate(
+    (howMany) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('evenhand')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const database = opening.result
+          const change = database.transaction(['trials', 'plans', 'summaries'], 'readwrite')
+          for (const name of ['trials', 'plans', 'summaries']) {
+            const table = change.objectStore(name)
+            const reading = table.getAll()
+            reading.onsuccess = () => {
+              const [first] = reading.result
+              for (let copy = 0; copy < howMany; copy += 1) {
+                const own: Record<string, unknown> = structuredClone(first)
+                const trialId = `copy-${copy}`
+                if ('trialId' in own) own.trialId = trialId
+                if (name === 'trials') Object.assign(own, { id: trialId, planId: `plan-${copy}` })
+                if (name === 'plans') own.id = `plan-${copy}`
+                table.put(own)
+              }
+            }
+          }
+          change.oncomplete = () => {
+            database.close()
+            resolve()
+          }
+          change.onerror = () => reject(change.error)
+        }
+      }),
+    copies,
+  )
+}
+
+/** Opens the notebook anew, looks for a word, and begins a trial. */
+async function measureHome(app: BuiltApp, trials: number) {
+  const page = await app.open()
+  await readTrialsIn(page, [dayForSpeed(1)])
+  await copyTrial(page, trials - 1)
+  const times = { open: [] as number[], search: [] as number[], begin: [] as number[] }
+  for (let opening = 0; opening < openings; opening += 1) {
+    const from = Date.now()
+    await page.goto(app.address)
+    await page.reload()
+    await page.getByRole('list', { name: 'Trials' }).getByRole('link').first().waitFor()
+    times.open.push(Date.now() - from)
+    const sought = Date.now()
+    await page.getByLabel('Search').fill('no such words')
+    await page.getByText('No trial here has all of these words.').waitFor()
+    times.search.push(Date.now() - sought)
+  }
+  const begun = Date.now()
+  await page.getByRole('button', { name: 'New trial' }).click()
+  await page.getByRole('heading', { name: 'Plan' }).waitFor()
+  times.begin.push(Date.now() - begun)
+  return {
+    open: middleOf(times.open),
+    search: middleOf(times.search),
+    begin: middleOf(times.begin),
+  }
+}
+
+/** What the notebook's own page costs with few trials and with very many. */
+export async function measureNotebook(
+  app: BuiltApp,
+  say: (what: string, value: number, unit?: string) => void,
+): Promise<void> {
+  const few = await measureHome(app, 20)
+  const many = await measureHome(app, 2000)
+  for (const [what, name] of [
+    ['opening the notebook', 'open'],
+    ['a search in it', 'search'],
+    ['a new trial from it', 'begin'],
+  ] as const) {
+    say(`${what}, 20 trials`, few[name])
+    say(`${what}, 2,000 trials`, many[name])
+    say(`${what}: times longer`, many[name] / few[name], '')
+  }
+}
