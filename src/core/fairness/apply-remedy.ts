@@ -46,6 +46,14 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
       return withDoughs(plan, { doughs: 'one' })
     case 'mix-apart':
       return withDoughs(plan, { doughs: 'apart' })
+    case 'end-by-core':
+      return withEnds(plan, [remedy.stepId], {
+        by: 'reading',
+        of: 'core',
+        celsius: remedy.celsius,
+      })
+    case 'end-by-windowpane':
+      return withEnds(plan, remedy.stepIds, startedEnd('windowpane'))
     case 'one-pair-of-hands':
       return { ...plan, pairsOfHands: 1 }
     default:

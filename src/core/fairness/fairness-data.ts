@@ -37,6 +37,16 @@ export interface FairnessData {
     stepIds: string[]
   }
   'steps-differ': Ends
+  'bake-ends': {
+    of: 'water' | 'mass' | 'temperature'
+    by: 'clock' | 'core' | 'mark'
+    minutes: number
+  } & Ends
+  'oven-change': Ends
+  'fold-strength': { by: 'count' | 'strength' }
+  /** Points of water that the levels would want apart, at least and at most. */
+  'flour-water': { leastPoints: number; mostPoints: number }
+  'stock-stages': { ingredientId: string; preferment: string }
   doughs: { doughs: 'one' | 'apart'; time: boolean }
   'dough-order': OrderData
   'bake-order': OrderData

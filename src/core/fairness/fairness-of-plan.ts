@@ -1,5 +1,7 @@
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
+import { bakeItems } from '@/core/fairness/items/bake-items.ts'
+import { flourShareItems, foldItems, stockItems } from '@/core/fairness/items/dough-care-items.ts'
 import { evidenceItems, intentItems } from '@/core/fairness/items/evidence-items.ts'
 import { massItems } from '@/core/fairness/items/mass-items.ts'
 import {
@@ -57,6 +59,10 @@ export function conductOfPlan(plan: Plan, circumstances: Circumstances): Fairnes
     ...starterItems(plan),
     ...waitingItems(plan),
     ...stepItems(plan),
+    ...bakeItems(plan),
+    ...foldItems(plan),
+    ...flourShareItems(plan),
+    ...stockItems(plan),
     ...doughItems(plan),
     ...orderItems(plan, dealt),
     ...ageItems(plan, dealt),

@@ -16,6 +16,8 @@ export type Remedy =
   | { code: 'one-dough' }
   | { code: 'mix-apart' }
   | { code: 'one-pair-of-hands' }
+  | { code: 'end-by-core'; stepId: string; celsius: number }
+  | { code: 'end-by-windowpane'; stepIds: string[] }
   | { code: AdviceCode }
 
 /** Advice needs the baker's own hands or words; `reverses-itself` and `starter-corrected` are done by the notebook already. */
@@ -51,6 +53,9 @@ export const adviceCodes = [
   'repeat-the-lost',
   'cool-longer',
   'follow-clock-plan',
+  'weigh-bake-loss',
+  'bake-in-blocks',
+  'own-water-by-trying',
 ] as const
 export type AdviceCode = (typeof adviceCodes)[number]
 

@@ -78,7 +78,7 @@ export const eventShape = z.discriminatedUnion('kind', [
     value: z.number().check(z.gte(0), z.lte(1e6)),
   }),
   event('failure', {
-    what: z.enum(['stuck', 'torn', 'burnt', 'rescued', 'not-served', 'other']),
+    what: z.enum(['stuck', 'torn', 'burnt', 'gummy', 'rescued', 'not-served', 'other']),
     note: z.exactOptional(noteShape),
   }),
   event('note', { text: noteShape }),

@@ -34,6 +34,7 @@ export interface Gap extends Cell {
     | 'stuck'
     | 'torn'
     | 'burnt'
+    | 'gummy'
     | 'rescued'
     | 'not-served'
     | 'other'

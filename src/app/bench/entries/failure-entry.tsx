@@ -10,6 +10,7 @@ const kinds: EventOf<'failure'>['what'][] = [
   'stuck',
   'torn',
   'burnt',
+  'gummy',
   'rescued',
   'not-served',
   'other',

@@ -7,6 +7,7 @@ const words: Record<FailureKind, string> = {
   stuck: 'stuck',
   torn: 'torn',
   burnt: 'burnt',
+  gummy: 'gummy, not baked through',
   rescued: 'rescued',
   'not-served': 'not served',
   other: 'failed in another way',

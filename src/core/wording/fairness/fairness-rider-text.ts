@@ -30,6 +30,11 @@ export const riderSentences: Sentences<
   | 'stock-age'
   | 'ripeness'
   | 'steps-differ'
+  | 'bake-ends'
+  | 'oven-change'
+  | 'fold-strength'
+  | 'flour-water'
+  | 'stock-stages'
   | 'doughs'
   | 'bench-flour'
   | 'levels-blur'
@@ -94,6 +99,26 @@ export const riderSentences: Sentences<
     }[quicker]
     return `${steps}: ended by the clock, and ${who}.`
   },
+  'bake-ends': ({ data }) => {
+    const { of, by, minutes, low, high } = data
+    if (by !== 'clock')
+      return by === 'core'
+        ? 'Each bake ends by a reading, so all are baked through alike; their minutes are a result. Keep bake loss and colour beside it.'
+        : 'Each bake ends by a mark, so all are baked alike as far as the eye tells; their minutes are a result.'
+    const unit = { water: '% of flour', mass: 'g', temperature: '°C' }[of]
+    const what = { water: 'water', mass: 'a piece', temperature: 'the oven' }[of]
+    return `All bake ${decimalText(minutes, 0)} min by the clock, and ${what} runs from ${rangeText({ low, high }, 0, unit)}: they will not be baked alike.`
+  },
+  'oven-change': ({ data }) =>
+    `The oven is to go from ${decimalText(data.low, 0)} to ${decimalText(data.high, 0)} °C: 10 to 20 min for its air, 20 to 40 for a stone, and 30 to 60 on the way down.`,
+  'fold-strength': ({ data }) =>
+    data.by === 'strength'
+      ? 'Each dough is folded until it passes the same test, so strength is the same and the number of folds a result.'
+      : 'All doughs get the same folds, so strength rides along with the factor.',
+  'flour-water': ({ data }) =>
+    `All levels stand at one water. The share with most bran would want ${decimalText(data.leastPoints, 1)} to ${decimalText(data.mostPoints, 1)} points more than the one with least, if it is wholemeal.`,
+  'stock-stages': ({ data }, plan) =>
+    `One stock of ${ingredientName(plan, data.ingredientId)} is to serve ${data.preferment} and the dough hours later. Make a fresh one for each, or one dry mix.`,
   'steps-differ': (item) =>
     `From mix to oven the levels take ${rangeText(item.data, 0, 'min')}, ${sizeText(item, 0)} min apart.`,
   doughs: (item) => {

@@ -19,7 +19,7 @@ export const fairnessWhy: Readonly<Record<FairnessCode, string>> = {
   'piece-mass': 'A heavier piece bakes slower and looks larger, whatever is in it.',
   'flour-per-piece': 'Equal pieces hold unequal flour: that is the price of equal baking.',
   'salt-in-water':
-    'Salt slows yeast and tightens gluten by its strength in the water, not by its share of the flour.',
+    'Salt slows yeast and tightens gluten by its strength in the water, not by its share of the flour: 2 % of the flour is 3.3 % of the water at 60 % hydration and 2.5 % at 80. Against none, 1 % costs about 3 to 8 % of the gas, 2 % 10 to 20 and 3 % 25 to 35 (from memory; sources disagree).',
   'yeast-in-water': 'Yeast thinned by more water works at another pace.',
   'water-rides': 'The dough gets wetter or drier too, and that alone changes crumb and handling.',
   'choice-water':
@@ -30,6 +30,16 @@ export const fairnessWhy: Readonly<Record<FairnessCode, string>> = {
   'stock-age': 'Yeast stirred into water weakens while it waits.',
   ripeness:
     'Doughs ripen at different speeds: ended by the clock ripeness rides along, ended by a mark time does, and ripeness weighs more.',
+  'bake-ends':
+    'Wetter and heavier pieces bake through later, and a hotter oven sooner: after equal minutes one level is gummy or another dry, and that would be tasted for the factor.',
+  'oven-change':
+    'A piece that goes in while the oven is still on its way bakes at neither temperature.',
+  'fold-strength':
+    'After as many folds a wet dough is slacker than a dry one; folded until each passes the same test, the number of folds is a result. A window pane misleads with bran in the dough.',
+  'flour-water':
+    'Flours drink differently: at one water the share with more bran makes a stiffer dough, and stiffness would be judged along with the flour.',
+  'stock-stages':
+    'Yeast in plain water goes on ageing: what the preferment got fresh, the dough would get hours old.',
   'steps-differ': 'Whoever gets more steps gets more time, and time ferments.',
   doughs:
     'One dough divided late cannot differ from itself; doughs mixed apart differ in all that batches differ in, and pieces baked apart meet another oven.',

@@ -15,6 +15,12 @@ const plain = {
   'one-dough': 'Divide one dough late',
   'mix-apart': 'Mix a dough for each level',
   'one-pair-of-hands': 'Let one pair of hands do it all',
+  'weigh-bake-loss':
+    'Weigh each piece into the oven and cooled, and compare loss and colour between the levels.',
+  'bake-in-blocks':
+    'Bake all of one temperature together, and let the oven settle before the next; reverse the order next session.',
+  'own-water-by-trying':
+    'Find each flour’s own water first, to the same feel, and give each level its own; or ask about the swap as it stands.',
   'reverses-itself': 'The next session takes the reverse order by itself.',
   'starter-corrected': 'The weigh sheet already takes it off.',
   'enter-temperatures': 'Enter the flour and room temperatures and the dough temperature you want.',
@@ -61,6 +67,14 @@ export function remedyText(remedy: Remedy, plan: Plan): string {
     case 'end-by-mark': {
       const names = remedy.stepIds.map((id) => stepName(plan, id))
       return names.length === 1 ? `End ${names[0]} by a mark` : 'End the proofs by a mark'
+    }
+    case 'end-by-core':
+      return `End ${stepName(plan, remedy.stepId)} at ${remedy.celsius} °C of core`
+    case 'end-by-windowpane': {
+      const names = remedy.stepIds.map((id) => stepName(plan, id))
+      return names.length === 1
+        ? `End ${names[0]} by the window pane`
+        : 'End the folds by the window pane'
     }
     case 'share-dose':
       return `${remedy.by === 'stock' ? 'One stock' : 'One dry mix'} of ${ingredientName(plan, remedy.ingredientId)} for all`
