@@ -5,6 +5,7 @@ export const verbs: Record<string, () => Promise<Verb>> = {
   check: async () => (await import('./check-verb.ts')).checkVerb,
   weigh: async () => (await import('./weigh-verb.ts')).weighVerb,
   fairness: async () => (await import('./fairness-verb.ts')).fairnessVerb,
+  clock: async () => (await import('./clock-verb.ts')).clockVerb,
   detect: async () => (await import('./detect-verb.ts')).detectVerb,
   findings: async () => (await import('./findings-verb.ts')).findingsVerb,
   report: async () => (await import('./report-verb.ts')).reportVerb,

@@ -1,0 +1,128 @@
+import { writeFileSync } from 'node:fs'
+import { planTheDay } from '@/core/clock-plan/plan-the-day.ts'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
+import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
+import { type RunRow, runSheet } from '@/core/clock-plan/run-sheet.ts'
+import { previewNextSession } from '@/core/session/preview-sessions.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { calendarFile } from '@/core/wording/plan/calendar-file.ts'
+import {
+  clockPlanSentences,
+  culpritSentence,
+  mendText,
+} from '@/core/wording/plan/clock-plan-text.ts'
+import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
+import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { dateText } from '@/core/wording/words/date-text.ts'
+import { clockWindow } from './clock-window.ts'
+import { planStops, stopsText } from './plan-stops.ts'
+import { processClock } from './process-clock.ts'
+import { readTrial } from './read-trial.ts'
+import { textTable } from './text-table.ts'
+import { CommandTrouble } from './trouble.ts'
+import { jsonOption, type Verb } from './verb.ts'
+import { wrapped } from './wrapped.ts'
+
+const searchMilliseconds = 2000
+const recoverySeconds = 60
+
+/** The next session's day by the clock: who does what when, backwards from when people eat or forwards from when one starts. */
+export const clockVerb: Verb = {
+  summary: 'plan the day by the clock, as a run sheet and for a calendar',
+  about:
+    'The next session’s day for the plan’s hands, oven and waits: equal ages at baking and equal minutes from oven to mouth first, then the shortest day. Times are those of the plan’s zone; without --eat or --start they count from the first hand. Tells no level.',
+  options: {
+    eat: { type: 'string', value: 'DAYTHOUR', help: 'when people eat, such as 2026-12-05T18:00' },
+    start: { type: 'string', value: 'DAYTHOUR', help: 'when the first hand starts' },
+    quiet: {
+      type: 'string',
+      value: 'HOURS',
+      help: 'no hands then: 23:00-6:30 unless said, or none',
+    },
+    ics: { type: 'string', value: 'OUT', help: 'write a calendar file with alarms' },
+    json: jsonOption,
+  },
+  answer: async (asked) => {
+    const whole = readTrial(asked.file)
+    const plan = planInForce(whole)
+    const next = previewNextSession(plan, whole.trial.seed, whole.sessions)
+    if (!next.ok)
+      throw new CommandTrouble(
+        `${asked.file}: no session can be dealt from this plan; check says why.`,
+      )
+    const { session } = next
+    const { spanSeconds } = plannedDay(plan, session)
+    const { originAt, window, blocks } = clockWindow(asked, plan, spanSeconds)
+    const room = { window, blocks, mixers: 1, recoverySeconds }
+    const { problem, parts } = problemOfDay(plan, session, room)
+    const budget = { clock: () => performance.now(), milliseconds: searchMilliseconds }
+    const clock = planTheDay(problem, budget)
+    if (!clock)
+      throw new CommandTrouble(
+        'No plan was found, not even with waits far off. Take more time, fewer flights or levels, or another order.',
+      )
+    const rows = runSheet(parts, clock.begins, session.dealt.doughOrder)
+    const out = asked.text('ics')
+    if (out !== undefined) {
+      if (originAt === null)
+        throw new CommandTrouble('--ics: a calendar needs a day; name --eat or --start too.')
+      const calendar = { trialId: whole.trial.id, session: session.number, rows, originAt }
+      writeFileSync(
+        out,
+        calendarFile({ ...calendar, question: plan.question, writtenAt: Date.now() }),
+      )
+    }
+    const stops = planStops(whole)
+    const momentOf = momentsFrom(originAt, plan.zone)
+    if (asked.flag('json')) {
+      const { begins: _, ...found } = clock
+      return JSON.stringify({ ...found, zone: plan.zone, originAt, rows, toMend: stops }, null, 2)
+    }
+    return [
+      plan.question,
+      ...stopsText(stops),
+      wrapped(clockPlanSentences(clock, plan).join(' ')),
+      ...(clock.fits
+        ? []
+        : [
+            wrapped(culpritSentence(clock.culprits)),
+            [
+              'What would mend it, each alone:',
+              ...clock.mends.map((mend) => `- ${mendText(mend, plan)}`),
+            ].join('\n'),
+          ]),
+      textTable(['', 'When', 'Do', 'Then wait'], rows.map(rowOf(momentOf)), [
+        false,
+        true,
+        false,
+        false,
+      ]),
+    ].join('\n\n')
+  },
+}
+
+function rowOf(momentOf: (seconds: number) => string) {
+  return (row: RunRow): string[] => [
+    '[ ]',
+    momentOf(row.beginSeconds),
+    runRowText(row),
+    runWaitText(row),
+  ]
+}
+
+/** Wall-clock times with the date where it changes; from 0:00:00 where no day was named. Seconds are shown only there. */
+function momentsFrom(originAt: number | null, zone: string): (seconds: number) => string {
+  let shown = ''
+  return (seconds) => {
+    if (originAt === null) {
+      const two = (value: number) => String(Math.floor(value)).padStart(2, '0')
+      return `${Math.floor(seconds / 3600)}:${two((seconds % 3600) / 60)}:${two(seconds % 60)}`
+    }
+    const at = originAt + seconds * 1000
+    const date = dateText(at, zone, processClock)
+    const time = clockTime(at, zone, processClock)
+    const text = date === shown ? time : `${date} ${time}`
+    shown = date
+    return text
+  }
+}

@@ -1,0 +1,55 @@
+import type { WorkedUnit } from './dealt-day.ts'
+import type { Placed } from './search/day-problem.ts'
+import type { WorkPart } from './work-parts.ts'
+
+/** One thing for the hands to do, in seconds from the plan's origin. */
+export interface RunRow {
+  id: string
+  beginSeconds: number
+  endSeconds: number
+  /** Of which dough, counted from 1 in dough order. */
+  dough: number
+  batchId: string
+  unitIds: WorkedUnit['id'][]
+  stepId: string
+  name: string
+  repeat: number
+  repeats: number
+  /** Piece by piece: how many pieces, else null for a whole dough. */
+  pieces: number | null
+  do: 'work' | 'launch' | 'pull'
+  /** How long it is left alone afterwards, until the hands come back to it; null for the last thing done to it. */
+  waitSeconds: number | null
+  /** The wait may end sooner or later than so: a mark or a reading says when. */
+  waitsForMark: boolean
+}
+
+/** The planned day in clock order: what to do, with which dough, and how long it waits then. */
+export function runSheet(
+  parts: readonly WorkPart[],
+  begins: Placed,
+  doughOrder: readonly string[],
+): RunRow[] {
+  const at = (id: string) => begins[id] ?? 0
+  const nextOf = new Map<string, number>()
+  for (const part of parts)
+    for (const { from } of part.after)
+      nextOf.set(from, Math.min(nextOf.get(from) ?? Number.POSITIVE_INFINITY, at(part.id)))
+  return parts
+    .map((part): RunRow => {
+      const { id, batchId, step, repeat, unitIds, activeSeconds } = part
+      const endSeconds = at(id) + activeSeconds
+      const next = nextOf.get(id)
+      const bakes = step.kind === 'bake'
+      return {
+        ...{ id, batchId, unitIds, repeat, endSeconds, beginSeconds: at(id) },
+        dough: doughOrder.indexOf(batchId) + 1,
+        ...{ stepId: step.id, name: step.name, repeats: step.repeats },
+        pieces: part.whole && unitIds.length === 1 ? null : unitIds.length,
+        do: part.what === 'pull' ? 'pull' : bakes ? 'launch' : 'work',
+        waitSeconds: next === undefined ? null : next - endSeconds,
+        waitsForMark: part.what === 'work' && step.endsBy.by !== 'clock',
+      }
+    })
+    .toSorted((one, other) => one.beginSeconds - other.beginSeconds || one.dough - other.dough)
+}

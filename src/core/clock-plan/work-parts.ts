@@ -1,0 +1,219 @@
+import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Step } from '@/core/trial/step.ts'
+import { type DayTask, lineIds, lineOf, taskKey } from './day-tasks.ts'
+import type { DealtDay } from './dealt-day.ts'
+import type { PlannedDay, PlannedTask } from './planned-day.ts'
+import { pullSeconds } from './pull-seconds.ts'
+
+/** What must have ended before a part begins, and how long after it. */
+export interface After {
+  from: string
+  seconds: number
+  earlySeconds: number
+  lateSeconds: number
+}
+
+interface Part {
+  id: string
+  batchId: string
+  step: Step
+  repeat: number
+  /** The dough or pieces it is done to. */
+  unitIds: string[]
+  activeSeconds: number
+  after: After[]
+  /** Done to a whole dough, or to all of its pieces at once. */
+  whole: boolean
+  afterOven: boolean
+}
+
+/** Something to do by hand. */
+export interface HandsPart extends Part {
+  what: 'work'
+}
+
+/** Something to take out of the oven, with what the oven holds for it. */
+export interface PullPart extends Part {
+  what: 'pull'
+  launchId: string
+  places: number
+  load: number
+  celsius: number | undefined
+  counted: boolean
+  /** Where it stands in the rows of what is compared: pieces of one flight. */
+  flight: number
+  ageSeconds: number
+}
+
+export type WorkPart = HandsPart | PullPart
+
+/** A wait this long parts what is done to all pieces of a dough at once from what is done at the oven, piece by piece. */
+const longWaitSeconds = 600
+
+/**
+ * The day's tasks as the hands meet them. Until the last long wait before the oven the pieces of a dough are worked together,
+ * one after another in one go; from there on each piece is a line of its own. Every bake ends with a pull.
+ */
+export function workParts(plan: Plan, day: DealtDay, planned: PlannedDay): WorkPart[] {
+  return day.dealt.doughOrder.flatMap((batchId) => partsOfDough(plan, day, planned, batchId))
+}
+
+function partsOfDough(plan: Plan, day: DealtDay, planned: PlannedDay, batchId: string): WorkPart[] {
+  const own = planned.tasks.filter((task) => task.batchId === batchId)
+  const parts = new Map<string, WorkPart>()
+  for (const id of lineIds(batchId, own)) {
+    const line = lineOf(own, id)
+    const together = togetherUntil(line)
+    const queued = queuedAt(line, together, planned, matesOf(plan, day, planned, id))
+    let before: { part: WorkPart; task: PlannedTask } | null = null
+    for (const [index, task] of line.entries()) {
+      const key = partKey(task, index <= together)
+      const known = parts.get(key)
+      const waited = before
+        ? toleranceOf(before.task.step, before.task.step.waitSeconds + queued(index))
+        : null
+      const part = known ?? handsPart(key, task, index <= together, line)
+      if (known && task.unit.kind === 'piece' && !known.unitIds.includes(id)) {
+        known.unitIds.push(id)
+        known.activeSeconds += task.step.handsSeconds
+      }
+      if (
+        before &&
+        waited &&
+        before.part !== part &&
+        !part.after.some(({ from }) => from === before?.part.id)
+      )
+        part.after.push({ from: before.part.id, ...waited })
+      parts.set(key, part)
+      before = { part, task }
+      const next = line[index + 1]
+      if (task.step.kind === 'bake' && next?.step.kind !== 'bake') {
+        const pull: WorkPart =
+          parts.get(`${key} out`) ?? pullPart(plan, day, planned, task, line, part)
+        if (!pull.after.some(({ from }) => from === part.id))
+          pull.after.push({ from: part.id, ...toleranceOf(task.step, task.step.waitSeconds) })
+        parts.set(pull.id, pull)
+        before = { part: pull, task: { ...task, step: { ...task.step, waitSeconds: 0 } } }
+      }
+    }
+  }
+  return [...parts.values()]
+}
+
+/** The last step before the bake after which the dough waits long; −1 where each piece is a line from the start. */
+function togetherUntil(line: readonly DayTask[]): number {
+  const bake = line.findIndex(({ step }) => step.kind === 'bake')
+  const before = bake < 0 ? line : line.slice(0, bake)
+  return before.findLastIndex(({ step }) => step.waitSeconds >= longWaitSeconds)
+}
+
+function partKey(task: DayTask, together: boolean): string {
+  if (task.unit.kind === 'batch' || !together) return taskKey(task)
+  return `${task.batchId} ${task.levelId ?? ''} ${task.step.id} ${task.repeat}`
+}
+
+function handsPart(
+  id: string,
+  task: DayTask,
+  together: boolean,
+  line: readonly DayTask[],
+): HandsPart {
+  const bake = line.findIndex(({ step }) => step.kind === 'bake')
+  const { batchId, step, repeat, unit } = task
+  return {
+    ...{ what: 'work', id, batchId, step, repeat, unitIds: [unit.id], after: [] },
+    activeSeconds: step.handsSeconds,
+    whole: together || unit.kind === 'batch',
+    afterOven: bake >= 0 && line.indexOf(task) > bake,
+  }
+}
+
+function pullPart(
+  plan: Plan,
+  day: DealtDay,
+  planned: PlannedDay,
+  task: PlannedTask,
+  line: readonly PlannedTask[],
+  last: WorkPart,
+): PullPart {
+  const first = line.find(({ step }) => step.kind === 'bake') ?? task
+  const bake = planned.bakes.find(({ id }) => id === task.unit.id)
+  const piece = day.pieces.find(({ id }) => id === task.unit.id)
+  const flights = rowsOf(plan, day)
+  return {
+    ...{ what: 'pull', id: `${last.id} out`, batchId: task.batchId, step: task.step },
+    ...{ repeat: task.repeat, unitIds: [task.unit.id], activeSeconds: pullSeconds, after: [] },
+    ...{ whole: task.unit.kind === 'batch', afterOven: true },
+    launchId: taskKey(first),
+    places: bake?.places ?? 1,
+    load: bake?.load ?? 0,
+    celsius: first.step.celsius,
+    counted: piece === undefined || piece.role === 'counted',
+    flight: flights.get(task.unit.id) ?? 0,
+    ageSeconds: first.beginSeconds - (line[0]?.beginSeconds ?? 0),
+  }
+}
+
+/** Which of its level's counted pieces a piece is, in the order they are baked: its flight. */
+function rowsOf(plan: Plan, day: DealtDay): Map<string, number> {
+  const loaded = day.dealt.loads
+    .toSorted((one, other) => one.number - other.number)
+    .flatMap(({ pieceIds }) => pieceIds)
+  return new Map(
+    plan.levels.flatMap(({ id: levelId }) =>
+      day.pieces
+        .filter((piece) => piece.levelId === levelId && piece.role === 'counted')
+        .toSorted((one, other) => loaded.indexOf(one.id) - loaded.indexOf(other.id))
+        .map(({ id }, row) => [id, row + 1] as const),
+    ),
+  )
+}
+
+/**
+ * What a line waits for the oven beyond the method, at the step where it waits: after the last long wait, so that the pieces
+ * of a later load stand as balls and not opened; without one, before the bake.
+ */
+function queuedAt(
+  line: readonly PlannedTask[],
+  together: number,
+  planned: PlannedDay,
+  mates: ReadonlySet<string>,
+): (index: number) => number {
+  const bake = line.findIndex(({ step }) => step.kind === 'bake')
+  const launch = line[bake]
+  if (!launch) return () => 0
+  const seconds = meanQueue(mates, planned)
+  const where = together < 0 ? bake : together + 1
+  return (index) => (index === where ? seconds : 0)
+}
+
+/** The bakes a unit is compared with: those of its flight where pieces are eaten hot, else those of its load. */
+function matesOf(plan: Plan, day: DealtDay, { bakes }: PlannedDay, id: string): Set<string> {
+  const rows = rowsOf(plan, day)
+  const own = bakes.find((bake) => bake.id === id)
+  const alike = (bake: { id: string; load: number }) =>
+    bake.id === id ||
+    (plan.serving === 'as-baked' && rows.has(id)
+      ? rows.get(bake.id) === rows.get(id)
+      : bake.load === own?.load)
+  return new Set(bakes.filter(alike).map((bake) => bake.id))
+}
+
+/** What some bakes wait for the oven in the planned day, on average and in whole seconds: the same for all of them. */
+function meanQueue(mates: ReadonlySet<string>, { tasks }: PlannedDay): number {
+  const first = new Map<string, number>()
+  for (const { unit, step, readySeconds, beginSeconds } of tasks)
+    if (step.kind === 'bake' && mates.has(unit.id) && !first.has(unit.id))
+      first.set(unit.id, beginSeconds - readySeconds)
+  const waits = [...first.values()]
+  return Math.round(waits.reduce((sum, wait) => sum + wait, 0) / Math.max(1, waits.length))
+}
+
+/** A mark or a reading is never early: nobody can end a rise before it is there. */
+function toleranceOf(step: Step, seconds: number): Omit<After, 'from'> {
+  return {
+    seconds,
+    earlySeconds: step.endsBy.by === 'clock' ? step.toleranceSeconds : 0,
+    lateSeconds: step.toleranceSeconds,
+  }
+}

@@ -1,0 +1,17 @@
+import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+
+/** What to do, as a cook calls it out: "Fold 2 of 3, dough 1", "Into the oven, dough 2". */
+export function runRowText(row: RunRow): string {
+  const pieces = row.pieces === null || row.pieces === 1 ? '' : `, ${row.pieces} pieces`
+  const turn = row.repeats > 1 ? ` ${row.repeat} of ${row.repeats}` : ''
+  const what = row.do === 'pull' ? 'Out of the oven' : `${row.name}${turn}`
+  return `${what}, dough ${row.dough}${pieces}`
+}
+
+/** What follows: "then 1 h 20 min", "then about 40 min, until the mark", nothing after the last. */
+export function runWaitText({ waitSeconds, waitsForMark }: RunRow): string {
+  if (waitSeconds === null || waitSeconds === 0) return ''
+  const wait = durationText(waitSeconds)
+  return waitsForMark ? `about ${wait}, until the mark` : wait
+}
