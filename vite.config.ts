@@ -3,36 +3,12 @@ import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin } from 'vite'
+import { contentPolicy } from './vite/content-policy.ts'
+import { keptProgram } from './vite/kept-program.ts'
+import { licences } from './vite/licences.ts'
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 const { version } = JSON.parse(readFileSync(at('./package.json'), 'utf8'))
-
-/** What the built page may load: its own files and nothing from anywhere else. Styles set by charts need `unsafe-inline`. */
-const policy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
-  "font-src 'self'",
-  "img-src 'self' blob: data:",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "frame-src 'self' blob:",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ')
-
-const contentPolicy: Plugin = {
-  name: 'content-policy',
-  apply: 'build',
-  transformIndexHtml: () => [
-    {
-      tag: 'meta',
-      attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
-      injectTo: 'head-prepend',
-    },
-  ],
-}
 
 /**
  * The workers that compute are built with the page and out of the same pieces, so that what both need, the statistics
@@ -74,20 +50,6 @@ interface ChunkOfName {
   name: string
   facadeModuleId?: string | null
   moduleIds: string[]
-}
-
-/** The typefaces come as files, not as code, so their licences are carried beside the list of the dependencies'. */
-const fontLicences: Plugin = {
-  name: 'font-licences',
-  apply: 'build',
-  generateBundle() {
-    for (const font of ['atkinson-hyperlegible-next', 'fraunces'])
-      this.emitFile({
-        type: 'asset',
-        fileName: `licences/${font}.txt`,
-        source: readFileSync(at(`./node_modules/@fontsource-variable/${font}/LICENSE`)),
-      })
-  },
 }
 
 /** Most kilobytes (1000 bytes, packed) that the first page may take: the entry with all it imports at once. */
@@ -135,7 +97,10 @@ const firstLoadBudget: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), sharedWorkers, contentPolicy, fontLicences, firstLoadBudget],
+  // Places have their addresses behind the #: any other path is no page, and is answered as such.
+  appType: 'mpa',
+  publicDir: at('./src/app/frame/public'),
+  plugins: [react(), sharedWorkers, contentPolicy, licences, firstLoadBudget, keptProgram],
   resolve: { alias: { '@': at('./src') } },
   define: { __APP_VERSION__: JSON.stringify(version) },
   build: {

@@ -7,7 +7,7 @@ declare module 'vitest' {
   }
 }
 
-const outDir = 'dist-journeys'
+export const outDir = 'dist-journeys'
 
 /** Builds the app as a person gets it and serves it on a free port of this machine while the journeys run. */
 export default async function setup(project: TestProject) {

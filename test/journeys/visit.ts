@@ -23,17 +23,20 @@ export interface Visit {
   troubles: string[]
 }
 
-/** A fresh page with a notebook of its own, watched for errors and for calls that leave this machine. */
+/** A fresh page with a notebook of its own, without the kept program (a journey of its own tries that), watched for errors and for calls that leave this machine. */
 export async function visit(
   browser: Browser,
   baseUrl: string,
   options: BrowserContextOptions = {},
 ): Promise<Visit> {
-  const context = await browser.newContext({ reducedMotion: 'reduce', ...options })
+  const context = await browser.newContext({
+    ...{ reducedMotion: 'reduce', serviceWorkers: 'block', ...options },
+  })
   const page = await context.newPage()
   const troubles: string[] = []
   page.on('console', (line) => {
-    if (line.type() === 'error' || line.type() === 'warning') troubles.push(line.text())
+    if (line.type() !== 'error' && line.type() !== 'warning') return
+    if (!line.text().includes('Service Worker registration blocked')) troubles.push(line.text())
   })
   page.on('pageerror', (error) => troubles.push(String(error)))
   page.on('request', (request) => {

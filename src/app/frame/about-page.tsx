@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'react'
+import { useStore } from 'zustand'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
+import { offline } from '@/app/services/offline.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import styles from './about-page.module.css'
 import { type Licence, readLicences } from './licences.ts'
@@ -40,6 +42,9 @@ export function AboutPage() {
           tasters’ initials.
         </p>
       </Section>
+      <Section title="Days without a network">
+        <OfflineWords />
+      </Section>
       <Section title="Something is wrong">
         <p>
           Report a mistake, or a leak of something that should have stayed sealed, where you got
@@ -57,11 +62,31 @@ export function AboutPage() {
               <a href={file}>{name}</a>
             </span>
           ))}
-          .
+          . What keeps the program in the browser is <a href="licences/workbox.txt">Workbox</a>,
+          under the MIT licence.
         </p>
         <Licences />
       </Section>
     </div>
+  )
+}
+
+function OfflineWords() {
+  const ready = useStore(offline, (state) => state.ready)
+  const failure = useStore(offline, (state) => state.failure)
+  if (ready)
+    return (
+      <p>
+        The program is kept in this browser: every place opens without a network. A newer version is
+        offered, and waits until you take it. The browser’s menu can install it like any other
+        program.
+      </p>
+    )
+  return (
+    <p>
+      This browser does not keep the program yet: without a network the page does not open.{' '}
+      {failure ?? 'It needs an address that begins with https, or this machine’s own.'}
+    </p>
   )
 }
 

@@ -13,11 +13,14 @@ import styles from './frame.module.css'
 import { Header } from './header.tsx'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
-import { StandingNotes } from './standing-notes.tsx'
 import { useArrival } from './use-arrival.ts'
 
 const KitchenPlace = lazy(async () => ({
   default: (await import('@/app/kitchen/kitchen-place.tsx')).KitchenPlace,
+}))
+/** Fetched behind the first page, and there long before anything of it need be said. */
+const StandingNotes = lazy(async () => ({
+  default: (await import('./standing-notes.tsx')).StandingNotes,
 }))
 const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
 const ScoresPlace = lazy(async () => ({
@@ -51,7 +54,9 @@ function Shell() {
   return (
     <div className={styles.shell} ref={keepFocus}>
       <Header atTable={typeof atTable === 'string'} />
-      <StandingNotes />
+      <Suspense fallback={null}>
+        <StandingNotes />
+      </Suspense>
       <ErrorBoundary key={location.split('/').slice(0, 3).join('/')} what="this page">
         <Suspense fallback={<Progress label="Opening the page" done={null} />}>
           {atTable === undefined ? (

@@ -41,6 +41,8 @@ async function start(root: Root): Promise<void> {
     const notebook = createNotebook('evenhand', { ...chance, zone })
     const settings = await notebook.settings()
     showAppearance(settings.appearance)
+    if (import.meta.env.PROD && 'serviceWorker' in navigator)
+      void import('./keep-program.ts').then(({ keepProgram }) => keepProgram())
     const services: Services = { notebook: keepingStorage(notebook), zone, ...chance }
     root.render(
       <StrictMode>

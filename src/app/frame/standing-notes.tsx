@@ -8,6 +8,7 @@ import { storageAsked } from '@/app/services/storage-asked.ts'
 import { type Unkept, unkept } from '@/app/services/unkept.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import styles from './frame.module.css'
+import { ProgramNotes } from './program-notes.tsx'
 
 /** What must be in sight on every page: a notebook that was lost, what could not be kept, what the browser said of its storage. */
 export function StandingNotes() {
@@ -16,6 +17,7 @@ export function StandingNotes() {
       <NotebookLost />
       <NotKept />
       <StorageAnswer />
+      <ProgramNotes />
     </div>
   )
 }

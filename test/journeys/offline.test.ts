@@ -1,0 +1,158 @@
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { type PreviewServer, preview } from 'vite'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { outDir } from './server.ts'
+import { openBrowser } from './visit.ts'
+
+let browser: Browser
+let folder: string
+let server: PreviewServer
+let address: string
+
+async function serve(port = 0): Promise<void> {
+  server = await preview({
+    logLevel: 'warn',
+    build: { outDir: folder },
+    preview: { port, host: '127.0.0.1' },
+  })
+  const bound = server.httpServer.address()
+  if (bound === null || typeof bound === 'string') throw new Error('the server has no port')
+  address = `http://127.0.0.1:${bound.port}/`
+}
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'evenhand-offline-'))
+  cpSync(outDir, folder, { recursive: true })
+  browser = await openBrowser()
+  await serve()
+})
+afterAll(async () => {
+  await browser.close()
+  await server.close().catch(() => undefined)
+  rmSync(folder, { recursive: true })
+})
+
+/** A first visit to the notebook page, until the browser keeps the program. */
+async function firstVisit(): Promise<{ context: BrowserContext; page: Page; troubles: string[] }> {
+  const context = await browser.newContext({ reducedMotion: 'reduce' })
+  const page = await context.newPage()
+  const troubles: string[] = []
+  page.on('console', (line) => {
+    if (line.type() === 'error' || line.type() === 'warning') troubles.push(line.text())
+  })
+  page.on('pageerror', (error) => troubles.push(String(error)))
+  await page.goto(address)
+  await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready
+    if (!navigator.serviceWorker.controller)
+      await new Promise((resolve) =>
+        navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+      )
+  })
+  return { context, page, troubles }
+}
+
+/** Goes to a place of the program that was never opened before. */
+async function open(page: Page, hash: string, heading: string): Promise<void> {
+  await page.goto(`${address}${hash}`)
+  await page.getByRole('heading', { level: 1, name: heading, exact: true }).waitFor()
+}
+
+test('first visit to the notebook alone, then no server: a trial day from sample to report, and after a reload', async () => {
+  const { context, page, troubles } = await firstVisit()
+  await server.close()
+  await page.getByRole('button', { name: /flatbread/ }).click()
+  await page.waitForURL(/#\/trial\/.*bench$/)
+  const trial = page
+    .url()
+    .slice(address.length)
+    .replace(/bench$/, '')
+  await page
+    .getByRole('button', { name: 'Note', exact: true })
+    .or(page.getByRole('button', { name: /^More/ }))
+    .first()
+    .waitFor()
+  await open(page, `${trial}plan`, 'Plan')
+  await page.getByLabel('Question', { exact: true }).waitFor()
+  await page.reload()
+  await page.getByLabel('Question', { exact: true }).waitFor()
+  await open(page, `${trial}tasting`, 'Tasting')
+  await open(page, '#/kitchen', 'Kitchen')
+  await open(page, '#/about', 'About Evenhand')
+  await page.getByText('every place opens without a network').waitFor()
+  await open(page, '#/scores', 'Scores from elsewhere')
+  await page.goto(address)
+  await page.getByRole('button', { name: /focaccia/ }).click()
+  await page.waitForURL(/#\/trial\/.*findings$/)
+  await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
+  await page.goto(page.url().replace(/findings$/, 'report'))
+  await page.getByRole('heading', { level: 1, name: 'Report', exact: true }).waitFor()
+  await page.getByRole('button', { name: 'Trial file' }).waitFor()
+  await page.goto(address)
+  const saving = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Back up all' }).click()
+  expect(readFileSync(await (await saving).path()).length).toBeGreaterThan(10_000)
+  expect(troubles).toEqual([])
+  await context.close()
+  await serve(Number(new URL(address).port))
+})
+
+test('a newer version is offered and waits: the old one goes on until it is taken', async () => {
+  const { context, page } = await firstVisit()
+  const index = join(folder, 'index.html')
+  const before = readFileSync(index, 'utf8')
+  const sw = join(folder, 'sw.js')
+  writeFileSync(index, before.replace('<title>Evenhand</title>', '<title>Evenhand, newer</title>'))
+  // What a build does: the list of files, by which the browser tells that there is something newer, changes with them.
+  writeFileSync(
+    sw,
+    readFileSync(sw, 'utf8')
+      .replace(/("?url"?:"index\.html","?revision"?:")\w/, '$1z')
+      .replace(/("?revision"?:")\w(\w*","?url"?:"index\.html")/, '$1z$2'),
+  )
+  await page.reload()
+  await page.getByText('A newer version is ready').waitFor()
+  expect(await page.title()).not.toContain('newer')
+  await page.getByRole('link', { name: 'Kitchen' }).click()
+  await page.getByRole('heading', { level: 1, name: 'Kitchen' }).waitFor()
+  await page.getByRole('button', { name: 'Take it now' }).click()
+  await expect
+    .poll(async () =>
+      (await page.evaluate(() => fetch('./').then((answer) => answer.text()))).includes(
+        'Evenhand, newer',
+      ),
+    )
+    .toBe(true)
+  await context.close()
+})
+
+test('the server names the policy, lets nobody else frame the page, and answers 404 to what is no page', async () => {
+  const home = await fetch(address)
+  expect(home.headers.get('content-security-policy')).toContain("frame-ancestors 'self'")
+  expect(home.headers.get('content-security-policy')).toContain("default-src 'none'")
+  expect(home.headers.get('x-content-type-options')).toBe('nosniff')
+  expect((await fetch(`${address}no/such/page`)).status).toBe(404)
+  const listed = JSON.parse(readFileSync(join(folder, 'licences', 'dependencies.json'), 'utf8'))
+  for (const { name, text } of listed) expect(text?.length, name).toBeGreaterThan(500)
+  expect(readdirSync(join(folder, 'licences'))).toContain('workbox.txt')
+})
+
+test('it can be installed: the manifest, its icons and its pictures are there and of the sizes they say', async () => {
+  const { context, page } = await firstVisit()
+  const devtools = await context.newCDPSession(page)
+  const { errors } = await devtools.send('Page.getAppManifest')
+  expect(errors).toEqual([])
+  const { installabilityErrors } = await devtools.send('Page.getInstallabilityErrors')
+  expect(installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito')).toEqual([])
+  const manifest = JSON.parse(readFileSync(join(folder, 'manifest.webmanifest'), 'utf8'))
+  for (const { src, sizes } of [...manifest.icons, ...manifest.screenshots]) {
+    const png = readFileSync(join(folder, src))
+    // The size of a PNG stands in its first chunk: width at byte 16, height at byte 20 (ISO/IEC 15948, 11.2.2).
+    expect(`${png.readUInt32BE(16)}x${png.readUInt32BE(20)}`, src).toBe(sizes)
+  }
+  await context.close()
+})
