@@ -1,4 +1,5 @@
 import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
+import type { ReferenceTrouble } from '@/core/whole-trial/references.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { jsonPlace } from './json-place.ts'
 import { migrateContent } from './migrate-content.ts'
@@ -65,8 +66,14 @@ function checkedWhole({ format: _format, version: _version, ...content }: Conten
   const checked = trialContentShape.safeParse(content)
   if (!checked.success) return refused(...shapeTroubles(checked.error.issues, content))
   const { note = '', ...whole } = checked.data
-  const missing = referenceTroubles(whole)
+  const missing = [...referenceTroubles(whole), ...followsItself(whole)]
   if (missing.length > 0)
     return refused(...missing.map((each) => ({ reason: 'reference' as const, ...each })))
   return { ok: true, whole, note }
+}
+
+/** A trial cannot carry on from itself: whoever followed it back would never arrive. */
+function followsItself({ trial }: WholeTrial): ReferenceTrouble[] {
+  if (trial.follows?.trialId !== trial.id) return []
+  return [{ pointer: '/trial/follows/trialId', names: trial.id }]
 }

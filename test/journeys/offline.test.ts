@@ -23,6 +23,12 @@ async function serve(port = 0): Promise<void> {
   address = `http://127.0.0.1:${bound.port}/`
 }
 
+/** No server any more, not even for a browser that keeps its connection. */
+async function stopServing(): Promise<void> {
+  if ('closeAllConnections' in server.httpServer) server.httpServer.closeAllConnections()
+  await server.close()
+}
+
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'evenhand-offline-'))
   cpSync(outDir, folder, { recursive: true })
@@ -31,7 +37,7 @@ beforeAll(async () => {
 })
 afterAll(async () => {
   await browser.close()
-  await server.close().catch(() => undefined)
+  await stopServing()
   rmSync(folder, { recursive: true })
 })
 
@@ -64,7 +70,7 @@ async function open(page: Page, hash: string, heading: string): Promise<void> {
 
 test('first visit to the notebook alone, then no server: a trial day from sample to report, and after a reload', async () => {
   const { context, page, troubles } = await firstVisit()
-  await server.close()
+  await stopServing()
   await page.getByRole('button', { name: /flatbread/ }).click()
   await page.waitForURL(/#\/trial\/.*bench$/)
   const trial = page

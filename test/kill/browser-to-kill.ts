@@ -10,17 +10,26 @@ export interface BrowserToKill {
   kill: () => Promise<void>
 }
 
+const chromiumFound = findChromium()
+
 const patienceMilliseconds = 60_000
 
 /** Starts a browser on the profile in `folder` and opens a page in it. */
 export async function browserToKill(folder: string): Promise<BrowserToKill> {
-  const found = await findChromium()
+  const found = await chromiumFound
   if (!found) throw new Error('no Chromium was found')
   const portFile = join(folder, 'DevToolsActivePort')
   rmSync(portFile, { force: true })
   const args = [
     ...CHROMIUM_ARGS,
-    ...['--headless=new', '--remote-debugging-port=0', '--no-first-run', '--disable-gpu'],
+    ...[
+      '--headless=new',
+      '--remote-debugging-port=0',
+      '--no-first-run',
+      '--disable-gpu',
+      '--disable-extensions',
+      '--disable-background-networking',
+    ],
     ...[`--user-data-dir=${folder}`, 'about:blank'],
   ]
   // A process group of its own, so that the kill reaches every process of this browser and no other.

@@ -44,7 +44,8 @@ const pixel = Buffer.from(
 export const changes: readonly Change[] = [
   {
     name: 'import',
-    make: async ({ page, round }) => {
+    make: async ({ page, baseUrl, round }) => {
+      await page.goto(baseUrl)
       await page.locator('input[type=file][accept*=json]').setInputFiles({
         ...{ name: 'day.json', mimeType: 'application/json', buffer: Buffer.from(freshDay(round)) },
       })
@@ -120,8 +121,9 @@ export const changes: readonly Change[] = [
   },
   {
     name: 'ballot',
-    make: async ({ page }) => {
+    make: async ({ page, baseUrl }) => {
       if (tasting === '') {
+        await page.goto(baseUrl)
         await page.getByRole('button', { name: /flatbread/ }).click()
         await page.waitForURL(/#\/trial\//)
         tasting = page.url().replace(/\w+$/, 'tasting')

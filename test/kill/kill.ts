@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type { Page } from 'playwright-core'
 import { build, preview } from 'vite'
 import { browserToKill } from './browser-to-kill.ts'
 import { type Change, changes } from './changes.ts'
@@ -11,10 +12,12 @@ const outDir = 'dist-kill'
 /**
  * Kills the browser right after the page has shown a change as kept, over and over and over every kind of change, opens it
  * again on the same profile and looks whether the change is there. Prints the figures; fails when anything was lost.
- * `npm run kill -- 40` kills forty times.
+ * `npm run kill -- 40` kills forty times, `npm run kill -- 40 built` without building again.
  */
-export async function run([times = '208']: string[] = []): Promise<number> {
-  await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } })
+export async function run([times = '208', built]: string[] = []): Promise<number> {
+  if (built !== 'built') await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } })
+  // The kept program is a trial of its own; here each fresh profile would only fetch it over and over.
+  rmSync(join(outDir, 'sw.js'), { force: true })
   const server = await preview({
     logLevel: 'error',
     build: { outDir },
@@ -42,29 +45,31 @@ async function killAll(folder: string, baseUrl: string, times: number): Promise<
     round += 1
     const { page, kill } = await browserToKill(folder)
     try {
-      await page.goto(baseUrl)
-      await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
-      const found = await tallyOnDisk(page)
-      if (shown) count(done, shown, found)
-      const before = await tallyOnDisk(page)
+      const before = round === 1 ? { counts: {}, questions: [] } : await tallyOf(page, baseUrl)
+      if (shown) count(done, shown, before)
       const expected = await change.make({ page, baseUrl, round })
       shown = { change, expected, before }
       kills += 1
     } finally {
       await kill()
     }
-    if (kills % 26 === 0)
-      console.log(`${kills} kills, ${Math.round((Date.now() - began) / 1000)} s`)
+    console.log(
+      `${kills} of ${times}: ${change.name}, ${Math.round((Date.now() - began) / 1000)} s`,
+    )
   }
   const { page, kill } = await browserToKill(folder)
   try {
-    await page.goto(baseUrl)
-    await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
-    if (shown) count(done, shown, await tallyOnDisk(page))
+    if (shown) count(done, shown, await tallyOf(page, baseUrl))
   } finally {
     await kill()
   }
   return report(done)
+}
+
+/** The tally of the profile, read on a page of the same address that is not the program. */
+async function tallyOf(page: Page, baseUrl: string): Promise<Tally> {
+  await page.goto(`${baseUrl}manifest.webmanifest`)
+  return await tallyOnDisk(page)
 }
 
 interface Shown {

@@ -147,6 +147,14 @@ describe('reading a trial file', () => {
     })
   })
 
+  test('F18: a trial that says it follows itself is refused', () => {
+    const document = documentOf()
+    document.trial.follows = { trialId: document.trial.id, how: 'repeats' }
+    expect(troubles(document)).toEqual([
+      { reason: 'reference', pointer: '/trial/follows/trialId', names: document.trial.id },
+    ])
+  })
+
   test('F10: absent means the key is missing: null in the place of an absent key is refused', () => {
     const document = documentOf()
     document.trial.archivedAt = null

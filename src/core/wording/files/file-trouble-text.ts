@@ -19,6 +19,8 @@ export function fileTroubleText(trouble: TroubleToSay): string {
     case 'shape':
       return `At ${placeText(trouble.pointer)}: expected ${trouble.expected}, found ${trouble.found}.`
     case 'reference':
+      if (trouble.pointer === '/trial/follows/trialId')
+        return 'The trial says that it follows itself. Take its “follows” out, or name the trial it carries on from.'
       return `At ${placeText(trouble.pointer)}: names ${trouble.names}, which the file does not hold.`
     case 'migration-failed':
       return `This file of version ${trouble.fromVersion} could not be brought to version ${trouble.toVersion}; it stays as it was. Please report it as a bug with the file.`
