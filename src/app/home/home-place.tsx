@@ -10,7 +10,6 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
 import { type Shelf, shelfOf, trialsOnShelf } from './shelves.ts'
@@ -46,6 +45,7 @@ export function HomePlace() {
   const dropping = useDropFiles(reading.readIn)
 
   const begin = async () => {
+    const { startingPlan } = await import('@/core/plan-edits/start/starting-plan.ts')
     const trialId = await notebook.createTrial(startingPlan({ newId, at: now(), zone }))
     go(`/trial/${trialId}/plan`)
   }
