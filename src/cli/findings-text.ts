@@ -6,18 +6,20 @@ import { resultSections } from '@/core/report/results-section.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
+import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { sectionText } from './blocks-text.ts'
-import { concluded } from './concluded.ts'
 import type { Found } from './found.ts'
+import { nextOf } from './next-of.ts'
 import { wrapped } from './wrapped.ts'
 
 /** The findings for the terminal: the answer first, then each response with its tables. */
 export function findingsText(found: Found): string {
   const { scores, findings, whole } = found
   const letters = whole ? lettersByName(whole) : new Map<string, string>()
-  const shown = { scores, findings, letters, curves: curvesOf(scores, findings) }
+  const nameOf = (taster: string) => (whole ? tasterName(taster, whole.kitchen) : taster)
+  const shown = { scores, findings, letters, nameOf, curves: curvesOf(scores, findings) }
   const sections = [
-    answerSection(shown, concluded(found)),
+    answerSection(shown, nextOf(found)),
     ...(scores.rows.length === 0 ? [] : resultSections(shown)),
   ]
   return [...headOf(found), ...sections.map(sectionText)].join('\n\n\n')

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
-import { concluded } from './concluded.ts'
+import { nextOf } from './next-of.ts'
 import { found } from './found.ts'
 import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
@@ -38,7 +38,7 @@ export const reportVerb: Verb = {
     if (!whole) throw new Error('a trial file gives a trial')
     const made = reportDocument({
       ...{ whole, scores, findings },
-      conclusion: concluded(answer),
+      next: nextOf(answer),
       version: __APP_VERSION__,
       clock: processClock,
       unsealed: asked.flag('unseal'),

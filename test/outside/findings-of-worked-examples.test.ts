@@ -132,12 +132,6 @@ describe('levels against a control in blocks (R: multcomp, Dunnett)', () => {
       expect(Math.abs(each.low - wanted.low)).toBeLessThan(1e-4)
     }
   })
-
-  it('rests the verdict on the comparisons with the control', () => {
-    const verdict = present(response.verdict.pieces)
-    expect(verdict).toMatchObject({ kind: 'differs', between: [64, 76], margin: null })
-    expect(verdict.difference).toBeCloseTo(2.21666666666666, 12)
-  })
 })
 
 describe('freshness beside the level (R: litter weights with one covariate, type II)', () => {

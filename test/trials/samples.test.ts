@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
+import { nextSteps } from '@/core/findings/judged/next-steps.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { trialFindings } from '@/core/findings/trial-findings.ts'
 import { agenda } from '@/core/session/agenda.ts'
@@ -116,10 +116,10 @@ test('the pan loaf: four levels, one session, six tasters; not settled, the fact
   expect(levelsOf(whole)).toEqual([1.4, 1.8, 2.2, 2.6])
   expect(whole.sessions).toHaveLength(1)
   expect(planOf(whole).tasters).toHaveLength(6)
-  const { main, document, scores } = foundIn(whole)
+  const { main, document } = foundIn(whole)
   expect(main.factor).toMatchObject({ reason: 'needs-two-blocks', sessions: 2 })
-  expect(main.verdict.pieces).toMatchObject({ kind: 'not-settled' })
-  expect(conclusionOf(document, scores, { toMend: 0 }).next).toEqual(['repeat'])
+  expect(main.conclusion).toMatchObject({ rung: 'pieces', shown: [], near: { differ: false } })
+  expect(nextSteps(document, { toMend: 0 })).toEqual(['repeat'])
 })
 
 test('the flatbread: four levels, as baked, three flights; opened it shows a working day', () => {

@@ -17,9 +17,10 @@ import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
+import { hangsSentence } from '@/core/wording/findings/hangs-sentence.ts'
+import { headline } from '@/core/wording/findings/headline.ts'
 import { restsOn } from '@/core/wording/findings/rests-on.ts'
 import { tellApartSentence } from '@/core/wording/findings/tell-apart-sentence.ts'
-import { verdictSentence } from '@/core/wording/findings/verdict-sentence.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './findings.module.css'
 import type { Subject } from './subject.ts'
@@ -36,7 +37,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
   const { findings, scores } = answer
   const [main] = findings.responses
   const naming = namingOf(findings, scores.responses[0])
-  const sentence = main ? verdictSentence(main, naming) : null
+  const sentence = main ? headline(main, naming) : null
   useKeptAnswer(subject.whole, sentence)
   if (!main || !sentence) return <p>No response was planned, so there is nothing to find.</p>
   const part = { subject, answer, index: 0 }
@@ -61,7 +62,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
             <PairsPart {...part} />
           </ErrorBoundary>
           <ErrorBoundary what="the easiest that is as good" of={answer}>
-            <Easiest main={main} scores={scores} letters={subject.letters} />
+            <Easiest main={main} naming={naming} scores={scores} letters={subject.letters} />
           </ErrorBoundary>
           <ErrorBoundary what="how to carry on" of={answer}>
             <CarryOn subject={subject} answer={answer} />
@@ -109,7 +110,12 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       </ErrorBoundary>
       <Section title="What it rests on">
         <ul className={styles.plainList}>
-          {restsOn(scores, main, 0).map((line) => (
+          {[
+            ...restsOn(scores, main, 0),
+            hangsSentence(main.conclusion, subject.nameOf),
+          ]
+            .filter(Boolean)
+            .map((line) => (
             <li key={line}>{boundUnits(line)}</li>
           ))}
         </ul>

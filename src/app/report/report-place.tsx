@@ -51,12 +51,12 @@ function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
         comes again.
       </ErrorNote>
     )
-  const { findings, conclusion } = found.answer
+  const { findings, next } = found.answer
   const made = reportDocument({
     whole,
     scores,
     findings,
-    conclusion,
+    next,
     version: __APP_VERSION__,
     clock: civilTime,
     unsealed: false,

@@ -1,5 +1,5 @@
 import { findings } from '@/core/findings/findings.ts'
-import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
+import { nextSteps } from '@/core/findings/judged/next-steps.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { curvesOf } from '@/core/report/curves-of.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
@@ -28,7 +28,7 @@ export function computeFindings({
   return {
     scores,
     findings: found,
-    conclusion: conclusionOf(found, scores, { toMend }),
+    next: nextSteps(found, { toMend }),
     curves: curvesOf(scores, found),
   }
 }

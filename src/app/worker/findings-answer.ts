@@ -1,12 +1,13 @@
 import type { FittedPoint } from '@/core/figure/chart-of-response.ts'
 import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
+import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 
 /** What the worker sends back: the scores, everything found in them, and curves to draw, in the order of the responses. */
 export interface FindingsAnswer {
   scores: ScoreTable
   findings: FindingsDocument
-  conclusion: Conclusion
+  /** What to do next, the most pressing first. */
+  next: NextStep[]
   curves: (FittedPoint[] | null)[]
 }

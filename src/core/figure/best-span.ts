@@ -1,3 +1,4 @@
+import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Best } from '@/core/findings/rungs/rung-shape.ts'
 
@@ -9,19 +10,21 @@ export interface BestSpan {
 }
 
 /**
- * The best as one interval on the axis: the top of the curve inside the range, or the single place where a target is
- * met. Null where the data give no single interval: then nothing is drawn, and the words say why.
+ * The best as one interval on the axis, as far as the conclusion claims one: the stretch of a best in between with the curve's
+ * top, where the hump may be even; or the single place where a target is met. Null else: then nothing is drawn, and the words say why.
  */
-export function bestSpan(best: Best): BestSpan | null {
-  const { answer, vertex, fieller, crossing } = best
-  if (crossing !== undefined) {
-    if (!isPresent(crossing)) return null
+export function bestSpan(
+  { shown, place, better }: Pick<Conclusion, 'shown' | 'place' | 'better'>,
+  best: Best | null,
+): BestSpan | null {
+  if (better === 'target') {
+    const crossing = best?.crossing
+    if (shown.length === 0 || !crossing || !isPresent(crossing)) return null
     const [value, second] = crossing.at
     const [stretch, other] = crossing.stretches
     if (value === undefined || second !== undefined || !stretch || other) return null
     return { value, ...stretch }
   }
-  if (answer !== 'inside' || !isPresent(vertex) || !isPresent(fieller)) return null
-  if (fieller.kind !== 'interval') return null
-  return { value: vertex, low: fieller.low, high: fieller.high }
+  if (!isPresent(place) || place.even === null) return null
+  return { value: place.even.at, low: place.low, high: place.high }
 }

@@ -48,7 +48,10 @@ export function chartOfResponse(
       high,
     })),
     curve: curve === null ? null : curve.map(({ at, ...rest }) => ({ level: at, ...rest })),
-    best: present !== null && isPresent(present.best) ? bestSpan(present.best) : null,
+    best: bestSpan(
+      found.conclusion,
+      present !== null && isPresent(present.best) ? present.best : null,
+    ),
   })
 }
 

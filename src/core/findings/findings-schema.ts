@@ -1,8 +1,9 @@
 import * as z from 'zod/mini'
+import { conclusionShape } from '@/core/findings/evidence/conclusion-shape.ts'
 import * as rung from '@/core/findings/rungs/rung-shape.ts'
 import { findingsDocumentShape } from './findings-document.ts'
 import { absentShape } from './reason.ts'
-import { responseFindingsShape, verdictShape } from './response-findings-shape.ts'
+import { responseFindingsShape } from './response-findings-shape.ts'
 
 const named = z.registry<{ id: string }>()
 named.add(absentShape, { id: 'absent' })
@@ -17,7 +18,7 @@ named.add(rung.bestShape, { id: 'best' })
 named.add(rung.besideShape, { id: 'beside' })
 named.add(rung.rungShape, { id: 'rung' })
 named.add(rung.rowsRungShape, { id: 'rowsRung' })
-named.add(verdictShape, { id: 'verdict' })
+named.add(conclusionShape, { id: 'conclusion' })
 named.add(responseFindingsShape, { id: 'response' })
 
 /** The JSON Schema (2020-12) of the machine-readable findings, made from the very shapes that type them. */

@@ -38,7 +38,7 @@ const statisticsReasons = [
  * - `not-significant`: said only after a significant test. `group-too-small`: under a fifth of the answers, 5 servings or 4 tasters.
  * - `no-margin`, `no-direction`: no margin was named, or the response has no better side. `margin-too-fine`: with this spread nothing could pass.
  * - `no-target`: the response has no target value. `never-crosses`: the curve does not reach the target. `tied`: more than one level stands first. `not-asked`: left out on request.
- * - `no-parts`: no response has a better side to weigh.
+ * - `no-parts`: no response has a better side to weigh. `too-few-to-tell`: freshness or order would be known to points only.
  */
 const trialReasons = [
   'still-sealed',
@@ -64,6 +64,7 @@ const trialReasons = [
   'tied',
   'not-asked',
   'no-parts',
+  'too-few-to-tell',
 ] as const
 
 export const findingsReasons = [...statisticsReasons, ...trialReasons] as const

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { conclusionShape } from '@/core/findings/evidence/conclusion-shape.ts'
 import { levelNameShape, rowsRungShape, rungShape } from '@/core/findings/rungs/rung-shape.ts'
 import { orAbsent } from './reason.ts'
 
@@ -60,39 +61,12 @@ const justAboutRightShape = z.strictObject({
   ),
 })
 
-/** One-sided: is the level as good as the best liked within the margin? `low` is the lower 95 % limit of the difference. */
-const equivalenceShape = z.strictObject({
-  level: levelNameShape,
-  against: levelNameShape,
-  difference: z.number(),
-  low: z.number(),
-  passes: z.boolean(),
-})
-
-/** The easiest level among those that are as good as the best liked. */
-const easiestShape = z.strictObject({
-  level: levelNameShape,
-  against: levelNameShape,
-  lowerLimit: z.number(),
-  passes: z.array(levelNameShape),
-})
-
 /** One taster: correlation of their level means with those of the rest, the level they like best, spread of their scores. */
 const agreementShape = z.strictObject({
   taster: z.string(),
   correlation: orAbsent(z.number()),
   best: orAbsent(levelNameShape),
   sd: orAbsent(z.number()),
-})
-
-/** What a rung may say: one of five, about the pair with the largest difference, against the margin. */
-export const verdictShape = z.strictObject({
-  kind: z.enum(['matters', 'differs', 'too-small', 'leans', 'not-settled']),
-  difference: z.number(),
-  low: z.number(),
-  high: z.number(),
-  margin: z.nullable(z.number()),
-  between: z.tuple([levelNameShape, levelNameShape]),
 })
 
 /** Everything found about one response. */
@@ -108,14 +82,8 @@ export const responseFindingsShape = z.strictObject({
   ranks: orAbsent(ranksShape),
   bootstrap: orAbsent(bootstrapShape),
   justAboutRight: z.array(justAboutRightShape),
-  equivalence: orAbsent(z.array(equivalenceShape)),
-  easiest: orAbsent(easiestShape),
   agreement: z.array(agreementShape),
-  verdict: z.strictObject({
-    pieces: orAbsent(verdictShape),
-    doughs: orAbsent(verdictShape),
-    factor: orAbsent(verdictShape),
-  }),
+  conclusion: conclusionShape,
 })
 
 export type LevelSummary = z.infer<typeof levelSummaryShape>
@@ -123,9 +91,5 @@ export type Page = z.infer<typeof pageShape>
 export type Ranks = z.infer<typeof ranksShape>
 export type Bootstrap = z.infer<typeof bootstrapShape>
 export type JustAboutRight = z.infer<typeof justAboutRightShape>
-export type Equivalence = z.infer<typeof equivalenceShape>
-export type Easiest = z.infer<typeof easiestShape>
 export type Agreement = z.infer<typeof agreementShape>
-export type Verdict = z.infer<typeof verdictShape>
-export type VerdictKind = Verdict['kind']
 export type ResponseFindings = z.infer<typeof responseFindingsShape>

@@ -1,5 +1,5 @@
 import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
+import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { sealed } from '@/core/seal/sealed.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -18,6 +18,7 @@ import { originSection } from './origin-section.ts'
 import { photosSection } from './photos-section.ts'
 import { questionSection } from './question-section.ts'
 import type { ReportDocument } from './report-block.ts'
+import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { resultSections } from './results-section.ts'
 import { weightsSection } from './weights-section.ts'
 
@@ -25,7 +26,8 @@ export interface ReportInput {
   whole: WholeTrial
   scores: ScoreTable
   findings: FindingsDocument
-  conclusion: Conclusion
+  /** What to do next, the most pressing first. */
+  next: readonly NextStep[]
   /** The version of the program that makes the report. */
   version: string
   /** Gives the days and hours of the log. */
@@ -43,7 +45,7 @@ export type MadeReport =
  * those of the findings document it is given. A sealed trial gives none.
  */
 export function reportDocument(input: ReportInput): MadeReport {
-  const { whole, scores, findings, conclusion, version, clock } = input
+  const { whole, scores, findings, next, version, clock } = input
   if (!input.unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
   const plan = planInForce(whole)
   const found = {
@@ -51,6 +53,7 @@ export function reportDocument(input: ReportInput): MadeReport {
     findings,
     curves: curvesOf(scores, findings),
     letters: lettersByName(whole),
+    nameOf: (taster: string) => tasterName(taster, whole.kitchen),
   }
   return {
     ok: true,
@@ -58,7 +61,7 @@ export function reportDocument(input: ReportInput): MadeReport {
       title: plan.question,
       note: whole.trial.note,
       sections: [
-        answerSection(found, conclusion),
+        answerSection(found, next),
         questionSection(plan),
         designSection(whole),
         weightsSection(plan),

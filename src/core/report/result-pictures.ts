@@ -23,7 +23,7 @@ export function chartBlock(
   const { factor } = findings
   const answer = rung === null ? null : response[rung]
   const best = answer !== null && isPresent(answer) ? answer.best : null
-  const span = best !== null && isPresent(best) ? bestSpan(best) : null
+  const span = bestSpan(response.conclusion, best !== null && isPresent(best) ? best : null)
   return {
     kind: 'chart',
     chart: chartOfResponse(scores, index, response, rung, curves[index] ?? null),

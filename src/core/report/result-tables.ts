@@ -10,7 +10,7 @@ import {
   tableDecimals,
 } from '@/core/wording/findings/difference-text.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
-import { rungTitle, verdictWord } from '@/core/wording/findings/rung-text.ts'
+import { rungSays, rungTitle } from '@/core/wording/findings/rung-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import type { TableBlock } from './report-block.ts'
 import type { FoundScores } from './results-section.ts'
@@ -54,7 +54,6 @@ export function levelsTable(response: ResponseFindings, scores: ScoreTable): Tab
 export function rungsTable(response: ResponseFindings, { findings }: FoundScores): TableBlock {
   const rows = (['pieces', 'doughs', 'factor'] as const).map((rung) => {
     const answer = response[rung]
-    const verdict = response.verdict[rung]
     const title = rung === 'factor' ? `The factor (${findings.factor.name})` : rungTitle(rung)
     if (!isPresent(answer)) return [title, none, none, none, none, reasonText(answer)]
     return [
@@ -63,7 +62,7 @@ export function rungsTable(response: ResponseFindings, { findings }: FoundScores
       `${plainNumber(answer.df1)}, ${plainNumber(answer.df2)}`,
       shortProbabilityText(answer.p),
       decimalText(answer.residualSd, differenceDecimals(answer.residualSd) + 1),
-      isPresent(verdict) ? verdictWord(verdict.kind) : reasonText(verdict),
+      rungSays(response, rung).says,
     ]
   })
   return {

@@ -4,14 +4,15 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { agreementSentence } from '@/core/wording/findings/agreement-sentence.ts'
-import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
 import { asHandledSentence } from '@/core/wording/findings/as-handled-sentence.ts'
 import { besideSentence } from '@/core/wording/findings/beside-sentence.ts'
 import { bestFigures } from '@/core/wording/findings/best-figures.ts'
-import { bestSentence } from '@/core/wording/findings/best-sentence.ts'
-import { easiestSentence } from '@/core/wording/findings/easiest-sentence.ts'
+import { endingSentence } from '@/core/wording/findings/ending-sentence.ts'
+import { spokenOf } from '@/core/wording/findings/headline.ts'
 import { justAboutRightText } from '@/core/wording/findings/just-about-right-text.ts'
+import { placeSentence } from '@/core/wording/findings/place-sentence.ts'
 import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { rungTitle } from '@/core/wording/findings/rung-text.ts'
@@ -32,6 +33,8 @@ export interface FoundScores {
   scores: ScoreTable
   findings: FindingsDocument
   curves: readonly (readonly FittedPoint[] | null)[]
+  /** A taster as the reader knows them. */
+  nameOf: (taster: string) => string
   /** Letters of the levels by their name, where every session dealt the same; else empty. */
   letters: ReadonlyMap<string, string>
 }
@@ -98,7 +101,7 @@ function tooMuchBlocks({ justAboutRight, name }: ResponseFindings): ReportBlock[
 /** The numbers behind the words, for whoever checks them. */
 function figuresOf(
   { scores }: FoundScores,
-  { ranks, equivalence }: ResponseFindings,
+  { ranks, conclusion }: ResponseFindings,
   { best }: Exclude<ResponseFindings['factor'], { reason: string }>,
 ): string[] {
   const unit = scores.factor.unitOfMeasure
@@ -106,7 +109,7 @@ function figuresOf(
   return [
     ...bestFigures(best, levels, unit),
     ...rankFigures(ranks, unit),
-    ...asGoodFigures(equivalence, unit),
+    ...asGoodFigures(conclusion.asGood, unit),
   ]
 }
 
@@ -117,27 +120,26 @@ function saidOf(
   answer: Exclude<ResponseFindings['factor'], { reason: string }>,
 ): string[] {
   const { scores, findings } = found
-  const naming = { factor: findings.factor, unit: findings.unit }
+  const naming = namingOf(findings, scores.responses[index])
+  const spoken = spokenOf(response, naming)
   const levels = scores.levels.map((level) => level.name)
   const said = scores.factor.ordered ? [trendSentence(answer.trend, response.name, naming)] : []
   const better = scores.responses[index]?.better.is ?? 'neither'
-  if (better !== 'neither')
+  const best = isPresent(answer.best) ? answer.best : null
+  if (better !== 'neither' && scores.factor.ordered)
     said.push(
-      isPresent(answer.best)
-        ? [
-            bestSentence(answer.best, naming, levels),
-            asHandledSentence(answer.best, levels, naming.factor.unitOfMeasure),
-          ]
-            .filter(Boolean)
-            .join(' ')
-        : `Best: ${reasonText(answer.best)}`,
+      [
+        placeSentence(spoken, best),
+        best ? asHandledSentence(response.conclusion, best, levels, naming.factor.unitOfMeasure) : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
     )
-  if (index === 0) said.push(easiestSentence(response.easiest, scores))
-  if (isPresent(response.rows))
-    said.push(
-      besideSentence(response.rows.freshness, 'freshness'),
-      besideSentence(response.rows.order, 'order'),
-    )
+  if (index === 0) said.push(endingSentence(spoken, scores))
+  said.push(
+    besideSentence(response.conclusion.freshness, 'freshness'),
+    besideSentence(response.conclusion.order, 'order'),
+  )
   const agreed = agreementSentence(response, findings.factor.unitOfMeasure, better)
   return agreed === '' ? said : [...said, agreed]
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
+import { nextSteps } from '@/core/findings/judged/next-steps.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { trialFindings } from '@/core/findings/trial-findings.ts'
@@ -84,9 +84,9 @@ describe.each(names)('the sample trial %s', (name) => {
   it('concludes something', () => {
     const found = trialFindings(whole, { unsealed: true, resamples: null })
     if (!found.ok) throw new Error(found.reason)
-    const conclusion = conclusionOf(found.document, found.scores, { toMend: 1 })
-    expect(conclusion.next[0]).toBe('mend')
-    expect(conclusion.next.length).toBeGreaterThan(1)
+    const next = nextSteps(found.document, { toMend: 1 })
+    expect(next[0]).toBe('mend')
+    expect(next.length).toBeGreaterThan(1)
   })
 })
 

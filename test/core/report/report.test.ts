@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
-import { conclusionOf } from '@/core/findings/judged/conclusion.ts'
+import { nextSteps } from '@/core/findings/judged/next-steps.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
@@ -22,7 +22,7 @@ function made(question = 'How wet should our focaccia be?') {
     whole,
     scores,
     findings: found,
-    conclusion: conclusionOf(found, scores, { toMend: 0 }),
+    next: nextSteps(found, { toMend: 0 }),
     version: '0.1.0',
     clock: civilTime,
     unsealed: false,
@@ -131,10 +131,9 @@ test('a sealed trial gives no report', () => {
   whole.events = whole.events.filter(
     (event) => event.kind !== 'unsealed' && event.kind !== 'tasting-closed',
   )
-  const conclusion = conclusionOf(found, scores, { toMend: 0 })
   expect(
     reportDocument({
-      ...{ whole, scores, findings: found, conclusion },
+      ...{ whole, scores, findings: found, next: [] },
       version: '1',
       clock: civilTime,
       unsealed: false,

@@ -70,10 +70,15 @@ describe('the numbers behind the words', () => {
       'Fit of the curve: With three levels a curve always fits; its fit cannot be tested.',
       'Over the levels as handled: highest at 71.0 %; by the delta method between 69.0 and 73.0; by Fieller anywhere.',
     ])
-    expect(asHandledSentence(best, levels, '%')).toBe(
-      'At the levels as handled it lies near 71.0 %.',
+    const set = { kind: 'interval', low: 68.1, high: 73.1 } as const
+    const place = {
+      ...{ candidates: [70], low: 68, high: 72, openLow: false, openHigh: false },
+      even: { at: 70.4, set },
+    }
+    expect(asHandledSentence({ place }, best, levels, '%')).toBe(
+      'At the levels as handled an even hump lies near 71.0 %.',
     )
-    expect(asHandledSentence({ ...best, answer: 'flat' }, levels, '%')).toBe('')
+    expect(asHandledSentence({ place: { ...place, even: null } }, best, levels, '%')).toBe('')
     expect(bestFigures(absent, levels, '%')).toEqual([])
   })
 
@@ -120,10 +125,17 @@ describe('the numbers behind the words', () => {
   })
 
   test('of what is as good', () => {
-    const compared = { level: 62, against: 66, difference: -0.31, low: -0.82, passes: true }
-    expect(asGoodFigures([compared, { ...compared, passes: false }], '%')).toEqual([
-      '62 % against 66 %: −0.31, at least −0.82; as good.',
-      '62 % against 66 %: −0.31, at least −0.82; not shown to be as good.',
+    const compared = { level: 62, short: -0.31, low: -0.82, passes: true }
+    const asGood = { margin: 1, best: 66, named: null, levels: [compared] }
+    expect(asGoodFigures(asGood, '%')).toEqual([
+      '62 % against the best other level: −0.31, at least −0.82; as good.',
+    ])
+    const failed = { ...asGood, levels: [{ ...compared, passes: false }] }
+    expect(asGoodFigures(failed, '%')).toEqual([
+      '62 % against the best other level: −0.31, at least −0.82; not shown to be as good.',
+    ])
+    expect(asGoodFigures({ ...failed, named: 66 }, '%')).toEqual([
+      '62 % against the best other level: −0.31, at least −0.82; not named before the mix, so a hint.',
     ])
     expect(asGoodFigures(absent, '%')).toEqual([])
   })

@@ -8,19 +8,20 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { mendingPlan } from '@/core/fairness/mending-plan.ts'
-import { bestPlace } from '@/core/findings/best/best-place.ts'
-import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
-import { isPresent } from '@/core/findings/reason.ts'
+import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import { confirmingPlan, narrowingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
 import { followingPlan } from '@/core/plan-edits/follow-up/following-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { nextStepText } from '@/core/wording/findings/conclusion-text.ts'
+import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
+import { spokenOf } from '@/core/wording/findings/headline.ts'
+import { nextStepText } from '@/core/wording/findings/next-step-text.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { Adopt } from './adopt.tsx'
+import { bestInside } from './best-inside.ts'
 import { winnerAndRival } from './winner.ts'
 
 interface CarryOnProps {
@@ -28,25 +29,29 @@ interface CarryOnProps {
   answer: FindingsAnswer
 }
 
-type Step = Conclusion['next'][number]
+
 
 /** What to do next, the most pressing first; of a trial each is ready to go, of a table it is advice. */
 export function CarryOn({ subject, answer }: CarryOnProps) {
-  const { conclusion, findings, scores } = answer
+  const { next, findings, scores } = answer
   const { whole } = subject
+  const [main] = findings.responses
+  if (!main) return null
+  const spoken = spokenOf(main, namingOf(findings, scores.responses[0]))
   return (
     <Section title="Carry on">
-      {whole ? <p>{boundUnits(expectationSentence(conclusion, scores, findings))}</p> : null}
+      {whole ? <p>{boundUnits(expectationSentence(spoken, scores))}</p> : null}
       <div className={styles.steps}>
-        {conclusion.next.map((step, index) => (
+        {next.map((step, index) => (
           <div key={step} className={styles.step}>
-            <p>{nextStepText(step).text}</p>
+            <p>{nextStepText(step, spoken).text}</p>
             {whole ? (
               <StepPress
                 whole={whole}
                 subject={subject}
                 answer={answer}
                 step={step}
+                title={nextStepText(step, spoken).title}
                 kind={index === 0 ? 'primary' : 'plain'}
               />
             ) : null}
@@ -60,21 +65,20 @@ export function CarryOn({ subject, answer }: CarryOnProps) {
 
 interface StepPressProps extends CarryOnProps {
   whole: WholeTrial
-  step: Step
+  step: NextStep
+  title: string
   kind: 'primary' | 'plain'
 }
 
-function StepPress({ whole, subject, answer, step, kind }: StepPressProps) {
+function StepPress({ whole, subject, answer, step, title, kind }: StepPressProps) {
   const { notebook, newId, now, zone } = useServices()
   const [, navigate] = useLocation()
   const plan = planInForce(whole)
-  const { conclusion, findings } = answer
+  const { findings } = answer
   const pair = winnerAndRival(plan, findings)
   if (step === 'adopt') return pair ? <Adopt plan={plan} level={pair.winner} kind={kind} /> : null
-  const main = findings.responses[0]
-  const shown = main && conclusion.rung ? main[conclusion.rung] : null
-  const best = shown && isPresent(shown) && isPresent(shown.best) ? bestPlace(shown.best) : null
-  const follows: Record<Exclude<Step, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
+  const best = bestInside(findings)
+  const follows: Record<Exclude<NextStep, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
     mend: { how: 'repeats', next: mendingPlan(plan, subject.fairness) },
     confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
     narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, newId) },
@@ -91,7 +95,7 @@ function StepPress({ whole, subject, answer, step, kind }: StepPressProps) {
   }
   return (
     <Button kind={kind} onPress={begin}>
-      {nextStepText(step).title}
+      {title}
     </Button>
   )
 }

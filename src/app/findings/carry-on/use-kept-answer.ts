@@ -2,10 +2,10 @@ import { useEffect } from 'react'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import type { VerdictSentence } from '@/core/wording/findings/verdict-sentence.ts'
+import type { Headline } from '@/core/wording/findings/headline.ts'
 
 /** Writes the answer's sentence beside the trial in the home list, as of the revision it was found at. */
-export function useKeptAnswer(whole: WholeTrial | null, sentence: VerdictSentence | null): void {
+export function useKeptAnswer(whole: WholeTrial | null, sentence: Headline | null): void {
   const { notebook } = useServices()
   const watch = useThrown()
   const trialId = whole?.trial.id

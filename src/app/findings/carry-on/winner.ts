@@ -5,7 +5,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 
 /**
- * The level to carry on with and the one to set against it: the easiest that is as good (else the best by its mean in
+ * The level to carry on with and the one to set against it: the one the conclusion ends with (else the best by its mean in
  * the better direction), against the control, or the next best where the winner is the control. Null without means.
  */
 export function winnerAndRival(
@@ -24,8 +24,8 @@ export function winnerAndRival(
   const ranked = answer.means
     .toSorted((a, b) => worth(b.estimate) - worth(a.estimate))
     .flatMap(({ level }) => plan.levels.find((each) => (each.value ?? each.label) === level) ?? [])
-  const easiest = isPresent(main.easiest) ? main.easiest.level : null
-  const winner = ranked.find((level) => (level.value ?? level.label) === easiest) ?? ranked[0]
+  const { level: ending } = main.conclusion.ending
+  const winner = ranked.find((level) => (level.value ?? level.label) === ending) ?? ranked[0]
   if (!winner) return null
   const control = ranked.find((level) => level.control)
   const rival = control && control !== winner ? control : ranked.find((level) => level !== winner)

@@ -7,7 +7,7 @@ import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
 import type { ResponseChart } from '@/core/figure/response-chart.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import { alsoSeen } from '@/core/wording/findings/also-seen.ts'
+import { alsoSeen, lookedAt } from '@/core/wording/findings/also-seen.ts'
 import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { ChartFrame } from './chart-frame.tsx'
@@ -60,6 +60,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
         />
         <Method topics={['means', 'levels', 'verdict', 'pairs', 'control', 'best']} />
       </div>
+      <p>{lookedAt(findings.responses.length - 1)}</p>
       {findings.responses.slice(1).map((found, index) => (
         <div key={found.name} className={styles.stack}>
           <p>{boundUnits(alsoSeen(found, namingOf(findings, scores.responses[index + 1])))}</p>

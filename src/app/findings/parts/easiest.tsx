@@ -8,7 +8,9 @@ import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
-import { easiestSentence } from '@/core/wording/findings/easiest-sentence.ts'
+import type { Naming } from '@/core/wording/findings/answer-of-rung.ts'
+import { endingSentence } from '@/core/wording/findings/ending-sentence.ts'
+import { spokenOf } from '@/core/wording/findings/headline.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
@@ -17,29 +19,24 @@ import { unbroken } from './unbroken.ts'
 
 interface EasiestProps {
   main: ResponseFindings
+  naming: Naming
   scores: ScoreTable
   letters: ReadonlyMap<string, string>
 }
 
 /** The default ending: the easiest level that is as good as the best, with failures, time and handling beside every level. */
-export function Easiest({ main, scores, letters }: EasiestProps) {
-  const { easiest, equivalence } = main
+export function Easiest({ main, naming, scores, letters }: EasiestProps) {
+  const { asGood, ending } = main.conclusion
   const levels = axisLevels(scores.levels)
-  const levelId = isPresent(easiest) ? String(easiest.level) : null
-  const passes = new Map(
-    isPresent(equivalence) ? equivalence.map((each) => [each.level, each.passes]) : [],
-  )
-  const against = isPresent(easiest) ? easiest.against : null
-  const asGood = (name: LevelName) => {
-    if (name === against) return 'best liked'
-    if (!passes.has(name)) return '–'
-    return passes.get(name) ? 'yes' : 'not shown'
+  const levelId = ending.level === null ? null : String(ending.level)
+  const judged = new Map(isPresent(asGood) ? asGood.levels.map((each) => [each.level, each]) : [])
+  const asGoodWord = (name: LevelName) => {
+    const one = judged.get(name)
+    if (!one || !isPresent(asGood)) return '–'
+    if (one.passes) return 'yes'
+    if (asGood.named !== null && asGood.named !== name) return 'not asked'
+    return 'not shown'
   }
-  const said = easiestSentence(easiest, scores)
-  const subject = isPresent(easiest)
-    ? levelNameText(easiest.level, scores.factor.unitOfMeasure)
-    : ''
-  const withoutSubject = said.startsWith(subject) ? said.slice(subject.length).trimStart() : said
   return (
     <Section title="The easiest that is as good">
       <p>
@@ -53,7 +50,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
             />{' '}
           </>
         )}
-        {boundUnits(levelId === null ? said : withoutSubject)}
+        {boundUnits(endingSentence(spokenOf(main, naming), scores))}
       </p>
       {scores.ease ? (
         <LedgerTable
@@ -70,7 +67,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
             key: String(ease.level),
             head: unbroken(levelNameText(ease.level, scores.factor.unitOfMeasure)),
             cells: [
-              unbroken(asGood(ease.level)),
+              unbroken(asGoodWord(ease.level)),
               `${ease.failures} of ${ease.pieces}`,
               ease.handsSeconds === null ? '–' : durationText(ease.handsSeconds),
               ease.handling === null ? '–' : decimalText(ease.handling, 1),
@@ -80,7 +77,7 @@ export function Easiest({ main, scores, letters }: EasiestProps) {
       ) : null}
       <Method
         topics={['equivalence', 'easiest', 'handling']}
-        figures={asGoodFigures(equivalence, scores.factor.unitOfMeasure)}
+        figures={asGoodFigures(asGood, scores.factor.unitOfMeasure)}
       />
     </Section>
   )

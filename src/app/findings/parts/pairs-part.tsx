@@ -34,7 +34,7 @@ export function PairsPart({ subject, answer, index }: PairsPartProps) {
       </Section>
     )
   const block = pairsBlock(
-    { scores, findings, curves, letters: subject.letters },
+    { scores, findings, curves, letters: subject.letters, nameOf: subject.nameOf },
     found,
     index,
     shown,

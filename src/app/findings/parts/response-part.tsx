@@ -37,7 +37,10 @@ export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
   const unit = findings.factor.unitOfMeasure
   const shown = rung === null ? null : found[rung]
   const span =
-    shown !== null && isPresent(shown) && isPresent(shown.best) ? bestSpan(shown.best) : null
+    bestSpan(
+    found.conclusion,
+    shown !== null && isPresent(shown) && isPresent(shown.best) ? shown.best : null,
+  )
   const tasters = [...new Set(chart.points.flatMap((point) => point.tasterId ?? []))]
   const options = tasters.map((id) => ({ value: id, label: subject.nameOf(id) }))
   return (

@@ -8,13 +8,13 @@ import { useBootstrap } from '@/app/worker/use-bootstrap.ts'
 import { whyNotRedrawn } from '@/core/findings/best/bootstrap-of-best.ts'
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
-import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { asHandledSentence } from '@/core/wording/findings/as-handled-sentence.ts'
 import { besideSentence } from '@/core/wording/findings/beside-sentence.ts'
 import { bestFigures } from '@/core/wording/findings/best-figures.ts'
-import { bestSentence } from '@/core/wording/findings/best-sentence.ts'
 import { bootstrapSentence } from '@/core/wording/findings/bootstrap-sentence.ts'
-import { reasonText } from '@/core/wording/findings/reason-text.ts'
+import { spokenOf } from '@/core/wording/findings/headline.ts'
+import { placeSentence } from '@/core/wording/findings/place-sentence.ts'
 import { trendSentence } from '@/core/wording/findings/trend-sentence.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { Method } from './method.tsx'
@@ -36,7 +36,8 @@ export function Saying({ subject, answer, index }: SayingProps) {
   const shown = rung === null ? null : found[rung]
   const valued = scores.responses[index]?.better.is !== 'neither'
   const best = valued && shown !== null && isPresent(shown) ? shown.best : null
-  const naming = { factor: findings.factor, unit: findings.unit }
+  const naming = namingOf(findings, scores.responses[index])
+  const spoken = spokenOf(found, naming)
   const levels = scores.levels.map(({ name }) => name)
   return (
     <>
@@ -50,8 +51,17 @@ export function Saying({ subject, answer, index }: SayingProps) {
         <Section title={partTitle('Where the best lies', index, found.name)}>
           <div className={styles.stack}>
             <p>
-              {boundUnits(isPresent(best) ? bestSentence(best, naming, levels) : reasonText(best))}{' '}
-              {boundUnits(asHandledSentence(best, levels, findings.factor.unitOfMeasure))}
+              {boundUnits(placeSentence(spoken, isPresent(best) ? best : null))}{' '}
+              {isPresent(best)
+                ? boundUnits(
+                    asHandledSentence(
+                      found.conclusion,
+                      best,
+                      levels,
+                      findings.factor.unitOfMeasure,
+                    ),
+                  )
+                : null}
             </p>
             {findings.factor.ordered && isPresent(best) ? (
               <Redrawn
@@ -72,8 +82,8 @@ export function Saying({ subject, answer, index }: SayingProps) {
       {isPresent(found.rows) ? (
         <Section title={partTitle('Was it freshness, or the order?', index, found.name)}>
           <ul className={styles.plainList}>
-            <li>{boundUnits(besideSentence(found.rows.freshness, 'freshness'))}</li>
-            <li>{boundUnits(besideSentence(found.rows.order, 'order'))}</li>
+            <li>{boundUnits(besideSentence(found.conclusion.freshness, 'freshness'))}</li>
+            <li>{boundUnits(besideSentence(found.conclusion.order, 'order'))}</li>
           </ul>
           <Method topics={['freshness']} />
         </Section>

@@ -13,7 +13,7 @@ export interface AnswerInput {
 /**
  * What may be claimed of the best. When the bend shows at 5 % (Fieller's set is an interval): a top inside the levels is
  * *inside*, outside them *past* that end; a bottom inside is *least inside*, outside it the best lies past the other end. When
- * only the slope shows at 5 %, past the end it rises to (how much of the range that leaves open, `stillInside` tells). When neither shows, *flat*; likewise where neither more nor less counts as better, since no best may be claimed there. Lower is better: turned round. With a target:
+ * only the slope shows at 5 %, past the end it rises to. When neither shows, *flat*; likewise where neither more nor less counts as better, since no best may be claimed there. Lower is better: turned round. With a target:
  * *inside* when it is met between the lowest and highest level, else past the end that comes nearer to it.
  */
 export function bestAnswer(input: AnswerInput): Best['answer'] {

@@ -97,9 +97,6 @@ export const asGoodShape = z.strictObject({
       passes: z.boolean(),
     }),
   ),
-  /** Chance that a level truly as good would be shown to be so with what was made, and the sessions (at the pieces: tasters) that make it 8 in 10. */
-  chance: z.number(),
-  enough: z.nullable(z.number()),
 })
 
 /** The levels the best may be at, and the stretch they stand for; an end among them may hide a best past it. */

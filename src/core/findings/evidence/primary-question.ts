@@ -48,7 +48,9 @@ export function primaryQuestion(input: QuestionInput): Questioned {
   const line = levelContrast(input.fit, lineWeights(values))
   const lineP = tTwoSidedP(line.t, line.df)
   if (values.length < 3) {
-    const unexpected = asked.question === 'no-difference' || against(asked, line)
+    const { expected } = asked
+    const other = expected === 'no-difference' || expected === 'best-inside'
+    const unexpected = other || against(asked, line)
     const shown = lineChain(input, line, lineP, allowance.all, unexpected)
     return { shown: shown ? [shown] : [], p: lineP }
   }

@@ -1,67 +1,103 @@
 import { chanceFrom } from '@/core/design/chance.ts'
-import { verdictOf } from '@/core/findings/judged/verdict.ts'
-import { type Absent, isPresent } from '@/core/findings/reason.ts'
-import type { VerdictKind } from '@/core/findings/response-findings-shape.ts'
+import { conclude } from '@/core/findings/evidence/conclude.ts'
+import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
+import { isPresent } from '@/core/findings/reason.ts'
 import { cellsOf } from '@/core/findings/rungs/cells.ts'
 import { doughsRung, factorRung, piecesRung } from '@/core/findings/rungs/higher-rungs.ts'
 import { rowsRung } from '@/core/findings/rungs/rows-rung.ts'
-import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
 import { tasterMeans } from '@/core/findings/rungs/taster-means.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { type Claim, claims, claimsOf } from './falsehoods.ts'
+import { type MadeTruth, madeTrial, type RehearsalDesign } from './made-trial.ts'
 import { normalDraws } from './normal-draws.ts'
-import { nullTrial, type RehearsalDesign } from './null-trial.ts'
 
-export const rehearsedRungs = ['rows', 'pieces', 'doughs', 'factor'] as const
-export type RehearsedRung = (typeof rehearsedRungs)[number]
-
-/** How often a rung spoke without cause: trials it answered, those with an F beyond 5 %, and each kind of verdict said. */
-export interface RungTally {
-  answered: number
-  called: number
-  said: Record<VerdictKind, number>
+/** How often a claim was made, and how often it was false. */
+export interface ClaimTally {
+  said: number
+  false: number
 }
 
-export type Rehearsal = Record<RehearsedRung, RungTally>
+/** What made trials of one truth said: each claim, the endings, and how often anything of the primary question, or anything at all, was false. */
+export interface Rehearsal {
+  trials: number
+  claims: Record<Claim, ClaimTally>
+  endings: Record<Conclusion['ending']['kind'], number>
+  /** Any false line, bend, size, inside or pair: the 5 % of the primary question. */
+  primaryFalse: number
+  /** Any false claim of all, adopting included: of the primary question, too small, and as good together. */
+  anyFalse: number
+  /** F at 5 % of the flat model over rows and of the pieces, the one overstating, the other of these pieces alone. */
+  rowsDiffer: number
+  piecesDiffer: number
+  leans: number
+}
 
 /**
- * Rehearses an analysis on made-up trials in which the factor does nothing (see `nullTrial`), drawn from a seed, and
- * counts how often each rung calls a difference at 5 % and what its verdict says. The flat model over all rows stands
- * beside the rungs to show how it overstates.
+ * Rehearses the conclusions on made-up trials of which the truth is known (see `madeTrial`), drawn from a seed, and counts what they
+ * claim, true and false. A place is a set of its own 95 % and no part of the totals.
  */
-export function rehearse(design: RehearsalDesign, trials: number, seed: number): Rehearsal {
+export function rehearse(
+  design: RehearsalDesign,
+  truth: MadeTruth,
+  trials: number,
+  seed: number,
+): Rehearsal {
   const normal = normalDraws(chanceFrom(seed))
-  const rehearsal = { rows: tally(), pieces: tally(), doughs: tally(), factor: tally() }
-  const higher = { is: 'higher' } as const
+  const rehearsal = begun(trials)
+  const values = truth.effects.map((_, at) => design.values?.[at] ?? at)
   for (let trial = 0; trial < trials; trial += 1) {
-    const scores = nullTrial(design, normal)
-    const cells = cellsOf(scores, 0)
-    const means = tasterMeans(cells, design.levels)
-    const { tasters, sessions, margin } = design
-    note(rehearsal.rows, rowsRung(scores, cells, higher), margin, false)
-    note(rehearsal.pieces, piecesRung(scores, cells, means, higher), margin, tasters >= 4)
-    note(rehearsal.doughs, doughsRung(scores, cells, higher), margin, false)
-    note(rehearsal.factor, factorRung(scores, cells, higher), margin, sessions >= 3)
+    const scores = madeTrial(design, truth, normal)
+    const { conclusion, rows, pieces } = concluded(scores)
+    const said = claimsOf(conclusion, values, truth.effects)
+    note(rehearsal, said, conclusion)
+    if (rows < 0.05) rehearsal.rowsDiffer += 1
+    if (pieces < 0.05) rehearsal.piecesDiffer += 1
   }
   return rehearsal
 }
 
-function note(
-  rung: RungTally,
-  fitted: FittedRung | Absent,
-  margin: number,
-  mayLean: boolean,
-): void {
-  if (!isPresent(fitted)) return
-  const names = fitted.present.levels.map(({ name }) => name)
-  const { kind } = verdictOf(fitted.decisive, names, margin, mayLean)
-  rung.answered += 1
-  rung.said[kind] += 1
-  if (fitted.rung.p < 0.05) rung.called += 1
+function concluded(scores: ScoreTable) {
+  const cells = cellsOf(scores, 0)
+  const higher = { is: 'higher' } as const
+  const means = tasterMeans(cells, scores.levels.length)
+  const fitted = {
+    pieces: piecesRung(scores, cells, means, higher),
+    doughs: doughsRung(scores, cells, higher),
+    factor: factorRung(scores, cells, higher),
+  }
+  const rows = rowsRung(scores, cells, higher)
+  return {
+    conclusion: conclude(scores, 0, cells, fitted),
+    rows: isPresent(rows) ? rows.rung.p : 1,
+    pieces: isPresent(fitted.pieces) ? fitted.pieces.rung.p : 1,
+  }
 }
 
-function tally(): RungTally {
+const primary: readonly Claim[] = ['line', 'size', 'bend', 'inside', 'pairs']
+
+function note(
+  rehearsal: Rehearsal,
+  said: ReadonlyMap<Claim, 'true' | 'false'>,
+  conclusion: Conclusion,
+): void {
+  for (const [claim, holds] of said) {
+    rehearsal.claims[claim].said += 1
+    if (holds === 'false') rehearsal.claims[claim].false += 1
+  }
+  const isFalse = (claim: Claim) => said.get(claim) === 'false'
+  if (primary.some(isFalse)) rehearsal.primaryFalse += 1
+  if ([...primary, 'too-small', 'as-good'].some((claim) => isFalse(claim as Claim)))
+    rehearsal.anyFalse += 1
+  rehearsal.endings[conclusion.ending.kind] += 1
+  if (conclusion.lean) rehearsal.leans += 1
+}
+
+function begun(trials: number): Rehearsal {
+  const none = () => ({ said: 0, false: 0 })
   return {
-    answered: 0,
-    called: 0,
-    said: { matters: 0, differs: 0, 'too-small': 0, leans: 0, 'not-settled': 0 },
+    trials,
+    claims: Object.fromEntries(claims.map((claim) => [claim, none()])) as Record<Claim, ClaimTally>,
+    endings: { adopt: 0, hold: 0, stay: 0, again: 0 },
+    ...{ primaryFalse: 0, anyFalse: 0, rowsDiffer: 0, piecesDiffer: 0, leans: 0 },
   }
 }

@@ -3,8 +3,10 @@ import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
 import { comparableMeans } from './comparable-means.ts'
+import { sessionLevelMeans } from './session-level-means.ts'
 import { type FittedRung, type RungRows, rungOf } from './rung-of.ts'
-import type { TasterMeans } from './taster-means.ts'
+import { ownSlopes } from './own-slopes.ts'
+import { pairVariances, type TasterMeans } from './taster-means.ts'
 
 /**
  * These pieces, for people like these: taster by level means ~ taster + factor(level). Needs two tasters; of what the baker
@@ -16,7 +18,15 @@ export function piecesRung(
   means: TasterMeans,
   better: Better,
 ): FittedRung | Absent {
-  return found(scores, piecesRows(scores, cells, means), better)
+  const rows = piecesRows(scores, cells, means)
+  if (!isPresent(rows)) return rows
+  return rungOf(scores, rows, better, {
+    trend: (present) => ownSlopes(means, present),
+    pairVariances: ({ index }) => {
+      const all = pairVariances(cells, scores.levels.length)
+      return all && index.map((a) => index.map((b) => all[a]?.[b] as number))
+    },
+  })
 }
 
 /** What the rung of these pieces compares. */
@@ -63,8 +73,9 @@ export function doughsRows(cells: Cells): RungRows | Absent {
 }
 
 /**
- * The factor: unit means ~ block + factor(level), the block a session for batches, a flight of a session for pieces.
- * Needs two blocks, and tasters that link the units of a block; doughs that were made again in no block (completely
+ * The factor: unit means ~ session + factor(level). A unit is a batch; where the levels part late it is all that a session had of a
+ * level, freed from its flights: flights sharpen that mean and are no blocks of their own, since what a day does to a level they
+ * share. Needs two sessions, and tasters that link the units of each; doughs that were made again in no block (completely
  * randomised) need none: unit means ~ factor(level), with the one error between doughs of a level.
  */
 export function factorRung(scores: ScoreTable, cells: Cells, better: Better): FittedRung | Absent {
@@ -73,12 +84,11 @@ export function factorRung(scores: ScoreTable, cells: Cells, better: Better): Fi
 
 /** What the rung of the factor compares. */
 export function factorRows(scores: ScoreTable, cells: Cells): RungRows | Absent {
-  if (scores.unit === 'batch') {
-    if (cells.sessions < 2 && !scores.replicated) return { reason: 'needs-two-blocks', sessions: 2 }
-    return comparableMeans(cells, 'batch', 'session')
-  }
-  if (cells.flights < 2 && !scores.replicated) return { reason: 'needs-two-blocks', flights: 2 }
-  return comparableMeans(cells, 'piece', 'flight')
+  if (cells.sessions < 2 && !(scores.unit === 'batch' && scores.replicated))
+    return { reason: 'needs-two-blocks', sessions: 2 }
+  if (scores.unit === 'batch') return comparableMeans(cells, 'batch', 'session')
+  const pieces = comparableMeans(cells, 'piece', 'flight')
+  return isPresent(pieces) ? sessionLevelMeans(pieces, scores.levels.length) : pieces
 }
 
 function found(scores: ScoreTable, rows: RungRows | Absent, better: Better): FittedRung | Absent {

@@ -1,15 +1,15 @@
 import { bestOf } from '@/core/findings/best/best-of.ts'
-import type { Comparison } from '@/core/findings/judged/verdict.ts'
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import { type LevelsPresent, levelsPresent } from '@/core/findings/table/levels-present.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import type { PairOfLevels } from '@/core/statistics/block-model/all-pairs.ts'
 import { type Cells, gatherCells } from '@/core/statistics/block-model/cells.ts'
 import { fitLevelCells, type LevelFit } from '@/core/statistics/block-model/level-fit.ts'
 import { levelMeans } from '@/core/statistics/block-model/level-means.ts'
 import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
 import type { Better } from '@/core/trial/response.ts'
 import { comparisonsOfFit } from './comparisons-of-fit.ts'
-import type { LevelName, Mean, Rung } from './rung-shape.ts'
+import type { LevelName, Mean, Rung, Trend } from './rung-shape.ts'
 import { trendOf } from './trend-of.ts'
 
 /** What a rung compares: values with the block each stands in and its level, an index into the table's levels. */
@@ -32,21 +32,35 @@ export interface RungFit {
 /** A rung with the fit behind it, for what is computed from it further on. */
 export interface FittedRung extends RungFit {
   rung: Rung
-  decisive: Comparison[]
+  /** All pairs by the levels' numbers among those present. */
+  pairs: PairOfLevels[]
+}
+
+/** What a rung knows better than its model: the slope with its own error, and how unlike the errors of its pairs are. */
+export interface OwnErrors {
+  trend: (present: LevelsPresent) => Trend | Absent
+  pairVariances: (present: LevelsPresent) => readonly (readonly number[])[] | null
 }
 
 /**
  * One rung: y ~ block + factor(level) with F (type II), marginal means, all pairs, comparisons against the control, the
  * trend over L, and the best from L and L^2. Levels without a value are left out. Gives the reason when the model cannot be fitted.
  */
-export function rungOf(scores: ScoreTable, data: RungRows, better: Better): FittedRung | Absent {
+export function rungOf(
+  scores: ScoreTable,
+  data: RungRows,
+  better: Better,
+  own?: OwnErrors,
+): FittedRung | Absent {
   const fitted = fitOfRung(scores, data)
   if (!isPresent(fitted)) return fitted
   const { present, rows, cells, fit } = fitted
-  const compared = comparisonsOfFit(fit, present.control)
+  const compared = comparisonsOfFit(fit, present.control, own?.pairVariances(present) ?? null)
   const name = (level: number) => present.levels[level]?.name as LevelName
   const ordered = scores.factor.ordered
-  const trend = ordered ? trendOf(cells, present) : absent('choice-factor')
+  const trend = ordered
+    ? (own?.trend(present) ?? trendOf(cells, present))
+    : absent('choice-factor')
   const rung: Rung = {
     f: fit.f,
     df1: fit.df1,
@@ -66,7 +80,7 @@ export function rungOf(scores: ScoreTable, data: RungRows, better: Better): Fitt
       ? bestOf({ rows, cells, fit, present, handled: data.handled, trend, better })
       : absent('choice-factor'),
   }
-  return { ...fitted, rung, decisive: compared.decisive }
+  return { ...fitted, rung, pairs: compared.pairs }
 }
 
 /** The fit of a rung's rows with the cells it stands on, nothing compared yet; the reason where it cannot be fitted. */

@@ -56,6 +56,17 @@ export interface LevelEase {
   handling: number | null
 }
 
+/** What was written down first, as far as it decides how clear an answer must be. */
+export interface WrittenForScores {
+  /** The level hoped to do as well as the best, an index into the table's levels. */
+  hoped: number | null
+  /** The most sessions; null when no number was written. */
+  mostSessions: number | null
+  /** Findings are, or were, looked at before the last session. */
+  early: boolean
+  againstUsual: boolean
+}
+
 /**
  * Scores without any memory of where they came from: a trial or a spreadsheet. Levels rise in value, those of a choice
  * keep their order; the main response stands first.
@@ -67,6 +78,8 @@ export interface ScoreTable {
   responses: ScoreResponse[]
   rows: ScoreRow[]
   expectation: Expectation | null
+  /** What else was written before the first mix; nothing of a table from elsewhere. */
+  written?: WrittenForScores | null
   tellApart: TellApartCount[]
   /** Doughs or loaves of a level were made again in no block: with one session the table is completely randomised. */
   replicated?: boolean

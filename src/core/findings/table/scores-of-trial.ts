@@ -5,10 +5,12 @@ import { unitOf } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
 import { type Observation, type Observed, observations } from '@/core/whole-trial/observations.ts'
+import { writtenFirst } from '@/core/trial/written-first.ts'
+import { earlyLooks, plannedSessionsOf } from '@/core/whole-trial/looks.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { levelsOfTrial, type TrialLevels } from './levels-of-trial.ts'
-import type { ScoreResponse, ScoreRow, ScoreTable } from './score-table.ts'
+import type { ScoreResponse, ScoreRow, ScoreTable, WrittenForScores } from './score-table.ts'
 
 export type TrialScores = { ok: true; scores: ScoreTable } | { ok: false; reason: 'still-sealed' }
 
@@ -38,9 +40,23 @@ export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): 
       responses: responses.map((response) => scoreResponse(response, observed)),
       rows: rowsOf(observed.rows, responses, levels, handledLevels(whole)),
       expectation: plan.expectation,
+      written: writtenForScores(whole, plan, levels),
       tellApart: tellApartOfTrial(whole, levels),
       ease: easeOfTrial(whole, plan, levels, observed.rows),
     },
+  }
+}
+
+/** The most sessions are those planned at the first mix, unless more were allowed for; an early look counts, planned or not. */
+function writtenForScores(whole: WholeTrial, plan: Plan, levels: TrialLevels): WrittenForScores {
+  const { hopedLevelId, mostSessions, looks, againstUsual } = writtenFirst(plan)
+  const planned = plannedSessionsOf(whole.sessions) || plan.plannedSessions
+  const hoped = hopedLevelId === null ? -1 : levels.indexOf(hopedLevelId)
+  return {
+    hoped: hoped < 0 ? null : hoped,
+    mostSessions: Math.max(planned, mostSessions ?? 0),
+    early: looks || earlyLooks(whole).length > 0 || (mostSessions ?? 0) > planned,
+    againstUsual,
   }
 }
 

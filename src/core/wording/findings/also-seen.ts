@@ -1,15 +1,15 @@
-import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import { type Naming, shownRung } from './answer-of-rung.ts'
-import { reasonText } from './reason-text.ts'
-import { verdictSentence } from './verdict-sentence.ts'
+import { countText } from '@/core/wording/words/list-text.ts'
+import type { Naming } from './answer-of-rung.ts'
+import { headline } from './headline.ts'
 
 /** What was seen of a response that is not the main one: one sentence under its name, never a second verdict. */
 export function alsoSeen(found: ResponseFindings, naming: Naming): string {
-  if (shownRung(found) === null) {
-    const reason = isPresent(found.rows) ? found.factor : found.rows
-    return `${found.name}: ${isPresent(reason) ? 'described only.' : reasonText(reason)}`
-  }
-  const { shown } = verdictSentence(found, naming)
-  return `${found.name}: ${shown}`
+  return `${found.name}: ${headline(found, naming).shown}`
+}
+
+/** One word on how many were looked at, since one of twenty differs by chance alone; empty where there are none. */
+export function lookedAt(others: number): string {
+  if (others === 0) return ''
+  return `${countText(others, 'response')} beside the main one ${others === 1 ? 'was' : 'were'} looked at, each at 5 %: what they show is a hint, and worth a trial of its own.`
 }

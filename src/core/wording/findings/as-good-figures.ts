@@ -1,13 +1,15 @@
+import type { AsGood } from '@/core/findings/evidence/evidence-shape.ts'
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
-import type { Equivalence } from '@/core/findings/response-findings-shape.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { differenceDecimals, differenceText } from './difference-text.ts'
 
-/** Each level against the best liked: its difference, below zero is worse, and how low it may be. Empty where none was compared. */
-export function asGoodFigures(equivalence: Equivalence[] | Absent, unit: string): string[] {
-  if (!isPresent(equivalence)) return []
-  return equivalence.map(({ level, against, difference, low, passes }) => {
-    const decimals = differenceDecimals(difference - low)
-    return `${levelNameText(level, unit)} against ${levelNameText(against, unit)}: ${differenceText(difference, decimals)}, at least ${differenceText(low, decimals)}; ${passes ? 'as good' : 'not shown to be as good'}.`
+/** Each level against the best of the others: its difference, below zero is worse, and how low it may be. Empty where none was compared. */
+export function asGoodFigures(asGood: AsGood | Absent, unit: string): string[] {
+  if (!isPresent(asGood)) return []
+  return asGood.levels.map(({ level, short, low, passes }) => {
+    const decimals = differenceDecimals(short - low)
+    const hint = asGood.named !== null && asGood.named !== level
+    const judged = hint ? 'not named before the mix, so a hint' : passes ? 'as good' : 'not shown to be as good'
+    return `${levelNameText(level, unit)} against the best other level: ${differenceText(short, decimals)}, at least ${differenceText(low, decimals)}; ${judged}.`
   })
 }

@@ -1,55 +1,76 @@
-import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import type { Conclusion } from '@/core/findings/judged/conclusion.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { Best } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
-import { bestSentence } from './best-sentence.ts'
-import { expectationOutcomeText } from './conclusion-text.ts'
+import { shownSentence, type Spoken } from './shown-sentence.ts'
 
 const expected: Record<Expectation['direction'], string> = {
   rises: 'You expected it to rise with the levels',
   falls: 'You expected it to fall as the levels rise',
-  'best-inside': 'You expected the best to lie inside the range',
+  'best-inside': 'You expected the best to lie in between',
   'no-difference': 'You expected no difference',
 }
 
-const outcomes: Record<Exclude<Conclusion['expectation'], 'none'>, string> = {
-  held: 'That was borne out.',
-  'not-held': 'That was not borne out.',
-  'not-settled': 'Whether that holds is not settled.',
-}
-
-/**
- * What the baker expected of the main response, whether it was borne out, and where the best lies against the guess
- * that was written down before the first mix.
- */
+/** What the baker expected, whether it holds, and the guess against where the best may lie: one voice with the headline. */
 export function expectationSentence(
-  { expectation: outcome, rung }: Conclusion,
-  scores: Pick<ScoreTable, 'expectation' | 'levels'>,
-  { responses, factor, unit }: FindingsDocument,
+  spoken: Spoken,
+  { expectation }: Pick<ScoreTable, 'expectation' | 'factor'>,
 ): string {
-  const { expectation } = scores
-  if (outcome === 'none' || !expectation) return expectationOutcomeText('none')
-  const levels = scores.levels.map(({ name }) => name)
+  const { conclusion, naming } = spoken
+  if (conclusion.expectation === 'none' || !expectation)
+    return 'No expectation was written down before the first mix, so none can be held against the data.'
   const guess = expectation.bestGuess
-  const guessed = guess === null ? '' : withUnit(plainNumber(guess), factor.unitOfMeasure)
-  const first = `${expected[expectation.direction]}${guess === null ? '' : `, with ${guessed} as the best guess`}.`
-  const found = rung === null ? null : responses[0]?.[rung]
-  const best = found && isPresent(found) && isPresent(found.best) ? found.best : null
-  if (!best || best.answer === 'flat') return `${first} ${outcomes[outcome]}`
-  const where = bestSentence(best, { factor, unit }, levels)
-  const beside = guess === null ? '' : guessAgainst(best, guess, guessed)
-  return [first, outcomes[outcome], where, beside].filter(Boolean).join(' ')
+  const guessed = guess === null ? '' : withUnit(plainNumber(guess), naming.factor.unitOfMeasure)
+  const choice = !naming.factor.ordered && expectation.direction !== 'no-difference'
+  const first = choice
+    ? 'You expected the options to differ'
+    : `${expected[expectation.direction]}${guess === null ? '' : `, with ${guessed} as your guess`}`
+  return [`${first}; ${outcomeWords(spoken)}.`, guessWords(spoken, guess, guessed)]
+    .filter(Boolean)
+    .join(' ')
 }
 
-/** Whether the guess lies in the interval of the best; nothing where there is none. */
-function guessAgainst({ answer, fieller, crossing }: Best, guess: number, guessed: string): string {
-  if (crossing || answer !== 'inside' || !isPresent(fieller) || fieller.kind !== 'interval')
-    return ''
-  const { low, high } = fieller
-  if (low === null || high === null) return ''
-  const inside = guess >= low && guess <= high
-  return `The guess, ${guessed}, lies ${inside ? 'within' : 'outside'} that.`
+function outcomeWords(spoken: Spoken): string {
+  const { conclusion } = spoken
+  const again = 'Unexpected: ask it again'
+  switch (conclusion.expectation) {
+    case 'held': {
+      const surprise = conclusion.shown.find(({ unexpected }) => unexpected)
+      return surprise
+        ? `that was borne out. ${shownSentence(surprise, spoken)} too. ${again}`
+        : 'that was borne out'
+    }
+    case 'opposite':
+      return `instead it is the other way round. ${again}`
+    case 'inside-instead':
+    case 'line-instead':
+    case 'differs-instead':
+      return `instead ${insteadWords(spoken)}. ${again}`
+    case 'too-small':
+      return 'that was not shown, and whatever there is lies within your margin'
+    default:
+      return 'whether that holds is not settled'
+  }
+}
+
+function insteadWords({ conclusion }: Spoken): string {
+  if (conclusion.expectation === 'differs-instead') return 'there is one'
+  const line = conclusion.shown.find((one) => one.is === 'line')
+  if (conclusion.expectation === 'line-instead' && line) return `it ${line.goes} along the levels`
+  const bend = conclusion.shown.find((one) => one.is === 'bend')
+  const good =
+    conclusion.better === 'higher' ? 'high' : conclusion.better === 'lower' ? 'low' : null
+  if (good === null) return `it is ${bend?.middle === 'low' ? 'lowest' : 'highest'} in between`
+  return `it looks ${bend?.middle === good ? 'best' : 'worst'} in between`
+}
+
+/** The guess against the stretch of a best that is shown to lie in between; nothing where none is. */
+function guessWords({ conclusion }: Spoken, guess: number | null, guessed: string): string {
+  const { place, shown, better } = conclusion
+  const good = better === 'lower' ? 'low' : 'high'
+  const inside = shown.some((one) => one.is === 'bend' && one.inside && one.middle === good)
+  if (guess === null || !inside || !isPresent(place)) return ''
+  return guess >= place.low && guess <= place.high
+    ? `Your guess, ${guessed}, is among the places where the best may lie.`
+    : `Your guess, ${guessed}, lies outside the stretch where the best may lie.`
 }

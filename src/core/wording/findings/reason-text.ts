@@ -52,6 +52,7 @@ const sentences: Record<FindingsReason, string> = {
   'never-crosses': 'The curve does not reach the target.',
   tied: 'More than one level stands first.',
   'not-asked': 'Not worked out yet.',
+  'too-few-to-tell': 'There are too few sessions to say.',
   'no-parts': 'No response says which way is better, so there is nothing to weigh.',
 }
 

@@ -1,15 +1,7 @@
 import { isPresent } from '@/core/findings/reason.ts'
-import type { ResponseFindings, VerdictKind } from '@/core/findings/response-findings-shape.ts'
+import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Naming, RungName } from './answer-of-rung.ts'
 import { reasonText } from './reason-text.ts'
-
-const kinds: Record<VerdictKind, string> = {
-  matters: 'matters',
-  differs: 'differs, size unsure',
-  'too-small': 'too small to matter',
-  leans: 'leans',
-  'not-settled': 'not settled',
-}
 
 /** One step of the ladder that shows how far the evidence carries. */
 export interface RungLine {
@@ -17,27 +9,37 @@ export interface RungLine {
   title: string
   claim: string
   says: string
-  /** Filled: it answers; half: it leans; hollow: not settled or not answerable. */
+  /** Filled: it answers; half: a hint; hollow: not settled or not answerable. */
   mark: 'full' | 'half' | 'hollow'
 }
 
 /** The three rungs of one response, lowest first, each with what it may claim and what it says. */
 export function rungLines(found: ResponseFindings, naming: Naming): RungLine[] {
-  return (['pieces', 'doughs', 'factor'] as const).map((rung) => {
-    const verdict = found.verdict[rung]
-    return {
-      rung,
-      title: rungTitle(rung),
-      claim: rungClaim(rung, naming),
-      says: isPresent(verdict) ? kinds[verdict.kind] : reasonText(verdict),
-      mark: isPresent(verdict) ? markOf(verdict.kind) : 'hollow',
-    }
-  })
+  return (['pieces', 'doughs', 'factor'] as const).map((rung) => ({
+    rung,
+    title: rungTitle(rung),
+    claim: rungClaim(rung, naming, found.conclusion.byTasters),
+    ...rungSays(found, rung),
+  }))
 }
 
-/** A verdict in a word or two, for the ladder and the tables. */
-export function verdictWord(kind: VerdictKind): string {
-  return kinds[kind]
+/** What a rung says in a word or two, for the ladder and the tables; the factor's from the conclusion, the others by their F. */
+export function rungSays(found: ResponseFindings, rung: RungName): Pick<RungLine, 'says' | 'mark'> {
+  const answer = found[rung]
+  if (!isPresent(answer)) return { says: reasonText(answer), mark: 'hollow' }
+  if (rung !== 'factor')
+    return answer.p < 0.05
+      ? { says: 'differ', mark: 'half' }
+      : { says: 'no difference shown', mark: 'hollow' }
+  const { shown, tooSmall, lean } = found.conclusion
+  const within = isPresent(tooSmall) && tooSmall.allPairs
+  if (shown.length > 0) {
+    const surprise = shown.every(({ unexpected }) => unexpected)
+    const said = within ? 'shown, but within your margin' : 'shown'
+    return surprise ? { says: `${said}, unexpected`, mark: 'half' } : { says: said, mark: 'full' }
+  }
+  if (within) return { says: 'all within your margin', mark: 'full' }
+  return lean ? { says: 'leans, not settled', mark: 'hollow' } : { says: 'not settled', mark: 'hollow' }
 }
 
 /** What a rung is about, as a heading. */
@@ -46,15 +48,9 @@ export function rungTitle(rung: RungName): string {
   return rung === 'doughs' ? 'These doughs' : 'The factor'
 }
 
-function rungClaim(rung: RungName, { unit }: Naming): string {
+function rungClaim(rung: RungName, { unit }: Naming, byTasters: boolean): string {
   if (rung === 'pieces') return 'for people like these tasters'
   if (rung === 'doughs') return 'for these people'
-  return unit === 'batch'
-    ? 'for these tasters, whenever the doughs are made again'
-    : 'for these tasters, whenever the pieces are made again'
-}
-
-function markOf(kind: VerdictKind): RungLine['mark'] {
-  if (kind === 'leans') return 'half'
-  return kind === 'not-settled' ? 'hollow' : 'full'
+  const made = unit === 'batch' ? 'doughs' : 'pieces'
+  return `${byTasters ? 'for these tasters, ' : ''}whenever the ${made} are made again`
 }

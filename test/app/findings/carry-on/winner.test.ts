@@ -11,18 +11,19 @@ const answer = trialFindings(whole, { unsealed: false, resamples: null })
 if (!answer.ok) throw new Error(answer.reason)
 const { document } = answer
 const [main] = document.responses
-if (!main || !isPresent(main.easiest)) throw new Error('the sample has an easiest level')
-const withoutEasiest = {
+if (!main) throw new Error('the sample has a main response')
+const ending = (level: number | null) => ({
   ...document,
   responses: [
-    { ...main, easiest: { reason: 'no-margin' as const } },
+    { ...main, conclusion: { ...main.conclusion, ending: { ...main.conclusion.ending, level } } },
     ...document.responses.slice(1),
   ],
-}
+})
+const withoutEasiest = ending(null)
 
-test('the easiest that is as good stands against the control', () => {
-  const pair = winnerAndRival(plan, document)
-  expect(pair?.winner.value).toBe(isPresent(main.easiest) ? main.easiest.level : null)
+test('the level the conclusion ends with stands against the control', () => {
+  const pair = winnerAndRival(plan, ending(70))
+  expect(pair?.winner.value).toBe(70)
   expect(pair?.rival.control).toBe(true)
 })
 

@@ -1,29 +1,36 @@
 import { describe, expect, it } from 'vitest'
+import { commonSpread } from '@/core/design/spread.ts'
 import { rehearse } from '@/core/findings/rehearsal/rehearse.ts'
+import { effectsOf } from '@/core/findings/rehearsal/true-shapes.ts'
+
+const design = {
+  ...{ levels: 4, tasters: 5, sessions: 3, flights: 1 },
+  ...{ unit: 'batch' as const, spread: commonSpread, margin: 2 },
+}
+const nothing = { effects: effectsOf('null', 4, 0), expected: 'rises' } as const
 
 describe('a rehearsal', () => {
-  const spread = { residual: 1.2, tasterLevel: 0.6, piece: 0.6, batch: 0.4 }
-  const design = {
-    levels: 3,
-    tasters: 4,
-    sessions: 3,
-    flights: 1,
-    unit: 'batch',
-    spread,
-    margin: 1,
-  } as const
+  it('repeats itself from its seed', () => {
+    const few = rehearse(design, nothing, 10, 9)
+    expect(rehearse(design, nothing, 10, 9)).toEqual(few)
+    expect(rehearse(design, nothing, 10, 10)).not.toEqual(few)
+  })
 
-  it('repeats itself from its seed, and shows the flat model overstating', () => {
-    const few = rehearse(design, 10, 9)
-    expect(rehearse(design, 10, 9)).toEqual(few)
-    expect(rehearse(design, 10, 10)).not.toEqual(few)
-    const first = rehearse(design, 120, 9)
-    expect(first.factor.answered).toBe(120)
-    expect(first.doughs.answered).toBe(0)
-    // 120 trials at 5 %: at most four standard errors of sqrt(0.05 x 0.95 / 120) = 0.02 beyond it.
-    expect(first.factor.called / 120).toBeLessThan(0.05 + 0.08)
-    expect(first.rows.called).toBeGreaterThan(2 * first.factor.called)
-    const said = Object.values(first.factor.said).reduce((sum, count) => sum + count, 0)
-    expect(said).toBe(120)
+  it('keeps within the bounds where nothing is true, and shows the flat model overstating', () => {
+    const trials = 300
+    const found = rehearse(design, nothing, trials, 9)
+    // At most four standard errors of sqrt(0.05 × 0.95 / 300) = 0.0126 beyond 5 %.
+    expect(found.primaryFalse / trials).toBeLessThan(0.05 + 0.051)
+    expect(found.claims['too-small'].false).toBe(0)
+    expect(found.rowsDiffer).toBeGreaterThan(2 * found.primaryFalse)
+  }, 30_000)
+
+  it('finds a large rise in most trials, and is seldom false of a level that is just not good enough', () => {
+    const trials = 150
+    const rise = { effects: effectsOf('rise', 4, 4), expected: 'rises' } as const
+    expect(rehearse(design, rise, trials, 3).claims.line.said).toBeGreaterThan(0.8 * trials)
+    const short = { effects: [0, 0, 0, 2], expected: null }
+    const judged = rehearse(design, short, trials, 4)
+    expect(judged.claims['as-good'].false / trials).toBeLessThan(0.05 + 0.075)
   }, 30_000)
 })

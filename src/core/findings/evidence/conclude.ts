@@ -1,0 +1,137 @@
+import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
+import type { Cells } from '@/core/findings/rungs/cells.ts'
+import { decisiveRung } from '@/core/findings/rungs/decisive-rung.ts'
+import type { FittedRungs } from '@/core/findings/rungs/fitted-rungs.ts'
+import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
+import { levelValues } from '@/core/findings/rungs/trend-of.ts'
+import type { ScoreResponse, ScoreTable } from '@/core/findings/table/score-table.ts'
+import { allowanceOf } from './allowance.ts'
+import { askedOf } from './asked-of.ts'
+import { besideLevel } from './beside.ts'
+import { cautionOf } from './caution-of.ts'
+import type { Conclusion } from './conclusion-shape.ts'
+import { endingOf, nextOf } from './ending-of.ts'
+import { expectationOutcome } from './expectation-outcome.ts'
+import { hangsOn } from './hangs-on.ts'
+import { asGoodOf, lacksOf, placeOf, tooSmallOf } from './judged-levels.ts'
+import { leanOf } from './lean-of.ts'
+import { nearOf } from './near-of.ts'
+import { primaryQuestion, type QuestionInput } from './primary-question.ts'
+import { wouldHaveShown } from './would-have-shown.ts'
+
+const notLooked: Conclusion['hangs'] = { looked: false, tasters: [], sessions: [] }
+
+/** The conclusion of the response at `index`: what the rules of evidence allow to be said, from the fits of its rungs. */
+export function conclude(
+  scores: ScoreTable,
+  index: number,
+  cells: Cells,
+  fitted: FittedRungs,
+): Conclusion {
+  const response = scores.responses[index]
+  if (!response) throw new RangeError(`the table has no response ${index}`)
+  const rung = decisiveRung(fitted)
+  const found = rung === null ? null : fitted[rung]
+  if (rung === null || found === null || !isPresent(found))
+    return nothing(index, askedOf(scores, index, false), fitted, cells, response)
+  const { present } = found
+  const asked = askedOf(scores, index, present.control !== null)
+  const { written } = scores
+  const allowance = allowanceOf(present.levels.length, cells.sessions, {
+    most: written?.mostSessions ?? null,
+    early: written?.early ?? false,
+  })
+  const judged = { found, response, allowance, hoped: index === 0 ? (written?.hoped ?? null) : null }
+  const tooSmall = tooSmallOf(judged)
+  const question =
+    rung === 'factor' ? questionOf(scores, found, response.margin, asked, allowance) : null
+  const { shown: said, p } = question ? primaryQuestion(question) : { shown: [], p: 1 }
+  // Expecting no difference holds where all is within the margin, whatever else is shown.
+  const within = isPresent(tooSmall) && tooSmall.allPairs
+  const shown =
+    asked.question === 'no-difference' && within
+      ? said.map((one) => ({ ...one, unexpected: false }))
+      : said
+  const inside = shown.some(
+    (one) =>
+      one.is === 'bend' &&
+      one.inside &&
+      one.middle === (response.better.is === 'lower' ? 'low' : 'high'),
+  )
+  const freshness = besideLevel(scores, cells, 'minutes', rung)
+  const order = besideLevel(scores, cells, 'position', rung)
+  const caution = cautionOf(shown, freshness, order)
+  const place = placeOf(judged, inside)
+  const asGood = asGoodOf(judged)
+  const known = { rung, shown, tooSmall, asGood, place, caution, allowance }
+  const ending = endingOf(scores, known)
+  const settled = ending.kind === 'adopt' || ending.kind === 'hold'
+  return {
+    ...known,
+    main: index === 0,
+    asked,
+    sessions: cells.sessions,
+    byTasters: cells.tasters.length > 0,
+    better: response.better.is,
+    usual: present.control === null ? null : (present.levels[present.control]?.name ?? null),
+    near: nearOf(scores, cells, fitted, response),
+    lean: question && shown.length === 0 ? leanOf(question, p) : null,
+    wouldShow: question && shown.length === 0 ? wouldHaveShown(question) : null,
+    freshness,
+    order,
+    hangs:
+      question && index === 0
+        ? hangsOn(cells, scores.levels.length, {
+            values: question.values,
+            usual: question.usual,
+            asked,
+            allowance,
+          })
+        : notLooked,
+    expectation: expectationOutcome(asked, shown, tooSmall, response.better),
+    ending,
+    next: nextOf({ ending, shown, rung, caution }),
+    lacks: settled && rung === 'factor' ? null : lacksOf(judged, rung, cells.sessions),
+  }
+}
+
+function questionOf(
+  scores: ScoreTable,
+  { fit, pairs, present }: FittedRung,
+  margin: number | null,
+  asked: Conclusion['asked'],
+  allowance: NonNullable<Conclusion['allowance']>,
+): QuestionInput {
+  return {
+    fit,
+    names: present.levels.map(({ name }) => name),
+    values: scores.factor.ordered ? levelValues(present) : null,
+    pairs,
+    usual: present.control,
+    margin,
+    asked,
+    allowance,
+  }
+}
+
+/** No rung answers: nothing is shown, and why stands where the answers would. */
+function nothing(
+  index: number,
+  asked: Conclusion['asked'],
+  fitted: FittedRungs,
+  cells: Cells,
+  response: ScoreResponse,
+): Conclusion {
+  const none: Absent = isPresent(fitted.factor) ? absent('no-scores') : fitted.factor
+  return {
+    ...{ sessions: cells.sessions, byTasters: cells.tasters.length > 0 },
+    ...{ better: response.better.is, usual: null },
+    ...{ rung: null, main: index === 0, asked, allowance: null, near: null, shown: [] },
+    ...{ lean: null, wouldShow: null, tooSmall: none, asGood: none, place: none },
+    ...{ freshness: none, order: none, caution: null, hangs: notLooked },
+    expectation: asked.expected === null ? 'none' : 'not-settled',
+    ending: { kind: 'stay', level: null, why: null },
+    next: ['repeat'],
+    lacks: null,
+  }
+}

@@ -1,0 +1,109 @@
+import type { Lacks } from '@/core/findings/evidence/conclusion-shape.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { LevelEase, ScoreTable } from '@/core/findings/table/score-table.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { failedTimes } from '@/core/wording/bench/failure-text.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+import { levelNameText } from '@/core/wording/words/level-text.ts'
+import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+import { differenceDecimals } from './difference-text.ts'
+import { reasonText } from './reason-text.ts'
+import type { Spoken } from './shown-sentence.ts'
+
+/** Which level is good enough and why, as the end of a sentence: "70 %, named before the mix, is as good as the best within your margin of 1". */
+export function goodEnoughWords({ conclusion, naming }: Spoken): string {
+  const { ending, asGood } = conclusion
+  if (ending.level === null) return ''
+  const unit = naming.factor.unitOfMeasure
+  const level = levelNameText(ending.level, unit)
+  if (ending.why === 'best-shown') return `${level} is the best of the levels tried`
+  if (!isPresent(asGood)) return ''
+  const within = `within your margin of ${plainNumber(asGood.margin)}`
+  if (ending.why === 'all-within')
+    return ending.kind === 'adopt'
+      ? `all levels are ${within}: take the easiest, ${level}`
+      : `all levels are ${within}, ${level} the easiest of them`
+  const best = levelNameText(asGood.best, unit)
+  if (ending.why === 'named')
+    return ending.level === asGood.best
+      ? `${level}, named before the mix, stands highest and is as good as any other ${within}`
+      : `${level}, named before the mix, is as good as the best, ${best}, ${within}`
+  if (ending.level !== asGood.best)
+    return `${level} is the easiest that is as good as the best, ${best}, ${within}`
+  const passing = asGood.levels.filter(({ passes }) => passes).length
+  return passing === 1
+    ? `${level} is the best, and no other level is shown to be as good`
+    : `${level} is the best and the easiest of those as good ${within}`
+}
+
+/** The ending in full: adopt, hold back, or why no level is good enough yet, with what is lacking. */
+export function endingSentence(spoken: Spoken, scores: Pick<ScoreTable, 'ease'>): string {
+  const { conclusion, naming } = spoken
+  const { ending, rung } = conclusion
+  const good = goodEnoughWords(spoken)
+  if (good !== '' && ending.level !== null) {
+    const level = levelNameText(ending.level, naming.factor.unitOfMeasure)
+    if (ending.kind === 'adopt')
+      return `Adopt ${level}: ${good}${spared(spoken, scores)}.`
+    const these = rung === 'doughs' ? 'these doughs' : 'these pieces'
+    return rung === 'factor'
+      ? `So far ${good}; make it again before you adopt it.`
+      : `A hint of ${these} alone: ${good}. Bake again before you adopt it.`
+  }
+  return [notGoodEnough(spoken), ending.kind === 'stay' ? stayWords(spoken) : lackingWords(spoken)]
+    .filter(Boolean)
+    .join(' ')
+}
+
+function notGoodEnough({ conclusion }: Spoken): string {
+  const { asGood } = conclusion
+  if (!isPresent(asGood)) return reasonText(asGood)
+  const named = asGood.named === null ? 'No level is' : 'The level named before the mix is not'
+  return `${named} shown to be as good as the best within your margin of ${plainNumber(asGood.margin)}.`
+}
+
+/** "Stay with your usual, 66 %: …" with what is lacking. */
+export function stayWords(spoken: Spoken): string {
+  const { conclusion, naming } = spoken
+  const { usual, rung } = conclusion
+  if (rung !== 'factor') return 'Bake again.'
+  const stay =
+    usual === null
+      ? 'Change nothing for now.'
+      : `Stay with your usual, ${levelNameText(usual, naming.factor.unitOfMeasure)}.`
+  return [stay, lackingWords(spoken)].filter(Boolean).join(' ')
+}
+
+/** What is lacking to say that a level is as good as the best. */
+function lackingWords({ conclusion }: Spoken): string {
+  const { lacks } = conclusion
+  return lacks ? `${asSentenceStart(lacksWords(lacks))}.` : ''
+}
+
+function lacksWords(lacks: Lacks): string {
+  switch (lacks.what) {
+    case 'a-second-session':
+      return 'of the factor itself one session cannot speak'
+    case 'sessions':
+      return `${countText(lacks.enough, 'session')} in all would show a level to be as good in 8 of 10 such trials`
+    case 'margin':
+      return `within so fine a margin hardly any number of sessions would show a level to be as good; six would do for a margin of ${decimalText(lacks.least, differenceDecimals(lacks.least))}`
+  }
+}
+
+/** What the level spares, against the best. */
+function spared({ conclusion }: Spoken, { ease }: Pick<ScoreTable, 'ease'>): string {
+  const { ending, asGood } = conclusion
+  const own = ease?.find(({ level }) => level === ending.level)
+  const best = isPresent(asGood) ? ease?.find(({ level }) => level === asGood.best) : undefined
+  const parts = own ? [failedTimes(own.failures)] : []
+  const seconds = sparedSeconds(own, best)
+  if (seconds !== null) parts.push(`took ${durationText(seconds)} less of your hands`)
+  return parts.length > 0 ? `; it ${listText(parts)}` : ''
+}
+
+function sparedSeconds(own: LevelEase | undefined, best: LevelEase | undefined): number | null {
+  if (own?.handsSeconds == null || best?.handsSeconds == null) return null
+  const seconds = best.handsSeconds - own.handsSeconds
+  return seconds >= 30 ? seconds : null
+}

@@ -1,0 +1,55 @@
+import type { NextStep } from '@/core/findings/judged/next-steps.ts'
+import { levelNameText } from '@/core/wording/words/level-text.ts'
+import type { Spoken } from './shown-sentence.ts'
+
+/** What to do next: a title for the button and a sentence that says why; from the conclusion, so that it says what the headline says. */
+export function nextStepText(step: NextStep, spoken: Spoken): { title: string; text: string } {
+  const { conclusion, naming } = spoken
+  switch (step) {
+    case 'adopt': {
+      const { level } = conclusion.ending
+      const name = level === null ? 'it' : levelNameText(level, naming.factor.unitOfMeasure)
+      return {
+        title: `Adopt ${name}`,
+        text: 'Make it the house formula; the next trial can start from there.',
+      }
+    }
+    case 'confirm':
+      return conclusion.shown.some(({ unexpected }) => unexpected)
+        ? {
+            title: 'Ask it again',
+            text: 'It came as a surprise, and surprises are often chance: make the best and your usual again, blind.',
+          }
+        : {
+            title: 'Confirm it',
+            text: 'Make the best and your usual again, blind, before you trust it: the best of several looks better than it is.',
+          }
+    case 'narrow':
+      return {
+        title: 'Narrow the range',
+        text: 'Half the span around the best, with the control kept.',
+      }
+    case 'repeat':
+      return conclusion.rung === 'factor'
+        ? { title: 'Repeat it', text: repeatText(spoken) }
+        : {
+            title: 'Bake again',
+            text: 'The same plan once more: one session speaks of its own pieces alone.',
+          }
+    case 'mend':
+      return {
+        title: 'Mend the fairness items first',
+        text: 'Something else changed along with the factor by more than is fair; the same plan without it would tell more.',
+      }
+  }
+}
+
+function repeatText({ conclusion }: Spoken): string {
+  if (conclusion.caution) return 'The same plan once more, with all levels equally fresh and in changing order.'
+  const { lacks } = conclusion
+  if (lacks?.what === 'sessions')
+    return `The same plan with ${lacks.enough} sessions in all; sessions are what the answer lacks.`
+  if (lacks?.what === 'margin')
+    return 'More sessions alone will hardly do: ask for a wider margin, or take levels further apart.'
+  return 'The same plan once more, or levels further apart.'
+}

@@ -1,0 +1,40 @@
+import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
+import { decimalText } from '@/core/units/number-text.ts'
+import { levelNameText } from '@/core/wording/words/level-text.ts'
+import { countText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
+import { widestDifference } from '@/core/wording/words/within-scale.ts'
+import type { Naming } from './answer-of-rung.ts'
+import { differenceDecimals } from './difference-text.ts'
+import type { Spoken } from './shown-sentence.ts'
+
+const kinds = {
+  rise: 'a change from the first to the last level',
+  hump: 'a hump over both ends',
+  pair: 'a difference of two levels',
+} as const
+
+/** "with 3 sessions only a rise of 1.9 would have shown": what nothing shown leaves open. */
+export function wouldShowWords({ wouldShow, sessions }: Conclusion, naming: Naming): string {
+  if (!wouldShow) return `${countText(sessions, 'session')} cannot show it`
+  const { of, size } = wouldShow
+  const widest = widestDifference(naming.scale)
+  if (widest !== null && size >= widest)
+    return `with ${countText(sessions, 'session')} and this scatter hardly anything that fits on the scale would have shown`
+  return `with ${countText(sessions, 'session')} only ${kinds[of]} of about ${decimalText(size, differenceDecimals(size))} would have shown`
+}
+
+/** Which way it leans, never as if one more session would settle it; empty where it leans no way. */
+export function leanSentence({ conclusion, name, naming }: Spoken): string {
+  const { lean } = conclusion
+  if (!lean) return ''
+  const unit = naming.factor.unitOfMeasure
+  const factor = midSentence(naming.factor.name)
+  const way =
+    lean.is === 'line'
+      ? `towards ${lean.goes === 'rises' ? 'more' : 'less'} ${midSentence(name)} with more ${factor}`
+      : lean.is === 'bend'
+        ? `towards ${lean.middle === 'high' ? 'more' : 'less'} ${midSentence(name)} in between`
+        : `towards ${levelNameText(lean.higher, unit)} above ${levelNameText(lean.lower, unit)}`
+  return `It leans ${way}, but chance alone leans as much in one of five such trials.`
+}
