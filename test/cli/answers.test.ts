@@ -138,7 +138,9 @@ describe('findings', () => {
 
   test('a best is named where more is better, and none where neither is', async () => {
     const out = await answered('findings', samplePath('focaccia-hydration'))
-    expect(out.replaceAll('\n', ' ')).toMatch(/liking is best near 7\d\.\d %/)
+    expect(out.replaceAll('\n', ' ')).toMatch(
+      /Liking is best in between, somewhere from \d\d to \d\d %/,
+    )
     const [, openness = ''] = out.split('Also seen: Openness of crumb')
     expect(openness.split('Also seen: ')[0]).not.toMatch(/best/i)
     expect(Math.max(...out.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(80)
@@ -150,18 +152,18 @@ describe('findings', () => {
       ' ',
     )
     expect(out).toContain(
-      'You expected the best to lie inside the range, with 77 % as the best guess.',
+      'You expected the best to lie in between, with 77 % as your guess; that was borne out.',
     )
-    expect(out).toMatch(/The guess, 77 %, lies (within|outside) that\./)
+    expect(out).toMatch(/Your guess, 77 %, (is among|lies outside) the/)
   })
 
   test('one session of pan loaves leaves the factor not answerable, and says how many would answer', async () => {
     const document = JSON.parse(await answered('findings', samplePath('pan-loaf-salt'), '--json'))
     expect(document.responses[0].factor).toEqual({ reason: 'needs-two-blocks', sessions: 2 })
-    expect(document.responses[0].verdict.pieces.kind).toBe('not-settled')
+    expect(document.responses[0].conclusion).toMatchObject({ rung: 'pieces', shown: [] })
     const out = (await answered('findings', samplePath('pan-loaf-salt'))).replaceAll(/\s+/g, ' ')
     expect(out).toContain('one session cannot speak')
-    expect(out).toContain('two sessions in all would answer')
+    expect(out).toContain('Two sessions would answer it')
   })
 
   test('a day half worked has nothing to say yet, and says so once', async () => {

@@ -44,7 +44,7 @@ describe('a table of scores from a spreadsheet', () => {
     expect(meansOf(document)).toEqual([5.25, 7])
     expect(document.responses).toHaveLength(1)
     expect(document.factor.name).toBe('Wasser')
-    expect(document.responses[0].verdict.pieces.margin).toBe(0.5)
+    expect(document.responses[0].conclusion.tooSmall.margin).toBe(0.5)
     expect(document.responses[0].rows.againstControl).toHaveLength(1)
   })
 
@@ -65,8 +65,8 @@ describe('a table of scores from a spreadsheet', () => {
       '--margin=Liking=1',
     )
     expect(responses.map(({ name }: { name: string }) => name)).toEqual(['Chew', 'Liking'])
-    expect(responses[0].verdict.factor.margin).toBe(0.5)
-    expect(responses[1].verdict.factor.margin).toBe(1)
+    expect(responses[0].conclusion.tooSmall.margin).toBe(0.5)
+    expect(responses[1].conclusion.tooSmall.margin).toBe(1)
     // Chew is higher at 65 for both tasters, liking too.
     const bestOf = (at: number) => responses[at].agreement.map(({ best }: { best: number }) => best)
     expect([bestOf(0), bestOf(1)]).toEqual([
@@ -148,7 +148,7 @@ describe('awkward tables, asked as their README says', () => {
     expect(of.ranks.rankSums.map(({ level }: { level: string }) => level)).toEqual(names)
     expect(of.ranks.page).toEqual({ reason: 'choice-factor' })
     expect(of.bootstrap).toEqual({ reason: 'choice-factor' })
-    expect(of.verdict.factor.between).toEqual(['spelt', 'wheat'])
+    expect(of.conclusion.place).toEqual({ reason: 'choice-factor' })
   })
 })
 

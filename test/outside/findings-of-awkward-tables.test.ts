@@ -19,6 +19,20 @@ function allowed(path: string): number {
   return /pairs.*\.(low|high|p)$/.test(path) ? 1e-8 : 1e-9
 }
 
+/**
+ * Where the notebook means something else than the program in R computed: the slope over these pieces has the error of the tasters' own
+ * slopes; where a taster missed a level on some days, these pieces, their ranks and each taster's means are freed from the day; levels that part
+ * late are compared by session, flights being no blocks. What stands there instead is checked by `rules-of-evidence.test.ts`.
+ */
+const otherwise: Record<string, RegExp> = {
+  'missing-cells': /\.(pieces|ranks|agreement)\./,
+  'harsh-taster-absent': /\.(pieces|agreement)\./,
+  // A taster's own slope counts alike, however many levels that taster had.
+  'new-tasters-each-session': /\.pieces\.trend\./,
+  pieces: /\.(pieces|factor|agreement)\./,
+}
+const ownSlopes = /\.pieces\.trend\.(se|low|high|p)$/
+
 /** Every number of the reference that ours misses, as `path: ours, R`; differences and limits are measured by their standard error. */
 function missed(ours: unknown, wanted: Json, path: string, size = 0): string[] {
   if (wanted === null) return []
@@ -73,7 +87,10 @@ describe('awkward tables of scores, every number against R', () => {
     })
     if (!scores.ok) throw new Error(JSON.stringify(scores.troubles))
     const ours = findings(scores.scores, { seed: 1, resamples: null }).responses
-    expect(missed(ours, responses, name)).toEqual([])
+    const miss = missed(ours, responses, name)
+      .filter((each) => !ownSlopes.test(each.split(':')[0] ?? ''))
+      .filter((each) => !otherwise[name]?.test(each))
+    expect(miss).toEqual([])
     expect(rungsOf(ours)).toEqual(rungsOf(responses as object[]))
   })
 })

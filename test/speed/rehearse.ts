@@ -19,7 +19,11 @@ const sizes = { null: 0, rise: 2, inside: 1.6, step: 2, edge: 2 } as const
 const bounds = { primary: 0.05, 'too-small': 0.05, 'as-good': 0.05, place: 0.05 } as const
 
 /** Further questions about the rules: what happens to the totals when they meet. */
-const further: { name: string; design: (typeof designs)[number] & { values?: number[] }; truth: MadeTruth }[] = [
+const further: {
+  name: string
+  design: (typeof designs)[number] & { values?: number[] }
+  truth: MadeTruth
+}[] = [
   ...[2, 3, 4, 5].map((done) => ({
     name: `looks: after ${done} of 5 sessions, nothing true, a rise expected`,
     design: { levels: 4, tasters: 6, sessions: done, flights: 1, unit: 'batch' as const },
@@ -70,20 +74,30 @@ export function run([trialsText = '2000', seedText = '1']: string[]): number {
     process.stderr.write('rehearse takes a number of trials and a seed, both whole\n')
     return 2
   }
-  print(`${trials} made trials of each truth, seed ${seed}, margin 2. Spread: ${JSON.stringify(commonSpread)}`)
-  print('Each claim: said in % of trials, and after / falsely; "primary": any false line, bend, size, inside or pair;')
-  print('"any": any false claim of all but the place. Bounds: primary, too-small, as-good, place 5 % each.')
+  print(
+    `${trials} made trials of each truth, seed ${seed}, margin 2. Spread: ${JSON.stringify(commonSpread)}`,
+  )
+  print(
+    'Each claim: said in % of trials, and after / falsely; "primary": any false line, bend, size, inside or pair;',
+  )
+  print(
+    '"any": any false claim of all but the place. Bounds: primary, too-small, as-good, place 5 % each.',
+  )
   const passed: string[] = []
   for (const design of designs) {
     const { levels, tasters, sessions, flights, unit } = design
-    print(`\n${levels} levels, ${tasters} tasters, ${sessions} sessions, ${flights} flights each, unit ${unit}`)
+    print(
+      `\n${levels} levels, ${tasters} tasters, ${sessions} sessions, ${flights} flights each, unit ${unit}`,
+    )
     print(head())
     for (const shape of trueShapes) {
       const expected = shape === 'inside' ? 'best-inside' : shape === 'null' ? null : 'rises'
       const truth = { effects: effectsOf(shape, levels, sizes[shape]), expected } as const
       const found = rehearse({ ...design, spread: commonSpread, margin: 2 }, truth, trials, seed)
       print(row(shape, found))
-      passed.push(...past(found).map((what) => `${levels}×${tasters}×${sessions} ${shape}: ${what}`))
+      passed.push(
+        ...past(found).map((what) => `${levels}×${tasters}×${sessions} ${shape}: ${what}`),
+      )
     }
   }
   print('\nFurther questions')

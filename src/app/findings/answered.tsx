@@ -110,14 +110,11 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       </ErrorBoundary>
       <Section title="What it rests on">
         <ul className={styles.plainList}>
-          {[
-            ...restsOn(scores, main, 0),
-            hangsSentence(main.conclusion, subject.nameOf),
-          ]
+          {[...restsOn(scores, main, 0), hangsSentence(main.conclusion, subject.nameOf)]
             .filter(Boolean)
             .map((line) => (
-            <li key={line}>{boundUnits(line)}</li>
-          ))}
+              <li key={line}>{boundUnits(line)}</li>
+            ))}
         </ul>
       </Section>
     </div>

@@ -1,5 +1,9 @@
+import { bendWeights, lineWeights } from '@/core/statistics/block-model/level-contrast.ts'
+import { tHalfWidth } from '@/core/statistics/distributions/students-t.ts'
+import { noncentralityShown } from '@/core/statistics/power/noncentrality-shown.ts'
 import { fTestPower } from '@/core/statistics/power/test-power.ts'
 import { slopeHalfWidth, tukeyPower, tukeyWouldShow } from '@/core/statistics/power/would-show.ts'
+import { chanceWith, sessionsForChance } from './as-good-chance.ts'
 import { commonSpread, type Spread } from './spread.ts'
 
 /** What a trial consists of, as far as its power goes. */
@@ -27,6 +31,12 @@ export type DetectableReason =
   /** The rung above answers the same and more. */
   | 'factor-answers'
 
+/** A chance before the mix, and how many sessions (at the pieces: tasters) make it 8 in 10; null when sixty would not. */
+export interface EndingChance {
+  chance: number
+  enough: number | null
+}
+
 export type DetectableRung =
   | {
       ok: true
@@ -39,6 +49,11 @@ export type DetectableRung =
       slopeHalfWidth: number | null
       /** The true difference of one pair that Tukey finds with power 0.8. */
       wouldShow: number
+      /** The rise from the first to the last level, and how high a best in between stands over both ends, that show with power 0.8 when they were expected (at 4 %); null for a choice, a bend also with two levels. */
+      riseShows: number | null
+      humpShows: number | null
+      /** Chance to show that an easy level is as good as the best within the margin, all levels equal, and the blocks that make it 8 in 10. */
+      ending: { named: EndingChance; notNamed: EndingChance } | null
       /** Power of Tukey for a pair that differs by the margin; of the overall F when only that pair differs, the rest midway. */
       pairPowerAtMargin: number | null
       overallPowerAtMargin: number | null
@@ -54,8 +69,8 @@ export interface Detectable {
 /**
  * What a design could detect, for each claim with its own error, from the spread of answers. Variance of a level's mean:
  * these pieces (σ_tl² + σ_r²/F)/J; these doughs (σ_p² + σ_r²/J)/f; the factor by batches, the same tasters throughout,
- * (σ_b² + σ_p²/f + σ_r²/(J·f))/S, by pieces (σ_p² + σ_r²/J)/F; J tasters, f flights a session, S sessions, F = f·S. Degrees of
- * freedom (blocks − 1)(levels − 1); for the slope, which leaves all but one contrast to the error, blocks × (levels − 1) − 1.
+ * (σ_b² + σ_p²/f + σ_r²/(J·f))/S, by pieces (σ_p² + σ_r²/J)/F (what a day does to a level of a late factor is not known and left out); J tasters, f flights a session, S sessions, F = f·S. Degrees of
+ * freedom (blocks − 1)(levels − 1); for the slope, which leaves all but one contrast to the error, blocks × (levels − 1) − 1. Blocks are tasters, flights of the one session, sessions. The verdict's own questions (a rise, a best in between, the ending) have the levels' error and its degrees of freedom.
  */
 export function detectable(design: TrialDesign): Detectable {
   const { levels, tasters, flights, sessions, unit } = design
@@ -70,12 +85,12 @@ export function detectable(design: TrialDesign): Detectable {
   return {
     thesePieces: rung((tasterLevel ** 2 + own / rounds) / tasters, tasters, 'needs-two-tasters'),
     theseDoughs:
-      sessions > 1 || unit === 'piece'
+      sessions > 1
         ? { ok: false, reason: 'factor-answers' }
         : rung(ofPieces / flights, flights, 'needs-two-flights'),
     theFactor:
       unit === 'piece'
-        ? rung(ofPieces / rounds, rounds, 'needs-two-blocks')
+        ? rung(ofPieces / rounds, sessions, 'needs-two-sessions')
         : rung(
             (batch ** 2 + piece ** 2 / flights + own / (tasters * flights)) / sessions,
             sessions,
@@ -96,6 +111,7 @@ function answered(design: TrialDesign, variance: number, blocks: number): Detect
   const { halfWidth, wouldShow } = tukeyWouldShow(variance, levels, df)
   const values = design.levelValues === undefined ? evenly(levels) : design.levelValues
   const slopeDf = blocks * (levels - 1) - 1
+  const bend = values !== null && values.length > 2
   return {
     ok: true,
     standardError: Math.sqrt(variance),
@@ -103,6 +119,9 @@ function answered(design: TrialDesign, variance: number, blocks: number): Detect
     tukeyHalfWidth: halfWidth,
     slopeHalfWidth: values === null ? null : slopeHalfWidth(variance, values, slopeDf),
     wouldShow,
+    riseShows: values === null ? null : riseThatShows(variance, values, df),
+    humpShows: bend ? humpThatShows(variance, values, df) : null,
+    ending: margin === null ? null : endingOf(levels, variance * blocks, margin, blocks),
     pairPowerAtMargin: margin === null ? null : tukeyPower(margin, variance, levels, df),
     overallPowerAtMargin:
       margin === null ? null : fTestPower(levels - 1, df, margin ** 2 / (2 * variance)),
@@ -110,3 +129,36 @@ function answered(design: TrialDesign, variance: number, blocks: number): Detect
 }
 
 const evenly = (levels: number) => Array.from({ length: levels }, (_, index) => index)
+
+/** Error that a written expectation may use: 4 of the 5 %, the fifth is kept for a surprise. */
+const expectedError = 0.04
+
+function riseThatShows(variance: number, values: readonly number[], df: number): number {
+  const range = Math.max(...values) - Math.min(...values)
+  return range * contrastThatShows(variance, lineWeights(values), df)
+}
+
+/** A parabola of this height over both ends, its top in the middle. */
+function humpThatShows(variance: number, values: readonly number[], df: number): number {
+  const weights = bendWeights(values)
+  const range = Math.max(...values) - Math.min(...values)
+  const middle = (Math.max(...values) + Math.min(...values)) / 2
+  const ofOne = weights.reduce(
+    (sum, weight, at) => sum + weight * (1 - ((2 * ((values[at] ?? 0) - middle)) / range) ** 2),
+    0,
+  )
+  return contrastThatShows(variance, weights, df) / Math.abs(ofOne)
+}
+
+function contrastThatShows(variance: number, weights: readonly number[], df: number): number {
+  const squares = weights.reduce((sum, weight) => sum + weight * weight, 0)
+  return noncentralityShown(tHalfWidth(1 - expectedError, df), df) * Math.sqrt(variance * squares)
+}
+
+function endingOf(levels: number, unitVariance: number, margin: number, blocks: number) {
+  const of = (named: boolean): EndingChance => {
+    const open = { levels, unitVariance, margin, named }
+    return { chance: chanceWith(open, blocks), enough: sessionsForChance(open) }
+  }
+  return { named: of(true), notNamed: of(false) }
+}

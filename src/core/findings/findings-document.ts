@@ -44,7 +44,7 @@ const factorFactsShape = z.strictObject({
 /** The machine-readable findings: responses in plan order, the main one first; an absent answer is `{ reason }` in its place. */
 export const findingsDocumentShape = z.strictObject({
   format: z.literal('evenhand-findings'),
-  version: z.literal(1),
+  version: z.literal(2),
   factor: factorFactsShape,
   unit: z.enum(['batch', 'piece']),
   responses: z.array(responseFindingsShape),

@@ -20,7 +20,7 @@ export function findings(scores: ScoreTable, options: FindingsOptions): Findings
   const responses = scores.responses.map((_, index) => responseFindings(scores, index, bootstrap))
   return {
     format: 'evenhand-findings',
-    version: 1,
+    version: 2,
     factor: scores.factor,
     unit: scores.unit,
     responses,

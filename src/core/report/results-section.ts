@@ -130,7 +130,9 @@ function saidOf(
     said.push(
       [
         placeSentence(spoken, best),
-        best ? asHandledSentence(response.conclusion, best, levels, naming.factor.unitOfMeasure) : '',
+        best
+          ? asHandledSentence(response.conclusion, best, levels, naming.factor.unitOfMeasure)
+          : '',
       ]
         .filter(Boolean)
         .join(' '),

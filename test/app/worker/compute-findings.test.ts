@@ -21,9 +21,7 @@ test('the answer passes through a message as it is', () => {
 })
 
 test('open fairness items put mending first, and nothing else moves', () => {
-  const [fair, unfair] = [0, 2].map(
-    (toMend) => computeFindings({ scores, seed, toMend }).next,
-  )
+  const [fair, unfair] = [0, 2].map((toMend) => computeFindings({ scores, seed, toMend }).next)
   expect(unfair).toEqual(['mend', ...(fair ?? [])])
 })
 

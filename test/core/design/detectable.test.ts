@@ -33,9 +33,9 @@ describe('detectable', () => {
     const three = detectable(design({ flights: 2, sessions: 3 }))
     expect(numbers(three.theFactor).standardError).toBeCloseTo(Math.sqrt(0.52 / 3), 12)
     expect(numbers(three.theFactor).df).toBe(8)
-    // Pieces as units, three flights in one session: (0.36 + 0.36)/3 = 0.24, df 4 × 2.
-    const late = detectable(design({ flights: 3, unit: 'piece' }))
-    expect(numbers(late.theFactor).standardError).toBeCloseTo(Math.sqrt(0.24), 12)
+    // Pieces as units, three sessions of two flights: (0.36 + 0.36)/6 = 0.12; flights are no blocks, df 4 × 2.
+    const late = detectable(design({ flights: 2, sessions: 3, unit: 'piece' }))
+    expect(numbers(late.theFactor).standardError).toBeCloseTo(Math.sqrt(0.12), 12)
     expect(numbers(late.theFactor).df).toBe(8)
   })
 
@@ -45,8 +45,8 @@ describe('detectable', () => {
     expect(detectable(design({ sessions: 2 })).theseDoughs).toMatchObject({
       reason: 'factor-answers',
     })
-    expect(detectable(design({ unit: 'piece' })).theFactor).toMatchObject({
-      reason: 'needs-two-blocks',
+    expect(detectable(design({ unit: 'piece', flights: 3 })).theFactor).toMatchObject({
+      reason: 'needs-two-sessions',
     })
     expect(detectable(design({ tasters: 1 })).thesePieces).toMatchObject({
       reason: 'needs-two-tasters',

@@ -29,8 +29,6 @@ interface CarryOnProps {
   answer: FindingsAnswer
 }
 
-
-
 /** What to do next, the most pressing first; of a trial each is ready to go, of a table it is advice. */
 export function CarryOn({ subject, answer }: CarryOnProps) {
   const { next, findings, scores } = answer

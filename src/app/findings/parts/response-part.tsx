@@ -36,8 +36,7 @@ export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
   const chart = chartOfResponse(scores, index, found, rung, curves[index] ?? null)
   const unit = findings.factor.unitOfMeasure
   const shown = rung === null ? null : found[rung]
-  const span =
-    bestSpan(
+  const span = bestSpan(
     found.conclusion,
     shown !== null && isPresent(shown) && isPresent(shown.best) ? shown.best : null,
   )

@@ -14,14 +14,14 @@ import { madeItem } from './made-item.ts'
 export function evidenceItems(plan: Plan): FairnessItem[] {
   const unit = unitOf(plan)
   const items: FairnessItem[] = []
-  const once = unit === 'batch' ? plan.plannedSessions : plan.plannedSessions * plan.flights
   const addSession: Remedy[] = [{ code: 'add-session' }]
-  if (once === 1) {
+  // Flights of one session share the day: they are no second time.
+  if (plan.plannedSessions === 1) {
     const data = { unit, flights: plan.flights }
-    const remedies: Remedy[] =
-      unit === 'piece' ? [...addSession, { code: 'add-flight' }] : addSession
     const path = '/plannedSessions'
-    items.push(madeItem('one-session', { size: 1, counts: false, data, remedies, path }))
+    items.push(
+      madeItem('one-session', { size: 1, counts: false, data, remedies: addSession, path }),
+    )
   }
   const design = designOfPlan(plan)
   const { margin, tasters } = design

@@ -119,10 +119,7 @@ function fromInside(
   if (df < fewestDf) return absent('too-few-to-tell')
   const count = covariate.y.length
   const mean = Array.from(covariate.y).reduce((sum, value) => sum + value / count, 0)
-  const y = Array.from(
-    rows.y,
-    (value, at) => value - slope * ((covariate.y[at] as number) - mean),
-  )
+  const y = Array.from(rows.y, (value, at) => value - slope * ((covariate.y[at] as number) - mean))
   const corrected = fitOfRung(scores, { ...rows, y })
   if (!isPresent(corrected)) return corrected
   let widening = 1
@@ -135,10 +132,7 @@ function fromInside(
   return answered(from, { slope, se, df }, widening, corrected)
 }
 
-function fromUnits(
-  covariate: RungRows,
-  plain: RungFit,
-): Extract<Beside['answer'], object> {
+function fromUnits(covariate: RungRows, plain: RungFit): Extract<Beside['answer'], object> {
   if (plain.fit.df2 - 1 < fewestDf) {
     const first = covariate.y[0] as number
     const constant = Array.from(covariate.y).every((value) => Math.abs(value - first) < 1e-9)

@@ -41,7 +41,12 @@ export function conclude(
     most: written?.mostSessions ?? null,
     early: written?.early ?? false,
   })
-  const judged = { found, response, allowance, hoped: index === 0 ? (written?.hoped ?? null) : null }
+  const judged = {
+    found,
+    response,
+    allowance,
+    hoped: index === 0 ? (written?.hoped ?? null) : null,
+  }
   const tooSmall = tooSmallOf(judged)
   const question =
     rung === 'factor' ? questionOf(scores, found, response.margin, asked, allowance) : null
@@ -88,7 +93,11 @@ export function conclude(
             allowance,
           })
         : notLooked,
-    expectation: expectationOutcome(asked, shown, tooSmall, response.better),
+    // What freshness or order may have done bears no expectation out.
+    expectation:
+      caution && asked.expected !== null
+        ? 'not-settled'
+        : expectationOutcome(asked, shown, tooSmall, response.better),
     ending,
     next: nextOf({ ending, shown, rung, caution }),
     lacks: settled && rung === 'factor' ? null : lacksOf(judged, rung, cells.sessions),

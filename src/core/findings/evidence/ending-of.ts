@@ -56,7 +56,12 @@ function goodEnough(
 }
 
 /** What to do next, the most pressing first. Never adopt what must be made again, never both repeat and confirm. */
-export function nextOf({ ending, shown, rung, caution }: Pick<Conclusion, 'ending' | 'shown' | 'rung' | 'caution'>): Conclusion['next'] {
+export function nextOf({
+  ending,
+  shown,
+  rung,
+  caution,
+}: Pick<Conclusion, 'ending' | 'shown' | 'rung' | 'caution'>): Conclusion['next'] {
   if (rung !== 'factor' || caution !== null) return ['repeat']
   const inside = shown.some((one) => one.is === 'bend' && one.inside)
   const narrow = inside ? (['narrow'] as const) : []

@@ -55,7 +55,8 @@ function completeTable(cells: Cells, levels: number) {
   const counts = new Int32Array(size)
   for (let row = 0; row < cells.y.length; row += 1) {
     const taster = Math.max(0, cells.taster[row] as number)
-    const at = (taster * sessions + (cells.session[row] as number)) * levels + (cells.level[row] as number)
+    const at =
+      (taster * sessions + (cells.session[row] as number)) * levels + (cells.level[row] as number)
     sums[at] = (sums[at] as number) + (cells.y[row] as number)
     counts[at] = (counts[at] as number) + 1
   }

@@ -10,7 +10,10 @@ import type { QuestionInput } from './primary-question.ts'
 export const leanBelow = 0.2
 
 /** Which way it leans where nothing is shown and the first step's `p` lies below 0.2; null else. */
-export function leanOf({ fit, names, values, pairs, asked }: QuestionInput, p: number): Lean | null {
+export function leanOf(
+  { fit, names, values, pairs, asked }: QuestionInput,
+  p: number,
+): Lean | null {
   if (!(p < leanBelow)) return null
   if (values !== null && asked.question !== 'usual') {
     const line = levelContrast(fit, lineWeights(values))

@@ -31,7 +31,9 @@ export function slopeFromInside(
 function slopeByTaster(cells: Cells, values: Float64Array) {
   const { tasters } = cells
   if (tasters.length < 2 || !variesInside(values, cells.piece, cells.pieces)) return null
-  const block = cells.session.map((session, row) => session * tasters.length + (cells.taster[row] as number))
+  const block = cells.session.map(
+    (session, row) => session * tasters.length + (cells.taster[row] as number),
+  )
   const sessions = 1 + Math.max(...cells.session)
   return slopeWithin(cells.y, values, block, cells.piece, {
     blocks: sessions * tasters.length,

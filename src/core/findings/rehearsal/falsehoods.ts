@@ -4,7 +4,16 @@ import { isPresent } from '@/core/findings/reason.ts'
 import { bendWeights, lineWeights } from '@/core/statistics/block-model/level-contrast.ts'
 
 /** What a conclusion may claim, each with its own bound on how often it may be false. */
-export const claims = ['line', 'size', 'bend', 'inside', 'pairs', 'too-small', 'as-good', 'place'] as const
+export const claims = [
+  'line',
+  'size',
+  'bend',
+  'inside',
+  'pairs',
+  'too-small',
+  'as-good',
+  'place',
+] as const
 export type Claim = (typeof claims)[number]
 
 /** Smaller true differences are rounding of the shapes. */
@@ -34,7 +43,10 @@ export function claimsOf(
     say('as-good', most - effectAt(ending.level) < asGood.margin - nothing)
   if (isPresent(place)) {
     const best = values.filter((_, at) => most - (effects[at] as number) < nothing)
-    say('place', best.some((value) => value >= place.low && value <= place.high))
+    say(
+      'place',
+      best.some((value) => value >= place.low && value <= place.high),
+    )
   }
   return said
 }
@@ -65,7 +77,10 @@ function sayShown(
       const inner = effects.slice(1, -1)
       const mean = inner.reduce((total, effect) => total + effect / inner.length, 0)
       const ends = [effects[0] as number, effects.at(-1) as number]
-      say('inside', ends.every((end) => sign * (mean - end) > nothing))
+      say(
+        'inside',
+        ends.every((end) => sign * (mean - end) > nothing),
+      )
     }
   }
   for (const { a, b, difference } of one.pairs) {

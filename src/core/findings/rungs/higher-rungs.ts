@@ -3,9 +3,9 @@ import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { Better } from '@/core/trial/response.ts'
 import type { Cells } from './cells.ts'
 import { comparableMeans } from './comparable-means.ts'
-import { sessionLevelMeans } from './session-level-means.ts'
-import { type FittedRung, type RungRows, rungOf } from './rung-of.ts'
 import { ownSlopes } from './own-slopes.ts'
+import { type FittedRung, type RungRows, rungOf } from './rung-of.ts'
+import { sessionLevelMeans } from './session-level-means.ts'
 import { pairVariances, type TasterMeans } from './taster-means.ts'
 
 /**
@@ -84,10 +84,10 @@ export function factorRung(scores: ScoreTable, cells: Cells, better: Better): Fi
 
 /** What the rung of the factor compares. */
 export function factorRows(scores: ScoreTable, cells: Cells): RungRows | Absent {
-  if (cells.sessions < 2 && !(scores.unit === 'batch' && scores.replicated))
-    return { reason: 'needs-two-blocks', sessions: 2 }
+  if (cells.sessions < 2 && !scores.replicated) return { reason: 'needs-two-blocks', sessions: 2 }
   if (scores.unit === 'batch') return comparableMeans(cells, 'batch', 'session')
   const pieces = comparableMeans(cells, 'piece', 'flight')
+  if (scores.replicated) return pieces
   return isPresent(pieces) ? sessionLevelMeans(pieces, scores.levels.length) : pieces
 }
 

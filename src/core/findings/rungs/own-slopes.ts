@@ -27,7 +27,8 @@ export function ownSlopes(means: TasterMeans, present: LevelsPresent): Trend | A
   const slope = slopes.reduce((sum, one) => sum + one / n, 0)
   const variance = slopes.reduce((sum, one) => sum + (one - slope) ** 2, 0) / (n - 1)
   const se = Math.sqrt(variance / n)
-  if (!(se > 1e-12 * Math.max(1e-300, ...slopes.map(Math.abs)))) return absent('no-residual-variance')
+  if (!(se > 1e-12 * Math.max(1e-300, ...slopes.map(Math.abs))))
+    return absent('no-residual-variance')
   const half = tHalfWidth(0.95, n - 1) * se
   return { slope, se, low: slope - half, high: slope + half, p: tTwoSidedP(slope / se, n - 1) }
 }

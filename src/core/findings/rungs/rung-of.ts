@@ -58,9 +58,7 @@ export function rungOf(
   const compared = comparisonsOfFit(fit, present.control, own?.pairVariances(present) ?? null)
   const name = (level: number) => present.levels[level]?.name as LevelName
   const ordered = scores.factor.ordered
-  const trend = ordered
-    ? (own?.trend(present) ?? trendOf(cells, present))
-    : absent('choice-factor')
+  const trend = ordered ? (own?.trend(present) ?? trendOf(cells, present)) : absent('choice-factor')
   const rung: Rung = {
     f: fit.f,
     df1: fit.df1,

@@ -1,5 +1,5 @@
-import { connectedGroups } from './connected-groups.ts'
 import { gatherCells } from './cells.ts'
+import { connectedGroups } from './connected-groups.ts'
 
 /** The slope of y ~ block + unit + x with its standard error and the degrees of freedom that are left. */
 export type SlopeWithin = { slope: number; se: number; df: number }
@@ -53,7 +53,8 @@ function swept(
   const size = Math.sqrt(squares(centred(Float64Array.from(column)))) || 1
   for (let round = 0; round < most; round += 1) {
     let moved = 0
-    for (const { codes, size: parts } of ways) moved = Math.max(moved, takeMeans(column, codes, parts))
+    for (const { codes, size: parts } of ways)
+      moved = Math.max(moved, takeMeans(column, codes, parts))
     if (moved <= settled * size) break
   }
   return column

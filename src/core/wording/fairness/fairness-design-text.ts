@@ -95,7 +95,7 @@ export const designSentences: Sentences<
   'one-session': (item) =>
     item.data.unit === 'batch'
       ? 'Every level is mixed once only, so nothing can be said of the factor itself.'
-      : 'Every level gets one piece only, so nothing can be said of the factor itself.',
+      : 'Everything is made on one day only, so nothing can be said of the factor itself.',
   'few-tasters': (item, plan) =>
     shows(item, `Of these pieces, with ${countText(plan.tasters.length, 'taster')},`),
   'few-sessions': (item, plan) =>

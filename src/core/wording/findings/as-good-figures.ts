@@ -9,7 +9,11 @@ export function asGoodFigures(asGood: AsGood | Absent, unit: string): string[] {
   return asGood.levels.map(({ level, short, low, passes }) => {
     const decimals = differenceDecimals(short - low)
     const hint = asGood.named !== null && asGood.named !== level
-    const judged = hint ? 'not named before the mix, so a hint' : passes ? 'as good' : 'not shown to be as good'
+    const judged = hint
+      ? 'not named before the mix, so a hint'
+      : passes
+        ? 'as good'
+        : 'not shown to be as good'
     return `${levelNameText(level, unit)} against the best other level: ${differenceText(short, decimals)}, at least ${differenceText(low, decimals)}; ${judged}.`
   })
 }

@@ -16,9 +16,9 @@ export function besideSentence(beside: Beside | Absent, what: 'freshness' | 'ord
   if (!isPresent(answer))
     return apart < 1e-6
       ? `${name}: all levels had the same on average, so it favours none.`
-      : `${name}: the levels lie up to ${decimalText(apart, 1)} ${unit} apart. ${reasonText(answer)}`
+      : `${name}: the levels lie up to ${decimalText(apart, what === 'freshness' ? 0 : 1)} ${unit} apart. ${reasonText(answer)}`
   if (!answer.told)
-    return `${name} and level cannot be told apart: the levels lie up to ${decimalText(apart, 1)} ${unit} apart.`
+    return `${name} and level cannot be told apart: the levels lie up to ${decimalText(apart, what === 'freshness' ? 0 : 1)} ${unit} apart.`
   // Minutes by tens, places one by one.
   const times = what === 'freshness' ? 10 : 1
   const each = what === 'freshness' ? '10 minutes from the oven' : 'place in the order'

@@ -17,5 +17,7 @@ export function cautionSentence({ conclusion }: Spoken): string {
 
 /** Minutes, from two hours up hours. */
 function ageText(minutes: number): string {
-  return minutes < 120 ? `${decimalText(minutes, 0)} minutes` : `${decimalText(minutes / 60, 0)} hours`
+  return minutes < 120
+    ? `${decimalText(minutes, 0)} minutes`
+    : `${decimalText(minutes / 60, 0)} hours`
 }

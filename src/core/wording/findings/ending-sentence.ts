@@ -10,30 +10,37 @@ import { differenceDecimals } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'
 import type { Spoken } from './shown-sentence.ts'
 
-/** Which level is good enough and why, as the end of a sentence: "70 %, named before the mix, is as good as the best within your margin of 1". */
-export function goodEnoughWords({ conclusion, naming }: Spoken): string {
+/**
+ * Which level is good enough and why, as the end of a sentence: "70 %, named before the mix, is as good as the best within your margin of
+ * 1"; after "Adopt 70 %" with *it* for the level.
+ */
+export function goodEnoughWords({ conclusion, naming }: Spoken, after = false): string {
   const { ending, asGood } = conclusion
   if (ending.level === null) return ''
   const unit = naming.factor.unitOfMeasure
-  const level = levelNameText(ending.level, unit)
+  const level = after ? 'it' : levelNameText(ending.level, unit)
   if (ending.why === 'best-shown') return `${level} is the best of the levels tried`
   if (!isPresent(asGood)) return ''
   const within = `within your margin of ${plainNumber(asGood.margin)}`
-  if (ending.why === 'all-within')
+  if (ending.why === 'all-within') {
+    if (after) return `all levels are ${within}, and it is the easiest`
     return ending.kind === 'adopt'
       ? `all levels are ${within}: take the easiest, ${level}`
       : `all levels are ${within}, ${level} the easiest of them`
+  }
   const best = levelNameText(asGood.best, unit)
-  if (ending.why === 'named')
+  if (ending.why === 'named') {
+    const named = after ? 'it was named before the mix and' : `${level}, named before the mix,`
     return ending.level === asGood.best
-      ? `${level}, named before the mix, stands highest and is as good as any other ${within}`
-      : `${level}, named before the mix, is as good as the best, ${best}, ${within}`
+      ? `${named} stands highest and is as good as any other ${within}`
+      : `${named} is as good as the best, ${best}, ${within}`
+  }
   if (ending.level !== asGood.best)
     return `${level} is the easiest that is as good as the best, ${best}, ${within}`
   const passing = asGood.levels.filter(({ passes }) => passes).length
   return passing === 1
-    ? `${level} is the best, and no other level is shown to be as good`
-    : `${level} is the best and the easiest of those as good ${within}`
+    ? `${level} stands highest, and no other level is shown to be as good`
+    : `${level} stands highest and is the easiest of those as good ${within}`
 }
 
 /** The ending in full: adopt, hold back, or why no level is good enough yet, with what is lacking. */
@@ -44,7 +51,7 @@ export function endingSentence(spoken: Spoken, scores: Pick<ScoreTable, 'ease'>)
   if (good !== '' && ending.level !== null) {
     const level = levelNameText(ending.level, naming.factor.unitOfMeasure)
     if (ending.kind === 'adopt')
-      return `Adopt ${level}: ${good}${spared(spoken, scores)}.`
+      return `Adopt ${level}: ${goodEnoughWords(spoken, true)}${spared(spoken, scores)}.`
     const these = rung === 'doughs' ? 'these doughs' : 'these pieces'
     return rung === 'factor'
       ? `So far ${good}; make it again before you adopt it.`

@@ -2,7 +2,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
-import { shownSentence, type Spoken } from './shown-sentence.ts'
+import { type Spoken, shownSentence } from './shown-sentence.ts'
 
 const expected: Record<Expectation['direction'], string> = {
   rises: 'You expected it to rise with the levels',

@@ -19,6 +19,6 @@ export function hangsSentence(
   if (on.length === 0)
     return 'Without any one taster, or any one session, the verdict would be the same.'
   return shown.length > 0
-    ? `It hangs on ${listText(on)}: without any one of them it would say something else.`
+    ? `It hangs on ${listText(on)}: without ${on.length === 1 ? 'that' : 'any one of them'} it would say something else.`
     : `Without ${on.length === 1 ? on[0] : `any one of ${listText(on)}`} something would have been shown: it hangs on that.`
 }

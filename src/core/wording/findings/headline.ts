@@ -94,7 +94,11 @@ function ofThese(spoken: Spoken): Headline {
   const { conclusion, naming } = spoken
   const { near } = conclusion
   const factor = midSentence(naming.factor.name)
-  if (!near) return { shown: 'Nothing is settled yet.', known: `Of ${factor} itself one session cannot speak. Bake again.` }
+  if (!near)
+    return {
+      shown: 'Nothing is settled yet.',
+      known: `Of ${factor} itself one session cannot speak. Bake again.`,
+    }
   const made = near.rung === 'doughs' ? 'Doughs' : 'Pieces'
   if (!near.differ)
     return {
@@ -124,6 +128,6 @@ function looksSentence({ conclusion }: Spoken): string {
     return `${asSentenceStart(countText(added.done, 'session'))} were made where ${added.most} at most were written first: such trials call a difference without cause in about ${decimalText(added.rate * 100, 0)} of 100.`
   if (!look) return ''
   return look.done < look.most
-    ? `After ${look.done} of ${countText(look.most, 'session')} it must be clearer than at the end.`
+    ? `After ${look.done} of ${look.most} sessions it has to be clearer than at the end.`
     : 'Findings were looked at early, so it had to be clearer than usual.'
 }

@@ -12,9 +12,9 @@ export interface MethodNote {
 export const methodNotes = {
   verdict: {
     title: 'What the sentence claims',
-    text: 'Every pair of levels has an interval, all of them together right in 95 of 100 trials (against the control alone where there is one). Matters: one lies wholly beyond your margin. Differs, size unsure: one leaves zero out. Too small to matter: all 90 % intervals lie inside the margin. Leans: none of these, but an 80 % interval leaves zero out and enough tasters or sessions stand behind it. The pair named is the one with the largest difference; what no scale has room for is left out of its interval.',
+    text: 'What was expected before the first mix fixes one question. A rise or fall: the straight line through the levels, then the last level less the first for the size, then pairs. A best in between: the bend, then the inner levels against each end, then pairs. Each stops at the first step that is not shown. What was expected may use 4 of the 5 wrong calls in 100 trials, a surprise the fifth. Nothing expected: the clearer of line and bend; a choice: all pairs, or each against the usual where that was written first. No difference is claimed only where every pair lies inside the margin with its one-sided 95 % bound. Leans: nothing is shown, but chance alone would lean as far in one of five trials.',
     source:
-      'Intervals against a margin: Schuirmann 1987 for equivalence (textbook); the five words are this notebook’s own.',
+      'Fixed sequences of tests (textbook); the shares of 4 and 1: worked out by simulation and quadrature for this project, checked against R.',
   },
   levels: {
     title: 'n, mean, SD, interval and median of a level',
@@ -54,18 +54,19 @@ export const methodNotes = {
   },
   control: {
     title: 'Against the control',
-    text: 'With a control each level is compared with it alone, which asks less and finds more than all pairs.',
+    text: 'With a control each level is compared with it alone, which asks less than all pairs. It carries the verdict only where that was written down before the mix.',
     source: 'Dunnett 1955, Journal of the American Statistical Association 50:1096 (textbook).',
   },
   trend: {
     title: 'Slope',
-    text: 'A straight line through blocks and levels: how much the response changes for one unit of the factor, with its plain 95 % t interval and p.',
+    text: 'A straight line through the levels: how much the response changes for one unit of the factor, with its plain 95 % t interval and p. Over these pieces it is the mean of the tasters’ own slopes, and its error is how these differ.',
     source: 'Least squares by orthogonal decomposition (textbook).',
   },
   best: {
     title: 'Where the best lies',
-    text: 'A parabola through blocks and levels; its top is the best value. The interval named is Fieller’s: it holds every value that the data cannot exclude as the top. It can be open on a side, or everything: then no best is claimed. For a response with a target it is where the curve meets the target.',
-    source: 'Fieller 1954, Journal of the Royal Statistical Society B 16:175 (textbook).',
+    text: 'A level may be the best when no other beats it by more than the one-sided 95 % bound. The stretch runs from the first such level to the last, half a gap wider on each side and never past the levels tried; an end among them may hide a better place past it. It asks for one hump, not for a curve. Only where the best is shown to lie in between does the top of a parabola stand beside it, for the case that the hump is even. For a response with a target it is where the curve meets the target, with Fieller’s interval.',
+    source:
+      'Worked out by simulation and quadrature for this project, checked against R. Fieller 1954, Journal of the Royal Statistical Society B 16:175 (textbook).',
   },
   delta: {
     title: 'The interval by the delta method',
@@ -84,7 +85,7 @@ export const methodNotes = {
   },
   bootstrap: {
     title: 'The best, by re-drawing',
-    text: 'The tasters (from eight up) or the sessions are drawn again with replacement many times and the best is worked out anew each time; the middle 95 % are shown. It takes the tasters as a sample of people like them. The seed is kept, so the numbers come out the same again.',
+    text: 'The tasters (from eight up) or the sessions are drawn again with replacement many times and the curve’s top is worked out anew each time; the middle 95 % are shown. It says where the bests of such panels fall, and is no interval for the best: such an interval would hold it in about 70 of 100 trials. The seed is kept, so the numbers come out the same again.',
     source: 'Efron 1979, Annals of Statistics 7:1 (textbook).',
   },
   ranks: {
@@ -95,21 +96,23 @@ export const methodNotes = {
   rankDifference: {
     title: 'Least difference of rank sums',
     text: 'Two levels differ by rank when their sums are this far apart, at 5 %. It is looked at only after a clear difference by rank.',
-    source: 'ISO 8587 (not seen; formula of the textbooks).',
+    source: 'After textbooks; the text of the standard, ISO 8587, was not consulted.',
   },
   page: {
     title: 'Page’s L',
     text: 'Do the ranks rise with the levels? The rank sums times 1, 2, 3 … and so on, against all ways of dealing the ranks. The direction written down before the first mix decides the side of p; without one it is two-sided.',
-    source: 'Page 1963, Journal of the American Statistical Association 58:216 (from memory).',
+    source:
+      'Page 1963, Journal of the American Statistical Association 58:216 (cited from memory).',
   },
   equivalence: {
-    title: 'As good as the best liked',
-    text: 'A level’s mean less that of the best liked, and the lower end of a one-sided 95 % interval. A level is as good when even that end falls short by less than the margin.',
-    source: 'One-sided non-inferiority (textbook).',
+    title: 'As good as the best',
+    text: 'A level’s mean less that of the best other level, and how far it may fall short at most. A level named before the mix needs a plain one-sided 95 % bound. Without a name all are looked at, so they step down from the surest, each by a bound that allows for those that are left.',
+    source:
+      'Comparisons with the best: Hsu 1984 (textbook). Worked out by simulation and quadrature for this project, checked against R.',
   },
   easiest: {
     title: 'The easiest that is as good',
-    text: 'Among the best liked and those as good: fewest failures, then best handling, then least hands-on time, then the control, then the lowest level.',
+    text: 'The level named before the mix, where it passed. Else among those as good: fewest failures, then best handling, then least hands-on time, then the control, then the lowest level.',
     source: 'This notebook’s own order (common practice).',
   },
   handling: {
@@ -119,13 +122,15 @@ export const methodNotes = {
   },
   freshness: {
     title: 'Was it freshness, or the order?',
-    text: 'The slope is the change of the scores for each minute from the oven (or each place in the order). The levels are compared again as if all had been tasted at the same minute or place; p is of that comparison. The widening is how much wider the widest interval gets by it: beyond 3, level and freshness cannot be told apart.',
-    source: 'Analysis of covariance: Fisher 1932 (textbook); the limit of 3 is common practice.',
+    text: 'The slope is the change of the scores for 10 minutes from the oven (or one place in the order). Where it varies inside a dough it is taken from there alone, else from the means of what was compared. The levels are then compared as if all had been tasted at the same minute or place; p is of that comparison. The widening is how much wider a difference gets by it: beyond 2, level and freshness cannot be told apart; below four degrees of freedom there are too few sessions to say.',
+    source:
+      'Analysis of covariance: Fisher 1932 (textbook). The limits: worked out by simulation and quadrature for this project, checked against R.',
   },
   justAboutRight: {
     title: 'Shares of too little and too much',
     text: 'The shares are over all answers; right is the middle of the five.',
-    source: 'Just-about-right scales: Rothman & Parker (eds) 2009, ASTM MNL63 (title seen).',
+    source:
+      'Just-about-right scales: Rothman & Parker (eds) 2009, ASTM MNL63 (by its title; the text was not consulted).',
   },
   meanDrop: {
     title: 'What a side costs',
@@ -150,7 +155,8 @@ export const methodNotes = {
   tellApart: {
     title: 'Can people tell them apart?',
     text: 'The count of right answers against what guessing would give; p is exact. One answer for each person and set counts as independent.',
-    source: 'Binomial test as in sensory practice (ISO 4120, not seen).',
+    source:
+      'Binomial test as in sensory practice, after textbooks; the text of the standard, ISO 4120, was not consulted.',
   },
   discriminators: {
     title: 'How many tell them apart',

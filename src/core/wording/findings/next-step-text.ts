@@ -22,7 +22,10 @@ export function nextStepText(step: NextStep, spoken: Spoken): { title: string; t
           }
         : {
             title: 'Confirm it',
-            text: 'Make the best and your usual again, blind, before you trust it: the best of several looks better than it is.',
+            text:
+              conclusion.better === 'higher' || conclusion.better === 'lower'
+                ? 'Make the best and your usual again, blind, before you trust it: the best of several looks better than it is.'
+                : 'Make the levels that stand apart again, blind, before you trust it: what stands out of several looks larger than it is.',
           }
     case 'narrow':
       return {
@@ -44,12 +47,14 @@ export function nextStepText(step: NextStep, spoken: Spoken): { title: string; t
   }
 }
 
-function repeatText({ conclusion }: Spoken): string {
-  if (conclusion.caution) return 'The same plan once more, with all levels equally fresh and in changing order.'
+function repeatText({ conclusion, naming }: Spoken): string {
+  const apart = naming.factor.ordered ? ', or take levels further apart' : ''
+  if (conclusion.caution)
+    return 'The same plan once more, with all levels equally fresh and in changing order.'
   const { lacks } = conclusion
   if (lacks?.what === 'sessions')
     return `The same plan with ${lacks.enough} sessions in all; sessions are what the answer lacks.`
   if (lacks?.what === 'margin')
-    return 'More sessions alone will hardly do: ask for a wider margin, or take levels further apart.'
-  return 'The same plan once more, or levels further apart.'
+    return `More sessions alone will hardly do: ask for a wider margin${apart}.`
+  return `The same plan once more${apart}.`
 }

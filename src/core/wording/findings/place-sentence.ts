@@ -18,15 +18,26 @@ export function placeSentence(spoken: Spoken, best: Best | null): string {
   if (inside)
     return `${asSentenceStart(`the best lies in between, ${stretchText(place, levels, unit)}`)}.`
   const { low, high, openLow, openHigh, candidates } = place
+  const stretch = `somewhere from ${plainNumber(low)} to ${withUnit(plainNumber(high), unit)}`
+  if (conclusion.rung !== 'factor')
+    return openLow && openHigh
+      ? `Of these ${conclusion.rung ?? 'pieces'} alone the best may lie anywhere in the range.`
+      : `Of these ${conclusion.rung ?? 'pieces'} alone, and if there is one hump, the best lies ${stretch}.`
+  if (shown.length === 0)
+    return openLow && openHigh
+      ? 'No best is claimed: it may lie anywhere in the range that was tried, or past its ends.'
+      : `No best is claimed, since nothing is shown; if there is one, as a single hump, these data put it ${stretch}.`
   const [only, other] = candidates
   if (only !== undefined && other === undefined) {
-    const past = openLow || openHigh ? '; better still may lie past it, where nothing was tried' : ''
+    const past =
+      openLow || openHigh ? '; better still may lie past it, where nothing was tried' : ''
     return `Of the levels tried ${levelNameText(only, unit)} is the best${past}.`
   }
-  if (openLow && openHigh) return 'The best may lie anywhere in the range that was tried, or past its ends.'
+  if (openLow && openHigh)
+    return 'The best may lie anywhere in the range that was tried, or past its ends.'
   const end = openLow ? 'low' : openHigh ? 'high' : null
   const past = end === null ? '' : `, perhaps at or past the ${end} end`
-  return `If there is one hump, the best lies somewhere from ${plainNumber(low)} to ${withUnit(plainNumber(high), unit)}${past}.`
+  return `If there is one hump, the best lies ${stretch}${past}.`
 }
 
 /** A target is said to be met only where something is shown along the levels. */

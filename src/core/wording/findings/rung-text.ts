@@ -31,15 +31,18 @@ export function rungSays(found: ResponseFindings, rung: RungName): Pick<RungLine
     return answer.p < 0.05
       ? { says: 'differ', mark: 'half' }
       : { says: 'no difference shown', mark: 'hollow' }
-  const { shown, tooSmall, lean } = found.conclusion
+  const { shown, tooSmall, lean, caution } = found.conclusion
   const within = isPresent(tooSmall) && tooSmall.allPairs
+  if (caution) return { says: `shown, but ${caution.what} may have done it`, mark: 'half' }
   if (shown.length > 0) {
     const surprise = shown.every(({ unexpected }) => unexpected)
     const said = within ? 'shown, but within your margin' : 'shown'
     return surprise ? { says: `${said}, unexpected`, mark: 'half' } : { says: said, mark: 'full' }
   }
   if (within) return { says: 'all within your margin', mark: 'full' }
-  return lean ? { says: 'leans, not settled', mark: 'hollow' } : { says: 'not settled', mark: 'hollow' }
+  return lean
+    ? { says: 'leans, not settled', mark: 'hollow' }
+    : { says: 'not settled', mark: 'hollow' }
 }
 
 /** What a rung is about, as a heading. */

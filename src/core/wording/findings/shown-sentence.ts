@@ -1,13 +1,18 @@
 import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
-import type { Place, Shown, ShownBend, ShownLine, ShownPair } from '@/core/findings/evidence/evidence-shape.ts'
+import type {
+  Place,
+  Shown,
+  ShownBend,
+  ShownLine,
+  ShownPair,
+} from '@/core/findings/evidence/evidence-shape.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
-import { decimalText, plainNumber, signedText } from '@/core/units/number-text.ts'
+import { decimalText, plainNumber, signedText, withUnit } from '@/core/units/number-text.ts'
 import { levelNameText, placeText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { withinScale } from '@/core/wording/words/within-scale.ts'
-import { withUnit } from '@/core/units/number-text.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { differenceDecimals } from './difference-text.ts'
 
@@ -33,8 +38,7 @@ function lineSentence({ goes, size }: ShownLine, { name, naming, conclusion }: S
   const [first, last] = size.between
   const decimals = differenceDecimals(size.difference)
   const { low, high } = withinScale(size, naming.scale)
-  const [from, to] =
-    size.difference < 0 ? [-high, -low] : [low, high]
+  const [from, to] = size.difference < 0 ? [-high, -low] : [low, high]
   const by = decimalText(Math.abs(size.difference), decimals)
   const way = size.difference < 0 ? 'lower' : 'higher'
   return `${start}: ${by} ${way} at ${levelNameText(last, unit)} than at ${levelNameText(first, unit)} (${signedText(from, decimals).replace('+', '')} to ${signedText(to, decimals).replace('+', '')})${againstMargin(size.beyond, conclusion)}`

@@ -7,7 +7,13 @@ import { widestDifference } from '@/core/wording/words/within-scale.ts'
 
 type AskedPlan = Pick<
   Plan,
-  'tasters' | 'flights' | 'plannedSessions' | 'levels' | 'responses' | 'mainResponseId'
+  | 'tasters'
+  | 'flights'
+  | 'plannedSessions'
+  | 'levels'
+  | 'responses'
+  | 'mainResponseId'
+  | 'expectation'
 >
 
 /** What could be detected is said for the nine-point scale alone. */
@@ -35,7 +41,9 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
     `${asSentenceStart(`with ${design.slice(0, -1).join(', ')}`)} and ${design.at(-1)}:`,
     about(now.thesePieces, 'between these pieces'),
     now.theseDoughs.ok ? about(now.theseDoughs, 'between these doughs') : '',
-    about(now.theFactor, 'of the factor itself, made again,'),
+    about(now.theFactor, 'of the factor itself, made again,', askedOf(plan)),
+    endingWords(now.theFactor, main?.margin ?? null, 'sessions'),
+    now.theFactor.ok ? '' : endingWords(now.thesePieces, main?.margin ?? null, 'tasters'),
   ]
   const margin = main?.margin ?? null
   const power = now.theFactor.ok ? now.theFactor.pairPowerAtMargin : null
@@ -46,12 +54,52 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
   return said.filter(Boolean).join(' ')
 }
 
-function about(rung: DetectableRung, what: string): string {
+type Question = 'rise' | 'hump' | 'pair'
+
+/** What the verdict will ask of a plan: a rise or fall, a best in between, or a pair where nothing else was written. */
+function askedOf({ expectation, levels }: AskedPlan): Question {
+  if (levels.some(({ value }) => value === null)) return 'pair'
+  if (expectation?.direction === 'best-inside') return 'hump'
+  return expectation?.direction === 'rises' || expectation?.direction === 'falls' ? 'rise' : 'pair'
+}
+
+function about(rung: DetectableRung, what: string, asked: Question = 'pair'): string {
   const start = asSentenceStart(what)
   if (!rung.ok) return `${start} nothing can be said: that ${needs[rung.reason]}.`
-  return rung.wouldShow > most
-    ? `${start} no difference would show for sure: it would take more than the ${most} points between 1 and 9.`
-    : `${start} a true difference of about ${decimalText(rung.wouldShow, 1)} points would show.`
+  const kinds = {
+    rise: {
+      size: rung.riseShows,
+      words: 'a change of about SIZE points from the first to the last level',
+    },
+    hump: {
+      size: rung.humpShows,
+      words: 'a best in between that stands about SIZE points above both ends',
+    },
+    pair: { size: rung.wouldShow, words: 'a true difference of about SIZE points' },
+  }
+  const { size, words } = kinds[asked]
+  const shows = size ?? rung.wouldShow
+  return shows > most
+    ? `${start} ${asked === 'pair' ? 'no difference' : 'nothing'} would show for sure: it would take more than the ${most} points between 1 and 9.`
+    : `${start} ${(size === null ? kinds.pair.words : words).replace('SIZE', decimalText(shows, 1))} would show.`
+}
+
+/** How likely the plan is to end with an easy level that is as good as the best, and what would make it 8 in 10. */
+function endingWords(
+  rung: DetectableRung,
+  margin: number | null,
+  of: 'sessions' | 'tasters',
+): string {
+  if (!rung.ok || rung.ending === null || margin === null) return ''
+  const { named, notNamed } = rung.ending
+  const share = (chance: number) => decimalText(chance * 100, 0)
+  const enough = (count: number | null) =>
+    count === null ? `no number of ${of} within reason` : `${count} ${of}`
+  const more =
+    named.chance >= 0.8
+      ? ''
+      : `; ${enough(named.enough)} would make it 80 (${enough(notNamed.enough)} if not named)`
+  return `That an easy level is as good as the best, within your margin of ${plainNumber(margin)}, would be shown in ${share(named.chance)} of 100 such trials where that is so and the level is named before the mix, in ${share(notNamed.chance)} where it is not named${more}.`
 }
 
 /** Points that would show; none beyond what the scale holds. */

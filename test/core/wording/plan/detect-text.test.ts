@@ -10,6 +10,12 @@ const showing = (wouldShow: number): DetectableRung => ({
   tukeyHalfWidth: wouldShow,
   slopeHalfWidth: null,
   wouldShow,
+  riseShows: wouldShow / 2,
+  humpShows: wouldShow / 4,
+  ending: {
+    named: { chance: 0.34, enough: 14 },
+    notNamed: { chance: 0.2, enough: null },
+  },
   pairPowerAtMargin: 0.08,
   overallPowerAtMargin: 0.08,
 })
@@ -37,6 +43,7 @@ const plan = {
   levels: [],
   responses: [liking],
   mainResponseId: 'liking',
+  expectation: null,
 }
 
 describe('what a design could show', () => {
@@ -45,6 +52,20 @@ describe('what a design could show', () => {
     expect(said).toContain('Between these pieces a true difference of about 3.2 points would show.')
     expect(said).toContain('it would take more than the 8 points between 1 and 9')
     expect(said).not.toContain('11.3')
+  })
+
+  test('speaks of what was expected, and of how likely the ending is', () => {
+    const level = { id: 'a', value: 62, label: '62', control: true }
+    const asked = { ...plan, levels: [level, { ...level, id: 'b', value: 66 }] }
+    const rising = { ...asked, expectation: { direction: 'rises' as const, bestGuess: null } }
+    expect(detectSentences(design, rising)).toContain(
+      'Of the factor itself, made again, a change of about 5.7 points from the first to the last level would show.',
+    )
+    const inside = { ...asked, expectation: { direction: 'best-inside' as const, bestGuess: null } }
+    expect(detectSentences(design, inside)).toContain('stands about 2.8 points above both ends')
+    expect(detectSentences(design, rising)).toContain(
+      'within your margin of 1, would be shown in 34 of 100 such trials where that is so and the level is named before the mix, in 20 where it is not named; 14 sessions would make it 80 (no number of sessions within reason if not named).',
+    )
   })
 
   test('nor does the table', () => {
