@@ -18,7 +18,8 @@ const focaccia = sampleTrial('focaccia-hydration')
 async function settled(page: Page, place: 'findings' | 'report') {
   await page.goto(`${baseUrl}#/trial/${focaccia.trial.id}/${place}`)
   await page
-    .getByText(/^These pieces differ, and by more than your margin/)
+    .getByText(/^Liking is best in between/)
+    .first()
     .first()
     .waitFor()
   if (place === 'findings')
@@ -87,10 +88,10 @@ test('the answer stands beside the trial in the notebook once it was found', asy
   await page.goto(baseUrl)
   const line = page.getByRole('list', { name: 'Trials' })
   await line.getByText('Finished').waitFor()
-  expect(await line.getByText(/^These pieces differ/).count()).toBe(0)
+  expect(await line.getByText(/^Liking is best in between/).count()).toBe(0)
   await settled(page, 'findings')
   await page.getByRole('link', { name: 'Notebook' }).click()
-  await line.getByText(/^These pieces differ/).waitFor()
+  await line.getByText(/^Liking is best in between/).waitFor()
   await page.context().close()
 })
 

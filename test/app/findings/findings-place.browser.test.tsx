@@ -31,7 +31,7 @@ async function opened(...files: Parameters<typeof notebookWith>) {
 
 test('the sentence stands first, then the picture, how far it carries, which differ, the easiest, and what next', async () => {
   const { screen, notebook } = await opened(focaccia)
-  await expect.element(screen.getByText(/^These pieces differ/), slow).toBeVisible()
+  await expect.element(screen.getByText(/^Liking is best in between/).first(), slow).toBeVisible()
   await expect.element(screen.getByRole('img', { name: /^74 %: mean/ }).first(), slow).toBeVisible()
   await expect.element(screen.getByRole('img', { name: /^66 to 74: \+/ }), slow).toBeVisible()
   const heads = [...screen.container.querySelectorAll('h2')].map((head) => head.textContent)
@@ -142,12 +142,12 @@ test('the trade-off is folded away, and a weight under the fingers moves it', as
 
 test('one session says honestly that it is not settled, and the sides of a just-about-right answer with their cost', async () => {
   const { screen } = await opened(panLoaf)
-  await expect.element(screen.getByText(/^These pieces do not settle it/), slow).toBeVisible()
+  await expect.element(screen.getByText(/^No difference shows between these pieces/), slow).toBeVisible()
   await expect.element(screen.getByText(/one session cannot speak/).first()).toBeVisible()
   await expect
     .element(screen.getByText(/% just about right, .*\s% too much\.$/).first())
     .toBeVisible()
-  await expect.element(screen.getByRole('button', { name: 'Repeat it' })).toBeVisible()
+  await expect.element(screen.getByRole('button', { name: 'Bake again' })).toBeVisible()
 })
 
 test('options without order: no curve, no best, and the levels told apart by place', async () => {
