@@ -20,7 +20,6 @@ async function settled(page: Page, place: 'findings' | 'report') {
   await page
     .getByText(/^Liking is best in between/)
     .first()
-    .first()
     .waitFor()
   if (place === 'findings')
     await page

@@ -142,7 +142,9 @@ test('the trade-off is folded away, and a weight under the fingers moves it', as
 
 test('one session says honestly that it is not settled, and the sides of a just-about-right answer with their cost', async () => {
   const { screen } = await opened(panLoaf)
-  await expect.element(screen.getByText(/^No difference shows between these pieces/), slow).toBeVisible()
+  await expect
+    .element(screen.getByText(/^No difference shows between these pieces/), slow)
+    .toBeVisible()
   await expect.element(screen.getByText(/one session cannot speak/).first()).toBeVisible()
   await expect
     .element(screen.getByText(/% just about right, .*\s% too much\.$/).first())
