@@ -1,11 +1,15 @@
-import { useState } from 'react'
-import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { lazy, Suspense, useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
 import { saveFile } from '@/app/kit/press/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
 import { titleOf } from './stage-words.ts'
+
+/** Loaded when it is asked for: the book opens without it. */
+const ExportDialog = lazy(async () => ({
+  default: (await import('./export-dialog.tsx')).ExportDialog,
+}))
 
 export interface TrialMenuProps {
   summary: Summary
@@ -53,30 +57,11 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
           {press('Bin', () => bin(true))}
         </>
       )}
-      <Dialog
-        title="Export a sealed trial?"
-        open={asking}
-        onClose={() => setAsking(false)}
-        actions={
-          <>
-            <Button
-              kind="primary"
-              onPress={async () => {
-                await save()
-                setAsking(false)
-              }}
-            >
-              Export it
-            </Button>
-            <Button onPress={() => setAsking(false)}>Not now</Button>
-          </>
-        }
-      >
-        <p>
-          Its tasting is sealed, but the file holds everything: levels, weights, letters and what
-          each code stands for. Keep it from whoever still tastes.
-        </p>
-      </Dialog>
+      {asking ? (
+        <Suspense fallback={null}>
+          <ExportDialog onExport={save} onClose={() => setAsking(false)} />
+        </Suspense>
+      ) : null}
     </div>
   )
 }
