@@ -20,8 +20,15 @@ type Refusal = LineTrouble | Unplaced | 'preferment' | 'duplicate'
 /** Why an amount that was read is no percent of flour. */
 type Unplaced = 'percent-without-flour' | 'weight-without-flour' | 'no-flour-at-all'
 
+/** What the text says twice and not alike: it is read as weighed, and asked about. */
+export type FormulaDoubt =
+  | { what: 'percent'; name: string; statedPercent: number; weighedPercent: number }
+  | { what: 'total'; statedGrams: number; linesGrams: number }
+
 export interface FormulaFromText {
   lines: ReadFormulaLine[]
+  /** Stated percents and totals that disagree with the weights. */
+  doubts: FormulaDoubt[]
   /** Null when no flour was understood. */
   formula: Formula | null
   reason: 'empty' | 'no-flour' | null
@@ -46,10 +53,12 @@ export function formulaFromText(
   kinds: ReadonlyMap<string, IngredientKind> = new Map(),
   flourGramsWhenPercent = 1000,
 ): FormulaFromText {
-  const rows = text
+  const all = text
     .split(/\r\n|\r|\n/u)
     .map((row, index) => ({ line: index + 1, text: row.trim(), read: readLine(row) }))
     .filter((row) => row.text !== '')
+  const totals = all.filter(({ read }) => isTotal(read))
+  const rows = all.filter((row) => !totals.includes(row))
   const taken = rows.flatMap((row): Understood[] => {
     const { read } = row
     if (!read.ok || (isPreferment(read.name) && !kinds.has(read.name))) return []
@@ -75,9 +84,51 @@ export function formulaFromText(
     return { line, text: raw, name, ok: true, kind: one.kind, grams, percent, fromVolume }
   })
   const hasFlour = ingredients.some(({ kind, percent }) => kind === 'flour' && percent > 0)
-  if (!hasFlour) return { lines, formula: null, reason: rows.length === 0 ? 'empty' : 'no-flour' }
+  const doubts = doubtsOf(lines, rows, totals)
+  if (!hasFlour)
+    return { lines, doubts, formula: null, reason: rows.length === 0 ? 'empty' : 'no-flour' }
   const batchSize = { by: 'flour' as const, flourGrams: sums.grams || flourGramsWhenPercent }
-  return { lines, formula: { ingredients, preferments: [], batchSize }, reason: null }
+  return { lines, doubts, formula: { ingredients, preferments: [], batchSize }, reason: null }
+}
+
+type Row = { line: number; read: ReadAmount }
+
+const totalName =
+  /^(?:the )?(?:total|sum|in all|all together|altogether)(?: (?:dough|weight|mass|batch))?$/iu
+
+/** A line that states what the others come to, and is none of them. */
+function isTotal(read: ReadAmount): boolean {
+  return read.ok && totalName.test(read.name)
+}
+
+/** How far a stated figure may lie from the weights by its own rounding: half of its last digit, or a hundredth of it. */
+function agrees(stated: number, weighed: number): boolean {
+  const [, decimals = ''] = String(stated).split('.')
+  return Math.abs(stated - weighed) <= Math.max(0.5 / 10 ** decimals.length, stated / 100)
+}
+
+function doubtsOf(
+  lines: readonly ReadFormulaLine[],
+  rows: readonly Row[],
+  totals: readonly Row[],
+): FormulaDoubt[] {
+  const ofPercent = lines.flatMap((line): FormulaDoubt[] => {
+    const read = rows.find((row) => row.line === line.line)?.read
+    if (!line.ok || !read?.ok || read.grams === null || read.besidePercent === null) return []
+    const { name, percent: weighedPercent } = line
+    const statedPercent = read.besidePercent
+    if (agrees(statedPercent, weighedPercent)) return []
+    return [{ what: 'percent', name, statedPercent, weighedPercent }]
+  })
+  const weights = lines.map((line) => (line.ok ? line.grams : null))
+  const linesGrams = weights.reduce<number>((sum, grams) => sum + (grams ?? 0), 0)
+  const ofTotal = totals.flatMap(({ read }): FormulaDoubt[] => {
+    if (!read.ok || read.grams === null || weights.includes(null)) return []
+    return agrees(read.grams, linesGrams)
+      ? []
+      : [{ what: 'total', statedGrams: read.grams, linesGrams }]
+  })
+  return [...ofPercent, ...ofTotal]
 }
 
 function isFirstOfItsName(row: Understood, index: number, rows: Understood[]): boolean {

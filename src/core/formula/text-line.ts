@@ -6,7 +6,15 @@ import { wholeAmount } from './whole-amount.ts'
 
 /** What was understood of one pasted line, or why it was not. */
 export type ReadAmount =
-  | { ok: true; name: string; grams: number; percent: null; fromVolume: boolean }
+  | {
+      ok: true
+      name: string
+      grams: number
+      percent: null
+      fromVolume: boolean
+      /** A percent that stands beside the weight. */
+      besidePercent: number | null
+    }
   | { ok: true; name: string; grams: null; percent: number; fromVolume: false }
   | { ok: false; reason: LineTrouble; name: string }
 
@@ -21,6 +29,8 @@ const rangeOrFraction =
 const touches =
   /(?:\d\s*(?:g|kg|ml|%|oz|lb)?\s*(?:[-/\u2044\u2013\u2014]|to)\s*|[\u00bc-\u00be\u2150-\u215e]\s*)$/iu
 const ofEach = /(?<!\p{L})(?:each|apiece)(?!\p{L})/iu
+/** A percent that tells of the thing itself, not of the dough: "82 % fat". */
+const ofItself = /%\s*(?:fat|protein|ash|moisture|cocoa|solids|hydration)/iu
 const pourable = /water|milk|cream|yog|whey|juice|beer/iu
 
 /**
@@ -32,7 +42,8 @@ const pourable = /water|milk|cream|yog|whey|juice|beer/iu
 export function readLine(line: string): ReadAmount {
   const text = line.replace(bullets, '').trim()
   const mass = wholeAmount(text)
-  const percent = mass ? null : percentAmount.exec(text)
+  const anyPercent = percentAmount.exec(text)
+  const percent = mass ? null : anyPercent
   const rest = mass?.rest ?? (percent ? text.replace(percent[0], ' ') : text)
   const name = nameIn(rest.replace(percentAmount, ' '))
   const refuse = (reason: LineTrouble): ReadAmount => ({ ok: false, reason, name })
@@ -58,7 +69,11 @@ export function readLine(line: string): ReadAmount {
   if (!mass) return { ok: true, name, grams: null, percent: read.grams, fromVolume: false }
   const { grams, fromVolume } = mass
   if (fromVolume && !pourable.test(name)) return refuse('volume-of-no-water')
-  return grams > 1e6 ? refuse('too-large') : { ok: true, name, grams, percent: null, fromVolume }
+  if (grams > 1e6) return refuse('too-large')
+  const beside =
+    anyPercent?.[1] === undefined || ofItself.test(text) ? null : readAmount(anyPercent[1])
+  const besidePercent = beside?.ok ? beside.grams : null
+  return { ok: true, name, grams, percent: null, fromVolume, besidePercent }
 }
 
 function nameIn(text: string): string {

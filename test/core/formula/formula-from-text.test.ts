@@ -194,3 +194,21 @@ test('a minus is no bullet, and a power of ten no amount', () => {
     expect(readLine(line)).toMatchObject({ ok: true, name: 'sugar', grams: 5 })
   expect(readLine('1e308 g rye flour')).toMatchObject({ ok: false, reason: 'not-a-number' })
 })
+
+test('a percent beside a weight and a total are asked about where they do not agree', () => {
+  // 15 g of 500 g flour are 3 %, not 2; 500 + 350 + 15 = 865 g, not 900.
+  const text = '500 g flour (100 %)\n350 g water (70%)\n15 g salt (2 %)\ntotal 900 g'
+  const { doubts, formula } = formulaFromText(text, ids())
+  expect(doubts).toEqual([
+    { what: 'percent', name: 'salt', statedPercent: 2, weighedPercent: 3 },
+    { what: 'total', statedGrams: 900, linesGrams: 865 },
+  ])
+  expect(formula?.ingredients.map(({ name }) => name)).toEqual(['flour', 'water', 'salt'])
+})
+
+test('what agrees by its own rounding is no question, nor is the fat of a butter', () => {
+  // 9 g of 500 g are 1.8 %, which two per cent rounds to; 345 g are 69 %.
+  const text = '500 g flour\n345 g water (69 %)\n9 g salt (2 %)\nTotal dough: 854 g'
+  expect(formulaFromText(text, ids()).doubts).toEqual([])
+  expect(formulaFromText('500 g flour\n50 g butter, 82 % fat', ids()).doubts).toEqual([])
+})

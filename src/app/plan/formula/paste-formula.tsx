@@ -9,6 +9,7 @@ import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
+import { formulaDoubtText, halfReadText } from '@/core/wording/plan/formula-doubt-text.ts'
 import { formulaLacksText, formulaReplacedText } from '@/core/wording/plan/formula-lacks-text.ts'
 import { PastedLines } from './pasted-lines.tsx'
 
@@ -23,10 +24,18 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
     let count = 0
     return formulaFromText(text, () => `line${++count}`, kinds)
   }, [text, kinds])
-  const { formula } = read
+  const { formula, doubts } = read
+  const refused = read.lines.filter((line) => !line.ok).length
+  const leaveOut = (line: number) =>
+    setText(
+      text
+        .split(/\r\n|\r|\n/u)
+        .filter((_, at) => at !== line - 1)
+        .join('\n'),
+    )
   const added = useMemo(() => (formula ? addedForFactor(plan, formula) : null), [plan, formula])
   const take = () => {
-    if (!formula) return
+    if (!formula || refused > 0) return
     store
       .getState()
       .changeSaid(
@@ -44,8 +53,8 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
       actions={
         <>
           <Button onPress={onClose}>Leave it</Button>
-          <Button kind="primary" onPress={take} disabled={!formula}>
-            Use this formula
+          <Button kind="primary" onPress={take} disabled={!formula || refused > 0}>
+            {doubts.length > 0 ? 'Use it as weighed' : 'Use this formula'}
           </Button>
         </>
       }
@@ -65,7 +74,14 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
       <PastedLines
         lines={read.lines}
         onKind={(name, kind) => setKinds((before) => new Map(before).set(name, kind))}
+        onLeaveOut={leaveOut}
       />
+      {formula && refused > 0 ? <Notice kind="caution">{halfReadText(refused)}</Notice> : null}
+      {doubts.map((doubt) => (
+        <Notice key={formulaDoubtText(doubt)} kind="caution">
+          {formulaDoubtText(doubt)}
+        </Notice>
+      ))}
       {added ? <Notice kind="caution">{formulaLacksText(added)}</Notice> : null}
     </Dialog>
   )

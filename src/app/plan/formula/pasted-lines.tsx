@@ -1,5 +1,6 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import type { ReadFormulaLine } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
@@ -10,6 +11,8 @@ import styles from './formula-section.module.css'
 interface Props {
   lines: readonly ReadFormulaLine[]
   onKind: (name: string, kind: IngredientKind) => void
+  /** Takes a line that was not understood out of the text. */
+  onLeaveOut: (line: number) => void
 }
 
 const kindOptions = (Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => ({
@@ -18,12 +21,22 @@ const kindOptions = (Object.keys(ingredientKindNames) as IngredientKind[]).map((
 }))
 
 /** Each pasted line as it was understood, its kind to be corrected, or why it was not understood. */
-export function PastedLines({ lines, onKind }: Props) {
+export function PastedLines({ lines, onKind, onLeaveOut }: Props) {
   return (
     <ol className={styles.read} aria-label="What was understood">
       {lines.map((line) => (
         <li key={line.line} {...(line.ok ? {} : { className: styles.refused })}>
           {line.ok ? <Understood line={line} /> : <Refused line={line} />}
+          {line.ok ? null : (
+            <Button
+              size="small"
+              kind="quiet"
+              label={`Leave out: ${line.text}`}
+              onPress={() => onLeaveOut(line.line)}
+            >
+              Leave it out
+            </Button>
+          )}
           {line.kind ? (
             <SelectField
               label={`Kind of ${line.name}`}
