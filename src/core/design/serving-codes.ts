@@ -4,9 +4,6 @@ export type DealtCodes =
   | { ok: true; codes: string[] }
   | { ok: false; reason: 'codes-run-out'; asked: number; left: number }
 
-/** As many codes as one trial can have: 3 of each six-ring of digits, 2 or 1 of the shorter chains. */
-export const mostCodes = 495
-
 /** Two codes that a tired taster mixes up: the same, or one the other with two neighbouring digits swapped. */
 export function codesConflict(one: string, other: string): boolean {
   return one === other || neighbours(one).includes(other)

@@ -5,10 +5,11 @@ import { chanceFrom, shuffled } from '@/core/design/chance.ts'
 import { drawVersion } from '@/core/design/draw-version.ts'
 import { letterAt } from '@/core/design/letters.ts'
 import { dealCodes } from '@/core/design/serving-codes.ts'
+import { codesOfSets } from '@/core/trial/codes-asked.ts'
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type DealtOrders, dealOrders, streams } from './deal-orders.ts'
-import { codesOfSets, dealSets } from './deal-sets.ts'
+import { dealSets } from './deal-sets.ts'
 import type { Batch, Flight, Piece, Serving, Session } from './session-record.ts'
 
 export interface SessionToDeal {

@@ -1,14 +1,8 @@
 import type { Chance } from '@/core/design/chance.ts'
 import { tellApartOrders } from '@/core/design/tell-apart-orders.ts'
+import { samplesOf } from '@/core/trial/codes-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { TellApartSet } from './session-record.ts'
-
-const samplesOf = { triangle: 3, 'duo-trio': 3, paired: 2 } as const
-
-/** How many codes the tell-apart test of a plan takes: one set a taster, one code a sample. */
-export function codesOfSets(plan: Pick<Plan, 'tellApart' | 'tasters'>): number {
-  return plan.tellApart ? samplesOf[plan.tellApart.test] * plan.tasters.length : 0
-}
 
 /**
  * One tell-apart set for every taster, its samples under codes of their own, the orders of the test spread evenly over the

@@ -67,6 +67,7 @@ export type PlanTrouble =
       doughGrams: number
       leastFlourGrams: number
     }
+  | { reason: 'codes-run-out'; asked: number; plannedSessions: number; lastFor: number }
   | { reason: 'duplicate-response'; name: string; otherIndex: number }
   | { reason: 'margin-not-above-zero'; margin: number }
   | { reason: 'margin-past-scale'; margin: number; widest: number }

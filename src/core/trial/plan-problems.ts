@@ -1,5 +1,6 @@
 import { formulaProblems } from '@/core/formula/formula-problems.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { codeProblems } from './codes-asked.ts'
 import { collidingLevels } from './colliding-levels.ts'
 import { factorProblems } from './factor-problems.ts'
 import { kitchenProblems, loadProblems } from './kitchen-problems.ts'
@@ -41,6 +42,7 @@ export function planProblems(plan: Plan, kitchen?: readonly KitchenThing[]): Pla
     ...(soundFormula ? levelFormulaProblems(plan) : []),
     ...(soundFormula && kitchen ? collidingLevels(plan, kitchen) : []),
     ...pieceProblems(plan),
+    ...codeProblems(plan),
     ...(kitchen ? loadProblems(plan, kitchen) : []),
     ...stepProblems(plan),
     ...stepHeatProblems(plan, kitchen ?? []),

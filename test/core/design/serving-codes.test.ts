@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { chanceFrom } from '@/core/design/chance.ts'
-import { codesConflict, dealCodes, mostCodes } from '@/core/design/serving-codes.ts'
+import { codesConflict, dealCodes } from '@/core/design/serving-codes.ts'
+import { mostCodes } from '@/core/trial/codes-asked.ts'
 
 const isSwap = (one: string, other: string) =>
   `${one[1]}${one[0]}${one[2]}` === other || `${one[0]}${one[2]}${one[1]}` === other

@@ -86,7 +86,11 @@ test('a second line of the same name is refused and not counted', () => {
 })
 
 test('without flour there is no formula, and it says so', () => {
-  expect(formulaFromText(' \n\n', ids())).toEqual({ lines: [], formula: null, reason: 'empty' })
+  expect(formulaFromText(' \n\n', ids())).toMatchObject({
+    lines: [],
+    formula: null,
+    reason: 'empty',
+  })
   expect(formulaFromText('water 3 g', ids())).toMatchObject({ formula: null, reason: 'no-flour' })
 })
 

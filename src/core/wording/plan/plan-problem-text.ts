@@ -82,6 +82,8 @@ export function planProblemText(trouble: Trouble): string {
       return `${trouble.name} is ${trouble.found}, but this factor moves ${trouble.wanted}; choose another.`
     case 'more-pieces-than-dough':
       return `${trouble.asked} pieces are asked of a dough for ${trouble.has}; make more dough or fewer flights.`
+    case 'codes-run-out':
+      return `Each of the ${trouble.plannedSessions} sessions takes ${trouble.asked} serving codes, and the three-digit codes of a trial last for ${trouble.lastFor}. Plan fewer flights or fewer sessions.`
     case 'pieces-outweigh-dough':
       return outweighText(trouble)
     case 'duplicate-response':
