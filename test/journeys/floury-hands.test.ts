@@ -96,13 +96,21 @@ test('a second tap on the same spot logs nothing: weighing, Begin, and the end o
     await tapTwice(page, 'Begin', gap)
     const first = gap === gaps[0] ? ['lock', 'step-started'] : ['step-started']
     expect(await newEvents(page, before), `Begin, ${gap} ms`).toEqual(first)
-    await tapTwice(page, 'Done, and Fold 1 of 2 begins', gap)
+    await tapTwice(page, 'Hands off: 30 min of rest begin', gap)
+    const resting = [...first, 'hands-off']
+    expect(await newEvents(page, before), `Hands off, ${gap} ms`).toEqual(resting)
+    // The next dough came to the front; its clock brings this one back, and from then on it stays.
+    const clocks = page.getByRole('list', { name: 'Clocks of the other lines' })
+    if (gap === gaps[0]) await clocks.getByRole('button').first().click()
+    await page.getByRole('button', { name: 'Done, and Fold 1 of 2 begins' }).click()
+    await tapTwice(page, 'End the rest now', gap)
     expect(await newEvents(page, before), `Done and Fold 1, ${gap} ms`).toEqual([
-      ...first,
+      ...resting,
       'step-stopped',
       'step-started',
     ])
     await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done” and “Fold 1/ }).click()
+    await page.getByRole('button', { name: /^Undo “[A-Z]: Mix: hands off”$/ }).click()
     await page.getByRole('button', { name: /^Undo “[A-Z]: Mix begun”$/ }).click()
     await page.getByRole('button', { name: 'Begin', exact: true }).waitFor()
   }

@@ -89,13 +89,11 @@ async function bench(page: Page): Promise<void> {
   await page.getByLabel('Dough temperature').fill('24,5')
   await page.getByRole('button', { name: 'Keep', exact: true }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Dough 24.5 °C”$/ }).waitFor()
-  await page.getByRole('button', { name: 'Done, and Fold 1 of 2 begins' }).click()
-  await page.getByRole('heading', { level: 2, name: 'Fold 1 of 2' }).waitFor()
-  await page
-    .getByRole('button', { name: /^Undo “[A-Z]: Mix done” and “Fold 1 of 2 begun”$/ })
-    .click()
-  await page.getByRole('heading', { level: 2, name: 'Mix', exact: true }).waitFor()
-  await page.getByRole('button', { name: 'Done', exact: true }).click()
+  await page.getByRole('button', { name: 'Hands off: 30 min of rest begin' }).click()
+  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix: hands off”$/ }).click()
+  await page.getByRole('button', { name: 'Done without its rest' }).click()
+  await page.getByText('The rest is not over.').waitFor()
+  await page.getByRole('button', { name: 'End the rest now' }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done”$/ }).waitFor()
 }
 

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react'
 import { ClockNote } from '@/app/bench/day/clock-note.tsx'
 import { ComingUp, FollowTheClock } from '@/app/bench/day/coming-up.tsx'
 import { frontLine } from '@/app/bench/day/front-line.ts'
-import { nextOnLine, runOf } from '@/app/bench/day/next-on-line.ts'
+import { nextOnLine } from '@/app/bench/day/next-on-line.ts'
 import { NowStep } from '@/app/bench/day/now-step.tsx'
 import { OffPlan } from '@/app/bench/day/off-plan.tsx'
 import { OvenCaution } from '@/app/bench/day/oven-caution.tsx'
@@ -86,11 +86,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
             {bakesNext ? <OvenCaution open /> : null}
             <ErrorBoundary what="the step in front" of={items}>
               {item ? (
-                <NowStep
-                  item={item}
-                  startedAt={runOf(runs, item)?.startedAt ?? null}
-                  next={nextOnLine(runs, item)}
-                />
+                <NowStep item={item} runs={runs} next={nextOnLine(runs, item)} />
               ) : (
                 <AllDone whole={whole} session={session} everything={items.length === 0} />
               )}

@@ -9,7 +9,7 @@ export type LockRecords = Pick<SealRecords, 'plans' | 'events' | 'ballots'>
 
 /** Entries that say that dough was handled, or more: while one of them stands, so does the lock. */
 const work: ReadonlySet<EventKind> = new Set<EventKind>([
-  ...(['weighed', 'worked-in', 'step-started', 'step-stopped', 'rise'] as const),
+  ...(['weighed', 'worked-in', 'step-started', 'hands-off', 'step-stopped', 'rise'] as const),
   ...(['bake-in', 'bake-out', 'mass', 'size', 'measured', 'failure'] as const),
   ...(['served', 'tasting-closed', 'unsealed', 'peeked'] as const),
 ])

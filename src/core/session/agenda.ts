@@ -14,10 +14,14 @@ import { type StepRun, stepRuns } from './step-runs.ts'
 /** The next thing to do for one dough or piece. Moments in UTC ms; lateness in seconds, below zero while there is time. */
 export interface AgendaItem {
   unit: Unit
+  /** All doughs it is done to at once; otherwise the unit alone. */
+  units: readonly Unit[]
   batchId: string
   letter: string
   levelId: string | null
   do: 'start' | 'end'
+  /** It runs and its work is not said to be done: a wait is still to begin. */
+  handsOn: boolean
   step: Step
   repeat: number
   /** When it is due by the plan; null where nothing has begun that it could be reckoned from. */
@@ -60,7 +64,7 @@ export function agenda(
     .map((each) => ({ ...each, dueAt: dues.get(each.run.unit.id) ?? each.dueAt }))
     .toSorted((one, other) => turnOf(one.run.unit.id) - turnOf(other.run.unit.id))
   const others = next.filter((each) => !isToBake(each, runs))
-  return inTurn(others, toOven).map((each) => asItem(session, each, now))
+  return onceForAll(inTurn(others, toOven).map((each) => asItem(session, each, now)))
 }
 
 const isToBake = ({ run, do: what }: NextOnLine, runs: readonly StepRun[]) =>
@@ -84,15 +88,41 @@ function inTurn(others: readonly NextOnLine[], toOven: readonly NextOnLine[]): N
     .map(({ next }) => next)
 }
 
+/** Steps that are done once for all doughs stand as one item: that of the dough which is due first. */
+function onceForAll(items: readonly AgendaItem[]): AgendaItem[] {
+  const sameAs = (item: AgendaItem) => (other: AgendaItem) =>
+    isOnce(other) &&
+    other.step.id === item.step.id &&
+    other.repeat === item.repeat &&
+    other.do === item.do &&
+    other.handsOn === item.handsOn
+  return items.flatMap((item, at) => {
+    if (!isOnce(item)) return [item]
+    const all = items.filter(sameAs(item))
+    if (items.findIndex(sameAs(item)) !== at) return []
+    if (all.length === 1) return [item]
+    return [{ ...item, units: all.map(({ unit }) => unit), letter: 'all doughs', levelId: null }]
+  })
+}
+
+const isOnce = ({ step, unit }: AgendaItem) => step.once === true && unit.kind === 'batch'
+
+/** Whether a step's work is followed by a wait of its own, so that hands off means something. */
+export function waitsAfterWork({ kind, handsSeconds, waitSeconds, endsBy }: Step): boolean {
+  return kind !== 'bake' && endsBy.by === 'clock' && handsSeconds > 0 && waitSeconds > 0
+}
+
 function asItem(session: Session, { run, do: what, dueAt }: NextOnLine, now: number): AgendaItem {
   const tolerance = run.step.toleranceSeconds * 1000
   const line = run.levelId === null ? null : letterOfLevel(session, run.levelId)
   return {
     unit: run.unit,
+    units: [run.unit],
     batchId: run.batchId,
     letter: line ?? batchOf(session, run.batchId).letter,
     levelId: run.levelId,
     do: what,
+    handsOn: what === 'end' && waitsAfterWork(run.step) && run.handsOffAt === null,
     step: run.step,
     repeat: run.repeat,
     dueAt,

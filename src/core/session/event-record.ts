@@ -60,7 +60,11 @@ export const eventShape = z.discriminatedUnion('kind', [
     celsius: celsiusShape,
   }),
   event('step-started', { stepId: idShape, repeat: countShape }),
+  /** The work of a step is done and its wait begins. */
+  event('hands-off', { stepId: idShape, repeat: countShape }),
   event('step-stopped', { stepId: idShape, repeat: countShape }),
+  /** A step that is not done: nothing begins by it. */
+  event('step-skipped', { stepId: idShape, repeat: countShape }),
   event('rise', { percent: z.number().check(z.gte(-100), z.lte(2000)) }),
   /** A baker's answer to a response: a handling score or a measurement of their own. */
   event('measured', { responseId: idShape, value: z.number() }),

@@ -43,16 +43,29 @@ function nextOnLine(
   day: PlannedDay,
   firstDue: number | null,
 ): NextOnLine | null {
-  const at = line.findLastIndex((run) => run.startedAt !== null || run.stoppedAt !== null)
+  const at = line.findLastIndex(isBehind)
   const last = line[at]
   if (last && last.stoppedAt === null && last.startedAt !== null) {
-    return { run: last, do: 'end', dueAt: last.startedAt + runSeconds(last.step) * 1000 }
+    return { run: last, do: 'end', dueAt: endDue(last, last.startedAt) }
   }
   const run = line[at + 1]
   if (!run) return null
-  const gap = last ? gapSeconds(day, last, run) : 0
-  const dueAt = last ? last.stoppedAt && last.stoppedAt + gap * 1000 : firstDue
+  // A step that was skipped took no time: what follows is due when the one before it ended.
+  const ended = line.slice(0, at + 1).findLast(({ skipped }) => !skipped)
+  if (!ended) return { run, do: 'start', dueAt: firstDue }
+  const gap = ended === last ? gapSeconds(day, ended, run) : 0
+  const dueAt = ended.stoppedAt && ended.stoppedAt + gap * 1000
   return { run, do: 'start', dueAt }
+}
+
+const isBehind = ({ startedAt, stoppedAt, skipped }: StepRun) =>
+  startedAt !== null || stoppedAt !== null || skipped
+
+/** When a running step is due to end: its wait after the hands are off or, while they are on it, after the planned work. */
+function endDue({ step, handsOffAt }: StepRun, startedAt: number): number {
+  return handsOffAt === null
+    ? startedAt + runSeconds(step) * 1000
+    : handsOffAt + step.waitSeconds * 1000
 }
 
 /** How long after one step the next begins, as planned; at the oven, as soon as it is free. */

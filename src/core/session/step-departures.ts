@@ -34,6 +34,8 @@ function missing(runs: readonly StepRun[]): Departure[] {
   return runs.flatMap((run, index): Departure[] => {
     const { unit, batchId, levelId, step, repeat } = run
     if (run.startedAt !== null || run.stoppedAt !== null) return []
+    if (run.skipped)
+      return [{ what: 'step-missing', unit, batchId, levelId, stepId: step.id, repeat }]
     const later = runs
       .slice(index + 1)
       .some((one) => one.startedAt !== null && isSameLine(run, one))

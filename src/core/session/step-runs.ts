@@ -8,7 +8,11 @@ import type { Session } from './session-record.ts'
 /** One repeat of a step on one dough or piece, as its level has it, with when it was begun and ended (UTC ms). */
 export interface StepRun extends DayTask {
   startedAt: number | null
+  /** When the work was done and the wait began; null where that was not said. */
+  handsOffAt: number | null
   stoppedAt: number | null
+  /** It was said that this one is not done. */
+  skipped: boolean
 }
 
 /**
@@ -27,7 +31,9 @@ export function stepRuns(session: Session, plan: Plan, effective: readonly Stand
       own.map((task) => ({
         ...task,
         startedAt: stamps.get(`start ${taskKey(task)}`) ?? null,
+        handsOffAt: stamps.get(`hands-off ${taskKey(task)}`) ?? null,
         stoppedAt: stamps.get(`stop ${taskKey(task)}`) ?? null,
+        skipped: stamps.has(`skip ${taskKey(task)}`),
       })),
     )
   })
@@ -41,14 +47,24 @@ export function runSeconds(step: Step): number {
   return (step.kind === 'bake' ? 0 : step.handsSeconds) + step.waitSeconds
 }
 
+const stampNames = {
+  'step-started': 'start',
+  'hands-off': 'hands-off',
+  'step-stopped': 'stop',
+  'step-skipped': 'skip',
+} as const
+
+/** Whether an entry is about one repeat of a step. */
+export const isOfStep = (event: Standing): event is Standing & { kind: keyof typeof stampNames } =>
+  event.kind in stampNames
+
 function stampsOf(plan: Plan, effective: readonly Standing[]): Map<string, number> {
   const bake = plan.steps.find((step) => step.kind === 'bake')
   const stamps = new Map<string, number>()
   for (const event of effective) {
     const { about, at } = event
-    if (event.kind === 'step-started' || event.kind === 'step-stopped') {
-      const what = event.kind === 'step-started' ? 'start' : 'stop'
-      stamps.set(`${what} ${about.id} ${event.stepId} ${event.repeat}`, at)
+    if (isOfStep(event)) {
+      stamps.set(`${stampNames[event.kind]} ${about.id} ${event.stepId} ${event.repeat}`, at)
     } else if (bake && (event.kind === 'bake-in' || event.kind === 'bake-out')) {
       stamps.set(`${event.kind === 'bake-in' ? 'start' : 'stop'} ${about.id} ${bake.id} 1`, at)
     }

@@ -49,6 +49,8 @@ export const stepShape = z.strictObject({
   kind: z.enum(stepKinds),
   name: nameShape,
   per: z.enum(['batch', 'piece']),
+  /** Done once for all doughs together, such as feeding one starter: asked for once, and logged of each of them. */
+  once: z.exactOptional(z.literal(true)),
   repeats: countTo(most.repeats),
   handsSeconds: secondsShape,
   waitSeconds: secondsShape,

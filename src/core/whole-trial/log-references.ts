@@ -26,7 +26,9 @@ export function checkEvent(
       references.known(`${at}/prefermentId`, event.prefermentId, ids('preferment'))
       break
     case 'step-started':
+    case 'hands-off':
     case 'step-stopped':
+    case 'step-skipped':
       references.known(`${at}/stepId`, event.stepId, ids('step'))
       break
     case 'measured':

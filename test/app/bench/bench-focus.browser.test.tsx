@@ -59,7 +59,7 @@ test('focus goes to what a key opened, from weight to weight, and back to the st
 
 test('focus goes to the next step when one is done, and to the step when the cautions are read', async () => {
   const { press, heading } = await freshBench()
-  await press('Pass over: Proof begins')
+  await press('Skip Mix')
   await expect.element(heading('Proof')).toHaveFocus()
   document.querySelector('details')?.setAttribute('open', '')
   await press('Read, and kept in mind')

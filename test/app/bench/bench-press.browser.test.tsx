@@ -89,10 +89,10 @@ test('before anything is weighed weighing is the first key, and one press takes 
     .toBeVisible()
 })
 
-test('a step that was not done is passed over by one press: the next begins, and the log shows it as otherwise than planned', async () => {
+test('a step that is not done is skipped by one press: nothing begins, the next is asked for, and the log shows it as otherwise than planned', async () => {
   const notebook = await freshDay()
   const screen = await render(bench(notebook))
-  await screen.getByRole('button', { name: 'Pass over: Proof begins' }).click()
-  await expect.element(screen.getByRole('button', { name: 'Undo “D: Proof begun”' })).toBeVisible()
-  await expect.element(screen.getByText('D: Mix was passed over.')).toBeVisible()
+  await screen.getByRole('button', { name: 'Skip Mix' }).click()
+  await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix skipped”' })).toBeVisible()
+  await expect.element(screen.getByText('D: Mix was skipped.')).toBeVisible()
 })

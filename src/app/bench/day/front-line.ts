@@ -40,7 +40,16 @@ export function lineUp(items: readonly AgendaItem[]): string {
   return items
     .map((item) => {
       const { unit, step, repeat, do: what, dueAt } = item
-      return [unit.id, step.id, repeat, what, dueAt, dueOut(item), handsOn(item)].join(' ')
+      return [
+        unit.id,
+        step.id,
+        repeat,
+        what,
+        item.handsOn,
+        dueAt,
+        dueOut(item),
+        handsOn(item),
+      ].join(' ')
     })
     .join('\n')
 }
@@ -54,7 +63,8 @@ function dueOut({ do: what, step, lateSeconds }: AgendaItem): boolean {
 }
 
 /** Whether a step runs and its work by hand is not over by the plan: until then the next thing to do is this one. */
-function handsOn({ do: what, step, dueAt, lateSeconds }: AgendaItem): boolean {
+function handsOn({ do: what, step, dueAt, lateSeconds, handsOn: working }: AgendaItem): boolean {
+  if (!working && step.waitSeconds > 0 && step.endsBy.by === 'clock') return false
   if (what !== 'end' || step.kind === 'bake' || dueAt === null || lateSeconds === null) return false
   return runSeconds(step) + lateSeconds < step.handsSeconds
 }

@@ -4,32 +4,37 @@ import { codeOfPiece } from '@/app/bench/code-of-piece.ts'
 import { LineMark } from '@/app/bench/line-mark.tsx'
 import { pieceName } from '@/app/bench/line-name.ts'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
-import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { Timer } from '@/app/kit/time/timer.tsx'
 import { useTicking } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
-import { stepPress } from '@/core/session/press/step-press.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
-import { doneText, endsByText } from '@/core/wording/plan/ends-by-text.ts'
+import { endsByText } from '@/core/wording/plan/ends-by-text.ts'
 import { workText } from '@/core/wording/weighing/work-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 
+import { listText } from '@/core/wording/words/list-text.ts'
+import { unitLetter } from '@/core/wording/words/unit-name.ts'
+import { clockOf, runOf } from './next-on-line.ts'
+import { StepPresses } from './step-presses.tsx'
+
 interface NowStepProps {
   item: AgendaItem
-  startedAt: number | null
-  /** What follows on the same dough or piece: one press ends this step and begins that one, or begins it in this one's place. */
+  runs: readonly StepRun[]
+  /** What follows on the same dough or piece: one press ends this step and begins that one. */
   next: StepRun | null
 }
 
 /** The one thing to do now: whose dough, which step, the clock to it, and one big button. */
-export function NowStep({ item, startedAt, next }: NowStepProps) {
-  const { log, plan, session } = useBench()
+export function NowStep({ item, runs, next }: NowStepProps) {
+  const { plan, session } = useBench()
+  const run = runOf(runs, item)
+  const clockAt = run ? clockOf(run) : null
   const { now: clock } = useServices()
   const degrees = useTemperatureText()
   const name = stepText(plan, item.step.id, item.repeat)
@@ -39,20 +44,24 @@ export function NowStep({ item, startedAt, next }: NowStepProps) {
   const stepKey = `${item.unit.id}/${item.step.id}/${item.repeat}`
   return (
     <section className={styles.now} aria-label="Now">
-      <LineMark unit={item.unit} size="large" />
+      {item.units.length > 1 ? (
+        <b className={styles.allDoughs}>All doughs: {lettersOf(session, item)}</b>
+      ) : (
+        <LineMark unit={item.unit} size="large" />
+      )}
       {item.unit.kind === 'piece' ? (
         <p className={styles.then}>{pieceText(session, plan, item.unit.id)}</p>
       ) : null}
       <h2 key={stepKey} className={styles.nowTitle} {...landing}>
         {name}
       </h2>
-      {ending && startedAt !== null ? (
+      {ending && clockAt ? (
         <Timer
           label={`${name}, ${item.letter}`}
-          startedAt={startedAt}
+          startedAt={clockAt.startedAt}
           clock={clock}
           size="bench"
-          {...(byClock && seconds > 0 ? { goalSeconds: seconds } : {})}
+          {...(byClock && clockAt.goalSeconds > 0 ? { goalSeconds: clockAt.goalSeconds } : {})}
         />
       ) : (
         <p className={styles.due}>
@@ -66,49 +75,19 @@ export function NowStep({ item, startedAt, next }: NowStepProps) {
         </p>
       ) : null}
       <p className={styles.then}>{workText(item.step)}</p>
-      <Button
-        kind="primary"
-        size="bench"
-        means={`${item.do}/${stepKey}`}
-        onPress={() => log(...stepPress(session, item))}
-      >
-        {pressText(item, degrees)}
-      </Button>
-      {ending && next && item.step.kind !== 'bake' && next.step.kind !== 'bake' ? (
-        <Button
-          size="bench"
-          means={`end-and-next/${stepKey}`}
-          onPress={() =>
-            log(...stepPress(session, item), ...stepPress(session, { ...next, do: 'start' }))
-          }
-        >
-          Done, and {stepText(plan, next.step.id, next.repeat)} begins
-        </Button>
-      ) : null}
-      {!ending && next && item.step.kind !== 'bake' ? (
-        <Button
-          kind="quiet"
-          size="bench"
-          means={`skip/${stepKey}`}
-          onPress={() => log(...stepPress(session, { ...next, do: 'start' }))}
-        >
-          Pass over: {stepText(plan, next.step.id, next.repeat)} begins
-        </Button>
-      ) : null}
+      <StepPresses key={`${stepKey}/${item.do}`} item={item} runs={runs} run={run} next={next} />
     </section>
   )
 }
+
+const lettersOf = (session: Session, { units }: AgendaItem) =>
+  listText(units.map((unit) => unitLetter(session, unit).letter))
 
 function pieceText(session: Session, plan: Plan, pieceId: string): string {
   const code = codeOfPiece(session, pieceId)
   return [pieceName(session, plan, pieceId).which, code === null ? '' : `served as ${code}`]
     .filter(Boolean)
     .join(', ')
-}
-
-function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
-  if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
-  return what === 'start' ? 'Begin' : doneText(step, degrees)
 }
 
 /** When the step is due, said by the clock: of the whole step only this follows it. */

@@ -5,9 +5,9 @@ import { lineText, unitName } from '@/app/bench/line-name.ts'
 import { Timer } from '@/app/kit/time/timer.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
-import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
+import type { StepRun } from '@/core/session/step-runs.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
-import { runOf } from './next-on-line.ts'
+import { clockOf, runOf } from './next-on-line.ts'
 
 interface RunningClocksProps {
   items: readonly AgendaItem[]
@@ -23,16 +23,17 @@ export function RunningClocks({ items, runs, onPick }: RunningClocksProps) {
   const { plan, session } = useBench()
   const { now: clock } = useServices()
   const running = items.flatMap((item) => {
-    const startedAt = item.do === 'end' ? (runOf(runs, item)?.startedAt ?? null) : null
-    return startedAt === null ? [] : [{ item, startedAt }]
+    const run = item.do === 'end' ? runOf(runs, item) : undefined
+    const at = run ? clockOf(run) : null
+    return at ? [{ item, ...at }] : []
   })
   if (running.length === 0) return null
   return (
     <ul className={styles.clocks} aria-label="Clocks of the other lines">
-      {running.map(({ item, startedAt }) => {
+      {running.map(({ item, startedAt, goalSeconds }) => {
         const name = stepText(plan, item.step.id, item.repeat)
         const { which } = unitName(session, plan, item.unit)
-        const seconds = item.step.endsBy.by === 'clock' ? runSeconds(item.step) : 0
+        const seconds = item.step.endsBy.by === 'clock' ? goalSeconds : 0
         return (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}`}>
             <button

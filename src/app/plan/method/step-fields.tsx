@@ -63,12 +63,19 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
         />
         <SelectField
           label="Done to"
-          value={step.per}
+          value={step.per === 'batch' && step.once ? 'all' : step.per}
           options={[
+            { value: 'all', label: 'all doughs at once' },
             { value: 'batch', label: 'each batch' },
             { value: 'piece', label: 'each piece' },
           ]}
-          onValue={(per) => edit({ per })}
+          onValue={(per) =>
+            change((plan) =>
+              inStep(plan, id, ({ once: _, ...each }) =>
+                per === 'all' ? { ...each, per: 'batch', once: true } : { ...each, per },
+              ),
+            )
+          }
         />
         <PlanNumber
           field={`step/${id}/repeats`}

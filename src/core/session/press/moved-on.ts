@@ -56,7 +56,9 @@ const beginnings: ReadonlySet<string> = new Set(['step-started', 'bake-in'])
 function sayingOf(entry: NewEvent): string | undefined {
   switch (entry.kind) {
     case 'step-started':
+    case 'hands-off':
     case 'step-stopped':
+    case 'step-skipped':
       return `${entry.kind} ${entry.about.id} ${entry.stepId} ${entry.repeat}`
     case 'bake-in':
     case 'bake-out':
@@ -70,7 +72,9 @@ function sayingOf(entry: NewEvent): string | undefined {
 function subjectOf(entry: NewEvent): string | undefined {
   switch (entry.kind) {
     case 'step-started':
+    case 'hands-off':
     case 'step-stopped':
+    case 'step-skipped':
     case 'bake-in':
     case 'bake-out':
       return `line ${entry.about.id}`

@@ -40,7 +40,7 @@ export function departureText(
     case 'weight':
       return `${batch(departure)}: ${decimalText(departure.doneGrams, 1)} g of ${ingredientName(plan, departure.ingredientId)} instead of ${decimalText(departure.plannedGrams, 1)} g (${signedText(departure.offPercent, 1)} %).`
     case 'step-missing':
-      return `${line(departure.unit, departure.levelId)}: ${stepText(plan, departure.stepId, departure.repeat)} was passed over.`
+      return `${line(departure.unit, departure.levelId)}: ${stepText(plan, departure.stepId, departure.repeat)} was skipped.`
     case 'step-extra':
       return `${line(departure.unit, levelOf(session, departure.unit))}: ${stepName(plan, departure.stepId)} was done ${countText(departure.repeat, 'time')}, planned ${departure.planned}.`
   }

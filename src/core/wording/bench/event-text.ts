@@ -70,6 +70,10 @@ export function eventText(
       return `${temperatures[event.of]} ${degrees(event.celsius)}`
     case 'step-started':
       return `${stepText(plan, event.stepId, event.repeat)} begun`
+    case 'hands-off':
+      return `${stepText(plan, event.stepId, event.repeat)}: hands off`
+    case 'step-skipped':
+      return `${stepText(plan, event.stepId, event.repeat)} skipped`
     case 'step-stopped':
       return `${stepText(plan, event.stepId, event.repeat)} done`
     case 'rise':

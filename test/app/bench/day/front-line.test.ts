@@ -8,6 +8,7 @@ const [mix] = planOf().steps
 if (!mix) throw new Error('the plan has steps')
 const item = (batchId: string, levelId: string | null): AgendaItem => ({
   ...{ unit: { kind: 'batch', id: batchId }, batchId, letter: 'K', levelId, do: 'start' },
+  ...{ units: [{ kind: 'batch', id: batchId }], handsOn: false },
   ...{ step: mix, repeat: 1, dueAt: null, earliestAt: null, latestAt: null },
   ...{ lateSeconds: null, due: 'clock' },
 })

@@ -1,0 +1,134 @@
+import { useState } from 'react'
+import { useBench } from '@/app/bench/bench-context.ts'
+import { OddReading } from '@/app/bench/entries/odd-reading.tsx'
+import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
+import { Button } from '@/app/kit/press/button.tsx'
+import { useServices } from '@/app/services/services.ts'
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import { earlyEnd } from '@/core/session/press/early-end.ts'
+import type { BenchEntry } from '@/core/session/press/new-event.ts'
+import { handsOffPress, skipPress, stepPress } from '@/core/session/press/step-press.ts'
+import type { StepRun } from '@/core/session/step-runs.ts'
+import { earlyEndText } from '@/core/wording/bench/early-end-text.ts'
+import { stepText } from '@/core/wording/bench/event-text.ts'
+import { doneText } from '@/core/wording/plan/ends-by-text.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+
+interface StepPressesProps {
+  item: AgendaItem
+  runs: readonly StepRun[]
+  run: StepRun | undefined
+  /** What follows on the same dough or piece: one press ends this step and begins that one. */
+  next: StepRun | null
+}
+
+/** A rest that is to be ended before its time: what it costs, and the press that waits for a second word. */
+interface Asked {
+  cost: string
+  press: readonly BenchEntry[]
+}
+
+/** The presses of the step in front. The work ends by hands off, the rest by Done; ending a rest early asks once. */
+export function StepPresses({ item, runs, run, next }: StepPressesProps) {
+  const { log, plan, session } = useBench()
+  const { now } = useServices()
+  const degrees = useTemperatureText()
+  const [asked, setAsked] = useState<Asked | null>(null)
+  const { step, handsOn } = item
+  const ending = item.do === 'end'
+  const stepKey = `${item.unit.id}/${step.id}/${item.repeat}`
+  const isBake = step.kind === 'bake'
+  const end = (...press: BenchEntry[]) => {
+    const early = run ? earlyEnd(run, runs, now()) : null
+    if (!early) return log(...press)
+    setAsked({ cost: earlyEndText(early, session), press })
+    return undefined
+  }
+  if (asked) {
+    return (
+      <>
+        <OddReading words={{ mend: 'The rest is not over.', beside: asked.cost }} />
+        <Button
+          kind="primary"
+          size="bench"
+          means={`rest on/${stepKey}`}
+          onPress={() => setAsked(null)}
+        >
+          Let it rest
+        </Button>
+        <Button
+          size="bench"
+          means={`end early/${stepKey}`}
+          onPress={async () => {
+            await log(...asked.press)
+            setAsked(null)
+          }}
+        >
+          End the rest now
+        </Button>
+      </>
+    )
+  }
+  if (handsOn) {
+    return (
+      <>
+        <Button
+          kind="primary"
+          size="bench"
+          means={`hands off/${stepKey}`}
+          onPress={() => log(...handsOffPress(item))}
+        >
+          Hands off: {durationText(step.waitSeconds)} of rest begin
+        </Button>
+        <Button
+          kind="quiet"
+          size="bench"
+          means={`end/${stepKey}`}
+          onPress={() => end(...stepPress(session, item))}
+        >
+          Done without its rest
+        </Button>
+      </>
+    )
+  }
+  return (
+    <>
+      <Button
+        kind="primary"
+        size="bench"
+        means={`${item.do}/${stepKey}`}
+        onPress={() =>
+          ending ? end(...stepPress(session, item)) : log(...stepPress(session, item))
+        }
+      >
+        {pressText(item, degrees)}
+      </Button>
+      {ending && next && !isBake && next.step.kind !== 'bake' ? (
+        <Button
+          size="bench"
+          means={`end-and-next/${stepKey}`}
+          onPress={() =>
+            end(...stepPress(session, item), ...stepPress(session, { ...next, do: 'start' }))
+          }
+        >
+          Done, and {stepText(plan, next.step.id, next.repeat)} begins
+        </Button>
+      ) : null}
+      {!ending && !isBake ? (
+        <Button
+          kind="quiet"
+          size="bench"
+          means={`skip/${stepKey}`}
+          onPress={() => log(...skipPress(item))}
+        >
+          Skip {stepText(plan, step.id, item.repeat)}
+        </Button>
+      ) : null}
+    </>
+  )
+}
+
+function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
+  if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
+  return what === 'start' ? 'Begin' : doneText(step, degrees)
+}

@@ -1,0 +1,35 @@
+import type { StepRun } from '@/core/session/step-runs.ts'
+
+/** What ending a rest now would cost. Seconds. */
+export interface EarlyEnd {
+  leftSeconds: number
+  restedSeconds: number
+  plannedSeconds: number
+  /** How long the same rest was for each dough or piece that is through with it. */
+  others: { unit: StepRun['unit']; restedSeconds: number }[]
+}
+
+/**
+ * What it costs to end a running step at `now` (UTC ms) although its rest has longer to go than it is good to; null for a step
+ * that no clock ends, a bake, and a rest that is over. A rest begins when the hands are off; where that was not said, after the
+ * planned work.
+ */
+export function earlyEnd(run: StepRun, runs: readonly StepRun[], now: number): EarlyEnd | null {
+  const { step } = run
+  if (step.kind === 'bake' || step.endsBy.by !== 'clock' || step.waitSeconds === 0) return null
+  const restedSeconds = Math.max(0, restSeconds(run, now) ?? 0)
+  const leftSeconds = step.waitSeconds - restedSeconds
+  if (leftSeconds <= step.toleranceSeconds) return null
+  const others = runs.flatMap((other) => {
+    if (other.step.id !== step.id || other.repeat !== run.repeat || other.unit.id === run.unit.id)
+      return []
+    const rested = other.stoppedAt === null ? null : restSeconds(other, other.stoppedAt)
+    return rested === null || rested < 0 ? [] : [{ unit: other.unit, restedSeconds: rested }]
+  })
+  return { leftSeconds, restedSeconds, plannedSeconds: step.waitSeconds, others }
+}
+
+function restSeconds({ startedAt, handsOffAt, step }: StepRun, until: number): number | null {
+  if (startedAt === null) return null
+  return (until - (handsOffAt ?? startedAt + step.handsSeconds * 1000)) / 1000
+}

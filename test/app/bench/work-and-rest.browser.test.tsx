@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest'
+import { render } from 'vitest-browser-react'
+import { BenchPlace } from '@/app/bench/bench-place.tsx'
+import { ServicesContext } from '@/app/services/services.ts'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { begun, minutes } from '../../trial-of/made-up-day.ts'
+import { planOf } from '../../trial-of/plan-of.ts'
+import { sessionOf } from '../../trial-of/session-of.ts'
+import { wholeTrialOf } from '../../whole-trial-of.ts'
+import { AtTrial } from '../at-trial.tsx'
+
+const chance = {
+  now: () => begun + 5 * minutes + Math.round(performance.now()),
+  newId: () => crypto.randomUUID(),
+  newSeed: () => 7,
+  zone: 'Europe/Rome',
+}
+
+/** A bench whose mix ends by the clock: 5 min of work, then 30 min of rest. */
+async function freshBench() {
+  const notebook = createNotebook(`rest-${crypto.randomUUID()}`, chance)
+  const plan = planOf()
+  const steps = plan.steps.map((step) =>
+    step.id === 'step-mix' ? { ...step, endsBy: { by: 'clock' as const } } : step,
+  )
+  const whole = { ...wholeTrialOf(), plans: [{ ...plan, steps }], sessions: [sessionOf()] }
+  const read = await notebook.importTrial(
+    writeTrialFile({
+      ...whole,
+      trial: { ...whole.trial, planId: plan.id },
+      events: [],
+      ballots: [],
+      photos: [],
+    }),
+  )
+  expect(read).toMatchObject({ ok: true })
+  const screen = await render(
+    <ServicesContext value={{ notebook, ...chance }}>
+      <AtTrial trialId="trial-1">
+        <BenchPlace />
+      </AtTrial>
+    </ServicesContext>,
+  )
+  const kept = async () =>
+    ((await notebook.wholeTrial('trial-1'))?.events ?? [])
+      .toSorted((one, other) => one.count - other.count)
+      .map(({ kind }) => kind)
+  const press = (name: string) => screen.getByRole('button', { name, exact: true }).click()
+  return { screen, kept, press }
+}
+
+test('after the work hands off begins the rest; ending it early asks once, with what it costs', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Begin')
+  await press('Hands off: 30 min of rest begin')
+  await expect
+    .element(screen.getByRole('button', { name: 'Undo “D: Mix: hands off”' }))
+    .toBeVisible()
+  await press('Done')
+  await expect
+    .element(screen.getByRole('alert'))
+    .toHaveTextContent('are left: ended now it has had')
+  expect(await kept()).toEqual(['lock', 'step-started', 'hands-off'])
+  await press('Let it rest')
+  await press('Done')
+  await press('End the rest now')
+  await expect.poll(kept).toEqual(['lock', 'step-started', 'hands-off', 'step-stopped'])
+})
+
+test('skipping a step starts nothing: the next one waits to be begun', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Skip Mix')
+  await expect.element(screen.getByRole('heading', { name: 'Proof', exact: true })).toBeVisible()
+  expect(await kept()).toEqual(['step-skipped'])
+  await expect.element(screen.getByRole('button', { name: 'Begin', exact: true })).toBeVisible()
+})
