@@ -14,6 +14,7 @@ beforeAll(() => {
   mkdirSync(join(canary, 'src/core/units'), { recursive: true })
   cpSync(join(root, 'test/house/core-is-pure.grit'), join(canary, 'test/house/core-is-pure.grit'))
   cpSync(join(root, 'biome.json'), join(canary, 'biome.json'))
+  cpSync(join(root, 'test/house/arrows.biome.json'), join(canary, 'test/house/arrows.biome.json'))
 })
 afterAll(() => rmSync(canary, { recursive: true, force: true }))
 
