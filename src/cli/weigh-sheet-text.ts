@@ -50,6 +50,9 @@ export function weighSheetText(
   const surely = sheet.batches.map(({ achieved: level }) =>
     level ? `± ${decimalText(level.expandedUncertainty, decimals)}` : '–',
   )
+  const atFourteen = sheet.batches.map(({ atFourteen: level }) =>
+    level === null ? '–' : decimalText(level, Math.min(decimals, 2)),
+  )
   const table = textTable(
     ['g', ...names],
     [
@@ -58,6 +61,9 @@ export function weighSheetText(
       ['Dough', ...dough],
       [`Achieved, ${shortUnit(unit) || unit}`, ...achieved],
       ['', ...surely],
+      ...(atFourteen.some((cell) => cell !== '–')
+        ? [['At 14 % flour moisture', ...atFourteen]]
+        : []),
     ],
     [false, ...names.map(() => true)],
   )

@@ -152,7 +152,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
       { key: 'lot', label: 'Bag or lot', type: 'text', required: false },
       optional(
         number('moisturePercent', 'Moisture', '%', moisture),
-        '13.5 is reckoned with where nothing is known. One point is about 1.9 points of water and 0.3 to 0.5 °C of dough.',
+        '13.5 is reckoned with where nothing is known. Where it is entered, the weigh sheet tells the water at 14 % too: one point is about 1.9 points of water and 0.3 to 0.5 °C of dough.',
       ),
       optional(number('proteinPercent', 'Protein', '%', share)),
     ],

@@ -1,4 +1,4 @@
-import type { Ingredient } from '@/core/formula/formula-record.ts'
+import { moistureIn } from '@/core/kitchen/flour-moisture.ts'
 import type { KitchenThing, Mixer } from '@/core/kitchen/kitchen-record.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -49,14 +49,6 @@ export function plannedMixes(
     }
     return [{ ...known, water: waterOf(known, temperature.wantedDoughCelsius) }]
   })
-}
-
-/** Moisture of a flour where the kitchen knows its bag. */
-export function moistureIn(kitchen: readonly KitchenThing[]) {
-  return ({ flourLotId }: Pick<Ingredient, 'flourLotId'>): number | undefined => {
-    const bag = kitchen.find(({ id, kind }) => kind === 'flour' && id === flourLotId)
-    return bag?.kind === 'flour' ? bag.moisturePercent : undefined
-  }
 }
 
 /** The bowl of a mixer that has one entered, as warm as the room. */

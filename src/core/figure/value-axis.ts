@@ -1,4 +1,4 @@
-import { ticks as roundTicks } from 'd3-array'
+import { extent, ticks as roundTicks } from 'd3-array'
 import type { AnswerScale } from '@/core/trial/response.ts'
 import { tickLabel } from './tick-label.ts'
 
@@ -20,8 +20,7 @@ export function valueAxis(scale: AnswerScale, values: readonly number[]): ValueA
 
 /** Round ticks that enclose all the numbers, about five of them; 0 to 1 when there are none. */
 export function freeAxis(values: readonly number[], wanted = 5): ValueAxis {
-  const least = values.length ? Math.min(...values) : 0
-  const most = values.length ? Math.max(...values) : 1
+  const [least = 0, most = 1] = extent(values)
   const room = most > least ? (most - least) * 0.06 : Math.max(Math.abs(most) * 0.1, 0.5)
   const inner = roundTicks(least - room, most + room, wanted)
   const step = inner.length > 1 ? (inner[1] ?? 1) - (inner[0] ?? 0) : 1

@@ -21,29 +21,39 @@ export function happenedSection(whole: WholeTrial, clock: CivilClock): ReportSec
       : { kind: 'list', items },
   ]
   const table = sessions.flatMap((session) => levelRows(whole, session))
-  if (table.length > 0)
+  if (table.length > 0) {
+    const moist = table.some(({ atFourteen }) => atFourteen !== null)
     blocks.push({
       kind: 'table',
       caption: 'The factor as planned, as weighed and as handled',
-      head: ['Session', 'Batch', 'Planned', 'Weighed', 'Handled'],
-      rows: table,
-      figures: [true, false, true, true, true],
+      head: [
+        ...['Session', 'Batch', 'Planned', 'Weighed', 'Handled'],
+        ...(moist ? ['Weighed, at 14 % flour moisture'] : []),
+      ],
+      rows: table.map(({ cells, atFourteen }) =>
+        moist ? [...cells, numberOf(atFourteen)] : cells,
+      ),
+      figures: [true, false, true, true, true, ...(moist ? [true] : [])],
     })
+  }
   return { id: 'happened', title: 'What happened', blocks }
 }
 
-function levelRows(whole: WholeTrial, session: WholeTrial['sessions'][number]): string[][] {
+function levelRows(whole: WholeTrial, session: WholeTrial['sessions'][number]) {
   const plan = planOfSession(whole, session)
   const letter = new Map(session.batches.map((batch) => [batch.id, batch.letter]))
   return workedInSession(whole, session)
     .filter(({ weighed, handled }) => weighed !== null || handled !== null)
-    .map(({ batchId, planned, weighed, handled }) => [
-      String(session.number),
-      letter.get(batchId) ?? '',
-      planned === null ? '–' : levelNameText(planned, plan.factor.unitOfMeasure),
-      numberOf(weighed),
-      numberOf(handled),
-    ])
+    .map(({ batchId, planned, weighed, handled, atFourteen }) => ({
+      atFourteen,
+      cells: [
+        String(session.number),
+        letter.get(batchId) ?? '',
+        planned === null ? '–' : levelNameText(planned, plan.factor.unitOfMeasure),
+        numberOf(weighed),
+        numberOf(handled),
+      ],
+    }))
 }
 
 function numberOf(value: number | null): string {

@@ -17,6 +17,8 @@ export interface LevelAsWorked {
   /** Null for a factor that is not read from weights, and where nothing was logged. */
   weighed: number | null
   weighedUncertainty: number | null
+  /** As weighed, told at 14 % flour moisture; null where a bag's moisture is not known, and for another factor than water. */
+  atFourteen: number | null
   handled: number | null
   /** How many of the weights that make the level were logged; the others stand at their target. */
   loggedLines: number
@@ -58,6 +60,7 @@ export function workedLevels({ plan, session, events, kitchen }: Worked): LevelA
       planned: plan.levels.find((level) => level.id === batch.levelId)?.value ?? null,
       weighed: known?.weighed.value ?? null,
       weighedUncertainty: known?.weighed.uncertainty ?? null,
+      atFourteen: known?.atFourteen ?? null,
       handled: known?.handled.value ?? null,
       loggedLines: known?.loggedLines ?? 0,
       allLines: known?.allLines ?? 0,

@@ -19,6 +19,8 @@ export interface WeighLine extends Omit<DoughLine, 'targetGrams' | 'what'>, Weig
   what: DoughLine['what'] | 'dose'
   /** What a gram of it adds above and below the line of the level; null when the factor is no percentage. */
   share: LevelShare | null
+  /** Moisture of the flour in it, %; null without flour, and where its bag's is not known. */
+  flourMoisturePercent: number | null
 }
 
 export interface BatchWeights {
@@ -31,6 +33,8 @@ export interface BatchWeights {
   doughGrams: number
   /** The level that the rounded weights make; null where the factor is not read from weights. */
   achieved: Achieved | null
+  /** The same dough with its flour taken at 14 % moisture; null where the factor is not hydration or a moisture is not known. */
+  atFourteen: number | null
   sharedErrors: SharedError[]
 }
 
@@ -42,6 +46,7 @@ export function weighLines(
   acts: ActsOn,
   doses: readonly SharedDoseRecipe[],
   scales: readonly Scale[],
+  moistureOf: (part: Pick<DoughLine, 'ingredientId' | 'prefermentId'>) => number | null,
 ): WeighLine[] {
   const taken = new Map<string, number>()
   const dosed = new Map<string, { weighing: Weighing; recipe: SharedDoseRecipe }>()
@@ -59,12 +64,13 @@ export function weighLines(
     const dose = dosed.get(line.key)
     if (dose) {
       const share = doseShare(plain, formula, acts, line, dose.recipe)
-      return weighLine(line, 'dose', dose.weighing, share)
+      const carrier = { ingredientId: dose.recipe.carrierId, prefermentId: null }
+      return weighLine(line, 'dose', dose.weighing, share, moistureOf(carrier))
     }
     if (line.what === 'all-of-preferment')
-      return weighLine(line, line.what, unweighed(line.targetGrams), null)
+      return weighLine(line, line.what, unweighed(line.targetGrams), null, null)
     const weighing = weigh(line.targetGrams - (taken.get(line.key) ?? 0), scales)
-    return weighLine(line, line.what, weighing, plain)
+    return weighLine(line, line.what, weighing, plain, moistureOf(line))
   })
 }
 
@@ -113,6 +119,7 @@ function weighLine(
   what: WeighLine['what'],
   weighing: Weighing,
   share: LevelShare | null,
+  flourMoisturePercent: number | null,
 ): WeighLine {
   return {
     key: line.key,
@@ -130,6 +137,7 @@ function weighLine(
     relativeUncertainty: weighing.relativeUncertainty,
     trouble: weighing.trouble,
     share,
+    flourMoisturePercent,
   }
 }
 

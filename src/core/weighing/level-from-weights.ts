@@ -2,6 +2,7 @@ import type { ActsOn } from '@/core/trial/factor.ts'
 import { workedInShare } from '@/core/trial/level-ratio.ts'
 import { type Achieved, achievedLevel, type LevelTerm } from './achieved-level.ts'
 import type { BatchWeights, WeighLine } from './batch-weights.ts'
+import { levelAtFourteen } from './level-at-fourteen.ts'
 
 /** A weight as logged; a ripe starter is logged by its preferment's id, a dose by the ingredient it brings. */
 export interface LoggedWeight {
@@ -22,6 +23,8 @@ export interface WorkedLevel {
   weighed: Achieved
   /** The same with dusting flour, hand water and oil; equal to `weighed` when none was logged. */
   handled: Achieved
+  /** As weighed, told at 14 % flour moisture; null where a moisture is not known or the factor is not hydration. */
+  atFourteen: number | null
   loggedLines: number
   allLines: number
 }
@@ -51,10 +54,14 @@ export function levelFromWeights(
     const grams = readings[index]?.grams ?? line.grams
     return { ...share, grams, uncertaintyGrams: line.uncertaintyGrams }
   })
+  const atFourteen = levelAtFourteen(
+    acts,
+    counted.map((line, index) => ({ ...line, grams: terms[index]?.grams ?? line.grams })),
+  )
   const weighed = achievedLevel(terms, batch.sharedErrors)
   const handled = achievedLevel([...terms, ...handTerms], batch.sharedErrors)
   if (!weighed || !handled) return { ok: false, reason: 'nothing-logged' }
-  return { ok: true, weighed, handled, loggedLines, allLines: counted.length }
+  return { ok: true, weighed, handled, atFourteen, loggedLines, allLines: counted.length }
 }
 
 /** Whether a logged weight is of this line of the weigh sheet: a ripe starter by its preferment. */

@@ -1,5 +1,6 @@
 import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
+import { moistureIn } from '@/core/kitchen/flour-moisture.ts'
 import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
 import { keptAnswer } from '@/core/record/kept-answer.ts'
 import type { Level } from '@/core/trial/level.ts'
@@ -17,6 +18,7 @@ import { type DoseAdvice, doseAdvice } from './dose-advice.ts'
 import { dosesAsked } from './dose-asked.ts'
 import { type DoughLine, doughLines } from './dough-lines.ts'
 import { type KeptApart, keptApart } from './kept-apart.ts'
+import { levelAtFourteen, moistureOfPart } from './level-at-fourteen.ts'
 import { scalesOfPlan } from './scales-of-plan.ts'
 import { type SharedDoseAnswer, type SharedDoseRecipe, sharedDose } from './shared-dose.ts'
 import { type SheetTrouble, sheetTroubles } from './sheet-troubles.ts'
@@ -80,7 +82,8 @@ export const weighSheet = keptAnswer((plan: Plan, kitchen: readonly KitchenThing
     return sharedDose(dose, carrierId, asked, scales)
   })
   const made = doses.filter((dose): dose is SharedDoseRecipe => dose.ok)
-  const batches = doughs.map((dough) => batchWeights(plan, dough, made, scales))
+  const moistureOf = moistureIn(kitchen)
+  const batches = doughs.map((dough) => batchWeights(plan, dough, made, scales, moistureOf))
   const advice = doseAdvice(plan, doughs, batches, scales)
   return {
     scales,
@@ -99,9 +102,12 @@ function batchWeights(
   { key, level, formula, lines: plain }: Dough,
   doses: readonly SharedDoseRecipe[],
   scales: readonly Scale[],
+  moistureOf: ReturnType<typeof moistureIn>,
 ): BatchWeights {
   const { acts } = plan.factor
-  const lines = weighLines(key, plain, formula, acts, doses, scales)
+  const lines = weighLines(key, plain, formula, acts, doses, scales, (part) =>
+    moistureOfPart(formula, part, moistureOf),
+  )
   const sharedErrors = sharedErrorsOf(lines, formula, acts, doses)
   const { pieceGrams } = batchGrams(formula)
   const byPiece = acts.on === 'piece-mass' && level !== null && pieceGrams !== null
@@ -113,6 +119,7 @@ function batchWeights(
     lines,
     doughGrams: doughGramsOf(lines),
     achieved: byPiece ? achievedPiece(pieceGrams, scales) : achievedOf(lines, sharedErrors),
+    atFourteen: levelAtFourteen(acts, lines),
     sharedErrors,
   }
 }

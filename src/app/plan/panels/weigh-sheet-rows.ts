@@ -61,7 +61,17 @@ export function achievedRows(sheet: WeighSheet, unit: string): WrittenRow[] {
     ...rows,
     { key: 'achieved', head: `Achieved, ${unit}`, cells: cells('value'), quiet: true },
     { key: 'uncertainty', head: 'give or take', cells: cells('expandedUncertainty'), quiet: true },
+    ...atFourteenRows(sheet, unit, decimals),
   ]
+}
+
+/** The same doughs told at 14 % flour moisture, where every bag's is known; nothing elsewhere. */
+function atFourteenRows({ batches }: WeighSheet, unit: string, decimals: number): WrittenRow[] {
+  if (batches.every(({ atFourteen }) => atFourteen === null)) return []
+  const cells = batches.map(({ atFourteen }) =>
+    atFourteen === null ? '' : decimalText(atFourteen, Math.min(decimals, 2)),
+  )
+  return [{ key: 'at-fourteen', head: `at 14 % flour moisture, ${unit}`, cells, quiet: true }]
 }
 
 /** Decimals that show an uncertainty with one leading figure: 0.2, 0.04. Between none and four. */

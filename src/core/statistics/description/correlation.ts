@@ -1,4 +1,4 @@
-import { mean } from 'd3-array'
+import { max, mean } from 'd3-array'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 
 /**
@@ -21,8 +21,8 @@ export function correlation(
 function centred(values: readonly number[]): number[] | undefined {
   const centre = mean(values) ?? 0
   const off = values.map((value) => value - centre)
-  const largest = Math.max(...values.map(Math.abs))
-  return Math.max(...off.map(Math.abs)) <= 1e-12 * largest ? undefined : off
+  const largest = max(values, Math.abs) ?? 0
+  return (max(off, Math.abs) ?? 0) <= 1e-12 * largest ? undefined : off
 }
 
 function squares(values: readonly number[]): number {
