@@ -84,7 +84,7 @@ export function run([trialsText = '2000', seedText = '1']: string[]): number {
     '"any": any false claim of all but the place. Bounds: primary, too-small, as-good, place 5 % each.',
   )
   const passed: string[] = []
-  for (const design of designs) {
+  for (const [at, design] of designs.entries()) {
     const { levels, tasters, sessions, flights, unit } = design
     print(
       `\n${levels} levels, ${tasters} tasters, ${sessions} sessions, ${flights} flights each, unit ${unit}`,
@@ -93,7 +93,12 @@ export function run([trialsText = '2000', seedText = '1']: string[]): number {
     for (const shape of trueShapes) {
       const expected = shape === 'inside' ? 'best-inside' : shape === 'null' ? null : 'rises'
       const truth = { effects: effectsOf(shape, levels, sizes[shape]), expected } as const
-      const found = rehearse({ ...design, spread: commonSpread, margin: 2 }, truth, trials, seed)
+      const found = rehearse(
+        { ...design, spread: commonSpread, margin: 2 },
+        truth,
+        trials,
+        seed + 1000 * at,
+      )
       print(row(shape, found))
       passed.push(
         ...past(found).map((what) => `${levels}×${tasters}×${sessions} ${shape}: ${what}`),

@@ -155,7 +155,7 @@ test('one session says honestly that it is not settled, and the sides of a just-
 test('options without order: no curve, no best, and the levels told apart by place', async () => {
   const { format: _, version: __, ...whole } = JSON.parse(focaccia)
   const { screen } = await opened(asChoice(wholeTrialShape.parse(whole)))
-  await expect.element(screen.getByText(/^These pieces differ/), slow).toBeVisible()
+  await expect.element(screen.getByText(/^Liking differs/).first(), slow).toBeVisible()
   await expect
     .element(screen.getByRole('img', { name: /^steel: mean/ }).first(), slow)
     .toBeVisible()
