@@ -42,10 +42,10 @@ test('the sentence stands first, then the picture, how far it carries, which dif
     expect(heads).toContain(head)
   // The one place of the best is said once.
   const sentence = screen.container.querySelector('p')?.textContent ?? ''
-  expect(sentence.match(/best near/g)).toHaveLength(1)
+  expect(sentence.match(/best in between/g)).toHaveLength(1)
   await expect
     .poll(async () => (await notebook.summaries())[0]?.answer, slow)
-    .toMatch(/^These pieces differ/)
+    .toMatch(/^Liking is best in between/)
 })
 
 test('every chart has the same facts as a table', async () => {
@@ -95,7 +95,7 @@ test('every number has its method and source one press deeper', async () => {
     /by the delta method between/,
     /Kendall’s W \d/,
     /Page’s L \d/,
-    /against 74\u00a0%: [−+]?\d/,
+    /74\u00a0% against the best other level: [−+]?\d/,
   ])
     expect(said).toMatch(figure)
   await expect.element(screen.getByText(/^For each 1\s% liking changes by/)).toBeVisible()
