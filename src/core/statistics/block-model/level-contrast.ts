@@ -18,14 +18,22 @@ export function levelContrast(fit: LevelFit, weights: readonly number[]): LevelC
   return { estimate, se, t: estimate / se, df: fit.df2 }
 }
 
-/** Weights of the straight line through levels at these values, scaled so that the contrast is the rise for one unit. */
+/**
+ * Weights of the straight line through levels at these values, scaled so that the contrast is the rise for one unit.
+ *
+ * @example lineWeights([60, 70, 80]) // [-0.05, 0, 0.05] (by hand: 10/200)
+ */
 export function lineWeights(values: readonly number[]): number[] {
   const mean = values.reduce((sum, value) => sum + value / values.length, 0)
   const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0)
   return values.map((value) => (value - mean) / squares)
 }
 
-/** Weights of the bend: the square of the values freed from constant and line; negative when the middle stands high. */
+/**
+ * Weights of the bend: the square of the values freed from constant and line; negative when the middle stands high.
+ *
+ * @example bendWeights([60, 70, 80]).map((each, _, all) => each / (all[0] ?? 1)) // [1, -2, 1] (orthogonal polynomials of three)
+ */
 export function bendWeights(values: readonly number[]): number[] {
   const mean = values.reduce((sum, value) => sum + value / values.length, 0)
   const span = Math.max(...values) - Math.min(...values)

@@ -17,6 +17,8 @@ export type Description = {
 /**
  * Number, mean, standard deviation (n − 1), plain t interval of the mean, median (quantile type 7), least and most.
  * Says nothing about what would happen again: that is for the models with their blocks.
+ *
+ * @example describe([2, 4, 6]) // {"n": 3, "mean": 4, "sd": 2, "median": 4} (by hand)
  */
 export function describe(values: ArrayLike<number>, confidence = 0.95): Description {
   const sorted = Float64Array.from(values).sort()

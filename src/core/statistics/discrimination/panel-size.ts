@@ -6,6 +6,8 @@ import { guessChance, type TellApartTest } from './tell-apart-tests.ts'
 /**
  * The fewest right answers among n that are significant: the smallest k with P(X ≥ k) ≤ alpha by guessing
  * (two-sided: 2·P(X ≥ k) ≤ alpha). Refuses `never-reached` when even n right answers are not enough.
+ *
+ * @example fewestCorrect('triangle', 24) // {"ok": true, "correct": 13} (FAO V7180E, appendix A, 5 %)
  */
 export function fewestCorrect(
   test: TellApartTest,
@@ -23,6 +25,8 @@ export function fewestCorrect(
 /**
  * Chance that n answers come out significant when a share of people really tell the samples apart (the others guess):
  * a right answer then has chance share + (1 − share)·guess. 0 where no count is significant.
+ *
+ * @example tellApartPower('triangle', 3, 1) // 1 (who always tells them apart is always right)
  */
 export function tellApartPower(
   test: TellApartTest,

@@ -20,7 +20,11 @@ export function dunnettUpper(t: number, loadings: readonly number[], df: number)
   return t === 0 ? 1 : tailOf(loadings)(Math.abs(t), df)
 }
 
-/** The t that is reached with chance `upper` by the largest of the comparisons: the factor of simultaneous limits. */
+/**
+ * The t that is reached with chance `upper` by the largest of the comparisons: the factor of simultaneous limits.
+ *
+ * @example dunnettUpperQuantile(0.05, evenLoadings(1), 12) // 2.1788 (one comparison is a two-sided t)
+ */
 export function dunnettUpperQuantile(
   upper: number,
   loadings: readonly number[],

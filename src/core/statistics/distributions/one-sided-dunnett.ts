@@ -14,6 +14,8 @@ const quantiles = new Map<string, number>()
  * must allow for when one level is compared with all others at once (Dunnett 1955; Hsu 1984; from memory). `loadings` are the
  * λ of correlations λ_i·λ_j, √½ each when all levels have equal rows; `df` those of the shared residual spread. One
  * comparison is Student's t. `upper` below one half.
+ *
+ * @example oneSidedDunnettQuantile(0.05, evenLoadings(1), 12) // 1.7823 (one comparison is a one-sided t)
  */
 export function oneSidedDunnettQuantile(
   upper: number,
@@ -37,7 +39,11 @@ export function oneSidedDunnettQuantile(
   return found
 }
 
-/** The loadings of k comparisons between levels of equal rows: every pair of them correlates by ½. */
+/**
+ * The loadings of k comparisons between levels of equal rows: every pair of them correlates by ½.
+ *
+ * @example evenLoadings(2).map((each) => each ** 2) // [0.5, 0.5] (equal numbers correlate by a half)
+ */
 export function evenLoadings(comparisons: number): number[] {
   return Array.from({ length: comparisons }, () => Math.SQRT1_2)
 }

@@ -34,7 +34,11 @@ export function studentizedRangeTails(q: number, k: number, df: number): Tails {
   return upper > 0.5 ? { lower: lowerTail(q, k, df), upper } : { lower: 1 - upper, upper }
 }
 
-/** The studentized range that is exceeded with chance `upper`; kept once computed, since every pair of a fit asks for the same. */
+/**
+ * The studentized range that is exceeded with chance `upper`; kept once computed, since every pair of a fit asks for the same.
+ *
+ * @example studentizedRangeUpperQuantile(0.05, 2, 10) // 3.1511 (two means: √2 times Student's 2.2281)
+ */
 export function studentizedRangeUpperQuantile(upper: number, k: number, df: number): number {
   const key = `${upper} ${k} ${df}`
   const known = quantiles.get(key)

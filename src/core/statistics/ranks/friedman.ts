@@ -18,6 +18,8 @@ export type Friedman = {
  * (formulas of the textbook; with ties F′ = F/(1 − Σ(t³−t)/(n·k·(k²−1)))).
  *
  * Refuses `one-level`, `no-complete-block`, and `all-equal` when every block ties all its levels.
+ *
+ * @example friedman(rankBlocks([[1, 2, 3], [1, 2, 3], [1, 2, 3]])) // {"chiSquare": 6, "kendallW": 1} (by hand: all agree, n(k-1))
  */
 export function friedman(ranked: RankedBlocks): Answer<Friedman> {
   const { blocks, levelCount: k, leftOut } = ranked

@@ -6,6 +6,8 @@ export type RankedBlocks = { blocks: Midranks[]; levelCount: number; leftOut: nu
 /**
  * Ranks within each block: one row for each block, one entry for each level, null for a missing one.
  * Blocks with a missing level are left out and counted.
+ *
+ * @example rankBlocks([[5, 7, 7], [1, null, 2]]) // {"levelCount": 3, "leftOut": 1} (by hand)
  */
 export function rankBlocks(table: readonly (readonly (number | null)[])[]): RankedBlocks {
   const complete = table.filter((row): row is readonly number[] => row.every((one) => one !== null))

@@ -4,7 +4,11 @@ import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
 /** Of more clusters than this, single ones are drawn: a table of their pairs would be large. */
 export const mostPaired = 64
 
-/** How many numbers a resample of so many clusters is drawn as (see `drawClusters`). */
+/**
+ * How many numbers a resample of so many clusters is drawn as (see `drawClusters`).
+ *
+ * @example drawsIn(1) // 1 (by hand)
+ */
 export function drawsIn(count: number): number {
   return count > mostPaired ? count : Math.ceil(count / 2)
 }
