@@ -25,13 +25,14 @@ export function pieceLines(
         stoppedLine(about, end, step, 1),
       ] satisfies Line[]
     }
+    const bake = { stepId: step.id, repeat: 1 }
     const massIn = roundToStep(day.truth.massInGrams(level.value ?? 0) + day.noise(1.5), 1)
     const loss = day.truth.bakeLossPercent(level.value ?? 0) + day.noise(0.35)
     const cooled = end + 3_600_000
     return [
       { at, say: { kind: 'mass', about, at, when: 'in', grams: massIn } },
-      { at, say: { kind: 'bake-in', about, at } },
-      { at: end, say: { kind: 'bake-out', about, at: end } },
+      { at, say: { kind: 'bake-in', about, at, ...bake } },
+      { at: end, say: { kind: 'bake-out', about, at: end, ...bake } },
       {
         at: cooled,
         say: {

@@ -1,3 +1,4 @@
+import { bakedPieces } from './bake-entry.ts'
 import type { Standing } from './effective-events.ts'
 import type { Session } from './session-record.ts'
 
@@ -30,6 +31,7 @@ export function stampsOf(
   kind: 'bake-in' | 'bake-out',
 ): ReadonlyMap<string, number> {
   const stamps = new Map<string, number>()
-  for (const event of effective) if (event.kind === kind) stamps.set(event.about.id, event.at)
+  for (const event of effective)
+    if (event.kind === kind) for (const id of bakedPieces(event)) stamps.set(id, event.at)
   return stamps
 }

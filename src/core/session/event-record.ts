@@ -31,6 +31,13 @@ const event = <Kind extends string, Fields extends z.core.$ZodLooseShape>(
 
 const cause = { reason: noteShape }
 
+/** Which bake of the method is begun or ended, the first where none is named; `pieceIds`: what a dough baked whole takes along. */
+const oven = {
+  stepId: z.exactOptional(idShape),
+  repeat: z.exactOptional(countShape),
+  pieceIds: z.exactOptional(z.array(idShape)),
+}
+
 /** One line of the append-only log. Nothing in it is ever changed; a correction cites what it corrects. */
 export const eventShape = z.discriminatedUnion('kind', [
   /** Takes back the event it cites: undo. */
@@ -68,8 +75,9 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('rise', { percent: z.number().check(z.gte(-100), z.lte(2000)) }),
   /** A baker's answer to a response: a handling score or a measurement of their own. */
   event('measured', { responseId: idShape, value: z.number() }),
-  event('bake-in', {}),
-  event('bake-out', {}),
+  /** A bake is one fact: into the oven begins it, out of the oven ends it, and no entry of a step stands beside them. */
+  event('bake-in', oven),
+  event('bake-out', oven),
   /** Mass of a piece: into the oven, out of it, or cooled at a stated age. */
   event('mass', {
     when: z.enum(['in', 'out', 'cooled']),

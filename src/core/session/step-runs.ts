@@ -1,6 +1,7 @@
 import { type DayTask, dayTasks, taskKey } from '@/core/clock-plan/day-tasks.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
+import { bakedUnits, bakeOf } from './bake-entry.ts'
 import type { Standing } from './effective-events.ts'
 import type { Unit } from './line.ts'
 import type { Session } from './session-record.ts'
@@ -18,7 +19,7 @@ export interface StepRun extends DayTask {
 /**
  * Every repeat of every step that the plan asks of this session, in dough order and within a dough in the method's order, with
  * its stamps from the log. Steps per batch belong to the dough; once one dough has run apart into levels they belong to its
- * pieces. A piece's way into and out of the oven starts and stops its bake. A step that was never stopped ends when the next
+ * pieces. Into the oven begins a bake and out of the oven ends it. A step that was never stopped ends when the next
  * of the same dough or piece begins. Spare pieces are left out until something is logged of them.
  */
 export function stepRuns(session: Session, plan: Plan, effective: readonly Standing[]): StepRun[] {
@@ -59,14 +60,17 @@ export const isOfStep = (event: Standing): event is Standing & { kind: keyof typ
   event.kind in stampNames
 
 function stampsOf(plan: Plan, effective: readonly Standing[]): Map<string, number> {
-  const bake = plan.steps.find((step) => step.kind === 'bake')
   const stamps = new Map<string, number>()
   for (const event of effective) {
     const { about, at } = event
     if (isOfStep(event)) {
       stamps.set(`${stampNames[event.kind]} ${about.id} ${event.stepId} ${event.repeat}`, at)
-    } else if (bake && (event.kind === 'bake-in' || event.kind === 'bake-out')) {
-      stamps.set(`${event.kind === 'bake-in' ? 'start' : 'stop'} ${about.id} ${bake.id} 1`, at)
+    } else if (event.kind === 'bake-in' || event.kind === 'bake-out') {
+      const bake = bakeOf(event, plan)
+      if (!bake) continue
+      const end = event.kind === 'bake-in' ? 'start' : 'stop'
+      for (const id of bakedUnits(event))
+        stamps.set(`${end} ${id} ${bake.stepId} ${bake.repeat}`, at)
     }
   }
   return stamps

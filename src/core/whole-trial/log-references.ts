@@ -31,6 +31,13 @@ export function checkEvent(
     case 'step-skipped':
       references.known(`${at}/stepId`, event.stepId, ids('step'))
       break
+    case 'bake-in':
+    case 'bake-out':
+      references.known(`${at}/stepId`, event.stepId, ids('step'))
+      references.once(`${at}/pieceIds`, event.pieceIds ?? [])
+      for (const [index, id] of (event.pieceIds ?? []).entries())
+        references.known(`${at}/pieceIds/${index}`, id, ids('piece'))
+      break
     case 'measured':
       references.known(`${at}/responseId`, event.responseId, ids('response'))
       break

@@ -30,7 +30,7 @@ interface Asked {
 
 /** The presses of the step in front. The work ends by hands off, the rest by Done; ending a rest early asks once. */
 export function StepPresses({ item, runs, run, next }: StepPressesProps) {
-  const { log, plan, session } = useBench()
+  const { log, plan, session, events } = useBench()
   const { now } = useServices()
   const degrees = useTemperatureText()
   const [asked, setAsked] = useState<Asked | null>(null)
@@ -84,7 +84,7 @@ export function StepPresses({ item, runs, run, next }: StepPressesProps) {
           kind="quiet"
           size="bench"
           means={`end/${stepKey}`}
-          onPress={() => end(...stepPress(session, item))}
+          onPress={() => end(...stepPress(session, item, events))}
         >
           Done without its rest
         </Button>
@@ -98,7 +98,9 @@ export function StepPresses({ item, runs, run, next }: StepPressesProps) {
         size="bench"
         means={`${item.do}/${stepKey}`}
         onPress={() =>
-          ending ? end(...stepPress(session, item)) : log(...stepPress(session, item))
+          ending
+            ? end(...stepPress(session, item, events))
+            : log(...stepPress(session, item, events))
         }
       >
         {pressText(item, degrees)}
@@ -108,7 +110,10 @@ export function StepPresses({ item, runs, run, next }: StepPressesProps) {
           size="bench"
           means={`end-and-next/${stepKey}`}
           onPress={() =>
-            end(...stepPress(session, item), ...stepPress(session, { ...next, do: 'start' }))
+            end(
+              ...stepPress(session, item, events),
+              ...stepPress(session, { ...next, do: 'start' }, events),
+            )
           }
         >
           Done, and {stepText(plan, next.step.id, next.repeat)} begins

@@ -34,6 +34,8 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
   const [figure, setFigure] = useState<Figure>('in')
   const about = { kind: 'piece' as const, id: pieceId }
   const bake = bakes(session, events).find((each) => each.pieceId === pieceId)
+  const step = plan.steps.find(({ kind }) => kind === 'bake')
+  const first = step ? { stepId: step.id, repeat: 1 } : {}
   const chosen = figures.find((each) => each.value === figure) ?? figures[0]
   const keepFigure = (value: number) =>
     isMass(figure)
@@ -50,7 +52,7 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
           size="bench"
           kind="primary"
           disabled={bake !== undefined && bake.inAt !== null}
-          onPress={() => log({ kind: 'bake-in', about })}
+          onPress={() => log({ kind: 'bake-in', about, ...first })}
         >
           Into the oven
         </Button>
@@ -58,7 +60,7 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
           size="bench"
           kind="primary"
           disabled={!bake || bake.inAt === null || bake.outAt !== null}
-          onPress={() => log({ kind: 'bake-out', about })}
+          onPress={() => log({ kind: 'bake-out', about, ...first })}
         >
           Out of the oven
         </Button>

@@ -1,5 +1,6 @@
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
+import { bakeOf } from '@/core/session/bake-entry.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import { piecesOfBatch } from '@/core/session/line.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
@@ -76,16 +77,22 @@ interface BegunOnDough {
   plan: Plan
   batchId: string
   levelId: string
-  begun: readonly (Standing & { kind: 'step-started' })[]
+  begun: readonly { unitId: string; stepId: string }[]
 }
 
 function begunOnDoughs({ session, plan, effective }: LoggedSession): BegunOnDough[] {
-  const started = effective.filter((event) => event.kind === 'step-started')
+  const started = effective.flatMap((event) => begunBy(event, plan))
   return session.batches.flatMap(({ id: batchId, levelId }) => {
     const own = new Set([batchId, ...piecesOfBatch(session, batchId).map((piece) => piece.id)])
-    const begun = started.filter((event) => own.has(event.about.id))
+    const begun = started.filter(({ unitId }) => own.has(unitId))
     return levelId === null ? [] : [{ plan, batchId, levelId, begun }]
   })
+}
+
+function begunBy(event: Standing, plan: Plan): BegunOnDough['begun'] {
+  const bake = event.kind === 'bake-in' ? bakeOf(event, plan) : null
+  const step = event.kind === 'step-started' ? event : bake
+  return step ? [{ unitId: event.about.id, stepId: step.stepId }] : []
 }
 
 /** How often a step was begun on each dough that has gone on to a later step: one still at it is not judged. */
@@ -94,7 +101,7 @@ function timesDone(doughs: readonly BegunOnDough[], stepId: string): LevelAmount
     const at = plan.steps.findIndex(({ id }) => id === stepId)
     const later = new Set(plan.steps.slice(at + 1).map(({ id }) => id))
     const value = begun.filter(
-      (event) => event.stepId === stepId && event.about.id === batchId,
+      (event) => event.stepId === stepId && event.unitId === batchId,
     ).length
     const gone = begun.some((event) => later.has(event.stepId))
     return gone && value > 0 ? [{ levelId, value }] : []

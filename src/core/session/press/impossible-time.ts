@@ -1,3 +1,4 @@
+import { bakedUnits } from '@/core/session/bake-entry.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import type { Event } from '@/core/session/event-record.ts'
 
@@ -19,26 +20,37 @@ export function impossibleTime(
 ): ImpossibleTime | null {
   if (at > now) return { why: 'in-the-future' }
   if (at < dealtAt) return { why: 'before-the-session' }
-  const partner = log.find((other) => isOtherEnd(event, other))
-  if (!partner) return null
-  if (isBeginning(event))
-    return at > partner.at ? { why: 'begins-after-it-ends', endedAt: partner.at } : null
-  return at < partner.at ? { why: 'ends-before-it-begins', beganAt: partner.at } : null
+  const others = log.filter((other) => isOtherEnd(event, other)).map((other) => other.at)
+  if (others.length === 0) return null
+  const [first, last] = [Math.min(...others), Math.max(...others)]
+  if (isBeginning(event)) return at > first ? { why: 'begins-after-it-ends', endedAt: first } : null
+  return at < last ? { why: 'ends-before-it-begins', beganAt: last } : null
 }
 
 const isBeginning = ({ kind }: Event) => kind === 'step-started' || kind === 'bake-in'
 
 /** Whether one entry begins what the other ends. */
 function isOtherEnd(one: Event, other: Event): boolean {
-  if (one.about.id !== other.about.id) return false
-  const kinds = new Set([one.kind, other.kind])
-  if (kinds.has('bake-in') && kinds.has('bake-out')) return true
+  const [begin, end] = isBeginning(one) ? [one, other] : [other, one]
+  if (begin.kind === 'bake-in' && end.kind === 'bake-out') {
+    const units = bakedUnits(end)
+    return isSameRepeat(begin, end) && bakedUnits(begin).some((id) => units.includes(id))
+  }
   return (
-    kinds.has('step-started') &&
-    kinds.has('step-stopped') &&
-    'stepId' in one &&
-    'stepId' in other &&
-    one.stepId === other.stepId &&
-    one.repeat === other.repeat
+    begin.kind === 'step-started' &&
+    end.kind === 'step-stopped' &&
+    begin.about.id === end.about.id &&
+    isSameRepeat(begin, end)
   )
 }
+
+interface OfStep {
+  stepId?: string
+  repeat?: number
+}
+
+/** Of the same repeat of the same step; an entry of the oven that names no step goes with any. */
+const isSameRepeat = (one: OfStep, other: OfStep) =>
+  one.stepId === undefined ||
+  other.stepId === undefined ||
+  (one.stepId === other.stepId && one.repeat === other.repeat)

@@ -1,3 +1,4 @@
+import { bakedUnits } from '@/core/session/bake-entry.ts'
 import { effectiveEvents, goneEvents, type Standing } from '@/core/session/effective-events.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import { orderedEvents } from '@/core/session/ordered-events.ts'
@@ -30,9 +31,9 @@ export function movedOn(
     if (entry.corrects !== undefined && gone.has(entry.corrects))
       return { why: 'taken-back', entry, by: null }
     if (entry.corrects === undefined) {
-      const said = sayingOf(entry)
+      const said = sayingsOf(entry)
       const same = standing.find(
-        (event) => said && sayingOf(event) === said && !cited.has(event.id),
+        (event) => !cited.has(event.id) && sayingsOf(event).some((one) => said.includes(one)),
       )
       if (same)
         return {
@@ -41,10 +42,12 @@ export function movedOn(
           by: same,
         }
     }
-    const subject = subjectOf(entry)
+    const subjects = subjectsOf(entry)
     const unseen =
       seen &&
-      standing.find((event) => subject && subjectOf(event) === subject && !seen.has(event.id))
+      standing.find(
+        (event) => !seen.has(event.id) && subjectsOf(event).some((one) => subjects.includes(one)),
+      )
     if (unseen) return { why: 'changed', entry, by: unseen }
   }
   return null
@@ -52,37 +55,40 @@ export function movedOn(
 
 const beginnings: ReadonlySet<string> = new Set(['step-started', 'bake-in'])
 
-/** What can be true only once: one text for each beginning or end; undefined for what may be said again. */
-function sayingOf(entry: NewEvent): string | undefined {
+/** What can be true only once: one text for each beginning or end of each thing; none for what may be said again. */
+function sayingsOf(entry: NewEvent): readonly string[] {
   switch (entry.kind) {
     case 'step-started':
     case 'hands-off':
     case 'step-stopped':
     case 'step-skipped':
-      return `${entry.kind} ${entry.about.id} ${entry.stepId} ${entry.repeat}`
+      return [`${entry.kind} ${entry.about.id} ${entry.stepId} ${entry.repeat}`]
     case 'bake-in':
-    case 'bake-out':
-      return `${entry.kind} ${entry.about.id}`
+    case 'bake-out': {
+      const { kind, stepId = '', repeat = 1 } = entry
+      return bakedUnits(entry).map((id) => `${kind} ${id} ${stepId} ${repeat}`)
+    }
     default:
-      return undefined
+      return []
   }
 }
 
-/** What an entry says something of, where a second one made in the same state would be wrong; undefined where it would not. */
-function subjectOf(entry: NewEvent): string | undefined {
+/** What an entry says something of, where a second one made in the same state would be wrong; none where it would not. */
+function subjectsOf(entry: NewEvent): readonly string[] {
   switch (entry.kind) {
     case 'step-started':
     case 'hands-off':
     case 'step-stopped':
     case 'step-skipped':
+      return [`line ${entry.about.id}`]
     case 'bake-in':
     case 'bake-out':
-      return `line ${entry.about.id}`
+      return bakedUnits(entry).map((id) => `line ${id}`)
     case 'weighed':
-      return `weight ${entry.about.id} ${entry.ingredientId} ${entry.prefermentId ?? ''}`
+      return [`weight ${entry.about.id} ${entry.ingredientId} ${entry.prefermentId ?? ''}`]
     case 'measured':
-      return `answer ${entry.about.id} ${entry.responseId}`
+      return [`answer ${entry.about.id} ${entry.responseId}`]
     default:
-      return undefined
+      return []
   }
 }

@@ -76,6 +76,9 @@ export function eventText(
       return `${stepText(plan, event.stepId, event.repeat)} skipped`
     case 'step-stopped':
       return `${stepText(plan, event.stepId, event.repeat)} done`
+    case 'bake-in':
+    case 'bake-out':
+      return ovenText(event, plan)
     case 'rise':
       return `Risen by ${plainNumber(event.percent)} %`
     case 'measured':
@@ -102,8 +105,6 @@ export function eventText(
 const plainTexts = {
   void: 'Taken back',
   lock: 'Expectation and main response locked',
-  'bake-in': 'Into the oven',
-  'bake-out': 'Out of the oven',
   served: 'Served',
   present: 'At the table',
   declined: 'Declined to taste',
@@ -112,6 +113,18 @@ const plainTexts = {
   'findings-looked': 'Findings looked at',
   'device-taken': 'Device taken from the table, all covered',
 } as const
+
+/** “Into the oven”, with how many pieces of a dough that is baked whole; of several bakes with which. */
+function ovenText(event: EventOf<'bake-in' | 'bake-out'>, plan: Pick<Plan, 'steps'>): string {
+  const { kind, stepId, repeat = 1, pieceIds = [] } = event
+  const way = kind === 'bake-in' ? 'Into the oven' : 'Out of the oven'
+  const said = pieceIds.length > 1 ? `${way}, ${pieceIds.length} pieces` : way
+  const bakes = plan.steps.filter((step) => step.kind === 'bake')
+  const several = bakes.length > 1 || bakes.some(({ repeats }) => repeats > 1)
+  return several && stepId !== undefined
+    ? `${stepText(plan, stepId, repeat)}: ${said.toLowerCase()}`
+    : said
+}
 
 function weighedText(
   { ingredientId, prefermentId, grams }: EventOf<'weighed'>,

@@ -88,7 +88,7 @@ test('a step done once for all doughs is asked for once, and logged of each of t
   const doughs = all.session.dealt.doughOrder.map((id) => ({ kind: 'batch', id }))
   expect(all.items[0]?.units).toEqual(doughs)
   const [item] = all.items
-  expect(item && stepPress(all.session, item)).toEqual(
+  expect(item && stepPress(all.session, item, [])).toEqual(
     doughs.map((about) => ({ kind: 'step-started', about, stepId: 'fold', repeat: 1 })),
   )
   expect(day(withSteps(step), 0).items).toHaveLength(doughs.length)
