@@ -25,10 +25,10 @@ svg.chart{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 export const reportStyle = `
 :root{color-scheme:light;--paper:oklch(0.985 0.008 85);--ink:oklch(0.25 0.02 60);--soft:oklch(0.47 0.02 65);--rule:oklch(0.885 0.014 80);--crust:oklch(0.53 0.125 42)}
 *{box-sizing:border-box}
-body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 "Atkinson Hyperlegible Next","Atkinson Hyperlegible",Verdana,sans-serif;font-variant-numeric:tabular-nums}
+body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 "Atkinson Hyperlegible Next","Atkinson Hyperlegible",Verdana,sans-serif;font-variant-numeric:tabular-nums;overflow-wrap:anywhere}
 main{max-width:44rem;margin:0 auto;padding:2.5rem 1.25rem 4rem}
 h1,.answer{font-family:Fraunces,"Iowan Old Style","Palatino Linotype",Palatino,Georgia,serif}
-h1{font-size:2rem;line-height:1.2;font-weight:560;margin:0 0 .25rem;overflow-wrap:anywhere}
+h1{font-size:2rem;line-height:1.2;font-weight:560;margin:0 0 .25rem}
 h2{font-size:1rem;font-weight:600;color:var(--soft);margin:2.5rem 0 .75rem;padding-top:.5rem;border-top:1px solid var(--rule)}
 h3{font-size:1.05rem;font-weight:600;margin:1.75rem 0 .5rem}
 p{margin:.5rem 0}
@@ -40,9 +40,9 @@ ul{margin:.5rem 0;padding-left:1.2rem}
 li{margin:.25rem 0}
 dl{display:grid;grid-template-columns:minmax(8rem,12rem) 1fr;gap:.35rem 1rem;margin:.5rem 0}
 dt{color:var(--soft)}
-dd{margin:0;overflow-wrap:anywhere}
+dd{margin:0}
 .wide{overflow-x:auto;margin:.75rem 0}
-table{border-collapse:collapse;width:100%}
+table{border-collapse:collapse;width:100%;overflow-wrap:break-word}
 caption{text-align:left;color:var(--soft);padding-bottom:.35rem}
 th,td{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid var(--rule);vertical-align:baseline;font-weight:400}
 thead th{font-weight:600;border-bottom:1.5px solid var(--ink)}
@@ -70,5 +70,6 @@ h2,h3,caption,thead{break-after:avoid}
 .short{break-inside:avoid}
 figure,tr,li,.answer{break-inside:avoid}
 .wide{overflow:visible}
+table{overflow-wrap:anywhere}
 }
 `.trim()
