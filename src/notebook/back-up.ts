@@ -1,4 +1,5 @@
 import { strToU8 } from 'fflate'
+import { sealed } from '@/core/seal/sealed.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { pictureEndings } from './backup-record.ts'
@@ -10,10 +11,11 @@ import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
 import { zipWriter } from './zip-writer.ts'
 
-/** A finished backup: the zip, how many trials are in it, and which could not be read. */
+/** A finished backup: the zip, how many trials are in it, how many of these are sealed, and which could not be read. */
 export interface BackedUp {
   zip: Blob
   trials: number
+  sealed: number
   damaged: string[]
 }
 
@@ -34,6 +36,7 @@ export async function backUp(
   zip.add('backup.json', asFile({ format: 'evenhand-backup', version: dataVersion }))
   const damaged: string[] = []
   let trials = 0
+  let underSeal = 0
   const trialIds = await store.trials.toCollection().primaryKeys()
   for (const [done, trialId] of trialIds.entries()) {
     if (stopped?.()) return undefined
@@ -43,6 +46,7 @@ export async function backUp(
     if (whole === 'damaged') damaged.push(trialId)
     if (!whole || whole === 'damaged') continue
     trials += 1
+    if (sealed(whole)) underSeal += 1
     zip.add(`trials/${trialId}.json`, strToU8(writeTrialFile(whole)))
     const mediaTypes = new Map(whole.photos.map((photo) => [photo.id, photo.mediaType]))
     for (const { id, blob } of pictures) {
@@ -56,7 +60,7 @@ export async function backUp(
   zip.add('kitchen.json', asFile(await store.kitchen.toArray()))
   zip.add('settings.json', asFile({ appearance, temperatureUnit, cautionsSeen }))
   onProgress?.(trialIds.length, trialIds.length)
-  return { zip: zip.end(), trials, damaged }
+  return { zip: zip.end(), trials, sealed: underSeal, damaged }
 }
 
 /** A trial and its pictures of one moment; a trial whose records do not fit their shapes is told as damaged. */

@@ -66,6 +66,8 @@ test('while a tasting is sealed nothing gives a level, letter or weight away: no
   ])
   expectNothingTold(download.suggestedFilename(), 'file name')
   expect(download.suggestedFilename()).not.toMatch(/66|71/)
+  await fresh.getByRole('button', { name: 'Back up all' }).click()
+  await fresh.getByText('1 of them is sealed, but the file holds everything: levels').waitFor()
   expect(troubles).toEqual([])
   await page.context().close()
 })

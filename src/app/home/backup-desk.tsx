@@ -33,7 +33,7 @@ const progressText = ({ kind, done, total }: { kind: string; done: number; total
 
 function LongWorkEnded({ end }: { end: LongWorkEnd }) {
   if (end.is === 'read') return <BackupRefused outcome={end.outcome} file={end.file} />
-  if (end.is === 'saved') return <BackupSaved trials={end.trials} damaged={end.damaged} />
+  if (end.is === 'saved') return <BackupSaved {...end} />
   if (end.is === 'stopped')
     return (
       <Notice kind="know" title="Stopped">
@@ -56,8 +56,10 @@ function LongWorkEnded({ end }: { end: LongWorkEnd }) {
   )
 }
 
-function BackupSaved({ trials, damaged }: { trials: number; damaged: number }) {
-  const words = `${trials === 1 ? '1 trial is' : `${trials} trials are`} in the file, with kitchen and photos. Keep it somewhere else than on this device.`
+type Saved = Extract<LongWorkEnd, { is: 'saved' }>
+
+function BackupSaved({ trials, sealed, damaged }: Saved) {
+  const words = `${trials === 1 ? '1 trial is' : `${trials} trials are`} in the file, with kitchen and photos. Keep it somewhere else than on this device.${sealedText(sealed)}`
   if (damaged === 0)
     return (
       <Notice kind="know" title="Backed up">
@@ -69,6 +71,13 @@ function BackupSaved({ trials, damaged }: { trials: number; damaged: number }) {
       {words} What could not be read is not in it and stays in the notebook as it is.
     </ErrorNote>
   )
+}
+
+/** What a backup under seal gives away, as an export's question says it. */
+function sealedText(sealed: number): string {
+  if (sealed === 0) return ''
+  const which = sealed === 1 ? '1 of them is sealed' : `${sealed} of them are sealed`
+  return ` ${which}, but the file holds everything: levels, weights, letters and what each code stands for. Keep it from whoever still tastes.`
 }
 
 type ReadEnd = Extract<LongWorkEnd, { is: 'read' }>

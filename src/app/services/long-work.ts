@@ -9,7 +9,7 @@ export type LongWorkKind = 'backup' | 'restore'
 
 /** How the last long work of this window ended. */
 export type LongWorkEnd =
-  | { kind: 'backup'; is: 'saved'; trials: number; damaged: number }
+  | { kind: 'backup'; is: 'saved'; trials: number; sealed: number; damaged: number }
   | { kind: 'restore'; is: 'read'; outcome: RestoreOutcome; file: string }
   | { kind: LongWorkKind; is: 'stopped' }
   | { kind: LongWorkKind; is: 'failed'; reason: FailureReason | null; detail: string }
@@ -73,7 +73,8 @@ export function startBackup(name: string, zone: string, save: (zip: Blob) => voi
     (made) => {
       if (!made) return { kind: 'backup', is: 'stopped' }
       save(made.zip)
-      return { kind: 'backup', is: 'saved', trials: made.trials, damaged: made.damaged.length }
+      const { trials, sealed, damaged } = made
+      return { kind: 'backup', is: 'saved', trials, sealed, damaged: damaged.length }
     },
   )
 }
