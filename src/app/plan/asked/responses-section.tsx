@@ -1,4 +1,5 @@
 import { Button } from '@/app/kit/press/button.tsx'
+import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import formula from '@/app/plan/formula/formula-section.module.css'
 import styles from '@/app/plan/method/method-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
@@ -29,18 +30,20 @@ export function ResponsesSection() {
       <TroubleHere at="/responses" />
       <fieldset className={formula.presses}>
         <legend className={formula.legend}>Add</legend>
-        {free.map((preset) => (
-          <Button
-            key={preset.name}
-            size="small"
-            onPress={() => change((plan) => withPreset(plan, preset, newId()))}
-          >
-            {preset.name}
+        <RoomFor part="responses" count={responses.length}>
+          {free.map((preset) => (
+            <Button
+              key={preset.name}
+              size="small"
+              onPress={() => change((plan) => withPreset(plan, preset, newId()))}
+            >
+              {preset.name}
+            </Button>
+          ))}
+          <Button size="small" onPress={addOwn}>
+            one of my own
           </Button>
-        ))}
-        <Button size="small" onPress={addOwn}>
-          one of my own
-        </Button>
+        </RoomFor>
       </fieldset>
     </PlanSection>
   )

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
+import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import { usePlanActions, usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
@@ -77,14 +78,18 @@ export function FormulaSection() {
       <FlourSum />
       <fieldset className={styles.presses}>
         <legend className={styles.legend}>Add</legend>
-        {(Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => (
-          <Button key={kind} size="small" onPress={() => add(kind)}>
-            {ingredientKindNames[kind]}
+        <RoomFor part="ingredients" count={ingredients.length}>
+          {(Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => (
+            <Button key={kind} size="small" onPress={() => add(kind)}>
+              {ingredientKindNames[kind]}
+            </Button>
+          ))}
+        </RoomFor>
+        <RoomFor part="preferments" count={preferments.length}>
+          <Button size="small" onPress={addPreferment}>
+            preferment
           </Button>
-        ))}
-        <Button size="small" onPress={addPreferment}>
-          preferment
-        </Button>
+        </RoomFor>
       </fieldset>
       {preferments.map((preferment, index) => (
         <PrefermentRow key={preferment.id} preferment={preferment} index={index} />

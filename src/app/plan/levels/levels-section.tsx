@@ -1,5 +1,6 @@
 import { Button } from '@/app/kit/press/button.tsx'
 import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
+import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
@@ -48,9 +49,9 @@ export function LevelsSection() {
       </ol>
       <TroubleHere at="/levels" />
       <div>
-        <Button onPress={add} disabled={levels.length >= mostLevels}>
-          {choice ? 'Add an option' : 'Add a level'}
-        </Button>
+        <RoomFor part="levels" count={levels.length}>
+          <Button onPress={add}>{choice ? 'Add an option' : 'Add a level'}</Button>
+        </RoomFor>
       </div>
     </PlanSection>
   )

@@ -1,5 +1,6 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import { usePlanActions, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import { withChanges } from '@/core/plan-edits/levels/changes.ts'
 import { startedChange } from '@/core/plan-edits/levels/started-change.ts'
@@ -50,13 +51,15 @@ export function OptionChanges({ level, index }: Props) {
           </Button>
         </div>
       ))}
-      <SelectField
-        label={`What ${level.label} does differently`}
-        hideLabel
-        value=""
-        options={addOptions}
-        onValue={add}
-      />
+      <RoomFor part="changesOfLevel" count={changes.length}>
+        <SelectField
+          label={`What ${level.label} does differently`}
+          hideLabel
+          value=""
+          options={addOptions}
+          onValue={add}
+        />
+      </RoomFor>
     </div>
   )
 }

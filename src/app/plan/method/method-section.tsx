@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import unseen from '@/app/kit/look/unseen.module.css'
+import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
@@ -48,7 +49,9 @@ export function MethodSection() {
         {said}
       </p>
       <TroubleHere at="/steps" />
-      <SelectField label="Add a step" value="" options={addOptions} onValue={add} />
+      <RoomFor part="steps" count={steps.length}>
+        <SelectField label="Add a step" value="" options={addOptions} onValue={add} />
+      </RoomFor>
     </PlanSection>
   )
 }

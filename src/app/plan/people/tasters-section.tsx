@@ -1,12 +1,20 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { TellApartFields } from '@/app/plan/asked/tell-apart-fields.tsx'
+import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import styles from '@/app/plan/levels/levels-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { withTaster } from '@/core/plan-edits/people/tasters.ts'
+import { most } from '@/core/record/most.ts'
 import { AddTaster } from './add-taster.tsx'
+
+const answers = [
+  { value: 'out', label: 'not this time' },
+  { value: 'blind', label: 'tastes blind' },
+  { value: 'knows', label: 'knows which is which' },
+] as const
 
 /** Who scores, from the kitchen, by initials or a code; and who knows which is which. */
 export function TastersSection() {
@@ -33,18 +41,16 @@ export function TastersSection() {
                 label={taster.initials}
                 row
                 value={found ? (found.knows ? 'knows' : 'blind') : 'out'}
-                options={[
-                  { value: 'out', label: 'not this time' },
-                  { value: 'blind', label: 'tastes blind' },
-                  { value: 'knows', label: 'knows which is which' },
-                ]}
+                options={found || chosen.length < most.tasters ? answers : answers.slice(0, 1)}
                 onValue={(tastes) => change((plan) => withTaster(plan, taster.id, tastes))}
               />
             </li>
           )
         })}
       </ul>
-      <AddTaster />
+      <RoomFor part="tasters" count={chosen.length}>
+        <AddTaster />
+      </RoomFor>
       <TroubleHere at="/tasters" />
       <TellApartFields />
       <Switch
