@@ -11,6 +11,7 @@ import { csvGrid } from '@/core/findings/table/csv-grid.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 import { toldOfTable } from '@/core/findings/table/told-of-table.ts'
 import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
+import { TableAnswered } from './table-answered.tsx'
 import { optionsOf, type TableChoices, toldIn, withMeaning } from './table-choices.ts'
 import { TablePreview } from './table-preview.tsx'
 import { TableTold } from './table-told.tsx'
@@ -93,6 +94,7 @@ export function TablePage(props: TablePageProps) {
           </Button>
         </div>
       ) : null}
+      <TableAnswered choices={choices} onUndo={(key) => choose(key, '')} />
       {read.ok ? (
         <>
           <TableTold choices={choices} scores={read.scores} onChoice={choose} />

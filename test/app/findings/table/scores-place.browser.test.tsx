@@ -79,6 +79,9 @@ test('a foot row of means is offered to be left out', async () => {
   await screen.getByRole('button', { name: 'Leave it out' }).click()
   await expect.element(screen.getByRole('button', { name: 'Show what it supports' })).toBeVisible()
   await expect.element(screen.getByText(/no direction is claimed/).first()).toBeInTheDocument()
+  await screen.getByRole('button', { name: 'Ask again' }).click()
+  await expect.element(screen.getByText(/“Mean” stands at the foot/)).toBeVisible()
+  expect(screen.getByRole('button', { name: 'Ask again' }).elements()).toHaveLength(0)
 })
 
 test('a table too long to come along asks to be chosen once more, and says why', async () => {
