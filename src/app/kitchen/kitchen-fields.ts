@@ -67,6 +67,14 @@ export const kitchenChapters: readonly KitchenChapter[] = [
       name('Such as “big scale” or “pocket scale”.'),
       number('resolutionGrams', 'Smallest step it shows', 'g', { least: 0.0001, most: 1000 }),
       number('capacityGrams', 'Most it can weigh', 'g', { least: 0.001, most: 1_000_000 }),
+      optional(
+        number('errorGrams', 'May be off by, either way', 'g', { least: 0, most: 1000 }),
+        'Beyond its step, as the maker states it or a known weight shows.',
+      ),
+      optional(
+        number('errorPercent', 'and by a share of the weight', '%', { least: 0, most: 20 }),
+        'All batches share it where one scale weighs them.',
+      ),
     ],
   },
   {

@@ -20,7 +20,12 @@ export function thingWords(
     case 'scale':
       return {
         title: thing.name,
-        facts: `steps of ${thing.resolutionGrams} g, up to ${thing.capacityGrams} g`,
+        facts: facts([
+          `steps of ${thing.resolutionGrams} g`,
+          `up to ${thing.capacityGrams} g`,
+          thing.errorGrams !== undefined && `good to ±${thing.errorGrams} g`,
+          thing.errorPercent !== undefined && `±${thing.errorPercent} % of the weight`,
+        ]),
       }
     case 'taster':
       return {

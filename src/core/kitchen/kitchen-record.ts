@@ -8,13 +8,18 @@ import { mixingWayShape, statedWorkShape } from './mixing-way.ts'
 
 const thing = { id: idShape, note: z.exactOptional(noteShape) }
 
-/** A kitchen scale: every reading is a multiple of `resolutionGrams`, up to `capacityGrams`. */
+/**
+ * A kitchen scale: every reading is a multiple of `resolutionGrams`, up to `capacityGrams`. `errorGrams` and `errorPercent` are
+ * how far it may be off beyond that, plus or minus: at any weight, and in proportion to it.
+ */
 const scaleShape = z.strictObject({
   ...thing,
   kind: z.literal('scale'),
   name: nameShape,
   resolutionGrams: z.number().check(z.gt(0), z.lte(1000)),
   capacityGrams: z.number().check(z.gt(0), z.lte(1e6)),
+  errorGrams: z.exactOptional(z.number().check(z.gte(0), z.lte(1000))),
+  errorPercent: z.exactOptional(z.number().check(z.gte(0), z.lte(20))),
 })
 
 /** A thermometer; `spreadCelsius` is how far it may be off, plus or minus. */

@@ -12,7 +12,7 @@ import {
 import { carrierLine, doseKey } from './dose-asked.ts'
 import type { DoughLine } from './dough-lines.ts'
 import type { SharedDoseRecipe } from './shared-dose.ts'
-import { type Weighing, weigh } from './weigh.ts'
+import { readingUncertainty, unweighed, type Weighing, weigh } from './weigh.ts'
 
 /** A line of the weigh sheet: what to weigh, on which scale, and what it does to the level. */
 export interface WeighLine extends Omit<DoughLine, 'targetGrams' | 'what'>, Weighing {
@@ -68,7 +68,7 @@ export function weighLines(
       return weighLine(line, 'dose', dose.weighing, share, moistureOf(carrier))
     }
     if (line.what === 'all-of-preferment')
-      return weighLine(line, line.what, unweighed(line.targetGrams), null, null)
+      return weighLine(line, line.what, unweighed(line.targetGrams, null), null, null)
     const weighing = weigh(line.targetGrams - (taken.get(line.key) ?? 0), scales)
     return weighLine(line, line.what, weighing, plain, moistureOf(line))
   })
@@ -85,6 +85,8 @@ export function sharedErrorsOf(
     let moves: LevelShare = { above: 0, below: 0 }
     for (const line of lines) {
       if (line.what !== 'dose' || line.ingredientId !== recipe.ingredientId) continue
+      const stage = line.into === 'preferment' ? line.prefermentId : null
+      if (recipe.stage && recipe.stage.prefermentId !== stage) continue
       const [own, carrier] = sharesOf(formula, acts, line, recipe)
       if (!own || !carrier) return []
       moves = {
@@ -109,8 +111,9 @@ export function achievedOf(
 
 /** A piece's mass as the scale can portion it. */
 export function achievedPiece(pieceGrams: number, scales: readonly Scale[]): Achieved | null {
-  const { grams, uncertaintyGrams, scaleId } = weigh(pieceGrams, scales)
-  return scaleId === null ? null : achieved(grams, uncertaintyGrams)
+  const weighing = weigh(pieceGrams, scales)
+  const { grams, uncertaintyGrams, scaleId } = weighing
+  return scaleId === null ? null : achieved(grams, uncertaintyGrams, readingUncertainty(weighing))
 }
 
 /** Field by field: merging two records of ten fields for every line of every batch cost most of the sheet's time. */
@@ -134,6 +137,7 @@ function weighLine(
     scaleId: weighing.scaleId,
     resolutionGrams: weighing.resolutionGrams,
     uncertaintyGrams: weighing.uncertaintyGrams,
+    sharedUncertaintyGrams: weighing.sharedUncertaintyGrams,
     relativeUncertainty: weighing.relativeUncertainty,
     trouble: weighing.trouble,
     share,
@@ -165,9 +169,4 @@ function sharesOf(
 ) {
   const carrier = { ingredientId: recipe.carrierId, prefermentId: line.prefermentId }
   return [levelShare(formula, acts, line), levelShare(formula, acts, carrier)] as const
-}
-
-function unweighed(grams: number): Weighing {
-  const none = { scaleId: null, resolutionGrams: null, uncertaintyGrams: 0 }
-  return { targetGrams: grams, grams, ...none, relativeUncertainty: null, trouble: null }
 }

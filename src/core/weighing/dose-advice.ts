@@ -2,7 +2,7 @@ import type { Ingredient } from '@/core/formula/formula-record.ts'
 import type { Scale } from '@/core/kitchen/kitchen-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { BatchWeights } from './batch-weights.ts'
-import { dosesAsked } from './dose-asked.ts'
+import { doseStages, dosesAsked } from './dose-asked.ts'
 import type { DoughLine } from './dough-lines.ts'
 import { type SharedDoseAnswer, sharedDose } from './shared-dose.ts'
 import { coarsePastShare, type Weighing, weigh } from './weigh.ts'
@@ -16,7 +16,10 @@ export interface DoseAdvice {
   /** Some batch takes so little that the scale would show nothing. */
   belowScale: boolean
   dryMix: SharedDoseAnswer
+  /** The stock; of several stages the one that cannot be made, or is least certain. */
   stock: SharedDoseAnswer
+  /** The stock of each stage. */
+  stocks: SharedDoseAnswer[]
   /** Instant yeast, salt and other dry things mix dry; the rest goes into water. */
   better: 'dry-mix' | 'stock'
   /** Where the better stays too coarse or cannot be made: the coarsest step, in g, of one more scale that would do; null if none. */
@@ -46,13 +49,16 @@ export function doseAdvice(
       .filter((line) => line.ingredientId === ingredientId && line.targetGrams > 0)
     const relativeUncertainty = Math.max(0, ...lines.map((line) => line.relativeUncertainty ?? 0))
     if (relativeUncertainty <= coarsePastShare) return []
-    const answer = (by: 'dry-mix' | 'stock', on = scales) => {
-      const { carrierId, asked } = dosesAsked(doughs, ingredientId, by)
-      return sharedDose({ ingredientId, by }, carrierId, asked, on)
-    }
+    const answers = (by: 'dry-mix' | 'stock', on = scales) =>
+      doseStages(doughs, ingredientId, by).map((stage) => {
+        const { carrierId, asked } = dosesAsked(doughs, ingredientId, by, stage)
+        return sharedDose({ ingredientId, by }, carrierId, asked, on, stage)
+      })
+    const answer = (by: 'dry-mix' | 'stock', on = scales) => worstOf(answers(by, on))
     const smallestGrams = Math.min(...lines.map(({ targetGrams }) => targetGrams))
     const belowScale = lines.some(({ trouble }) => trouble === 'below-scale')
-    const [dryMix, stock] = [answer('dry-mix'), answer('stock')]
+    const stocks = answers('stock')
+    const [dryMix, stock] = [answer('dry-mix'), worstOf(stocks)]
     const better = mixesDry(ingredient) && dryMix.ok ? 'dry-mix' : 'stock'
     const mends = (step: number) => {
       const on = [...scales, usualScale(step)]
@@ -66,13 +72,19 @@ export function doseAdvice(
     const made = better === 'stock' ? stock : dryMix
     const mendingStepGrams = isFine(made) ? null : (usualSteps.find(mends) ?? null)
     const weighed = { relativeUncertainty, smallestGrams, belowScale }
-    return [{ ingredientId, name, ...weighed, dryMix, stock, better, mendingStepGrams }]
+    return [{ ingredientId, name, ...weighed, dryMix, stock, stocks, better, mendingStepGrams }]
   })
 }
 
 function usualScale(resolutionGrams: number): Scale {
   const capacityGrams = resolutionGrams * usualStepsHeld
   return { id: 'usual', kind: 'scale', name: '', resolutionGrams, capacityGrams }
+}
+
+function worstOf(answers: readonly SharedDoseAnswer[]): SharedDoseAnswer {
+  const uncertainty = (one: SharedDoseAnswer) =>
+    one.ok ? one.relativeUncertainty : Number.POSITIVE_INFINITY
+  return answers.reduce((a, b) => (uncertainty(b) > uncertainty(a) ? b : a))
 }
 
 function isFine(one: Weighing | SharedDoseAnswer): boolean {

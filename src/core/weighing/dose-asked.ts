@@ -27,6 +27,29 @@ function carriersBeside(
   )
 }
 
+/** Where a stock goes: into a preferment, or (null) into the dough at its mix. */
+export interface DoseStage {
+  prefermentId: string | null
+}
+
+/**
+ * The stages that each want a stock of their own: yeast in plain water does not wait from a preferment's mix to the dough's.
+ * One null, for all there is, where the dose is a dry mix or all of it goes into one stage.
+ */
+export function doseStages(
+  batches: readonly { lines: readonly DoughLine[] }[],
+  ingredientId: string,
+  by: 'stock' | 'dry-mix',
+): (DoseStage | null)[] {
+  const places = batches.flatMap(({ lines }) =>
+    lines.filter((line) => line.ingredientId === ingredientId && line.targetGrams > 0),
+  )
+  const stages = [...new Set(places.map(prefermentOf))]
+  return by === 'dry-mix' || stages.length < 2
+    ? [null]
+    : stages.map((prefermentId) => ({ prefermentId }))
+}
+
 const prefermentOf = ({ into, prefermentId }: DoughLine) =>
   into === 'preferment' ? prefermentId : null
 
@@ -44,16 +67,19 @@ export function carrierLine(
 /**
  * What every batch asks of a shared dose, and the carrier it is to be made with: of the waters or flours that are the same
  * wherever the dose goes, the one with most in the batch that has least of it. Null where there is none: a dry mix in one
- * flour would bring that flour into the others' doughs. A place without any water or flour is left to be weighed singly.
+ * flour would bring that flour into the others' doughs. A place without any water or flour is left to be weighed singly. With a
+ * stage, only what goes into that one.
  */
 export function dosesAsked(
   batches: readonly { key: string; lines: readonly DoughLine[] }[],
   ingredientId: string,
   by: 'stock' | 'dry-mix',
+  stage: DoseStage | null = null,
 ): { carrierId: string | null; asked: DoseAsked[] } {
   const places = batches.flatMap(({ key, lines }) =>
     lines.flatMap((line) => {
       if (line.ingredientId !== ingredientId || line.what !== 'ingredient') return []
+      if (stage && prefermentOf(line) !== stage.prefermentId) return []
       const beside = carriersBeside(lines, line, carrierKind(by))
       return beside.length > 0 ? [{ key: doseKey(key, line), line, beside }] : []
     }),

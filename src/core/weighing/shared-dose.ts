@@ -1,12 +1,15 @@
 import type { Scale } from '@/core/kitchen/kitchen-record.ts'
 import type { SharedDose } from '@/core/trial/plan-record.ts'
 import { type DoseAmounts, type DoseAsked, doseAmounts } from './dose-amounts.ts'
-import { type Weighing, weigh } from './weigh.ts'
+import type { DoseStage } from './dose-asked.ts'
+import { readingUncertainty, type Weighing, weigh } from './weigh.ts'
 
 export interface SharedDoseRecipe {
   ok: true
   ingredientId: string
   by: SharedDose['by']
+  /** The stage it is made for, where another has a stock of its own. */
+  stage: DoseStage | null
   /** The water (stock) or flour (dry mix) the ingredient is dispersed in: part of the recipe, taken off each batch's own. */
   carrierId: string
   ingredient: Weighing
@@ -31,7 +34,13 @@ export type SharedDoseTrouble =
 
 export type SharedDoseAnswer =
   | SharedDoseRecipe
-  | { ok: false; reason: SharedDoseTrouble; ingredientId: string; by: SharedDose['by'] }
+  | {
+      ok: false
+      reason: SharedDoseTrouble
+      ingredientId: string
+      by: SharedDose['by']
+      stage: DoseStage | null
+    }
 
 /**
  * One stock (in recipe water) or one dry mix (in recipe flour) of an ingredient too small for the scale: a g of it in b g of
@@ -44,9 +53,11 @@ export function sharedDose(
   carrierId: string | null,
   asked: readonly DoseAsked[],
   scales: readonly Scale[],
+  stage: DoseStage | null = null,
 ): SharedDoseAnswer {
   const { ingredientId, by } = dose
-  const refuse = (reason: SharedDoseTrouble) => ({ ok: false, reason, ingredientId, by }) as const
+  const refuse = (reason: SharedDoseTrouble) =>
+    ({ ok: false, reason, ingredientId, by, stage }) as const
   if (scales.length === 0) return refuse('no-scale')
   if (carrierId === null) return refuse('no-carrier')
   const wanted = asked.filter(({ ingredientGrams }) => ingredientGrams > 0)
@@ -59,8 +70,8 @@ export function sharedDose(
   const strength = ingredient.grams / total
   const strengthUncertainty =
     Math.hypot(
-      carrier.grams * ingredient.uncertaintyGrams,
-      ingredient.grams * carrier.uncertaintyGrams,
+      carrier.grams * readingUncertainty(ingredient),
+      ingredient.grams * readingUncertainty(carrier),
     ) /
     total ** 2
   const doses = wanted.map(({ key, ingredientGrams }) => {
@@ -73,11 +84,14 @@ export function sharedDose(
       carrierGrams: grams * (1 - strength),
     }
   })
-  const own = Math.max(...doses.map(({ relativeUncertainty }) => relativeUncertainty ?? 0))
+  const own = Math.max(
+    ...doses.map((each) => (each.targetGrams > 0 ? each.uncertaintyGrams / each.targetGrams : 0)),
+  )
   return {
     ok: true,
     ingredientId,
     by,
+    stage,
     carrierId,
     ingredient,
     carrier,

@@ -72,7 +72,7 @@ function ofDose(dose: SharedDoseAnswer, batches: readonly BatchWeights[]): Weigh
   if (!dose.ok) return []
   const lines = batches.flatMap((batch) => batch.lines)
   const nameOf = (id: string) => lines.find(({ ingredientId }) => ingredientId === id)?.name ?? ''
-  const key = `dose ${dose.ingredientId}`
+  const key = `dose ${dose.ingredientId} ${dose.stage?.prefermentId ?? ''}`
   const into = { dose: dose.by }
   const { ingredientId, carrierId, ingredient, carrier } = dose
   return [

@@ -15,10 +15,11 @@ import {
   weighLines,
 } from './batch-weights.ts'
 import { type DoseAdvice, doseAdvice } from './dose-advice.ts'
-import { dosesAsked } from './dose-asked.ts'
+import { doseStages, dosesAsked } from './dose-asked.ts'
 import { type DoughLine, doughLines } from './dough-lines.ts'
 import { type KeptApart, keptApart } from './kept-apart.ts'
 import { levelAtFourteen, moistureOfPart } from './level-at-fourteen.ts'
+import { scaleErrorsOf } from './scale-errors.ts'
 import { scalesOfPlan } from './scales-of-plan.ts'
 import { type SharedDoseAnswer, type SharedDoseRecipe, sharedDose } from './shared-dose.ts'
 import { type SheetTrouble, sheetTroubles } from './sheet-troubles.ts'
@@ -43,7 +44,7 @@ export interface WeighSheet {
   scales: Scale[]
   batches: BatchWeights[]
   rows: SheetRow[]
-  /** The stocks and dry mixes the plan shares, with their amounts or why they cannot be made. */
+  /** The stocks (one a stage) and dry mixes the plan shares, with their amounts or why they cannot be made. */
   doses: SharedDoseAnswer[]
   /** Ingredients the scales weigh too coarsely, with a dry mix and a stock that would mend it. */
   advice: DoseAdvice[]
@@ -77,10 +78,12 @@ export const weighSheet = keptAnswer((plan: Plan, kitchen: readonly KitchenThing
         ]
       : [],
   )
-  const doses = plan.sharedDoses.map((dose) => {
-    const { carrierId, asked } = dosesAsked(doughs, dose.ingredientId, dose.by)
-    return sharedDose(dose, carrierId, asked, scales)
-  })
+  const doses = plan.sharedDoses.flatMap((dose) =>
+    doseStages(doughs, dose.ingredientId, dose.by).map((stage) => {
+      const { carrierId, asked } = dosesAsked(doughs, dose.ingredientId, dose.by, stage)
+      return sharedDose(dose, carrierId, asked, scales, stage)
+    }),
+  )
   const made = doses.filter((dose): dose is SharedDoseRecipe => dose.ok)
   const moistureOf = moistureIn(kitchen)
   const batches = doughs.map((dough) => batchWeights(plan, dough, made, scales, moistureOf))
@@ -108,7 +111,10 @@ function batchWeights(
   const lines = weighLines(key, plain, formula, acts, doses, scales, (part) =>
     moistureOfPart(formula, part, moistureOf),
   )
-  const sharedErrors = sharedErrorsOf(lines, formula, acts, doses)
+  const sharedErrors = [
+    ...sharedErrorsOf(lines, formula, acts, doses),
+    ...scaleErrorsOf(lines, scales),
+  ]
   const { pieceGrams } = batchGrams(formula)
   const byPiece = acts.on === 'piece-mass' && level !== null && pieceGrams !== null
   return {

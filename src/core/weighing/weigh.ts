@@ -1,6 +1,11 @@
 import type { Scale } from '@/core/kitchen/kitchen-record.ts'
 import { pickScale } from '@/core/kitchen/pick-scale.ts'
-import { taredUncertaintyGrams } from '@/core/kitchen/reading-uncertainty.ts'
+import {
+  fixedErrorGrams,
+  gainError,
+  scaleErrorGrams,
+  taredUncertaintyGrams,
+} from '@/core/kitchen/reading-uncertainty.ts'
 import { roundToStep } from '@/core/units/round-to-step.ts'
 
 /** Past this relative standard uncertainty a weight wants a dry mix or a stock (common practice, no source). */
@@ -16,7 +21,9 @@ export interface Weighing {
   resolutionGrams: number | null
   /** Standard uncertainty of the tared reading, d/√6; 0 where there is no scale to have one. */
   uncertaintyGrams: number
-  /** Uncertainty against the target; null for a target of nothing. */
+  /** Standard uncertainty from the scale's own error, which all batches weighed on it share; 0 where none is stated. */
+  sharedUncertaintyGrams: number
+  /** Both in quadrature against the target; null for a target of nothing. */
   relativeUncertainty: number | null
   trouble: WeighTrouble | null
 }
@@ -28,17 +35,15 @@ export interface Weighing {
 export function weigh(targetGrams: number, scales: readonly Scale[]): Weighing {
   const picked = pickScale(targetGrams, scales)
   const scale = picked.ok ? picked.scale : roomiest(scales)
-  const blank = { targetGrams, grams: targetGrams, scaleId: null, resolutionGrams: null }
-  if (targetGrams < 0) {
-    return { ...blank, uncertaintyGrams: 0, relativeUncertainty: null, trouble: 'below-zero' }
-  }
-  if (!scale)
-    return { ...blank, uncertaintyGrams: 0, relativeUncertainty: null, trouble: 'no-scale' }
+  if (targetGrams < 0) return unweighed(targetGrams, 'below-zero')
+  if (!scale) return unweighed(targetGrams, 'no-scale')
   const { id: scaleId, resolutionGrams, capacityGrams } = scale
   const goes = goesFor(targetGrams, capacityGrams)
   const uncertaintyGrams = taredUncertaintyGrams(resolutionGrams) * Math.sqrt(goes)
   const grams = roundToStep(targetGrams, resolutionGrams)
-  const relativeUncertainty = targetGrams > 0 ? uncertaintyGrams / targetGrams : null
+  const sharedUncertaintyGrams = goes * scaleErrorGrams(scale, targetGrams / goes)
+  const both = Math.hypot(uncertaintyGrams, sharedUncertaintyGrams)
+  const relativeUncertainty = targetGrams > 0 ? both / targetGrams : null
   const trouble = troubleOf(goes > 1, targetGrams, grams, relativeUncertainty ?? 0)
   return {
     targetGrams,
@@ -46,9 +51,21 @@ export function weigh(targetGrams: number, scales: readonly Scale[]): Weighing {
     scaleId,
     resolutionGrams,
     uncertaintyGrams,
+    sharedUncertaintyGrams,
     relativeUncertainty,
     trouble,
   }
+}
+
+/** What no scale weighs. */
+export function unweighed(grams: number, trouble: WeighTrouble | null): Weighing {
+  const sure = { uncertaintyGrams: 0, sharedUncertaintyGrams: 0, relativeUncertainty: null }
+  return { targetGrams: grams, grams, scaleId: null, resolutionGrams: null, ...sure, trouble }
+}
+
+/** Standard uncertainty of a reading, the scale's own error in it. */
+export function readingUncertainty(one: Weighing): number {
+  return Math.hypot(one.uncertaintyGrams, one.sharedUncertaintyGrams)
 }
 
 /** In how many goes a weight is weighed on a scale: one where the scale holds it. Both in grams. */
@@ -71,10 +88,16 @@ function roomiest(scales: readonly Scale[]): Scale | undefined {
   return scales.toSorted((a, b) => b.capacityGrams - a.capacityGrams)[0]
 }
 
-/** The least mass some scale weighs to a relative standard uncertainty: d/√6 / share, where that fits its capacity. */
+/**
+ * The least mass some scale weighs to a relative standard uncertainty: √(d²/6 + its fixed error²) / √(share² − its error in
+ * proportion²), where that fits its capacity.
+ */
 export function leastWeighableGrams(scales: readonly Scale[], share: number): number | null {
   const least = scales
-    .map((scale) => ({ scale, grams: taredUncertaintyGrams(scale.resolutionGrams) / share }))
+    .map((scale) => {
+      const fixed = Math.hypot(taredUncertaintyGrams(scale.resolutionGrams), fixedErrorGrams(scale))
+      return { scale, grams: fixed / Math.sqrt(Math.max(0, share ** 2 - gainError(scale) ** 2)) }
+    })
     .filter(({ scale, grams }) => grams <= scale.capacityGrams)
     .map(({ grams }) => grams)
   return least.length > 0 ? Math.min(...least) : null

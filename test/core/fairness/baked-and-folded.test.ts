@@ -102,7 +102,7 @@ describe('flour shares at one water', () => {
 })
 
 describe('one stock a stage', () => {
-  it('a stock for the poolish and the dough is to be fixed, by a dry mix in one press', () => {
+  it('a stock for the poolish and the dough is made apart, so it is fine', () => {
     const plan = waterPlanOf()
     const staged: Plan = {
       ...plan,
@@ -126,9 +126,8 @@ describe('one stock a stage', () => {
       sharedDoses: [{ ingredientId: 'yeast', by: 'stock' }],
     }
     const item = itemOf(itemsOf(staged), 'stock-stages')
-    expect(item?.severity).toBe('fix')
-    const [remedy] = item?.remedies ?? []
-    if (!remedy) throw new Error('no remedy')
-    expect(itemOf(itemsOf(applyRemedy(staged, remedy)), 'stock-stages')).toBeUndefined()
+    expect(item?.severity).toBe('fine')
+    const mixed: Plan = { ...staged, sharedDoses: [{ ingredientId: 'yeast', by: 'dry-mix' }] }
+    expect(itemOf(itemsOf(mixed), 'stock-stages')).toBeUndefined()
   })
 })

@@ -40,7 +40,10 @@ export function DoseAdviceList({ sheet }: { sheet: WeighSheet }) {
         )
       })}
       {sheet.doses.map((dose) => (
-        <li key={dose.ingredientId} className={styles.advice}>
+        <li
+          key={`${dose.ingredientId} ${dose.stage?.prefermentId ?? ''}`}
+          className={styles.advice}
+        >
           <p>{sharedDoseText(dose, { formula })}</p>
           <Button size="small" kind="quiet" onPress={() => single(dose.ingredientId)}>
             Weigh it singly

@@ -52,7 +52,9 @@ export function PrintedWeighSheet() {
         <p key={text}>{text}</p>
       ))}
       {sheet.doses.map((dose) => (
-        <p key={dose.ingredientId}>{sharedDoseText(dose, plan)}</p>
+        <p key={`${dose.ingredientId} ${dose.stage?.prefermentId ?? ''}`}>
+          {sharedDoseText(dose, plan)}
+        </p>
       ))}
     </>
   )

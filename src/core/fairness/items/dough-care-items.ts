@@ -44,7 +44,7 @@ export function flourShareItems(plan: Plan): FairnessItem[] {
   ]
 }
 
-/** One stock for a preferment and for the dough hours later: yeast in plain water does not wait so long. */
+/** A stock for a preferment and for the dough hours later: fine, since the weigh sheet makes one apart for each stage. */
 export function stockItems(plan: Plan): FairnessItem[] {
   const { rows } = formulaViews(plan.formula).finalDough
   return plan.sharedDoses.flatMap(({ ingredientId, by }, at): FairnessItem[] => {
@@ -55,9 +55,8 @@ export function stockItems(plan: Plan): FairnessItem[] {
     if (by !== 'stock' || !ahead || !inDough) return []
     return [
       madeItem('stock-stages', {
-        ...{ size: 1, counts: false, data: { ingredientId, preferment: ahead.name } },
+        ...{ size: 0, counts: false, data: { ingredientId, preferment: ahead.name } },
         ...{ subject: ingredientId, path: `/sharedDoses/${at}` },
-        remedies: [{ code: 'share-dose', ingredientId, by: 'dry-mix' }],
       }),
     ]
   })

@@ -47,15 +47,18 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
       }),
     )
   }
-  for (const [at, dose] of sheet.doses.entries()) {
-    if (!dose.ok) {
-      items.push(...singlyItem(sheet, dose.ingredientId, `/sharedDoses/${at}`))
+  for (const [at, { ingredientId }] of plan.sharedDoses.entries()) {
+    const answers = sheet.doses.filter((dose) => dose.ingredientId === ingredientId)
+    const made = answers.filter((dose) => dose.ok)
+    if (made.length < answers.length) {
+      items.push(...singlyItem(sheet, ingredientId, `/sharedDoses/${at}`))
       continue
     }
-    const data = { ingredientId: dose.ingredientId, smallestGrams: null, shared: true }
+    const own = Math.max(0, ...made.map(({ ownRelativeUncertainty }) => ownRelativeUncertainty))
+    const data = { ingredientId, smallestGrams: null, shared: true }
     items.push(
       madeItem('coarse-dose', {
-        ...{ size: dose.ownRelativeUncertainty * 100, data, subject: dose.ingredientId },
+        ...{ size: own * 100, data, subject: ingredientId },
         ...{ remedies: [{ code: 'finer-scale' as const }], path: `/sharedDoses/${at}` },
       }),
     )
@@ -67,7 +70,8 @@ export function weighingItems(plan: Plan, sheet: WeighSheet): FairnessItem[] {
 function singlyItem({ batches }: WeighSheet, ingredientId: string, path: string): FairnessItem[] {
   const lines = batches
     .flatMap((batch) => batch.lines)
-    .filter((line) => line.ingredientId === ingredientId && line.targetGrams > 0)
+    .filter((line) => line.ingredientId === ingredientId && line.what !== 'dose')
+    .filter(({ targetGrams }) => targetGrams > 0)
   if (lines.length === 0) return []
   const size = Math.max(...lines.map(({ relativeUncertainty }) => relativeUncertainty ?? 0)) * 100
   const smallestGrams = Math.min(...lines.map(({ targetGrams }) => targetGrams))

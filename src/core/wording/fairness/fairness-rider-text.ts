@@ -118,7 +118,7 @@ export const riderSentences: Sentences<
   'flour-water': ({ data }) =>
     `All levels stand at one water. The share with most bran would want ${decimalText(data.leastPoints, 1)} to ${decimalText(data.mostPoints, 1)} points more than the one with least, if it is wholemeal.`,
   'stock-stages': ({ data }, plan) =>
-    `One stock of ${ingredientName(plan, data.ingredientId)} is to serve ${data.preferment} and the dough hours later. Make a fresh one for each, or one dry mix.`,
+    `${ingredientName(plan, data.ingredientId)} goes into ${data.preferment} and into the dough hours later: the weigh sheet makes a stock for each, the second fresh at the mix.`,
   'steps-differ': (item) =>
     `From mix to oven the levels take ${rangeText(item.data, 0, 'min')}, ${sizeText(item, 0)} min apart.`,
   doughs: (item) => {

@@ -29,8 +29,9 @@ function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): str
 export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula'>): string {
   const name = nameOf(plan, dose.ingredientId)
   const what = mixName(dose.by)
-  if (!dose.ok) return `${name}: no ${what} can be made, ${refusals[dose.reason]}.`
-  return `${name}, one ${what} for all: ${recipeText(dose, plan)}. What carries it is taken off each batch. Its strength is common to all batches; each dose is off by about ${shareText(dose.ownRelativeUncertainty)}.`
+  const stage = stageText(dose, plan)
+  if (!dose.ok) return `${name}${stage}: no ${what} can be made, ${refusals[dose.reason]}.`
+  return `${name}${stage}, one ${what} for all: ${recipeText(dose, plan)}. What carries it is taken off each batch. Its strength is common to all batches; each dose is off by about ${shareText(dose.ownRelativeUncertainty)}.`
 }
 
 /** Which ingredient the scales weigh too coarsely, and the dry mix or stock that mends it. */
@@ -43,7 +44,22 @@ export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>):
   if (!better.ok) return `${coarse} ${unmendedText(advice, better.reason)}`
   const { mendingStepGrams: step } = advice
   const still = step === null ? '' : ` A scale that shows ${plainNumber(step)} g would do better.`
-  return `${coarse} One ${mixName(advice.better)} for all batches would bring it to ${shareText(better.relativeUncertainty)}: ${recipeText(better, plan)}.${still}`
+  const several = advice.better === 'stock' && advice.stocks.length > 1
+  const recipes = (several ? advice.stocks : [better]).flatMap((one) =>
+    one.ok ? `${stageText(one, plan).replace(', ', '')} ${recipeText(one, plan)}`.trim() : [],
+  )
+  const one = several ? 'One stock for each stage' : `One ${mixName(advice.better)} for all batches`
+  return `${coarse} ${one} would bring it to ${shareText(better.relativeUncertainty)}: ${recipes.join('; ')}.${still}`
+}
+
+/** Which stage a stock is made for, where each has its own: ", for the poolish". */
+function stageText(
+  { stage }: Pick<SharedDoseAnswer, 'stage'>,
+  plan: Pick<Plan, 'formula'>,
+): string {
+  if (!stage) return ''
+  const into = plan.formula.preferments.find(({ id }) => id === stage.prefermentId)
+  return into ? `, for the ${into.name}` : ', for the dough, made fresh at its mix'
 }
 
 /** That neither mix nor stock helps here, and which scale or what else would. */
