@@ -1,4 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Standing } from './effective-events.ts'
 import type { EventOf } from './event-record.ts'
 
 /** What goes into the oven or comes out of it. */
@@ -24,4 +25,13 @@ export function bakeOf(
 ): { stepId: string; repeat: number } | null {
   const id = stepId ?? steps.find(({ kind }) => kind === 'bake')?.id
   return id === undefined ? null : { stepId: id, repeat }
+}
+
+/** The step and the repeat that an entry of any kind begins; null where it begins none. */
+export function begunBy(
+  event: Standing,
+  plan: Pick<Plan, 'steps'>,
+): { stepId: string; repeat: number } | null {
+  if (event.kind === 'bake-in') return bakeOf(event, plan)
+  return event.kind === 'step-started' ? event : null
 }

@@ -1,4 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { begunBy } from './bake-entry.ts'
 import type { Departure } from './departures.ts'
 import type { Standing } from './effective-events.ts'
 import { runSeconds, type StepRun } from './step-runs.ts'
@@ -55,12 +56,15 @@ function extra(runs: readonly StepRun[], plan: Plan, effective: readonly Standin
   }
   const steps = new Set(plan.steps.map((step) => step.id))
   return effective.flatMap((event): Departure[] => {
-    if (event.kind !== 'step-started' || !steps.has(event.stepId)) return []
+    const begun = begunBy(event, plan)
+    if (!begun || !steps.has(begun.stepId)) return []
     const { kind, id } = event.about
     if (kind !== 'batch' && kind !== 'piece') return []
-    const planned = asked.get(`${id} ${event.stepId}`) ?? 0
-    if (event.repeat <= planned) return []
-    const { stepId, repeat } = event
+    const { stepId, repeat } = begun
+    const planned = asked.get(`${id} ${stepId}`) ?? 0
+    if (repeat <= planned) return []
+    // A piece that goes into the oven before the dough it is baked with is no bake more.
+    if (event.kind === 'bake-in' && planned === 0) return []
     return [{ what: 'step-extra', unit: { kind, id }, stepId, repeat, planned }]
   })
 }

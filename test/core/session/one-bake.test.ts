@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { bakes } from '@/core/session/bakes.ts'
+import { departures } from '@/core/session/departures.ts'
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import { corrected } from '@/core/session/press/correction.ts'
 import { impossibleTime } from '@/core/session/press/impossible-time.ts'
@@ -52,6 +53,17 @@ test('a corrected out-time moves the run and the bake together, of a piece as of
   for (const id of pieceIds) expect(bakeOf(events, id)).toEqual([minutes(40), minutes(65)])
   // A ballot begun at minute 95 meets bread of 30 minutes.
   expect(minutesSinceOven(effectiveEvents(events), 'piece-1', minutes(95))).toBe(30)
+})
+
+test('a bake more than planned departs from the plan, a piece before its dough does not', () => {
+  const { events, log } = madeLog('session-1')
+  log({ kind: 'bake-in', ...oven }, { about: piece('piece-0'), at: minutes(1) })
+  log({ kind: 'bake-in', ...oven, pieceIds }, { about: dough, at: minutes(2) })
+  log({ kind: 'bake-in', ...oven, repeat: 2 }, { about: dough, at: minutes(3) })
+  const found = departures({ session, plan: whole, events })
+  expect(found.filter(({ what }) => what === 'step-extra')).toMatchObject([
+    { unit: dough, stepId: 'step-bake', repeat: 2, planned: 1 },
+  ])
 })
 
 test('a second bake is a step of its own', () => {

@@ -56,6 +56,14 @@ describe('referenceTroubles', () => {
       { pointer: '/sessions/0/batches/0/levelId', names: 'gone' },
     ],
     [
+      'a piece that is baked with its dough',
+      (w) => {
+        const { kind: _, ...stamped } = at(w.events, 0)
+        w.events = [{ ...stamped, kind: 'bake-in', stepId: 'step-bake', pieceIds: ['gone'] }]
+      },
+      { pointer: '/events/0/pieceIds/0', names: 'gone' },
+    ],
+    [
       'the piece of a serving',
       (w) => (at(at(w.sessions, 0).dealt.servings, 0).pieceId = 'gone'),
       { pointer: '/sessions/0/dealt/servings/0/pieceId', names: 'gone' },

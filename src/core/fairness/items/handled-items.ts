@@ -1,7 +1,6 @@
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
-import { bakeOf } from '@/core/session/bake-entry.ts'
-import type { Standing } from '@/core/session/effective-events.ts'
+import { begunBy } from '@/core/session/bake-entry.ts'
 import { piecesOfBatch } from '@/core/session/line.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
 import { workedIn } from '@/core/session/weights-of-batch.ts'
@@ -81,18 +80,15 @@ interface BegunOnDough {
 }
 
 function begunOnDoughs({ session, plan, effective }: LoggedSession): BegunOnDough[] {
-  const started = effective.flatMap((event) => begunBy(event, plan))
+  const started = effective.flatMap((event) => {
+    const step = begunBy(event, plan)
+    return step ? [{ unitId: event.about.id, stepId: step.stepId }] : []
+  })
   return session.batches.flatMap(({ id: batchId, levelId }) => {
     const own = new Set([batchId, ...piecesOfBatch(session, batchId).map((piece) => piece.id)])
     const begun = started.filter(({ unitId }) => own.has(unitId))
     return levelId === null ? [] : [{ plan, batchId, levelId, begun }]
   })
-}
-
-function begunBy(event: Standing, plan: Plan): BegunOnDough['begun'] {
-  const bake = event.kind === 'bake-in' ? bakeOf(event, plan) : null
-  const step = event.kind === 'step-started' ? event : bake
-  return step ? [{ unitId: event.about.id, stepId: step.stepId }] : []
 }
 
 /** How often a step was begun on each dough that has gone on to a later step: one still at it is not judged. */
