@@ -1,10 +1,17 @@
 import { createContext, useContext } from 'react'
 import type { Draft } from '@/app/kit/field/use-draft.ts'
+import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
+import type { MovedOn } from '@/core/session/press/moved-on.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+
+/** Why a press was not logged. */
+export type NotLogged =
+  | { why: 'moved-on'; movedOn: MovedOn }
+  | { why: 'failed'; reason: FailureReason | null; detail: string }
 
 export interface Bench {
   whole: WholeTrial
@@ -12,8 +19,10 @@ export interface Bench {
   session: Session
   /** The session's log as it stands: corrections applied, what was undone left out. */
   events: readonly Standing[]
-  /** Stores at once; several entries of one press are kept all or none. False where the log had moved on, which is said. */
+  /** Stores at once; several entries of one press are kept all or none. False where it was not kept, which is said. */
   log: (...entries: BenchEntry[]) => Promise<boolean>
+  /** Why the last press was not logged; null once one is. */
+  notLogged: NotLogged | null
   /** Typed but unfinished input of this session. */
   drafts: Draft
 }

@@ -16,7 +16,6 @@ import { LogList } from '@/app/bench/log/log-list.tsx'
 import { useBenchLog } from '@/app/bench/log/use-bench-log.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
-import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
@@ -31,11 +30,11 @@ import { stepRuns } from '@/core/session/step-runs.ts'
 import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { movedOnText } from '@/core/wording/bench/moved-on-text.ts'
 import styles from './bench.module.css'
 import { type Bench, BenchContext } from './bench-context.ts'
 import { BenchFoot } from './bench-foot.tsx'
 import { useKeepAwake } from './keep-awake.ts'
+import { NotLogged } from './not-logged.tsx'
 
 interface BenchSessionProps {
   whole: WholeTrial
@@ -47,7 +46,7 @@ interface BenchSessionProps {
 export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const { notebook, now } = useServices()
   useKeepAwake()
-  const { log, refused } = useBenchLog(whole, session)
+  const { log, notLogged } = useBenchLog(whole, session)
   const key = `bench/${session.id}`
   const drafts = useDraft(draftsOf(notebook, key, 'What was typed at the bench'))
   const { levelId, pick } = useCurrentLevel()
@@ -59,7 +58,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
   const items = useAgenda(session, plan, events, now)
   const { item, unit } = frontLine(session, items, levelId, picked)
-  const bench: Bench = { whole, plan, session, events, log, drafts }
+  const bench: Bench = { whole, plan, session, events, log, notLogged, drafts }
   const bringToFront = (each: AgendaItem) => {
     pick(each.levelId)
     setPicked(each.unit)
@@ -71,11 +70,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   return (
     <BenchContext value={bench}>
       <ClockNote device={device} />
-      {refused ? (
-        <ErrorNote title="This press came too late">
-          {movedOnText(refused, plan, session)}
-        </ErrorNote>
-      ) : null}
+      <NotLogged />
       {entering ? (
         <ErrorBoundary what="this entry" of={entering}>
           <EntryPanel kind={entering.kind} unit={entering.unit} onClose={() => setEntering(null)} />

@@ -3,6 +3,7 @@ import { render } from 'vitest-browser-react'
 import { BenchPlace } from '@/app/bench/bench-place.tsx'
 import { ServicesContext } from '@/app/services/services.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
+import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { begun, minutes } from '../../trial-of/made-up-day.ts'
 import { sessionOf } from '../../trial-of/session-of.ts'
@@ -30,7 +31,7 @@ async function freshBench() {
   )
   const kept = async () => (await notebook.wholeTrial('trial-1'))?.events ?? []
   const press = (name: string) => screen.getByRole('button', { name, exact: true }).click()
-  return { screen, kept, press }
+  return { screen, notebook, kept, press }
 }
 
 test('a temperature that hardly can be asks first, and is kept as it is by a second press', async () => {
@@ -94,4 +95,34 @@ test('a clock that was set back is said, with what the last entry says', async (
   } finally {
     clock = begun + 5 * minutes
   }
+})
+
+test('a wild number typed in a correction asks too, and is kept as it is by a second press', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Temperature')
+  await screen.getByLabelText('Dough temperature').fill('24')
+  await press('Keep')
+  await screen
+    .getByRole('button', { name: /Dough 24/ })
+    .first()
+    .click()
+  await screen.getByLabelText('Temperature').fill('52')
+  await press('Keep the correction')
+  await expect.element(screen.getByText(/Dough at 52 °C\?/)).toBeVisible()
+  expect(await kept()).toHaveLength(1)
+  await press('Keep the correction as it is')
+  await expect.poll(async () => (await kept()).length).toBe(2)
+  expect(await kept()).toContainEqual(expect.objectContaining({ celsius: 52 }))
+})
+
+test('a press that the notebook cannot keep is said at the bench, which stays with what was typed', async () => {
+  const { screen, notebook, press } = await freshBench()
+  await press('Temperature')
+  await screen.getByLabelText('Dough temperature').fill('24')
+  notebook.logAll = () => Promise.reject(new NotebookFailure('out-of-room'))
+  await press('Keep')
+  await expect
+    .element(screen.getByText('This press was not logged. This device has no room left.'))
+    .toBeVisible()
+  await expect.element(screen.getByLabelText('Dough temperature')).toHaveValue('24')
 })

@@ -1,6 +1,8 @@
 import { useState } from 'react'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { endsCheck } from '@/app/bench/entries/amount-checks.ts'
+import { OddReading } from '@/app/bench/entries/odd-reading.tsx'
+import { NotLogged } from '@/app/bench/not-logged.tsx'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { TemperatureField } from '@/app/kit/field/temperature-field.tsx'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
@@ -15,6 +17,7 @@ import { eventText } from '@/core/wording/bench/event-text.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { typedMoment } from './typed-moment.ts'
+import { useOddCorrection } from './use-odd-correction.ts'
 
 /**
  * Mends one line of the log: its number, its words, or the time of day at which it really happened. The correction cites the
@@ -28,10 +31,19 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
   const [value, setValue] = useState<number | null>(part.number?.value ?? null)
   const [text, setText] = useState(part.text ?? '')
   const [time, setTime] = useState(clockTime(event.at, session.zone))
+  const [asked, setAsked] = useState<number | null>(null)
   const moment = typedMoment(event, time, { log: events, now: now(), session })
 
+  const odd = useOddCorrection(event)
+  const changed = value !== null && value !== part.number?.value
+  const words = changed ? odd(value) : null
+  const asking = words !== null && asked === value
   const keep = async () => {
     if (!moment.ok) return
+    if (words !== null && !asking) {
+      setAsked(value)
+      return
+    }
     if (await log(corrected(event, { value, text, at: moment.at }))) onClose()
   }
   const takeBack = async () => {
@@ -46,8 +58,8 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
       onClose={onClose}
       actions={
         <>
-          <Button kind="primary" onPress={keep} disabled={!complete}>
-            Keep the correction
+          <Button kind={asking ? 'plain' : 'primary'} onPress={keep} disabled={!complete}>
+            {asking ? 'Keep the correction as it is' : 'Keep the correction'}
           </Button>
           <Button onPress={takeBack}>Take this entry back</Button>
           <Button kind="quiet" onPress={onClose}>
@@ -56,6 +68,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
         </>
       }
     >
+      <NotLogged />
       {part.number && event.kind === 'temperature' ? (
         <TemperatureField
           leastCelsius={part.number.ends?.least ?? -273}
@@ -77,6 +90,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
           required
         />
       ) : null}
+      {asking ? <OddReading words={words} /> : null}
       {part.text !== undefined ? (
         <TextField label="Words" value={text} onValue={setText} maxLength={500} />
       ) : null}

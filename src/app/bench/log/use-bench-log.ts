@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'react'
+import type { NotLogged } from '@/app/bench/bench-context.ts'
 import { useServices } from '@/app/services/services.ts'
+import { failureReasonOf } from '@/core/record/failure-reason.ts'
 import type { Event } from '@/core/session/event-record.ts'
-import type { MovedOn } from '@/core/session/press/moved-on.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -9,21 +10,19 @@ import { MovedOnFailure } from '@/notebook/moved-on-failure.ts'
 
 /**
  * Logs entries of one session, all or none; with the first mix of the trial the notebook writes the lock beside them.
- * A press that the log has moved on from is not taken, and `refused` says what stands against it until the next press; whatever
- * else the notebook refuses is thrown to the nearest error boundary, so that no lost entry stays unseen. It is done once the
+ * A press that the log has moved on from, or that the notebook could not keep, is not taken, and `notLogged` says why until
+ * the next press; what was typed and the page around it stay. It is done once the
  * screen shows what was logged: until then the press that logged it is busy, and no second one finds it as it was.
  */
 export function useBenchLog(
   whole: WholeTrial,
   session: Session,
-): { log: (...entries: BenchEntry[]) => Promise<boolean>; refused: MovedOn | null } {
+): { log: (...entries: BenchEntry[]) => Promise<boolean>; notLogged: NotLogged | null } {
   const { notebook } = useServices()
-  const [failure, setFailure] = useState<{ cause: unknown } | null>(null)
-  const [refused, setRefused] = useState<MovedOn | null>(null)
+  const [notLogged, setNotLogged] = useState<NotLogged | null>(null)
   const shown = useShown(whole.events)
-  if (failure) throw failure.cause
   const log = async (...entries: BenchEntry[]) => {
-    setRefused(null)
+    setNotLogged(null)
     const ids = { trialId: whole.trial.id, sessionId: session.id }
     try {
       const events = entries.map((entry) => ({ ...entry, ...ids }))
@@ -31,15 +30,19 @@ export function useBenchLog(
       await shown(await notebook.logAll(events, seen))
       return true
     } catch (cause) {
-      if (cause instanceof MovedOnFailure) {
-        setRefused(cause.movedOn)
-        return false
-      }
-      setFailure({ cause })
-      throw cause
+      setNotLogged(whyNot(cause))
+      return false
     }
   }
-  return { log, refused }
+  return { log, notLogged }
+}
+
+function whyNot(cause: unknown): NotLogged {
+  if (cause instanceof MovedOnFailure) return { why: 'moved-on', movedOn: cause.movedOn }
+  const reason = failureReasonOf(cause)
+  // What the notebook has no reason for is a fault of the program: it is told to whoever looks for faults, too.
+  if (reason === null) console.error(cause)
+  return { why: 'failed', reason, detail: cause instanceof Error ? cause.message : String(cause) }
 }
 
 /** Waits until the log on the screen has what was just logged; one that has left the screen waits for nothing. */
