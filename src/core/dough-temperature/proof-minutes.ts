@@ -1,5 +1,6 @@
+import { max, min } from 'd3-array'
 import type { Step } from '@/core/trial/step.ts'
-import { gassingRate } from './gassing-rate.ts'
+import { gassingQ10, gassingRate } from './gassing-rate.ts'
 
 const warmRests: readonly Step['kind'][] = ['autolyse', 'rest', 'fold', 'proof']
 
@@ -23,4 +24,31 @@ export function proofMinutes(
 ): number | null {
   const rate = gassingRate(wantedCelsius, doughCelsius, q10)
   return rate === null ? null : (seconds / 60) * (rate - 1)
+}
+
+/** Minutes by the slowest and by the quickest rate. */
+export interface MinutesEnds {
+  least: number
+  most: number
+}
+
+/**
+ * Minutes of proof that doughs of these temperatures lie apart at most, by the usual gassing rate, and by the ends of the rates
+ * that were seen (1.8 and 2.6 in ten degrees). Null where a dough lies outside the rate's temperatures.
+ */
+export function minutesApart(
+  seconds: number,
+  wantedCelsius: number,
+  doughCelsius: readonly number[],
+): { spreadMinutes: number | null; spreadMinutesEnds: MinutesEnds | null } {
+  const apart = (q10: number) => {
+    const minutes = doughCelsius.map((one) => proofMinutes(seconds, wantedCelsius, one, q10))
+    return minutes.every((one) => one !== null) ? (max(minutes) ?? 0) - (min(minutes) ?? 0) : null
+  }
+  const [least, usual, most] = [gassingQ10.least, gassingQ10.usual, gassingQ10.most].map(apart)
+  return {
+    spreadMinutes: usual ?? null,
+    spreadMinutesEnds:
+      typeof least === 'number' && typeof most === 'number' ? { least, most } : null,
+  }
 }

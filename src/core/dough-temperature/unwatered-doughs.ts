@@ -1,3 +1,5 @@
+import type { MinutesEnds } from './proof-minutes.ts'
+
 /** A batch as it leaves the mixer where water cannot bring all doughs to one temperature. Degrees in °C. */
 export interface UnwateredDough {
   levelId: string | null
@@ -17,4 +19,5 @@ export interface UnwateredDoughs {
   /** Largest less smallest dough temperature, and the same in minutes of the planned warm time; null outside 15 to 34 °C. */
   spreadCelsius: number
   spreadMinutes: number | null
+  spreadMinutesEnds: MinutesEnds | null
 }

@@ -8,7 +8,7 @@ import { type IceShare, iceShare } from './ice-share.ts'
 import type { LearnedWork } from './learn-mixing-work.ts'
 import type { MixingWork } from './mixing-work.ts'
 import { doughOf, type PlannedMix, plannedMixes } from './planned-mixes.ts'
-import { proofMinutes, warmSeconds } from './proof-minutes.ts'
+import { type MinutesEnds, minutesApart, proofMinutes, warmSeconds } from './proof-minutes.ts'
 import { frictionFromMeasured, simpleRuleWater } from './simple-rule.ts'
 import type { UnwateredDoughs } from './unwatered-doughs.ts'
 import { type WarmedInstead, warmedInstead } from './warmed-instead.ts'
@@ -50,6 +50,8 @@ export interface WaterPlan {
   /** Largest less smallest dough temperature with one water, and the same in minutes of the planned warm time. */
   spreadCelsius: number
   spreadMinutes: number | null
+  /** The same by the slowest and the quickest gassing rate that was seen. */
+  spreadMinutesEnds: MinutesEnds | null
   warmSeconds: number
   /** The water goes in at an autolyse: the balance is taken at that first wetting, and the rest cools the dough on its way. */
   firstWetting: 'autolyse' | 'mix'
@@ -111,14 +113,18 @@ export function waterPlan(
       simpleRuleDoughErrorCelsius: doughOf(mix, rule) - wanted,
     }
   })
-  const minutes = batches.map((batch) => batch.oneWaterProofMinutes)
+  const apart = minutesApart(
+    seconds,
+    wanted,
+    batches.map((batch) => batch.oneWaterDoughCelsius),
+  )
   return {
     ok: true,
     wantedDoughCelsius: wanted,
     batches,
     oneWaterCelsius,
     spreadCelsius: spread(batches.map((batch) => batch.oneWaterDoughCelsius)),
-    spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
+    ...apart,
     warmSeconds: seconds,
     firstWetting: hasAutolyse(plan) ? 'autolyse' : 'mix',
     giveOrTakeCelsius: Math.max(...mixes.map(({ work }) => work.giveOrTakeCelsius)),
@@ -133,14 +139,17 @@ function unwatered(plan: Plan, mixes: readonly PlannedMix[], wanted: number): Un
     waterCelsius: mix.water,
     doughCelsius: mix.water === null ? doughOf(mix, 0) : wanted,
   }))
-  const minutes = doughs.map(({ doughCelsius: celsius }) => proofMinutes(seconds, wanted, celsius))
   return {
     ok: false,
     reason: 'no-water-at-mix',
     wantedDoughCelsius: wanted,
     doughs,
     spreadCelsius: spread(doughs.map((dough) => dough.doughCelsius)),
-    spreadMinutes: minutes.every((one) => one !== null) ? spread(minutes) : null,
+    ...minutesApart(
+      seconds,
+      wanted,
+      doughs.map((dough) => dough.doughCelsius),
+    ),
   }
 }
 

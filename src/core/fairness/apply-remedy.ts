@@ -52,6 +52,10 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
         of: 'core',
         celsius: remedy.celsius,
       })
+    case 'end-by-loss':
+      return withEnds(plan, [remedy.stepId], startedEnd('bake-loss'))
+    case 'end-by-colour':
+      return withEnds(plan, [remedy.stepId], startedEnd('colour'))
     case 'end-by-windowpane':
       return withEnds(plan, remedy.stepIds, startedEnd('windowpane'))
     case 'one-pair-of-hands':

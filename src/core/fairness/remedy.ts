@@ -17,6 +17,8 @@ export type Remedy =
   | { code: 'mix-apart' }
   | { code: 'one-pair-of-hands' }
   | { code: 'end-by-core'; stepId: string; celsius: number }
+  | { code: 'end-by-loss'; stepId: string }
+  | { code: 'end-by-colour'; stepId: string }
   | { code: 'end-by-windowpane'; stepIds: string[] }
   | { code: AdviceCode }
 

@@ -29,8 +29,10 @@ const endsByShape = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('clock') }),
   z.strictObject({
     by: z.literal('mark'),
-    mark: z.enum(['rise', 'poke', 'windowpane', 'own']),
+    mark: z.enum(['rise', 'poke', 'windowpane', 'bake-loss', 'colour', 'own']),
     risePercent: z.exactOptional(z.number().check(z.gt(0), z.lte(1000))),
+    /** Of a bake loss: how much of its weight at the oven a piece has lost. */
+    lossPercent: z.exactOptional(z.number().check(z.gt(0), z.lt(100))),
     text: z.exactOptional(noteShape),
   }),
   z.strictObject({

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import { cardinalRate } from '@/core/dough-temperature/cardinal-temperature.ts'
 import { comparableHours } from '@/core/dough-temperature/comparable-hours.ts'
 import { gassingQ10, gassingRate } from '@/core/dough-temperature/gassing-rate.ts'
-import { proofMinutes, warmSeconds } from '@/core/dough-temperature/proof-minutes.ts'
+import { minutesApart, proofMinutes, warmSeconds } from '@/core/dough-temperature/proof-minutes.ts'
 import { step } from '../trial/a-plan.ts'
 
 const at = (hours: number, celsius: number) => ({ seconds: hours * 3600, celsius })
@@ -67,6 +67,14 @@ test('minutes of proof: a degree near 24 °C is 4.5 of 60 minutes, 3.5 to 6 over
   expect(proofMinutes(3600, 24, 23, gassingQ10.most)).toBeCloseTo(6, 1)
   expect(proofMinutes(3600, 24, 8)).toBeNull()
   expect(proofMinutes(3600, 24, 50)).toBeNull()
+})
+
+test('doughs a degree apart lie 4.5 of 60 minutes apart, 3.5 to 6 over the range', () => {
+  const { spreadMinutes, spreadMinutesEnds } = minutesApart(3600, 24, [23, 24])
+  expect(spreadMinutes).toBeCloseTo(4.6, 1)
+  expect(spreadMinutesEnds?.least).toBeCloseTo(3.6, 1)
+  expect(spreadMinutesEnds?.most).toBeCloseTo(6, 1)
+  expect(minutesApart(3600, 24, [8, 24])).toEqual({ spreadMinutes: null, spreadMinutesEnds: null })
 })
 
 test('the warm time counts rests, folds with their repeats and proofs, no cold proof', () => {

@@ -4,6 +4,7 @@ import { doneCoreCelsius } from '@/core/fairness/items/bake-items.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
+import { endsWords } from '@/core/wording/plan/ends-by-text.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { itemOf, itemsOf, waterPlanOf } from './fair-plan.ts'
 
@@ -34,6 +35,26 @@ describe('bake by the clock or by the crumb', () => {
     expect(remedyText(remedy, plan)).toContain('96 °C of core')
     const mended = itemOf(itemsOf(applyRemedy(plan, remedy)), 'bake-ends')
     expect([mended?.severity, mended?.data.by]).toEqual(['fine', 'core'])
+  })
+
+  it('loss or colour end it by one press too', () => {
+    const plan = hot()
+    const remedies = itemOf(itemsOf(plan), 'bake-ends')?.remedies ?? []
+    const ended = (['end-by-loss', 'end-by-colour'] as const).map((code) => {
+      const remedy = remedies.find((one) => one.code === code)
+      if (!remedy) throw new Error(`no ${code}`)
+      const mended = applyRemedy(plan, remedy)
+      expect(itemOf(itemsOf(mended), 'bake-ends')).toMatchObject({
+        ...{ severity: 'fine', data: { by: 'mark' } },
+      })
+      return mended.steps[0]
+    })
+    // 10 to 13 % in bakers' pages, 12 to 17 at home: a start between them
+    expect(ended[0]?.endsBy).toEqual({ by: 'mark', mark: 'bake-loss', lossPercent: 12 })
+    expect(ended.map((step) => step && endsWords(step, String))).toEqual([
+      'until 12 % lighter',
+      'until its colour',
+    ])
   })
 
   it('water and piece mass are to be known; salt does not change the bake', () => {

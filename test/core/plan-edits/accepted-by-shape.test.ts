@@ -35,6 +35,8 @@ function remediesFor(plan: Plan): Remedy[] {
     ...plain,
     ...(['flour', 'dough', 'piece'] as const).map((held) => ({ code: 'hold', held }) as const),
     { code: 'end-by-mark', stepIds },
+    ...stepIds.map((stepId) => ({ code: 'end-by-loss', stepId }) as const),
+    ...stepIds.map((stepId) => ({ code: 'end-by-colour', stepId }) as const),
     ...stepIds.map((stepId) => ({ code: 'equal-folds', stepId, repeats: 3 }) as const),
     ...plan.responses.map(({ id }) => ({ code: 'tasters-score', responseId: id }) as const),
     ...plan.formula.ingredients.flatMap(({ id }) =>

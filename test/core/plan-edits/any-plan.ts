@@ -54,7 +54,18 @@ export interface Press {
 const one = <Thing>(things: readonly Thing[], pick: number): Thing | undefined =>
   things.length === 0 ? undefined : things[pick % things.length]
 const kinds: IngredientKind[] = ['flour', 'water', 'liquid', 'salt', 'yeast', 'fat', 'other']
-const ends = ['clock', 'rise', 'poke', 'windowpane', 'own', 'dough', 'oven-floor', 'core'] as const
+const ends = [
+  'clock',
+  'rise',
+  'poke',
+  'windowpane',
+  'bake-loss',
+  'colour',
+  'own',
+  'dough',
+  'oven-floor',
+  'core',
+] as const
 const oven = { kind: 'oven' as const, id: 'oven', name: 'Deck', places: 6 }
 const scale: Scale = { kind: 'scale', id: 's', name: 'S', resolutionGrams: 1, capacityGrams: 5e3 }
 

@@ -14,11 +14,14 @@ interface Props {
 }
 
 const riseCheck = between(1, 1000, '%')
+const lossCheck = between(1, 60, '%')
 const options = [
   { value: 'clock', label: 'the clock' },
   { value: 'rise', label: 'a mark: it has risen' },
   { value: 'poke', label: 'a mark: the poke test' },
   { value: 'windowpane', label: 'a mark: the windowpane' },
+  { value: 'bake-loss', label: 'a mark: its bake loss' },
+  { value: 'colour', label: 'a mark: its colour' },
   { value: 'own', label: 'a mark of my own' },
   { value: 'dough', label: 'a reading: dough temperature' },
   { value: 'oven-floor', label: 'a reading: oven floor' },
@@ -47,6 +50,17 @@ export function EndsByFields({ step, path, onEnds }: Props) {
           value={endsBy.risePercent ?? null}
           check={riseCheck}
           onValue={(risePercent) => onEnds({ ...endsBy, risePercent })}
+        />
+      ) : null}
+      {endsBy.by === 'mark' && endsBy.mark === 'bake-loss' ? (
+        <PlanNumber
+          field={`step/${id}/loss`}
+          path={`${path}/endsBy/lossPercent`}
+          label="Lighter by"
+          unit="%"
+          value={endsBy.lossPercent ?? null}
+          check={lossCheck}
+          onValue={(lossPercent) => onEnds({ ...endsBy, lossPercent })}
         />
       ) : null}
       {endsBy.by === 'mark' && endsBy.mark === 'own' ? (

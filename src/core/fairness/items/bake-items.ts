@@ -51,7 +51,12 @@ export function bakeItems(plan: Plan): FairnessItem[] {
     madeItem('bake-ends', {
       ...{ size, counts: by === 'clock' && what !== 'temperature' },
       data: { of: what, by, minutes: step.waitSeconds / 60, low, high },
-      remedies: [{ code: 'end-by-core', stepId: step.id, celsius }, { code: 'weigh-bake-loss' }],
+      remedies: [
+        { code: 'end-by-core', stepId: step.id, celsius },
+        { code: 'end-by-loss', stepId: step.id },
+        { code: 'end-by-colour', stepId: step.id },
+        { code: 'weigh-bake-loss' },
+      ],
       path: `/steps/${at}/endsBy`,
     }),
   ]

@@ -8,10 +8,18 @@ export type PickedEnd =
   | 'rise'
   | 'poke'
   | 'windowpane'
+  | 'bake-loss'
+  | 'colour'
   | 'own'
   | 'dough'
   | 'oven-floor'
   | 'core'
+
+/**
+ * Weight that a loaf loses in the oven, %, to start from: pages of bakers say 10 to 13, of tins 10 to 11, of home ovens 12 to 17
+ * (seen); small and thin pieces lose more.
+ */
+const usualBakeLossPercent = 12
 
 /** The end of a step to start from, with a usual rise or temperature (common practice, from memory), to be changed. */
 export function startedEnd(picked: PickedEnd): EndsBy {
@@ -20,7 +28,10 @@ export function startedEnd(picked: PickedEnd): EndsBy {
       return { by: 'clock' }
     case 'rise':
       return { by: 'mark', mark: 'rise', risePercent: 75 }
+    case 'bake-loss':
+      return { by: 'mark', mark: 'bake-loss', lossPercent: usualBakeLossPercent }
     case 'poke':
+    case 'colour':
     case 'windowpane':
     case 'own':
       return { by: 'mark', mark: picked }

@@ -70,6 +70,10 @@ export function remedyText(remedy: Remedy, plan: Plan): string {
     }
     case 'end-by-core':
       return `End ${stepName(plan, remedy.stepId)} at ${remedy.celsius} °C of core`
+    case 'end-by-loss':
+      return `End ${stepName(plan, remedy.stepId)} by bake loss`
+    case 'end-by-colour':
+      return `End ${stepName(plan, remedy.stepId)} by colour`
     case 'end-by-windowpane': {
       const names = remedy.stepIds.map((id) => stepName(plan, id))
       return names.length === 1

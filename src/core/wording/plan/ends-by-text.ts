@@ -13,6 +13,8 @@ const marks = {
   rise: 'the rise',
   poke: 'the poke test',
   windowpane: 'a windowpane',
+  'bake-loss': 'its bake loss',
+  colour: 'its colour, against one piece or card kept beside it',
   own: 'its own mark',
 } as const
 
@@ -20,6 +22,8 @@ const reached = {
   rise: 'It has risen: done',
   poke: 'It springs back slowly: done',
   windowpane: 'It makes a windowpane: done',
+  'bake-loss': 'It has lost its weight: done',
+  colour: 'It has the colour: done',
   own: 'The mark is reached: done',
 } as const
 
@@ -36,6 +40,8 @@ export function endsByText({ endsBy }: Ending, degrees: Degrees): string {
     case 'mark':
       if (endsBy.mark === 'rise' && endsBy.risePercent !== undefined)
         return `Ends when it has risen by ${endsBy.risePercent} %, not by the clock.`
+      if (endsBy.mark === 'bake-loss' && endsBy.lossPercent !== undefined)
+        return `Ends when a piece has lost ${plainNumber(endsBy.lossPercent)} % of its weight at the oven, not by the clock. Weigh it on a board or rack: it is hot.`
       if (endsBy.mark === 'own' && endsBy.text)
         return `Ends by its mark, not by the clock: ${endsBy.text}`
       return `Ends by ${marks[endsBy.mark]}, not by the clock.`
@@ -50,6 +56,11 @@ export function endsWords({ endsBy }: Ending, degrees: Degrees): string {
     return endsBy.risePercent === undefined
       ? 'until risen'
       : `until risen by ${plainNumber(endsBy.risePercent)} %`
+  if (endsBy.mark === 'bake-loss')
+    return endsBy.lossPercent === undefined
+      ? 'until its bake loss'
+      : `until ${plainNumber(endsBy.lossPercent)} % lighter`
+  if (endsBy.mark === 'colour') return 'until its colour'
   if (endsBy.mark === 'own') return endsBy.text ? `until ${endsBy.text}` : 'until a mark'
   return endsBy.mark === 'poke' ? 'until the poke test' : 'until the windowpane'
 }

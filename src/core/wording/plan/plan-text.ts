@@ -67,12 +67,16 @@ export function endsByText(endsBy: EndsBy): string {
     return endsBy.risePercent === undefined
       ? 'when it has risen'
       : `at ${plainNumber(endsBy.risePercent)} % rise`
+  if (endsBy.mark === 'bake-loss' && endsBy.lossPercent !== undefined)
+    return `at ${plainNumber(endsBy.lossPercent)} % bake loss`
   return marks[endsBy.mark]
 }
 
 const readings = { dough: 'dough', 'oven-floor': 'oven floor', core: 'core' } as const
 const marks = {
   poke: 'by the poke test',
+  'bake-loss': 'by its bake loss',
+  colour: 'by its colour',
   windowpane: 'at the windowpane',
   own: 'at a mark of the baker’s own',
 }

@@ -1,3 +1,4 @@
+import type { MinutesEnds } from '@/core/dough-temperature/proof-minutes.ts'
 import type { UnwateredDoughs } from '@/core/dough-temperature/unwatered-doughs.ts'
 import {
   type BatchWater,
@@ -25,7 +26,7 @@ export function whyNoWater(reason: Exclude<WaterPlanTrouble['reason'], 'no-water
 
 /** Why water cannot match the doughs, how far apart they come out all the same, and what would bring them together. */
 export function unwateredWords(
-  { doughs, spreadCelsius, spreadMinutes }: UnwateredDoughs,
+  { doughs, spreadCelsius, spreadMinutes, spreadMinutesEnds }: UnwateredDoughs,
   { sign, steps }: DegreeWords,
 ): string {
   const none = doughs.every(({ waterCelsius }) => waterCelsius === null)
@@ -33,11 +34,15 @@ export function unwateredWords(
     ? 'No water goes in at the mix, so its temperature cannot set the dough’s'
     : 'Some doughs take no water at the mix, so its temperature cannot set theirs'
   if (spreadCelsius < 0.05) return `${why}. The doughs leave the mixer equally warm.`
-  return `${why}. The doughs leave the mixer ${steps(spreadCelsius, 1)} ${sign} apart${minutesText(spreadMinutes)}. Milk and other cold things that have stood until they are as warm as the room bring them closer.`
+  return `${why}. The doughs leave the mixer ${steps(spreadCelsius, 1)} ${sign} apart${minutesText(spreadMinutes, spreadMinutesEnds)}. Milk and other cold things that have stood until they are as warm as the room bring them closer.`
 }
 
-function minutesText(minutes: number | null): string {
-  return minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
+/** The minutes of proof, with their range where a whole minute shows one: yeasts gas at different rates. */
+function minutesText(minutes: number | null, ends: MinutesEnds | null): string {
+  if (minutes === null) return ''
+  const [least, most] = ends ? [decimalText(ends.least, 0), decimalText(ends.most, 0)] : ['', '']
+  const range = least === most ? '' : ` (${least} to ${most})`
+  return `, about ${decimalText(minutes, 0)} min of proof${range}`
 }
 
 type Thermometer = Extract<KitchenThing, { kind: 'thermometer' }>
@@ -47,12 +52,12 @@ type Thermometer = Extract<KitchenThing, { kind: 'thermometer' }>
  * within a thermometer's spread, either way, is one that it cannot tell.
  */
 export function spreadWords(
-  { spreadCelsius, spreadMinutes }: WaterPlan,
+  { spreadCelsius, spreadMinutes, spreadMinutesEnds }: WaterPlan,
   matched: boolean,
   { sign, steps }: DegreeWords,
   thermometer: Thermometer | null = null,
 ): string {
-  const minutes = minutesText(spreadMinutes)
+  const minutes = minutesText(spreadMinutes, spreadMinutesEnds)
   const untold =
     thermometer && spreadCelsius < thermometer.spreadCelsius
       ? `; ${thermometer.name}, good to ±${steps(thermometer.spreadCelsius, 1)} ${sign}, cannot tell that`
