@@ -1,9 +1,9 @@
 import type { WaterPlan, WaterPlanTrouble } from '@/core/dough-temperature/water-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
-import { decimalText, shortUnit } from '@/core/units/number-text.ts'
-import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { differenceDecimals } from '@/core/wording/findings/difference-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
+import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { type WrittenRow, writtenSheet } from '@/core/weighing/written-sheet.ts'
+import { sheetFindingTexts } from '@/core/wording/weighing/sheet-findings-text.ts'
 import { waterLines } from '@/core/wording/weighing/water-lines.ts'
 import {
   type DegreeWords,
@@ -12,12 +12,6 @@ import {
   waterWarnings,
   whyNoWater,
 } from '@/core/wording/weighing/water-text.ts'
-import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
-import {
-  doseAdviceText,
-  keptApartText,
-  sharedDoseText,
-} from '@/core/wording/weighing/weighing-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { stopsText } from './plan-stops.ts'
 import { textTable } from './text-table.ts'
@@ -35,45 +29,15 @@ export function weighSheetText(
     const level = plan.levels.find(({ id }) => id === batch.levelId)
     return level ? levelText(level, unit) : 'all levels'
   })
-  const rows = sheet.rows.map((row) => [
-    nameOf(row, plan),
-    ...row.cells.map((cell) => (cell ? gramsText(cell.grams, cell.resolutionGrams) : '–')),
-  ])
-  const dough = sheet.batches.map((batch) => decimalText(batch.doughGrams, 1))
-  const finest = Math.min(
-    ...sheet.batches.flatMap(({ achieved }) => achieved?.expandedUncertainty || []),
-  )
-  const decimals = Number.isFinite(finest) ? differenceDecimals(finest) : 2
-  const achieved = sheet.batches.map((batch) =>
-    batch.achieved ? decimalText(batch.achieved.value, decimals) : '–',
-  )
-  const surely = sheet.batches.map(({ achieved: level }) =>
-    level ? `± ${decimalText(level.expandedUncertainty, decimals)}` : '–',
-  )
-  const atFourteen = sheet.batches.map(({ atFourteen: level }) =>
-    level === null ? '–' : decimalText(level, Math.min(decimals, 2)),
-  )
+  const { weights, comesTo } = writtenSheet(sheet, unit)
   const table = textTable(
     ['g', ...names],
-    [
-      ...rows,
-      ...waterRowsOf(plan, sheet, water),
-      ['Dough', ...dough],
-      [`Achieved, ${shortUnit(unit) || unit}`, ...achieved],
-      ['', ...surely],
-      ...(atFourteen.some((cell) => cell !== '–')
-        ? [['At 14 % flour moisture', ...atFourteen]]
-        : []),
-    ],
+    [...weights.map(textRow), ...waterRowsOf(plan, sheet, water), ...comesTo.map(textRow)],
     [false, ...names.map(() => true)],
   )
-  const remarks = [
-    ...sheetTroubleTexts(sheet, plan),
-    ...waterRemarks(plan, water),
-    ...sheet.doses.map((dose) => sharedDoseText(dose, plan)),
-    ...sheet.advice.map((advice) => doseAdviceText(advice, plan)),
-    ...sheet.neighbours.map((pair) => keptApartText(pair, plan)),
-  ].filter((text) => text !== '')
+  const remarks = [...sheetFindingTexts(sheet, plan), ...waterRemarks(plan, water)].filter(
+    (text) => text !== '',
+  )
   return [
     plan.question,
     ...stopsText(stops),
@@ -82,13 +46,7 @@ export function weighSheetText(
   ].join('\n\n')
 }
 
-/** A line's name, with what goes into the bowl where that is not the ingredient itself, and what is made ahead. */
-function nameOf({ name, what, into, ingredientId }: SheetRow, { sharedDoses }: Plan): string {
-  const shared = sharedDoses.find((dose) => dose.ingredientId === ingredientId)
-  const as =
-    what === 'dose' && shared ? (shared.by === 'stock' ? ', as stock' : ', as dry mix') : ''
-  return `${name}${as}${into === 'preferment' ? ' (ahead)' : ''}`
-}
+const textRow = ({ head, cells }: WrittenRow) => [head, ...cells]
 
 /** How the terminal writes temperatures: in °C. */
 const celsiusWords: DegreeWords = {

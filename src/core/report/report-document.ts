@@ -64,7 +64,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         answerSection(found, next),
         questionSection(plan),
         designSection(whole),
-        weightsSection(plan),
+        weightsSection(plan, whole.kitchen),
         happenedSection(whole, clock),
         ...resultSections(found),
         failuresSection(whole),

@@ -1,29 +1,33 @@
-import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import { formulaViews } from '@/core/formula/formula-views.ts'
 import { hydrationPercent } from '@/core/formula/hydration.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { type WeighSheet, weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { writtenSheet } from '@/core/weighing/written-sheet.ts'
+import { sheetFindingTexts } from '@/core/wording/weighing/sheet-findings-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
 
-/** The formula in baker's percentages and the grams of every batch, preferments apart. */
-export function weightsSection(plan: Plan): ReportSection {
+/** The formula in baker's percentages, and the weigh sheet of every batch with what it found: it can be weighed from. */
+export function weightsSection(plan: Plan, kitchen: readonly KitchenThing[]): ReportSection {
   const { formula, at } = shownFormula(plan)
   const moves = movesFormula(plan)
   const caption = moves || plan.factor.acts.on === 'piece-mass' ? at : ''
+  const sheet = weighSheet(plan, kitchen)
+  const items = sheetFindingTexts(sheet, plan)
   return {
     id: 'weights',
     title: 'Formula and weights',
     blocks: [
       formulaTable(formula, caption, moves),
       ...prefermentBlocks(formula),
-      batchesTable(plan),
+      batchesTable(plan, sheet),
+      ...(items.length > 0 ? [{ kind: 'list' as const, items }] : []),
     ],
   }
 }
@@ -37,67 +41,53 @@ function shownFormula(plan: Plan): { formula: Formula; at: string } {
 }
 
 function formulaTable(formula: Formula, at: string, moves: boolean): TableBlock {
-  const views = formulaViews(formula)
-  return {
-    kind: 'table',
-    caption: `Formula of the whole dough${at}, in baker’s percentages${moves ? '; the factor moves its own ingredient' : ''}`,
-    head: ['Ingredient', '% of flour', 'g'],
-    rows: views.overall.map((row) => [
-      row.name,
-      row.percent === null ? '–' : percentOf(row.percent),
-      gramsText(row.grams),
-    ]),
-    figures: [false, true, true],
-  }
+  return percentTable(
+    `Formula of the whole dough${at}, in baker’s percentages${moves ? '; the factor moves its own ingredient' : ''}`,
+    '% of flour',
+    formulaViews(formula).overall,
+  )
 }
 
 function prefermentBlocks(formula: Formula): ReportBlock[] {
-  return formulaViews(formula).preferments.map((preferment) => ({
-    kind: 'table' as const,
-    caption: `${preferment.name}, part of the above`,
-    head: ['Ingredient', '% of its flour', 'g'],
-    rows: preferment.rows.map((row) => [
-      row.name,
-      row.percent === null ? '–' : percentOf(row.percent),
-      gramsText(row.grams),
-    ]),
-    figures: [false, true, true],
-  }))
+  return formulaViews(formula).preferments.map(({ name, rows }) =>
+    percentTable(`${name}, part of the above`, '% of its flour', rows),
+  )
 }
 
-type OverallRow = ReturnType<typeof formulaViews>['overall'][number]
+function percentTable(
+  caption: string,
+  percents: string,
+  rows: readonly { name: string; percent: number | null }[],
+): TableBlock {
+  return {
+    kind: 'table',
+    caption,
+    head: ['Ingredient', percents],
+    rows: rows.map(({ name, percent }) => [name, percent === null ? '–' : percentOf(percent)]),
+    figures: [false, true],
+  }
+}
 
-/** Weights of every batch; what an option swaps for another thing has a row of its own. */
-function batchesTable(plan: Plan): TableBlock {
-  const batches = plannedBatches(plan).filter((batch) => batch.ok)
-  const views = batches.map(({ formula }) => formulaViews(formula))
-  const keyOf = (row: OverallRow) => `${row.ingredientId} ${row.name}`
-  const named = new Map(views.flatMap(({ overall }) => overall.map((row) => [keyOf(row), row])))
-  const order = views[0]?.overall.map(({ ingredientId }) => ingredientId) ?? []
-  const turn = ({ ingredientId }: OverallRow) => order.indexOf(ingredientId)
-  const rows = [...named.values()]
-    .toSorted((one, other) => turn(one) - turn(other))
-    .map((row) => [
-      row.name,
-      ...views.map((view) => {
-        const own = view.overall.find((each) => keyOf(each) === keyOf(row))
-        return own ? gramsText(own.grams) : '–'
-      }),
-    ])
-  const dough = batches.map(({ formula }) => gramsText(batchGrams(formula).doughGrams))
-  const water = batches.map(({ formula }) => {
-    const hydration = hydrationPercent(formula)
-    return hydration === null ? '–' : `${decimalText(hydration, 1)} %`
+/** The weigh sheet, one column a batch; the hydration under it is that of the formula. */
+function batchesTable(plan: Plan, sheet: WeighSheet): TableBlock {
+  const { weights, comesTo } = writtenSheet(sheet, plan.factor.unitOfMeasure)
+  const hydration = sheet.batches.map(({ formula }) => {
+    const percent = hydrationPercent(formula)
+    return percent === null ? '–' : `${decimalText(percent, 1)} %`
   })
-  const names = batches.map(({ level }) =>
-    level === null ? 'all levels' : levelText(level, plan.factor.unitOfMeasure),
-  )
+  const names = sheet.batches.map(({ levelId }) => {
+    const level = plan.levels.find(({ id }) => id === levelId)
+    return level ? levelText(level, plan.factor.unitOfMeasure) : 'all levels'
+  })
   return {
     kind: 'table',
     caption: 'Planned weights of each batch, g',
-    head: ['Ingredient', ...names],
-    rows: [...rows, ['Dough', ...dough], ['Hydration', ...water]],
-    figures: [false, ...batches.map(() => true)],
+    head: ['What', ...names],
+    rows: [
+      ...[...weights, ...comesTo].map(({ head, cells }) => [head, ...cells]),
+      ['Hydration of the formula', ...hydration],
+    ],
+    figures: [false, ...names.map(() => true)],
   }
 }
 

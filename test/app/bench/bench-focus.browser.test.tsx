@@ -52,7 +52,9 @@ test('focus goes to what a key opened, from weight to weight, and back to the st
   await press('Weigh')
   await expect.element(heading('Weigh')).toHaveFocus()
   await press(/^The scale shows/)
-  await expect.element(screen.getByText('Water, into the Poolish', { exact: true })).toHaveFocus()
+  await expect
+    .element(screen.getByText('Water, for the Poolish', { exact: true }).first())
+    .toHaveFocus()
   await press('Back')
   await expect.element(heading('Mix')).toHaveFocus()
 })

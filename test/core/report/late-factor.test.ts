@@ -87,10 +87,10 @@ describe('one dough that parts late', () => {
   })
 
   it('does not say that a time moves an ingredient', () => {
-    const said = JSON.stringify(weightsSection(late()))
+    const said = JSON.stringify(weightsSection(late(), []))
     expect(said).not.toContain('moves its own ingredient')
     expect(said).not.toContain('at 1 h')
-    expect(JSON.stringify(weightsSection(madePlan()))).toContain('moves its own ingredient')
+    expect(JSON.stringify(weightsSection(madePlan(), []))).toContain('moves its own ingredient')
   })
 
   it('does not say that each dough gave one piece', () => {

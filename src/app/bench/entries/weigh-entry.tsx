@@ -67,7 +67,6 @@ function OneWeight({ line, batchId, odd, onKept }: OneWeightProps) {
     <>
       <p className={styles.due} {...landing}>
         {line.name}
-        {line.prefermentName ? `, into the ${line.prefermentName}` : ''}
       </p>
       <Button
         size="bench"

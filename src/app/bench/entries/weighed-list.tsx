@@ -22,10 +22,7 @@ export function WeighedList({ lines, openKey, onAgain }: WeighedListProps) {
             aria-current={line.key === openKey}
             onClick={() => onAgain(line.key)}
           >
-            <span>
-              {line.name}
-              {line.prefermentName ? ` (${line.prefermentName})` : ''}
-            </span>
+            <span>{line.name}</span>
             <span>{line.text}</span>
             <span className={styles.quiet}>
               {line.logged ? loggedText(line.logged.grams, line.grams) : ''}

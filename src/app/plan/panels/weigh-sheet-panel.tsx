@@ -5,20 +5,14 @@ import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { weighedParts } from '@/app/plan/page/weighed-parts.ts'
 import { levelRiders } from '@/core/trial/level-riders.ts'
-import { shortUnit } from '@/core/units/number-text.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { writtenSheet } from '@/core/weighing/written-sheet.ts'
+import { scalesApartText } from '@/core/wording/weighing/scales-apart-text.ts'
 import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
 import { BatchHead, headLength } from './batch-head.tsx'
 import { DoseAdviceList } from './dose-advice-list.tsx'
-import { NeighbourWords } from './neighbour-words.tsx'
 import styles from './panel.module.css'
-import {
-  achievedRows,
-  inColumns,
-  riderRows,
-  sheetColumns,
-  weighSheetRows,
-} from './weigh-sheet-rows.ts'
+import { inColumns, riderRows, sheetColumns } from './weigh-sheet-rows.ts'
 
 /** The weigh sheet of one session, live: every batch's weights on the plan's scales, and what they come to. */
 export const WeighSheetPanel = memo(function WeighSheetPanel() {
@@ -43,11 +37,14 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
         <p>The weights of every batch stand here as soon as there is a level and a flour.</p>
       </Section>
     )
+  const { weights, comesTo } = writtenSheet(sheet, plan.factor.unitOfMeasure)
   const rows = [
-    ...weighSheetRows(sheet, plan.formula),
-    ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
+    ...weights,
+    ...comesTo,
     ...(riders.length === sheet.batches.length ? riderRows(riders) : []),
   ]
+  const apart = scalesApartText(sheet, plan)
+  const blurred = sheet.neighbours.some((pair) => pair.apart !== 'kept-apart')
   return (
     <Section id="plan-weigh-sheet" title="Weigh sheet" aside="grams, for one session">
       <LedgerTable
@@ -57,7 +54,7 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
         columns={columns}
         rows={inColumns(rows, sheet, levelIds)}
       />
-      <NeighbourWords sheet={sheet} levels={plan.levels} />
+      {apart === '' ? null : <p className={blurred ? styles.warn : styles.words}>{apart}</p>}
       {sheetTroubleTexts(sheet, plan).map((text) => (
         <p key={text} className={styles.warn}>
           {text}

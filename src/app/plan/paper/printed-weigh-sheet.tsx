@@ -6,19 +6,18 @@ import { useLearnedWork } from '@/app/plan/page/learned-context.ts'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { BatchHead } from '@/app/plan/panels/batch-head.tsx'
 import { waterRows } from '@/app/plan/panels/water-rows.ts'
-import { achievedRows, weighSheetRows } from '@/app/plan/panels/weigh-sheet-rows.ts'
 import { waterPlan } from '@/core/dough-temperature/water-plan.ts'
-import { shortUnit } from '@/core/units/number-text.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { writtenSheet } from '@/core/weighing/written-sheet.ts'
+import { sheetFindingTexts } from '@/core/wording/weighing/sheet-findings-text.ts'
 import { warmthWords, waterWarnings } from '@/core/wording/weighing/water-text.ts'
-import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
-import { sharedDoseText } from '@/core/wording/weighing/weighing-text.ts'
 
 /** The weigh sheet as a page of its own. */
 export function PrintedWeighSheet() {
   const plan = usePlanPage((page) => page.plan)
   const kitchen = usePlanPage((page) => page.kitchen)
   const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
+  const { weights, comesTo } = writtenSheet(sheet, plan.factor.unitOfMeasure)
   const unit = useTemperatureUnit()
   const learned = useLearnedWork(plan, kitchen)
   const water = useMemo(() => waterPlan(plan, kitchen, learned), [plan, kitchen, learned])
@@ -42,19 +41,10 @@ export function PrintedWeighSheet() {
       <LedgerTable
         caption="Grams for one session"
         columns={columns}
-        rows={[
-          ...weighSheetRows(sheet, plan.formula),
-          ...wateredRows,
-          ...achievedRows(sheet, shortUnit(plan.factor.unitOfMeasure)),
-        ]}
+        rows={[...weights, ...wateredRows, ...comesTo]}
       />
-      {[...sheetTroubleTexts(sheet, plan), ...warnings].map((text) => (
+      {[...sheetFindingTexts(sheet, plan), ...warnings].map((text) => (
         <p key={text}>{text}</p>
-      ))}
-      {sheet.doses.map((dose) => (
-        <p key={`${dose.ingredientId} ${dose.stage?.prefermentId ?? ''}`}>
-          {sharedDoseText(dose, plan)}
-        </p>
       ))}
     </>
   )

@@ -1,8 +1,7 @@
 import type { Standing } from '@/core/session/effective-events.ts'
-import { decimalText } from '@/core/units/number-text.ts'
-import { stepDecimals } from '@/core/units/round-to-step.ts'
 import type { WeighLine } from '@/core/weighing/batch-weights.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
+import { rowHead, weightIn } from '@/core/weighing/written-sheet.ts'
 
 /** Under what a weighing is logged. */
 export interface LoggedAs {
@@ -13,8 +12,8 @@ export interface LoggedAs {
 /** A line of the weigh sheet as the bench works it: the planned reading, and the readings that were logged. */
 export interface ToWeigh {
   key: string
+  /** As the weigh sheet calls it: "Water, for the Poolish". */
   name: string
-  prefermentName: string | null
   grams: number
   /** The planned reading as the scale shows it: "372 g", "1.50 g". */
   text: string
@@ -29,30 +28,20 @@ export interface ToWeigh {
 
 /** What is to be weighed into one dough, in the order of work, with what has been logged of it. */
 export function toWeigh(
-  sheet: Pick<WeighSheet, 'batches' | 'doses'>,
+  sheet: WeighSheet,
   levelId: string | null,
   batchId: string,
   events: readonly Standing[],
 ): ToWeigh[] {
-  const batch = sheet.batches.find((each) => each.levelId === levelId)
-  if (!batch) return []
-  return batch.lines.map((line) => {
-    const preferment = batch.formula.preferments.find(({ id }) => id === line.prefermentId)
+  const at = sheet.batches.findIndex((each) => each.levelId === levelId)
+  return sheet.rows.flatMap((row) => {
+    const weight = weightIn(sheet, row, at)
+    if (!weight) return []
+    const { line, grams, text } = weight
     const loggedAs = loggedAsOf(line)
-    const decimals = line.resolutionGrams === null ? 1 : stepDecimals(line.resolutionGrams)
-    const dose = sheet.doses.find(({ ingredientId }) => ingredientId === line.ingredientId)
-    return {
-      key: line.key,
-      name:
-        line.what === 'dose' && dose
-          ? `${line.name}, ${dose.by === 'stock' ? 'stock' : 'dry mix'}`
-          : line.name,
-      prefermentName: line.into === 'preferment' ? (preferment?.name ?? null) : null,
-      grams: Number(line.grams.toFixed(decimals)),
-      text: `${decimalText(line.grams, decimals)} g`,
-      loggedAs,
-      logged: loggedAs ? loggedWeight(events, batchId, loggedAs) : null,
-    }
+    const logged = loggedAs ? loggedWeight(events, batchId, loggedAs) : null
+    const name = rowHead(row, sheet)
+    return [{ key: line.key, name, grams, text: `${text} g`, loggedAs, logged }]
   })
 }
 

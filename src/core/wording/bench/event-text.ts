@@ -1,6 +1,7 @@
 import type { Event, EventOf } from '@/core/session/event-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { doseName } from '@/core/weighing/written-sheet.ts'
 import { asSentenceStart } from '@/core/wording/words/list-text.ts'
 import { ingredientName } from '@/core/wording/words/named-in-plan.ts'
 import { failureText } from './failure-text.ts'
@@ -131,11 +132,10 @@ function weighedText(
   plan: Pick<Plan, 'formula' | 'sharedDoses'>,
 ): string {
   const dose = plan.sharedDoses.find((each) => each.ingredientId === ingredientId)
-  const by = dose ? `, ${dose.by === 'stock' ? 'stock' : 'dry mix'}` : ''
+  const name = ingredientName(plan, ingredientId)
+  const what = dose ? doseName(name, dose.by) : name
   const into = prefermentId === undefined ? '' : ` into the ${ingredientName(plan, prefermentId)}`
-  return asSentenceStart(
-    `${ingredientName(plan, ingredientId)}${by} ${plainNumber(grams)} g${into}`,
-  )
+  return asSentenceStart(`${what} ${plainNumber(grams)} g${into}`)
 }
 
 function measuredText(event: EventOf<'measured'>, plan: Pick<Plan, 'responses'>): string {

@@ -2,8 +2,9 @@ import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText, plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
+import { levelNamed } from '@/core/wording/words/named-in-plan.ts'
 import { widestDifference } from '@/core/wording/words/within-scale.ts'
-import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import { rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 
 type OrderCode = 'dough-order' | 'bake-order' | 'mouth-order' | 'load' | 'oven-place'
 

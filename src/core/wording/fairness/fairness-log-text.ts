@@ -1,8 +1,8 @@
 import { decimalText } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
-import { stepName } from '@/core/wording/words/named-in-plan.ts'
-import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import { levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
+import { rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 
 const counted = (parts: readonly (readonly [number, string, string?])[]) =>
   asSentenceStart(

@@ -2,7 +2,7 @@ import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText, withUnit } from '@/core/units/number-text.ts'
-import { levelNamed } from './fairness-sentence.ts'
+import { levelNamed } from '@/core/wording/words/named-in-plan.ts'
 
 const written: Partial<Record<FairnessCode, { what: string; unit: string; decimals: number }>> = {
   'water-temperature': { what: 'dough with one water for all', unit: '°C', decimals: 1 },

@@ -1,8 +1,10 @@
 import { severityOf } from '@/core/fairness/severity-of.ts'
 import { decimalText, shortUnit, signedText, withUnit } from '@/core/units/number-text.ts'
+import { pairApartText, withoutScaleText } from '@/core/wording/weighing/scales-apart-text.ts'
+import { coarseText } from '@/core/wording/weighing/weighing-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { ingredientName, stepName } from '@/core/wording/words/named-in-plan.ts'
-import { levelNamed, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
+import { rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 
 const moreOrLess = (lessGrams: number, what: string) =>
   `${decimalText(Math.abs(lessGrams), 0)} g ${lessGrams < 0 ? 'more' : 'less'} ${what}`
@@ -138,20 +140,20 @@ export const riderSentences: Sentences<
     return `5 g of bench flour in ${decimalText(intoGrams, 0)} g of dough moves a level by up to ${signedText(fiveGrams, 2)} and 10 g by ${withUnit(signedText(tenGrams, 2), unit)}${water}. The smallest gap between levels is ${withUnit(decimalText(gap, 2), unit)}.`
   },
   'levels-blur': (item, plan) => {
-    const { lowerLevelId, upperLevelId, gap, blur } = item.data
-    const how = { fine: 'keep', know: 'barely keep', fix: 'do not keep' }[
+    const { gap, blur } = item.data
+    const apart = ({ fine: 'kept-apart', know: 'barely', fix: 'not' } as const)[
       severityOf('levels-blur', blur / gap)
     ]
-    return `The scales ${how} ${levelNamed(plan, lowerLevelId)} and ${levelNamed(plan, upperLevelId)} apart: a blur of ${decimalText(blur, 2)} over a gap of ${decimalText(gap, 2)}.`
+    return pairApartText({ ...item.data, apart }, plan)
   },
   'coarse-dose': (item, plan) => {
     const { ingredientId, smallestGrams, shared } = item.data
     const name = ingredientName(plan, ingredientId)
     return shared || smallestGrams === null
       ? `${name} is shared by all batches; each dose is off by about ${sizeText(item, 1)} %.`
-      : `${name}: ${decimalText(smallestGrams, 2)} g is uncertain by ${sizeText(item, 1)} % on these scales.`
+      : coarseText(name, smallestGrams, (item.amount?.value ?? 0) / 100)
   },
-  'no-scale': () => 'No scale is named, so the weights stand unrounded.',
+  'no-scale': () => withoutScaleText,
   'mixer-size': (item) =>
     item.data.fit === 'too-much'
       ? `${decimalText(item.data.doughGrams, 0)} g of dough is ${sizeText(item, 0)} g more than the mixer takes.`

@@ -2,17 +2,10 @@ import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText, withUnit } from '@/core/units/number-text.ts'
-import { levelText } from '@/core/wording/words/level-text.ts'
 
 /** Says what one item found and how much, in one or two sentences. */
 export type Sentences<Codes extends FairnessCode> = {
   readonly [Code in Codes]: (item: ItemOf<Code>, plan: Plan) => string
-}
-
-/** A level of the plan by its id, in running text. */
-export function levelNamed(plan: Plan, levelId: string | null): string {
-  const level = plan.levels.find(({ id }) => id === levelId)
-  return level ? levelText(level, plan.factor.unitOfMeasure) : 'the one dough'
 }
 
 /** The size of an item with so many decimals; 0 where it only says yes. */

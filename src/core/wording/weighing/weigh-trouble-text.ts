@@ -3,7 +3,7 @@ import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import type { SheetTrouble } from '@/core/weighing/sheet-troubles.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
-import { mixName, shareText } from './weighing-text.ts'
+import { belowScaleText, coarseText, mixName } from './weighing-text.ts'
 
 type Named = Pick<Plan, 'formula'>
 
@@ -28,12 +28,14 @@ export function sheetTroubleTexts(
     }),
     ...troubles.flatMap((one) => {
       if (one.trouble === 'over-capacity') return []
-      const grams = `${nameOf(one, plan)}: ${decimalText(one.targetGrams, 2)} g`
+      const name = nameOf(one, plan)
       if (one.trouble === 'below-zero')
-        return `${grams} cannot be weighed: stock, dry mix or preferment bring more of it than the dough takes. Make them stronger, or take less of them.`
-      return one.trouble === 'below-scale'
-        ? `${grams} is less than these scales can show. Use a finer scale or make larger batches.`
-        : `${grams} is uncertain by ${shareText(one.relativeUncertainty)} on these scales. Use a finer scale or make larger batches.`
+        return `${name}: ${decimalText(one.targetGrams, 2)} g cannot be weighed: stock, dry mix or preferment bring more of it than the dough takes. Make them stronger, or take less of them.`
+      const found =
+        one.trouble === 'below-scale'
+          ? belowScaleText(name, one.targetGrams)
+          : coarseText(name, one.targetGrams, one.relativeUncertainty)
+      return `${found} Use a finer scale or make larger batches.`
     }),
   ]
 }

@@ -8,8 +8,6 @@ import type {
   SharedDoseTrouble,
 } from '@/core/weighing/shared-dose.ts'
 import type { Weighing } from '@/core/weighing/weigh.ts'
-import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
-import { levelText } from '@/core/wording/words/level-text.ts'
 
 const refusals = {
   'no-scale': 'no scale is given',
@@ -25,6 +23,14 @@ function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): str
   return `${gramsText(weighing.grams, weighing.resolutionGrams)} g`
 }
 
+/** That a weight is so small that the scales show nothing of it. */
+export const belowScaleText = (name: string, grams: number) =>
+  `${name}: ${decimalText(grams, 2)} g is less than these scales can show.`
+
+/** That the scales weigh it, with how large an error. */
+export const coarseText = (name: string, grams: number, relativeUncertainty: number) =>
+  `${name}: ${decimalText(grams, 2)} g is uncertain by ${shareText(relativeUncertainty)} on these scales.`
+
 /** How the shared dry mix or stock is made and dosed, or why it cannot be. */
 export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula'>): string {
   const name = nameOf(plan, dose.ingredientId)
@@ -36,10 +42,9 @@ export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula
 
 /** Which ingredient the scales weigh too coarsely, and the dry mix or stock that mends it. */
 export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>): string {
-  const grams = `${advice.name}: ${decimalText(advice.smallestGrams, 2)} g`
   const coarse = advice.belowScale
-    ? `${grams} is less than these scales can show.`
-    : `${grams} is uncertain by ${shareText(advice.relativeUncertainty)} on these scales.`
+    ? belowScaleText(advice.name, advice.smallestGrams)
+    : coarseText(advice.name, advice.smallestGrams, advice.relativeUncertainty)
   const better = advice.better === 'stock' ? advice.stock : advice.dryMix
   if (!better.ok) return `${coarse} ${unmendedText(advice, better.reason)}`
   const { mendingStepGrams: step } = advice
@@ -85,20 +90,6 @@ function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): stri
 
 /** What a shared dose is called. */
 export const mixName = (by: SharedDoseAnswer['by']) => (by === 'stock' ? 'stock' : 'dry mix')
-
-/** Whether the scales keep two neighbouring levels apart; nothing to say where they do. */
-export function keptApartText(
-  pair: WeighSheet['neighbours'][number],
-  plan: Pick<Plan, 'levels' | 'factor'>,
-): string {
-  if (pair.apart === 'kept-apart') return ''
-  const [lower, upper] = [pair.lowerLevelId, pair.upperLevelId].map((id) => {
-    const level = plan.levels.find((each) => each.id === id)
-    return level ? levelText(level, plan.factor.unitOfMeasure) : id
-  })
-  const how = pair.apart === 'barely' ? 'barely keep' : 'do not keep'
-  return `The scales ${how} ${lower} and ${upper} apart: they blur by ${decimalText(pair.blur, 2)} over a gap of ${decimalText(pair.gap, 2)}.`
-}
 
 /** A relative uncertainty as a percentage. */
 export const shareText = (share: number) => `${decimalText(share * 100, share < 0.01 ? 2 : 1)} %`

@@ -29,7 +29,7 @@ test('parts of a preferment are logged into it; the preferment itself goes in wh
     ingredientId: 'water',
     prefermentId: 'poolish',
   })
-  expect(lineOf('poolish/water').prefermentName).toBe('Poolish')
+  expect(lineOf('poolish/water').name).toBe('Water, for the Poolish')
   expect(lineOf('final/poolish').loggedAs).toBeNull()
 })
 
