@@ -40,15 +40,14 @@ export async function keepPlan(
     const trial = await store.trials.get(asked.trialId)
     const head = trial && (await store.plans.get(trial.planId))
     if (trial && head && (base !== undefined || head.id === asked.id)) {
-      const { plan: merged, conflicts } = base
-        ? mergePlans(base, head, asked)
-        : { plan: asked, conflicts: [] }
+      const { plan: merged, conflicts, other } = together(base, head, asked)
       if (saysSame(head, merged))
         return {
           plan: head,
           newRevision: false,
           inUse: false,
           conflicts,
+          other,
           trialRevision: trial.revision,
         }
     }
@@ -56,9 +55,7 @@ export async function keepPlan(
       const before = planInForce(whole)
       if (!whole.plans.some((each) => each.id === asked.id))
         throw new NotebookFailure('refused-record', `the trial has no plan ${asked.id}`)
-      const { plan: given, conflicts } = base
-        ? mergePlans(base, before, asked)
-        : { plan: asked, conflicts: [] }
+      const { plan: given, conflicts, other } = together(base, before, asked)
       refuseUnlocking(whole, given)
       const inUse = whole.sessions.some((session) => session.planId === before.id)
       const open = !inUse && given.id === before.id && (await isOpen(store, before))
@@ -71,13 +68,21 @@ export async function keepPlan(
       const others = whole.plans.filter((each) => each.id !== next.id)
       await store.plans.put(next)
       await keepOpen(store, next)
-      const told = { plan: next, newRevision: !open, inUse, conflicts }
+      const told = { plan: next, newRevision: !open, inUse, conflicts, other }
       return {
         now: { plans: [...others, next], trial: { ...whole.trial, planId: next.id } },
         told: { ...told, trialRevision: whole.trial.revision + 1 },
       }
     })
   })
+}
+
+/** What was asked for brought together with what stands, and how it would be with what stands in the fields that both changed. */
+function together(base: Plan | undefined, standing: Plan, asked: Plan) {
+  if (!base) return { plan: asked, conflicts: [], other: null }
+  const { plan, conflicts } = mergePlans(base, standing, asked)
+  const other = conflicts.length === 0 ? null : mergePlans(base, asked, standing).plan
+  return { plan, conflicts, other }
 }
 
 /** Whether two revisions say the same, apart from when they were written. */

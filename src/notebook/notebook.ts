@@ -29,6 +29,8 @@ export interface KeptPlan {
   inUse: boolean
   /** Fields that another window had changed too, and that stand now as they were given. */
   conflicts: string[]
+  /** The plan as it would be with the other window's word in those fields; null where nothing clashed. */
+  other: Plan | null
   /** The trial's revision with it. */
   trialRevision: number
 }

@@ -75,6 +75,7 @@ describe('plans', () => {
     ])
     const again = await one.keepPlan({ ...base, flights: 5 }, base)
     expect(again).toMatchObject({ conflicts: ['/flights'], plan: { flights: 5 } })
+    expect(again.other).toMatchObject({ question: 'How soft?', flights: 3 })
   })
 
   test.each(['exported', 'backed up'])(
@@ -99,7 +100,14 @@ describe('plans', () => {
     const before = await contentOf(notebook)
     const kept = await notebook.keepPlan({ ...planOf(), at: testNow })
     expect(kept).toEqual({
-      ...{ plan: planOf(), newRevision: false, inUse: false, conflicts: [], trialRevision: 40 },
+      ...{
+        plan: planOf(),
+        newRevision: false,
+        inUse: false,
+        conflicts: [],
+        other: null,
+        trialRevision: 40,
+      },
     })
     expect(await contentOf(notebook)).toEqual(before)
   })

@@ -31,16 +31,33 @@ export function createPlanKeeper(
   let draftsWait = false
   let writing: Promise<void> = Promise.resolve()
   let writes = 0
+  let sending = false
+  let late: { plan: Plan; trialRevision: number } | null = null
 
   const tellWaiting = () => set({ waiting: planWaits || draftsWait || writes > 0 })
 
   /** The notebook's plan takes the place of the one both began from; what the page changed since stays. */
   const meetPlan = (theirs: Plan, from: Plan) => {
     const before = get().plan
-    const { plan: merged } = mergePlans(from, theirs, before)
+    const { plan: merged, conflicts } = mergePlans(from, theirs, before)
     base = theirs
+    if (conflicts.length > 0)
+      set({
+        clash: { paths: conflicts, here: merged, other: mergePlans(from, before, theirs).plan },
+      })
     if (sameParts(before, merged)) set({ plan: merged })
     else show(merged)
+  }
+
+  const meet = (plan: Plan, trialRevision: number) => {
+    if (trialRevision <= knownRevision) return
+    // It may be what is being written just now, which is no other window's.
+    if (sending) {
+      late = { plan, trialRevision }
+      return
+    }
+    knownRevision = trialRevision
+    meetPlan(plan, base)
   }
 
   const keepPlan = async () => {
@@ -48,9 +65,11 @@ export function createPlanKeeper(
     if (!planWaits) return
     planWaits = false
     const sent = get().plan
+    sending = true
     try {
       const kept = await keeping.keepPlan(sent, base)
       knownRevision = Math.max(knownRevision, kept.trialRevision)
+      if (kept.other) set({ clash: { paths: kept.conflicts, here: kept.plan, other: kept.other } })
       meetPlan(kept.plan, sent)
       set({ newRevision: kept.inUse ? kept.plan.revision : get().newRevision, notKept: null })
     } catch (cause) {
@@ -60,6 +79,11 @@ export function createPlanKeeper(
       if (refused) show(base)
       else planWaits = true
       set({ notKept: { ...failure, rolledBack: refused } })
+    } finally {
+      sending = false
+      const held = late
+      late = null
+      if (held) meet(held.plan, held.trialRevision)
     }
   }
 
@@ -99,11 +123,7 @@ export function createPlanKeeper(
       draftTimer = setTimeout(() => void write(keepDrafts), draftWaitMilliseconds)
       tellWaiting()
     },
-    meet: (met: Plan, trialRevision: number) => {
-      if (trialRevision <= knownRevision) return
-      knownRevision = trialRevision
-      meetPlan(met, base)
-    },
+    meet,
     flush: async () => {
       await write(keepPlan)
       await write(keepDrafts)

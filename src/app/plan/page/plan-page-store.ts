@@ -6,6 +6,7 @@ import { putBackParts } from '@/core/plan-edits/take-out/put-back-parts.ts'
 import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Level } from '@/core/trial/level.ts'
+import { mergePlans } from '@/core/trial/merge-plans.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
 import { createPlanKeeper } from './plan-keeper.ts'
@@ -42,6 +43,13 @@ export interface NotKept {
   rolledBack: boolean
 }
 
+/** Fields that another window changed at the same time: what stands here, and the plan with the other's word in them. */
+export interface PlanClash {
+  paths: string[]
+  here: Plan
+  other: Plan
+}
+
 export interface PlanPage {
   plan: Plan
   kitchen: readonly KitchenThing[]
@@ -57,6 +65,8 @@ export interface PlanPage {
   newRevision: number | null
   /** Why the last write failed; null once it is kept. */
   notKept: NotKept | null
+  /** What another window changed at once with this one, until one of both is chosen. */
+  clash: PlanClash | null
   /** True while something typed is not on the disk yet. */
   waiting: boolean
   /** Why the last change was not made, in words: the plan stands as it was. */
@@ -76,6 +86,9 @@ export interface PlanPage {
   takeOut: (taken: TakenOut) => void
   takeBack: () => void
   dropUndo: () => void
+  /** Takes the other window's word in the fields of the clash. */
+  takeOther: () => void
+  dropClash: () => void
   dropRefused: () => void
   draft: (field: string, text: string | null) => void
   /** A field came to hold unfinished text (its label), or no longer does (null). */
@@ -159,6 +172,7 @@ export function createPlanPage(
       unfinished: {},
       newRevision: null,
       notKept: null,
+      clash: null,
       waiting: false,
       refused: null,
       undo: null,
@@ -191,6 +205,12 @@ export function createPlanPage(
         for (const [field, text] of Object.entries(undo.texts)) draft(field, text)
       },
       dropUndo: () => set({ undo: null }),
+      takeOther: () => {
+        const { clash } = get()
+        set({ clash: null })
+        if (clash) change((now) => mergePlans(clash.here, now, clash.other).plan)
+      },
+      dropClash: () => set({ clash: null }),
       dropRefused: () => set({ refused: null }),
       draft,
       markUnfinished: (field, label) =>

@@ -3,6 +3,7 @@ import { Notice } from '@/app/kit/page/notice.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
+import { PlanClashNote } from './plan-clash-note.tsx'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import type { NotKept } from './plan-page-store.ts'
 import styles from './plan-state.module.css'
@@ -27,6 +28,7 @@ export function PlanState() {
           next session.
         </Notice>
       )}
+      <PlanClashNote />
       {refused === null ? null : (
         <Toast
           key={refused}

@@ -2,13 +2,14 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { createPlanPage, type PlanKeeping } from '@/app/plan/page/plan-page-store.ts'
 import { takeOutIngredient } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { clashText } from '@/core/wording/plan/clash-text.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
 import { idOf, planOfTest } from '../../../core/plan-edits/plan-of-test.ts'
 
 const asked = (question: string) => (plan: Plan) => ({ ...plan, question })
 
 const keptAs = (plan: Plan): KeptPlan => ({
-  ...{ plan, newRevision: false, inUse: false, conflicts: [], trialRevision: 5 },
+  ...{ plan, newRevision: false, inUse: false, conflicts: [], other: null, trialRevision: 5 },
 })
 
 function pageOf(keeping: Partial<PlanKeeping> = {}) {
@@ -197,4 +198,35 @@ test('a change that the lock forbids is not made, and is said; the next one that
   expect(kept.map(({ question, plannedSessions }) => [question, plannedSessions])).toEqual([
     ['How wet?', before.plannedSessions],
   ])
+})
+
+test('N45: a field that another window changed at once is told with both words, and the other one can be taken', async () => {
+  const { store, kept } = pageOf()
+  const before = planOfTest()
+  store.getState().change((plan) => ({ ...plan, question: 'Here', flights: 4 }))
+  store.getState().meet({ ...before, question: 'Elsewhere', plannedSessions: 3 }, 6)
+  const { plan, clash } = store.getState()
+  expect(plan).toMatchObject({ question: 'Here', flights: 4, plannedSessions: 3 })
+  if (!clash) throw new Error('the clash is not told')
+  expect(clash.paths).toEqual(['/question'])
+  expect(clashText(clash.paths, clash.here, clash.other)).toBe(
+    'Another window changed the question at the same time. “Here” stands; the other window wrote “Elsewhere”.',
+  )
+  store.getState().takeOther()
+  await store.getState().flush()
+  expect(kept.at(-1)).toMatchObject({ question: 'Elsewhere', flights: 4, plannedSessions: 3 })
+  expect(store.getState().clash).toBeNull()
+})
+
+test('a page takes its own write, seen before it is told as kept, for no other window’s', async () => {
+  const { store } = pageOf({
+    keepPlan: async (plan) => {
+      store.getState().meet(plan, 6)
+      store.getState().change(asked('Typed on'))
+      return { ...keptAs(plan), trialRevision: 6 }
+    },
+  })
+  store.getState().change(asked('Typed'))
+  await store.getState().flush()
+  expect(store.getState()).toMatchObject({ clash: null, plan: { question: 'Typed on' } })
 })
