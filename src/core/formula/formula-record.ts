@@ -40,6 +40,8 @@ const prefermentShape = z.strictObject({
     most: most.ingredients,
   }),
   celsius: z.exactOptional(celsiusShape),
+  /** What clings to its jar, g: made in addition, and never in the dough. A ripe starter is weighed out, so it has none. */
+  clingsGrams: z.exactOptional(gramsShape),
 })
 
 /** How much is made: from the flour of one batch, or from pieces and their mass with what hands and bowl keep. */

@@ -64,5 +64,6 @@ function problemsOf(step: Step, index: number): PlanProblem[] {
 /** A rise without its percentage, or a mark of the baker's own without words: the next session could not repeat it. */
 function isUnsaid(mark: Extract<Step['endsBy'], { by: 'mark' }>): boolean {
   if (mark.mark === 'rise') return mark.risePercent === undefined
+  if (mark.mark === 'bake-loss') return mark.lossPercent === undefined
   return mark.mark === 'own' && (mark.text ?? '').trim() === ''
 }

@@ -65,12 +65,12 @@ export function weighLines(
     if (dose) {
       const share = doseShare(plain, formula, acts, line, dose.recipe)
       const carrier = { ingredientId: dose.recipe.carrierId, prefermentId: null }
-      return weighLine(line, 'dose', dose.weighing, share, moistureOf(carrier))
+      return weighLine(line, 'dose', dose.weighing, reaching(line, share), moistureOf(carrier))
     }
     if (line.what === 'all-of-preferment')
       return weighLine(line, line.what, unweighed(line.targetGrams, null), null, null)
     const weighing = weigh(line.targetGrams - (taken.get(line.key) ?? 0), scales)
-    return weighLine(line, line.what, weighing, plain, moistureOf(line))
+    return weighLine(line, line.what, weighing, reaching(line, plain), moistureOf(line))
   })
 }
 
@@ -90,8 +90,8 @@ export function sharedErrorsOf(
       const [own, carrier] = sharesOf(formula, acts, line, recipe)
       if (!own || !carrier) return []
       moves = {
-        above: moves.above + line.grams * (own.above - carrier.above),
-        below: moves.below + line.grams * (own.below - carrier.below),
+        above: moves.above + line.grams * line.reachesDough * (own.above - carrier.above),
+        below: moves.below + line.grams * line.reachesDough * (own.below - carrier.below),
       }
     }
     return [{ ...moves, uncertainty: recipe.strengthUncertainty }]
@@ -132,6 +132,7 @@ function weighLine(
     prefermentId: line.prefermentId,
     name: line.name,
     kind: line.kind,
+    reachesDough: line.reachesDough,
     targetGrams: weighing.targetGrams,
     grams: weighing.grams,
     scaleId: weighing.scaleId,
@@ -143,6 +144,12 @@ function weighLine(
     share,
     flourMoisturePercent,
   }
+}
+
+/** What a gram weighed does to the level: nothing of what stays in the jar. */
+function reaching({ reachesDough }: DoughLine, share: LevelShare | null): LevelShare | null {
+  if (!share || reachesDough === 1) return share
+  return { above: share.above * reachesDough, below: share.below * reachesDough }
 }
 
 function doseShare(

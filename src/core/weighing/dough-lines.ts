@@ -13,11 +13,14 @@ export interface DoughLine {
   name: string
   kind: Ingredient['kind'] | 'preferment'
   targetGrams: number
+  /** How much of a gram weighed reaches the dough: less than 1 where a preferment leaves some in its jar. */
+  reachesDough: number
 }
 
 /**
  * The lines of a batch's weigh sheet. A preferment is built for its own batch from its parts, then goes in whole; a ripe
- * starter is taken from a culture kept apart, so it is one weighing. Ingredients of which the final dough takes nothing
+ * starter is taken from a culture kept apart, so it is one weighing. What clings to a preferment's jar is made in addition,
+ * shared over its parts, so that what comes out is what the formula asks. Ingredients of which the final dough takes nothing
  * are left out.
  */
 export function doughLines(formula: Formula): DoughLine[] {
@@ -27,23 +30,50 @@ export function doughLines(formula: Formula): DoughLine[] {
     const whole = { prefermentId, ingredientId: null, name, kind: 'preferment' as const }
     if (one.kind === 'starter') {
       const key = `final/${prefermentId}`
-      return [{ ...whole, key, into: 'final-dough', what: 'starter', targetGrams: totalGrams }]
+      return [
+        {
+          ...whole,
+          key,
+          into: 'final-dough',
+          what: 'starter',
+          targetGrams: totalGrams,
+          reachesDough: 1,
+        },
+      ]
     }
+    const clings = formula.preferments.find(({ id }) => id === prefermentId)?.clingsGrams ?? 0
+    const reachesDough = totalGrams > 0 ? totalGrams / (totalGrams + clings) : 1
     const parts = one.rows.map(({ ingredientId, name: part, kind, grams }): DoughLine => {
       const key = `${prefermentId}/${ingredientId}`
-      const named = { ingredientId, prefermentId, name: part, kind, targetGrams: grams }
-      return { ...named, key, into: 'preferment', what: 'ingredient' }
+      const named = {
+        ingredientId,
+        prefermentId,
+        name: part,
+        kind,
+        targetGrams: grams / reachesDough,
+      }
+      return { ...named, key, into: 'preferment', what: 'ingredient', reachesDough }
     })
     const key = `final/${prefermentId}`
     return [
       ...parts,
-      { ...whole, key, into: 'final-dough', what: 'all-of-preferment', targetGrams: totalGrams },
+      {
+        ...{ ...whole, key, into: 'final-dough', what: 'all-of-preferment' },
+        ...{ targetGrams: totalGrams, reachesDough: 1 },
+      },
     ]
   })
   const final = views.finalDough.rows
     .filter(({ grams }) => grams !== 0)
     .map(({ ingredientId, name, kind, grams }): DoughLine => {
-      const named = { ingredientId, prefermentId: null, name, kind, targetGrams: grams }
+      const named = {
+        ingredientId,
+        prefermentId: null,
+        name,
+        kind,
+        targetGrams: grams,
+        reachesDough: 1,
+      }
       return { ...named, key: `final/${ingredientId}`, into: 'final-dough', what: 'ingredient' }
     })
   return [...ahead, ...final]

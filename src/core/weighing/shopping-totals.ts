@@ -16,7 +16,7 @@ export interface ShoppingRow {
 
 /**
  * What to buy: every ingredient over all batches of a session and all planned sessions, what a stock or dry mix leaves over
- * included. Where a choice swaps an ingredient, each option has a row of its own. Tins, dusting flour and toppings are not
+ * and what clings to a preferment's jar included. Where a choice swaps an ingredient, each option has a row of its own. Tins, dusting flour and toppings are not
  * in it.
  */
 export function shoppingTotals(plan: Plan, kitchen: readonly KitchenThing[]): ShoppingRow[] {
@@ -28,8 +28,14 @@ export function shoppingTotals(plan: Plan, kitchen: readonly KitchenThing[]): Sh
   }
   for (const batch of plannedBatches(plan)) {
     if (!batch.ok) continue
-    for (const { ingredientId, name, kind, grams } of formulaViews(batch.formula).overall) {
+    const { overall, preferments } = formulaViews(batch.formula)
+    for (const { ingredientId, name, kind, grams } of overall)
       add({ ingredientId, name, kind }, grams)
+    for (const { prefermentId, kind, rows: parts, totalGrams } of preferments) {
+      const made = batch.formula.preferments.find(({ id }) => id === prefermentId)
+      const clings = kind === 'starter' || totalGrams === 0 ? 0 : (made?.clingsGrams ?? 0)
+      for (const { ingredientId, name, kind: of, grams } of parts)
+        add({ ingredientId, name, kind: of }, (grams * clings) / (totalGrams || 1))
     }
   }
   for (const dose of weighSheet(plan, kitchen).doses) {

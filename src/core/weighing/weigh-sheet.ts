@@ -131,7 +131,11 @@ function batchWeights(
 }
 
 function doughGramsOf(lines: readonly WeighLine[]): number {
-  return lines.reduce((sum, { what, grams }) => sum + (what === 'all-of-preferment' ? 0 : grams), 0)
+  return lines.reduce(
+    (sum, { what, grams, reachesDough }) =>
+      sum + (what === 'all-of-preferment' ? 0 : grams * reachesDough),
+    0,
+  )
 }
 
 /**

@@ -1,5 +1,5 @@
 import { gramsDecimals } from '@/core/units/grams-text.ts'
-import { decimalText, shortUnit } from '@/core/units/number-text.ts'
+import { decimalText, plainNumber, shortUnit } from '@/core/units/number-text.ts'
 import type { WeighLine } from './batch-weights.ts'
 import type { SheetRow, WeighSheet } from './weigh-sheet.ts'
 
@@ -38,7 +38,7 @@ export function writtenSheet(sheet: WeighSheet, unitOfMeasure: string): WrittenS
 
 /** What a line is called: the thing itself, how it goes in where that is not plain, and the preferment it is weighed for. */
 export function rowHead(row: SheetRow, sheet: Pick<WeighSheet, 'batches' | 'doses'>): string {
-  if (row.what === 'all-of-preferment') return `${row.name}, all of it`
+  if (row.what === 'all-of-preferment') return `${row.name}, ${comesOut(row, sheet)}`
   if (row.what === 'starter') return `${row.name}, ripe`
   const dose = sheet.doses.find(({ ingredientId }) => ingredientId === row.ingredientId)
   const name = row.what === 'dose' && dose ? doseName(row.name, dose.by) : row.name
@@ -46,6 +46,15 @@ export function rowHead(row: SheetRow, sheet: Pick<WeighSheet, 'batches' | 'dose
     .flatMap(({ formula }) => formula.preferments)
     .find(({ id }) => id === row.prefermentId)
   return row.into === 'preferment' && into ? `${name}, for the ${into.name}` : name
+}
+
+/** How much of a preferment goes into the dough: all of it, or what comes out of a jar that keeps some. */
+function comesOut({ prefermentId }: SheetRow, { batches }: Pick<WeighSheet, 'batches'>): string {
+  const preferments = batches.flatMap(({ formula }) => formula.preferments)
+  const clings = preferments.find(({ id }) => id === prefermentId)?.clingsGrams ?? 0
+  return clings > 0
+    ? `all that comes out (${plainNumber(clings)} g more made, for the jar)`
+    : 'all of it'
 }
 
 /** An ingredient that goes in by a stock or dry mix shared by all batches, which is what is weighed. */
@@ -65,7 +74,7 @@ export function weightIn(
   const decimals = Math.max(
     ...weighed.map(({ grams, resolutionGrams }) => gramsDecimals(grams, resolutionGrams)),
   )
-  const grams = weighed.reduce((sum, part) => sum + part.grams, 0)
+  const grams = weighed.reduce((sum, part) => sum + part.grams * part.reachesDough, 0)
   return { line, grams: Number(grams.toFixed(decimals)), text: decimalText(grams, decimals) }
 }
 

@@ -2,7 +2,7 @@ import { memo } from 'react'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { shareCheck, visibleName } from '@/app/plan/field/field-checks.ts'
+import { between, shareCheck, visibleName } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
@@ -20,6 +20,7 @@ interface Props {
   index: number
 }
 
+const clingsCheck = between(0, 1000, 'g')
 const namesPreferment = visibleName("the preferment's name")
 const kinds = [
   { value: 'poolish', label: 'poolish' },
@@ -32,7 +33,7 @@ const kinds = [
 
 /** What ferments or soaks ahead: how much of the flour it takes, and its parts in percent of its own flour. */
 export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: Props) {
-  const { id, name, kind, flourSharePercent, celsius } = preferment
+  const { id, name, kind, flourSharePercent, celsius, clingsGrams } = preferment
   const { change } = usePlanActions()
   const acts = usePlanPage((page) => page.plan.factor.acts)
   const takeOut = useTakeOut()
@@ -80,6 +81,23 @@ export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: 
           }
           may="be-empty"
         />
+        {kind === 'starter' ? null : (
+          <PlanNumber
+            field={`preferment/${id}/clings`}
+            path={`${path}/clingsGrams`}
+            label="Stays in the jar"
+            hint="Weigh the jar empty and scraped out; 5 to 15 g is usual. The sheet makes that much more."
+            unit="g"
+            value={clingsGrams ?? null}
+            check={clingsCheck}
+            onValue={(next) =>
+              edit(({ clingsGrams: _, ...one }) =>
+                next === null ? one : { ...one, clingsGrams: next },
+              )
+            }
+            may="be-empty"
+          />
+        )}
       </FieldRow>
       <PrefermentParts preferment={preferment} path={path} edit={edit} />
       <TroubleHere at={path} />
