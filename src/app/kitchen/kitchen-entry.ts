@@ -1,7 +1,14 @@
 import type { TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
-import { typedNumber, typedNumberText } from '@/app/kit/field/typed-number.ts'
 import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
-import { plainNumber } from '@/core/units/number-text.ts'
+import { typedNumber } from '@/core/units/typed-number.ts'
+import {
+  type EntriesClash,
+  entriesClashTexts,
+  entryEndsText,
+  entryMissingText,
+  entryNotWholeText,
+} from '@/core/wording/words/kitchen-entry-text.ts'
+import { typedNumberText } from '@/core/wording/words/typed-number-text.ts'
 import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
 import { fieldIn, keptOf, shownOf } from './temperature-fields.ts'
 
@@ -14,27 +21,16 @@ export type KitchenEntry =
 /** What is wrong with one field's text, and the mend; nothing when it can stand. */
 export function fieldProblem(field: KitchenField, text: string): string | undefined {
   const empty = text.trim() === ''
-  if (empty) return field.required ? `Fill in: ${field.label.toLowerCase()}.` : undefined
+  if (empty) return field.required ? entryMissingText(field) : undefined
   if (field.type !== 'number') return undefined
   const read = typedNumber(text, field.unit)
   if (!read.ok) return typedNumberText(text, read)
   const { value } = read
   if (value === null) return undefined
   const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = field
-  if (value < least || value > most) return boundsText(field)
-  if (field.whole && !Number.isInteger(value)) return 'A whole number, such as 4.'
+  if (value < least || value > most) return entryEndsText(field)
+  if (field.whole && !Number.isInteger(value)) return entryNotWholeText
   return undefined
-}
-
-/** Between which ends a field's number lies, and what to do: "Coldest: give a number from 0 to 60 °C." */
-function boundsText({ label, least, most, unit, measures }: KitchenField): string {
-  const sign = unit ? ` ${unit}` : ''
-  const ends = [
-    least === undefined ? '' : ` from ${plainNumber(least)}`,
-    most === undefined ? '' : `${least === undefined ? ' up' : ''} to ${plainNumber(most)}`,
-  ].join('')
-  const check = measures ? ` Check that it is meant in ${unit}.` : ''
-  return `${label}: give a number${ends}${sign}.${check}`
 }
 
 /** The kitchen record that the typed fields make, temperatures typed in `unit`, or what keeps them from making one, field by field. */
@@ -74,14 +70,14 @@ function crossProblems(
   others: readonly KitchenThing[],
 ): Record<string, string> {
   const problems: Record<string, string> = {}
-  const above = (low: string, high: string, words: string) => {
+  const above = (low: string, high: string, clash: EntriesClash) => {
     const [least, most] = [record[low], record[high]]
     if (typeof least === 'number' && typeof most === 'number' && most <= least)
-      problems[high] = words
+      problems[high] = entriesClashTexts[clash]
   }
-  above('resolutionGrams', 'capacityGrams', 'It must weigh more than its smallest step.')
-  above('leastDoughGrams', 'mostDoughGrams', 'The most must be more than the least.')
-  above('coldestCelsius', 'warmestCelsius', 'The warmest must be above the coldest.')
+  above('resolutionGrams', 'capacityGrams', 'holds-less-than-its-step')
+  above('leastDoughGrams', 'mostDoughGrams', 'most-dough-below-least')
+  above('coldestCelsius', 'warmestCelsius', 'warmest-below-coldest')
   const { initials } = record
   const taken = others.some(
     (other) =>
@@ -89,8 +85,7 @@ function crossProblems(
       other.id !== record.id &&
       other.initials.toLowerCase() === String(initials).toLowerCase(),
   )
-  if (record.kind === 'taster' && taken)
-    problems.initials = 'These initials are taken. Add a letter or a number.'
+  if (record.kind === 'taster' && taken) problems.initials = entriesClashTexts['initials-taken']
   return problems
 }
 

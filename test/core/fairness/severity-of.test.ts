@@ -2,13 +2,14 @@ import { describe, expect, it } from 'vitest'
 import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import { severityOf } from '@/core/fairness/severity-of.ts'
 import { thresholds } from '@/core/fairness/thresholds.ts'
+import { thresholdSources } from '@/core/wording/fairness/threshold-sources.ts'
 
 const codes = Object.keys(thresholds) as FairnessCode[]
 
 describe('severityOf', () => {
   it.each(codes)('follows the size of %s over its thresholds', (code) => {
-    const { know, fix, source } = thresholds[code]
-    expect(source).not.toBe('')
+    const { know, fix } = thresholds[code]
+    expect(thresholdSources[code]).not.toBe('')
     expect(severityOf(code, 0)).toBe('fine')
     if (know !== null) {
       expect(severityOf(code, know * 0.99)).toBe('fine')

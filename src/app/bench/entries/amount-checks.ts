@@ -5,12 +5,11 @@ import {
   possibleRise,
   possibleSize,
 } from '@/core/session/press/usual-readings.ts'
-import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { betweenText } from '@/core/wording/words/field-check-text.ts'
 
 /** What keeps a typed number from being logged, in words that name the mend; undefined when it can stand. */
 export function endsCheck(ends: Ends, unit: string): (value: number) => string | undefined {
-  const most = withUnit(plainNumber(ends.most), unit)
-  const words = `Write a number from ${plainNumber(ends.least)} to ${most}.`
+  const words = betweenText(ends.least, ends.most, unit)
   return (value) => (isOutside(value, ends) ? words : undefined)
 }
 

@@ -2,9 +2,9 @@ import { type ReactNode, useState } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
-import { typedNumber } from '@/app/kit/field/typed-number.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useOnePress } from '@/app/kit/press/use-one-press.ts'
+import { typedNumber } from '@/core/units/typed-number.ts'
 import { OddReading, type OddReadingWords } from './odd-reading.tsx'
 
 interface NumberEntryProps {

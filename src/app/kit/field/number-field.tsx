@@ -1,8 +1,10 @@
 import { useId, useState } from 'react'
+import { type TypedNumber, typedNumber } from '@/core/units/typed-number.ts'
+import { numberMissingText } from '@/core/wording/words/field-check-text.ts'
+import { typedNumberText } from '@/core/wording/words/typed-number-text.ts'
 import control from './control.module.css'
 import { describedBy, Field, type FieldWords } from './field.tsx'
 import styles from './number-field.module.css'
-import { type TypedNumber, typedNumber, typedNumberText } from './typed-number.ts'
 
 interface NumberFieldProps extends FieldWords {
   unit?: string
@@ -33,7 +35,7 @@ function complaintOf(
 ): string | undefined {
   const read = typedNumber(text, unit)
   if (!read.ok) return pastEnd(read, check) ?? typedNumberText(text, read)
-  if (read.value === null) return required ? `Fill in a number: ${label.toLowerCase()}.` : undefined
+  if (read.value === null) return required ? numberMissingText(label) : undefined
   return check?.(read.value)
 }
 

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
-import { typedNumber } from '@/app/kit/field/typed-number.ts'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { typedNumber } from '@/core/units/typed-number.ts'
 import { PlanField, type PlanFieldPlace, useTroubleAt } from './plan-field.tsx'
 
 interface PlanNumberProps extends PlanFieldPlace {

@@ -4,6 +4,7 @@ import { SideNote } from '@/app/kit/page/side-note.tsx'
 import { type Threshold, thresholds } from '@/core/fairness/thresholds.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { fairnessTitles } from '@/core/wording/fairness/fairness-titles.ts'
+import { thresholdSourceText } from '@/core/wording/fairness/threshold-sources.ts'
 
 const codes = Object.keys(thresholds) as (keyof typeof thresholds)[]
 const columns = [
@@ -25,17 +26,13 @@ export const FairnessThresholds = memo(function FairnessThresholds() {
           cells: [
             sizeText(thresholds[code].know, thresholds[code].unit),
             sizeText(thresholds[code].fix, thresholds[code].unit),
-            sourceText(thresholds[code]),
+            thresholdSourceText(code, thresholds[code].practice),
           ],
         }))}
       />
     </SideNote>
   )
 })
-
-function sourceText({ source, practice }: Threshold): string {
-  return practice ? `${source} Common practice.` : source
-}
 
 function sizeText(size: number | null, unit: Threshold['unit']): string {
   if (size === null) return 'never'

@@ -2,6 +2,7 @@ import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import { thresholds } from '@/core/fairness/thresholds.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { fairnessTitles } from './fairness-titles.ts'
+import { thresholdSourceText } from './threshold-sources.ts'
 
 const sizeText = (size: number | null) => (size === null ? '–' : plainNumber(size))
 
@@ -9,8 +10,8 @@ const sizeText = (size: number | null) => (size === null ? '–' : plainNumber(s
 export function thresholdsTable(): string {
   const codes = Object.keys(thresholds) as FairnessCode[]
   const rows = codes.map((code) => {
-    const { unit, know, fix, source, practice } = thresholds[code]
-    const standing = practice ? `${source} _Common practice._` : source
+    const { unit, know, fix, practice } = thresholds[code]
+    const standing = thresholdSourceText(code, practice, '_')
     return `| ${fairnessTitles[code]} | ${unit} | ${sizeText(know)} | ${sizeText(fix)} | ${standing} |`
   })
   const head = ['| item | unit | know from | fix from | where the sizes come from |']

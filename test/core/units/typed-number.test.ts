@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { typedNumber } from '@/app/kit/field/typed-number.ts'
+import { typedNumber } from '@/core/units/typed-number.ts'
 
 test('decimal point and decimal comma mean the same', () => {
   expect(typedNumber('66.5')).toEqual({ ok: true, value: 66.5 })
