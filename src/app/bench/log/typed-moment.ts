@@ -3,7 +3,11 @@ import type { Event } from '@/core/session/event-record.ts'
 import { impossibleTime } from '@/core/session/press/impossible-time.ts'
 import { momentOf, typedTimeOfDay } from '@/core/session/press/time-of-day.ts'
 import type { Session } from '@/core/session/session-record.ts'
-import { impossibleTimeText } from '@/core/wording/bench/impossible-time-text.ts'
+import {
+  impossibleTimeText,
+  neverShownText,
+  noTimeOfDayText,
+} from '@/core/wording/bench/impossible-time-text.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
 
 /** The moment that a typed time of day stands for in a correction, or what is wrong with it. */
@@ -13,11 +17,10 @@ export function typedMoment(
   { log, now, session }: { log: readonly Standing[]; now: number; session: Session },
 ): { ok: true; at: number } | { ok: false; problem: string } {
   const time = typedTimeOfDay(text)
-  if (!time) return { ok: false, problem: 'Write the time of day, such as 14:05.' }
+  if (!time) return { ok: false, problem: noTimeOfDayText }
   const { zone, createdAt } = session
   const at = momentOf(time, event.at, (moment) => civilTime(moment, zone))
-  if (at === null)
-    return { ok: false, problem: 'The clock never showed that within a day of the entry.' }
+  if (at === null) return { ok: false, problem: neverShownText }
   // A time that stands is not judged again: a clock that was set may have made it odd.
   const found = at === event.at ? null : impossibleTime(event, at, { log, now, dealtAt: createdAt })
   return found ? { ok: false, problem: impossibleTimeText(found, zone) } : { ok: true, at }

@@ -14,3 +14,9 @@ export function impossibleTimeText(found: ImpossibleTime, zone: string): string 
       return `It ended at ${clockTime(found.endedAt, zone)}. Write a time before that, or correct the end first.`
   }
 }
+
+/** That what was typed is no time of day, and the mend. */
+export const noTimeOfDayText = 'Write the time of day, such as 14:05.'
+
+/** That the clock skipped a typed time of day, as where summer time begins. */
+export const neverShownText = 'The clock never showed that within a day of the entry.'
