@@ -46,6 +46,8 @@ export interface FairnessData {
   'fold-strength': { by: 'count' | 'strength' }
   /** Points of water that the levels would want apart, at least and at most. */
   'flour-water': { leastPoints: number; mostPoints: number }
+  /** Water that goes in after the first: grams in a batch, at least and at most, and its temperature where it is said. */
+  'second-water': { name: string; celsius: number | null } & Ends
   'stock-stages': { ingredientId: string; preferment: string }
   doughs: { doughs: 'one' | 'apart'; time: boolean }
   'dough-order': OrderData

@@ -1,7 +1,12 @@
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
 import { bakeItems } from '@/core/fairness/items/bake-items.ts'
-import { flourShareItems, foldItems, stockItems } from '@/core/fairness/items/dough-care-items.ts'
+import {
+  flourShareItems,
+  foldItems,
+  secondWaterItems,
+  stockItems,
+} from '@/core/fairness/items/dough-care-items.ts'
 import { evidenceItems, intentItems } from '@/core/fairness/items/evidence-items.ts'
 import { massItems } from '@/core/fairness/items/mass-items.ts'
 import {
@@ -62,6 +67,7 @@ export function conductOfPlan(plan: Plan, circumstances: Circumstances): Fairnes
     ...bakeItems(plan),
     ...foldItems(plan),
     ...flourShareItems(plan),
+    ...secondWaterItems(plan),
     ...stockItems(plan),
     ...doughItems(plan),
     ...orderItems(plan, dealt),

@@ -58,6 +58,7 @@ export const adviceCodes = [
   'weigh-bake-loss',
   'bake-in-blocks',
   'own-water-by-trying',
+  'temper-second-water',
 ] as const
 export type AdviceCode = (typeof adviceCodes)[number]
 

@@ -1,6 +1,7 @@
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { formulaViews } from '@/core/formula/formula-views.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { endsOf } from './ends-of.ts'
 import { madeItem } from './made-item.ts'
 
@@ -42,6 +43,31 @@ export function flourShareItems(plan: Plan): FairnessItem[] {
       remedies: [{ code: 'own-water-by-trying' }],
     }),
   ]
+}
+
+/**
+ * Water in two additions: each water of the formula beside the largest, with its grams in a batch and its temperature. Fine
+ * where the temperature is said, since the weights and the heat balance then carry it.
+ */
+export function secondWaterItems(plan: Plan): FairnessItem[] {
+  const waters = plan.formula.ingredients.filter(({ kind }) => kind === 'water')
+  const [, ...later] = waters.toSorted((a, b) => b.percent - a.percent)
+  const doughs = plannedBatches(plan).flatMap((one) => (one.ok ? [formulaViews(one.formula)] : []))
+  return later.flatMap(({ id, name, celsius = null }): FairnessItem[] => {
+    const grams = doughs.flatMap(({ finalDough }) =>
+      finalDough.rows.flatMap((row) => (row.ingredientId === id ? [row.grams] : [])),
+    )
+    const ends = endsOf(grams)
+    if (!ends || ends.high <= 0) return []
+    const at = plan.formula.ingredients.findIndex((one) => one.id === id)
+    return [
+      madeItem('second-water', {
+        ...{ size: celsius === null ? 1 : 0, counts: false, data: { name, celsius, ...ends } },
+        ...{ subject: id, path: `/formula/ingredients/${at}` },
+        remedies: [{ code: 'temper-second-water' }],
+      }),
+    ]
+  })
 }
 
 /** A stock for a preferment and for the dough hours later: fine, since the weigh sheet makes one apart for each stage. */

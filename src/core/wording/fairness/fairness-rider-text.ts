@@ -36,6 +36,7 @@ export const riderSentences: Sentences<
   | 'oven-change'
   | 'fold-strength'
   | 'flour-water'
+  | 'second-water'
   | 'stock-stages'
   | 'doughs'
   | 'bench-flour'
@@ -119,6 +120,13 @@ export const riderSentences: Sentences<
       : 'All doughs get the same folds, so strength rides along with the factor.',
   'flour-water': ({ data }) =>
     `All levels stand at one water. The share with most bran would want ${decimalText(data.leastPoints, 1)} to ${decimalText(data.mostPoints, 1)} points more than the one with least, if it is wholemeal.`,
+  'second-water': ({ data }) => {
+    const warm =
+      data.celsius === null
+        ? 'its temperature is not said'
+        : `at ${decimalText(data.celsius, 0)} °C`
+    return `Water goes in twice: of ${data.name} ${rangeText(data, 0, 'g')} a batch, ${warm}.`
+  },
   'stock-stages': ({ data }, plan) =>
     `${ingredientName(plan, data.ingredientId)} goes into ${data.preferment} and into the dough hours later: the weigh sheet makes a stock for each, the second fresh at the mix.`,
   'steps-differ': (item) =>

@@ -21,6 +21,8 @@ const plain = {
     'Bake all of one temperature together, and let the oven settle before the next; reverse the order next session.',
   'own-water-by-trying':
     'Find each flour’s own water first, to the same feel, and give each level its own; or ask about the swap as it stands.',
+  'temper-second-water':
+    'Say the temperature of the water that goes in later, beside its weight, and add it at the same moment at every level.',
   'reverses-itself': 'The next session takes the reverse order by itself.',
   'starter-corrected': 'The weigh sheet already takes it off.',
   'enter-temperatures': 'Enter the flour and room temperatures and the dough temperature you want.',
