@@ -126,3 +126,27 @@ test('a press that the notebook cannot keep is said at the bench, which stays wi
     .toBeVisible()
   await expect.element(screen.getByLabelText('Dough temperature')).toHaveValue('24')
 })
+
+test('an end pressed hours late asks what time it ended; a wild time asks, and a time between is kept', async () => {
+  const { screen, kept, press } = await freshBench()
+  await press('Begin')
+  await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix begun”' })).toBeVisible()
+  try {
+    // Begun at 08:05 by the kitchen clock; now it is 14:00.
+    clock = begun + 360 * minutes
+    await screen
+      .getByRole('button', { name: /^Done|^It / })
+      .first()
+      .click()
+    const time = screen.getByLabelText('It ended at')
+    await time.fill('7:30')
+    await expect.element(screen.getByText(/It began at 08:05/)).toBeVisible()
+    await time.fill('8:45')
+    await press('It ended then')
+    await expect
+      .poll(async () => (await kept()).find(({ kind }) => kind === 'step-stopped')?.at)
+      .toBe(begun + 45 * minutes)
+  } finally {
+    clock = begun + 5 * minutes
+  }
+})

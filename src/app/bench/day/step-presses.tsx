@@ -6,6 +6,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { earlyEnd } from '@/core/session/press/early-end.ts'
+import { lateEnd } from '@/core/session/press/late-end.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import { handsOffPress, skipPress, stepPress } from '@/core/session/press/step-press.ts'
 import type { StepRun } from '@/core/session/step-runs.ts'
@@ -13,6 +14,7 @@ import { earlyEndText } from '@/core/wording/bench/early-end-text.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
 import { doneText } from '@/core/wording/plan/ends-by-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
+import { LateEndEntry } from './late-end-entry.tsx'
 
 interface StepPressesProps {
   item: AgendaItem
@@ -34,16 +36,33 @@ export function StepPresses({ item, runs, run, next }: StepPressesProps) {
   const { now } = useServices()
   const degrees = useTemperatureText()
   const [asked, setAsked] = useState<Asked | null>(null)
+  const [late, setLate] = useState<readonly BenchEntry[] | null>(null)
   const { step, handsOn } = item
   const ending = item.do === 'end'
   const stepKey = `${item.unit.id}/${step.id}/${item.repeat}`
   const isBake = step.kind === 'bake'
   const end = (...press: BenchEntry[]) => {
+    if (run && lateEnd(run, now()) !== null) {
+      setLate(press)
+      return undefined
+    }
     const early = run ? earlyEnd(run, runs, now()) : null
     if (!early) return log(...press)
     setAsked({ cost: earlyEndText(early, session), press })
     return undefined
   }
+  const plannedAt = run ? lateEnd(run, now()) : null
+  if (late && run && run.startedAt !== null && plannedAt !== null)
+    return (
+      <LateEndEntry
+        beganAt={run.startedAt}
+        plannedAt={plannedAt}
+        stepKey={stepKey}
+        onEnd={async (at) => {
+          if (await log(...late.map((entry) => endedAt(entry, at)))) setLate(null)
+        }}
+      />
+    )
   if (asked) {
     return (
       <>
@@ -131,6 +150,12 @@ export function StepPresses({ item, runs, run, next }: StepPressesProps) {
       ) : null}
     </>
   )
+}
+
+/** The end of a press at the moment it is said to have been; what the press begins, begins now. */
+function endedAt(entry: BenchEntry, at: number | null): BenchEntry {
+  const ends = entry.kind === 'step-stopped' || entry.kind === 'bake-out'
+  return ends && at !== null ? { ...entry, at } : entry
 }
 
 function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
