@@ -13,12 +13,12 @@ import { ProgramNotes } from './program-notes.tsx'
 /** What must be in sight on every page: a notebook that was lost, what could not be kept, what the browser said of its storage. */
 export function StandingNotes() {
   return (
-    <div className={styles.standing}>
+    <aside aria-label="Of the notebook itself" className={styles.standing}>
       <NotebookLost />
       <NotKept />
       <StorageAnswer />
       <ProgramNotes />
-    </div>
+    </aside>
   )
 }
 

@@ -1,5 +1,6 @@
 import { memo, useDeferredValue, useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { SideNote } from '@/app/kit/page/side-note.tsx'
 import { useLearnedSpread } from '@/app/plan/page/learned-context.ts'
@@ -62,7 +63,7 @@ const Detect = memo(function Detect({ plan }: { plan: Plan }) {
   if (!reach)
     return (
       <Section id="plan-detect" title="What this design could show">
-        <p className={styles.soft}>Working out what would show.</p>
+        <Progress label="Working out what would show" done={null} />
       </Section>
     )
   const { head, rows } = detectTable(reach.help)
