@@ -68,7 +68,9 @@ test('a wide table is recognised, and turned into rows when asked', async () => 
   await screen.getByRole('button', { name: 'Turn it into rows' }).click()
   await screen.getByLabelText('What is better in Liking').selectOptions('higher')
   await screen.getByRole('button', { name: 'Show what it supports' }).click()
-  await expect.element(screen.getByText(/liking could change/).first(), slow).toBeVisible()
+  await expect
+    .element(screen.getByRole('heading', { name: 'How far this carries' }), slow)
+    .toBeVisible()
 })
 
 test('a foot row of means is offered to be left out', async () => {
