@@ -57,6 +57,12 @@ test('after the work hands off begins the rest; ending it early asks once, with 
   await expect
     .element(screen.getByRole('button', { name: 'Undo “D: Mix: hands off”' }))
     .toBeVisible()
+  // The other dough is to be begun sooner than this rest ends, so it came to the front: its clock brings this one back.
+  await screen
+    .getByRole('list', { name: 'Clocks of the other lines' })
+    .getByRole('button')
+    .first()
+    .click()
   await press('Done')
   await expect
     .element(screen.getByRole('alert'))
