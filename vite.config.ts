@@ -3,9 +3,9 @@ import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin } from 'vite'
-import { contentPolicy } from './vite/content-policy.ts'
-import { keptProgram } from './vite/kept-program.ts'
-import { licences } from './vite/licences.ts'
+import { contentPolicy } from './src/serving/content-policy.ts'
+import { keptProgram } from './src/serving/kept-program.ts'
+import { licences } from './src/serving/licences.ts'
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 const { version } = JSON.parse(readFileSync(at('./package.json'), 'utf8'))

@@ -84,6 +84,7 @@ export const arrows = [
   { folder: 'core/figure', may: judged, packages: outsideCore },
   { folder: 'core/wording', may: judged, packages: outsideCore },
   { folder: 'core/report', may: [...judged, 'core/figure', 'core/wording'], packages: outsideCore },
+  { folder: 'serving', may: [], packages: outsideCore },
   { folder: 'trial-file', may: core, packages: [...screenPackages, ...storePackages] },
   { folder: 'notebook', may: [...core, 'trial-file'], packages: screenPackages },
   { folder: 'cli', may: [...core, 'trial-file'], packages: [...screenPackages, ...storePackages] },

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Plugin } from 'vite'
 
-const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url))
+const at = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url))
 
 /** Licences of what comes as files and not as bundled code: the typefaces, and what keeps the program for days without a network. */
 const beside = {
@@ -14,7 +14,7 @@ const beside = {
 
 /** Texts for packages that name their licence and carry no copy of it, by the licence's name. */
 const texts: Readonly<Record<string, string>> = {
-  Unlicense: 'vite/unlicense.txt',
+  Unlicense: 'src/serving/unlicense.txt',
 }
 
 /** Carries the licences that the bundler does not, and completes its list: every package named there with the text of its licence. */
