@@ -47,6 +47,20 @@ export async function visit(
   return { page, troubles }
 }
 
+/** Parts far from view rest with the size they had when last drawn: each is drawn once as it is now, as for who scrolls by. */
+async function drawAll(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const drawn = () => new Promise((done) => requestAnimationFrame(done))
+    for (const part of document.querySelectorAll('section[id]')) {
+      part.scrollIntoView()
+      await drawn()
+      await drawn()
+    }
+    window.scrollTo(0, 0)
+    await drawn()
+  })
+}
+
 /** All that axe knows of the standards, and its good habits; and of these what colours decide. */
 const rules = {
   all: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
@@ -59,6 +73,7 @@ export async function accessibilityFaults(
   runOnly: keyof typeof rules = 'all',
 ): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeSource)
+  await drawAll(page)
   const options = { runOnly: rules[runOnly], resultTypes: ['violations'] }
   const violations = await page.evaluate<AxeResults['violations']>(
     `axe.run(document, ${JSON.stringify(options)}).then(({ violations }) => violations)`,

@@ -58,10 +58,10 @@ const mixed = (levels: number[]) =>
 test('the water is planned with the work that the log taught, and says so', async () => {
   expect(await notebook.importTrial(writeTrialFile(mixed([65])))).toMatchObject({ ok: true })
   const screen = await open('mixing')
-  // 10.00053 by the balance, worked in the test of the mixing work.
+  // 62.54053 less the wetting heat of 10.3565, worked in the test of the mixing work: 52.18.
   await expect
     .element(
-      screen.getByText('Mixing work learned from one batch: 10.0 kJ per kg of flour.').first(),
+      screen.getByText('Mixing work learned from one batch: 52.2 kJ per kg of flour.').first(),
     )
     .toBeVisible()
 })
