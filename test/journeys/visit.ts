@@ -56,6 +56,7 @@ async function drawAll(page: Page): Promise<void> {
       await drawn()
       await drawn()
     }
+    for (const each of document.querySelectorAll('*')) if (each.scrollTop > 0) each.scrollTop = 0
     window.scrollTo(0, 0)
     await drawn()
   })
