@@ -159,6 +159,12 @@ for (const { sample, width } of visits)
 for (const width of [360, 1280])
   test(`no ordinary word is broken at ${width} px`, async () => {
     const { page } = await visit(browser, baseUrl, { viewport: { width, height: 900 } })
+    for (const place of ['', 'kitchen']) {
+      await page.goto(`${baseUrl}#/${place}`)
+      await page.getByRole('heading', { level: 1 }).waitFor()
+      if (place === '') await page.getByRole('button', { name: /focaccia/ }).waitFor()
+      expect.soft(await brokenWords(page), `#/${place}`).toEqual([])
+    }
     await readIn(page, readFileSync('trials/flatbread-hydration.json', 'utf8'))
     for (const place of places) {
       await page.goto(page.url().replace(/\w+$/, place.toLowerCase()))
