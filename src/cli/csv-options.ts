@@ -1,5 +1,6 @@
-import { type CsvAssignment, csvRoles } from '@/core/findings/table/csv-columns.ts'
+import type { CsvAssignment } from '@/core/findings/table/csv-columns.ts'
 import { csvNumber } from '@/core/findings/table/csv-number.ts'
+import { csvRoles } from '@/core/findings/table/csv-role.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { CsvOptions } from '@/core/findings/table/scores-of-csv.ts'
 import { type ToldOfResponse, toldOfTable } from '@/core/findings/table/told-of-table.ts'

@@ -2,7 +2,7 @@ import { findings } from '@/core/findings/findings.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 import { csvOptions, withMainResponse } from './csv-options.ts'
 import { csvRefusal } from './csv-refusal.ts'
-import type { Found } from './found.ts'
+import type { Found } from './found-shape.ts'
 import type { Asked } from './verb.ts'
 
 /** Draws of a table of scores start here, since a table has no seed of its own. */

@@ -1,6 +1,6 @@
 import { trialFindings } from '@/core/findings/trial-findings.ts'
 import { refuseTableOptions } from './csv-options.ts'
-import type { Found } from './found.ts'
+import type { Found } from './found-shape.ts'
 import { stillSealed, trialInText } from './read-trial.ts'
 import type { Asked } from './verb.ts'
 

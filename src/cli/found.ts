@@ -1,15 +1,6 @@
-import type { FindingsDocument } from '@/core/findings/findings-document.ts'
-import type { ScoreTable } from '@/core/findings/table/score-table.ts'
-import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import type { Found } from './found-shape.ts'
 import { readText } from './read-text.ts'
 import type { Asked } from './verb.ts'
-
-/** Findings from a terminal: of a trial file, or of a table of scores. */
-export interface Found {
-  scores: ScoreTable
-  findings: FindingsDocument
-  whole: WholeTrial | null
-}
 
 /**
  * Computes the findings of the file: of a trial when it is named `.json` or holds an object, else of a table of scores.

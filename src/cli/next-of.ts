@@ -1,6 +1,6 @@
 import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { type NextStep, nextSteps } from '@/core/findings/judged/next-steps.ts'
-import type { Found } from './found.ts'
+import type { Found } from './found-shape.ts'
 
 /** What to do next after the findings; a table of scores has no fairness items to mend first. */
 export function nextOf({ findings, whole }: Found): NextStep[] {

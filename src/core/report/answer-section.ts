@@ -7,8 +7,8 @@ import { hangsSentence } from '@/core/wording/findings/hangs-sentence.ts'
 import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText } from '@/core/wording/findings/next-step-text.ts'
 import { restsOn } from '@/core/wording/findings/rests-on.ts'
+import type { FoundScores } from './found-scores.ts'
 import type { ReportSection } from './report-block.ts'
-import type { FoundScores } from './results-section.ts'
 
 /** The answer in words, how it ends, what it rests and hangs on, what was expected, and what to do next. */
 export function answerSection(

@@ -9,8 +9,8 @@ import type { RungName } from '@/core/wording/findings/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
 import { chartAlt, pairsAlt } from '@/core/wording/findings/chart-alt.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
+import type { FoundScores } from './found-scores.ts'
 import type { ChartBlock, PairsBlock } from './report-block.ts'
-import type { FoundScores } from './results-section.ts'
 
 /** The chart of one response with the rail above it. */
 export function chartBlock(

@@ -12,8 +12,8 @@ import {
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { rungSays, rungTitle } from '@/core/wording/findings/rung-text.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
+import type { FoundScores } from './found-scores.ts'
 import type { TableBlock } from './report-block.ts'
-import type { FoundScores } from './results-section.ts'
 
 const none = '–'
 

@@ -1,8 +1,5 @@
-import type { FittedPoint } from '@/core/figure/chart-of-response.ts'
-import type { FindingsDocument } from '@/core/findings/findings-document.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { agreementSentence } from '@/core/wording/findings/agreement-sentence.ts'
 import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
@@ -18,6 +15,7 @@ import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { rungTitle } from '@/core/wording/findings/rung-text.ts'
 import { tellApartSentence } from '@/core/wording/findings/tell-apart-sentence.ts'
 import { trendSentence } from '@/core/wording/findings/trend-sentence.ts'
+import type { FoundScores } from './found-scores.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 import { chartBlock, pairsBlock } from './result-pictures.ts'
 import {
@@ -27,17 +25,6 @@ import {
   pairsTable,
   rungsTable,
 } from './result-tables.ts'
-
-/** What the results of a report are made from; `curves` stand in the order of the responses, null where none is drawn. */
-export interface FoundScores {
-  scores: ScoreTable
-  findings: FindingsDocument
-  curves: readonly (readonly FittedPoint[] | null)[]
-  /** A taster as the reader knows them. */
-  nameOf: (taster: string) => string
-  /** Letters of the levels by their name, where every session dealt the same; else empty. */
-  letters: ReadonlyMap<string, string>
-}
 
 /** One section a response: the picture, what happened, the rungs, which differ, where the best lies. */
 export function resultSections(found: FoundScores): ReportSection[] {

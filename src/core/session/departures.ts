@@ -1,48 +1,13 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Departure } from './departure.ts'
 import { eventsOfSession } from './effective-events.ts'
 import type { Event } from './event-record.ts'
-import type { Unit } from './line.ts'
 import { bakeOrderDepartures, doughOrderDepartures } from './order-departures.ts'
 import type { Session } from './session-record.ts'
 import { stepDepartures } from './step-departures.ts'
 import { type StepRun, stepRuns } from './step-runs.ts'
 import { weightDepartures } from './weight-departures.ts'
-
-/** Something done differently from the plan, as a code with its numbers; seconds and grams. */
-export type Departure =
-  | { what: 'dough-order'; stepId: string; planned: string[]; done: string[]; swaps: number }
-  | { what: 'bake-order'; flightId: string; planned: string[]; done: string[]; swaps: number }
-  | {
-      what: 'wait'
-      unit: Unit
-      batchId: string
-      levelId: string | null
-      stepId: string
-      repeat: number
-      plannedSeconds: number
-      doneSeconds: number
-      toleranceSeconds: number
-    }
-  | {
-      what: 'weight'
-      batchId: string
-      levelId: string | null
-      ingredientId: string
-      prefermentId: string | null
-      plannedGrams: number
-      doneGrams: number
-      offPercent: number
-    }
-  | {
-      what: 'step-missing'
-      unit: Unit
-      batchId: string
-      levelId: string | null
-      stepId: string
-      repeat: number
-    }
-  | { what: 'step-extra'; unit: Unit; stepId: string; repeat: number; planned: number }
 
 /**
  * What was done differently from the plan, found in the log: doughs or pieces taken in another order, steps shorter or longer

@@ -1,6 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { bakes } from './bakes.ts'
-import type { Departure } from './departures.ts'
+import type { Departure } from './departure.ts'
 import type { Standing } from './effective-events.ts'
 import type { Session } from './session-record.ts'
 import type { StepRun } from './step-runs.ts'

@@ -1,6 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { begunBy } from './bake-entry.ts'
-import type { Departure } from './departures.ts'
+import type { Departure } from './departure.ts'
 import type { Standing } from './effective-events.ts'
 import { runSeconds, type StepRun } from './step-runs.ts'
 

@@ -1,7 +1,7 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
-import type { Departure } from './departures.ts'
+import type { Departure } from './departure.ts'
 import type { Standing } from './effective-events.ts'
 import type { Session } from './session-record.ts'
 import { weightsOfBatch } from './weights-of-batch.ts'

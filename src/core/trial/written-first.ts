@@ -1,7 +1,6 @@
 import * as z from 'zod/mini'
 import { countShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
-import type { Plan } from './plan-record.ts'
 
 /** What is written down before the first mix beside the expectation, since it decides how clear an answer must be; locked with it. */
 export const writtenFirstShape = z.strictObject({
@@ -24,21 +23,6 @@ const nothingWritten: WrittenFirst = {
 }
 
 /** What a plan wrote down first; nothing where it says nothing. */
-export function writtenFirst({ writtenFirst: written }: Pick<Plan, 'writtenFirst'>): WrittenFirst {
-  return written ?? nothingWritten
-}
-
-/** The plan with one thing of it written anew; what says nothing leaves no trace in the plan. */
-export function withWrittenFirst(plan: Plan, next: Partial<WrittenFirst>): Plan {
-  const { writtenFirst: before = nothingWritten, ...rest } = plan
-  const now = { ...before, ...next }
-  const says =
-    now.hopedLevelId !== null || now.mostSessions !== null || now.looks || now.againstUsual
-  return says ? { ...rest, writtenFirst: now } : rest
-}
-
-/** A plan without what was written first for another question. */
-export function withoutWrittenFirst(plan: Plan): Plan {
-  const { writtenFirst: _, ...rest } = plan
-  return rest
+export function writtenFirst(plan: { writtenFirst?: WrittenFirst }): WrittenFirst {
+  return plan.writtenFirst ?? nothingWritten
 }

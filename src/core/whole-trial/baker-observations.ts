@@ -3,7 +3,7 @@ import { letterOfLevel } from '@/core/session/line.ts'
 import { measureValues } from '@/core/session/measure-values.ts'
 import type { Piece, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { Cell, Gap, Observation, Observed } from './observations.ts'
+import type { Cell, Gap, Observation, Observed } from './observed.ts'
 import { failureOfPiece } from './piece-failure.ts'
 
 /**

@@ -1,5 +1,6 @@
 import { keptAnswer } from '@/core/record/kept-answer.ts'
-import { type Departure, departures } from '@/core/session/departures.ts'
+import type { Departure } from '@/core/session/departure.ts'
+import { departures } from '@/core/session/departures.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { planOfSession } from './plan-in-force.ts'
 import type { WholeTrial } from './whole-trial.ts'

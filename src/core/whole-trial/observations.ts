@@ -4,54 +4,12 @@ import type { Session } from '@/core/session/session-record.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
 import { bakerObservations } from './baker-observations.ts'
+import type { Gap, Observation } from './observed.ts'
 import { tasterObservations } from './taster-observations.ts'
-
-/** Where a value belongs. Null where it belongs to no flight, piece, taster or position. */
-export interface Cell {
-  sessionId: string
-  flightId: string | null
-  batchId: string
-  letter: string
-  pieceId: string | null
-  levelId: string
-  tasterId: string | null
-  /** Among all servings of the taster, from 1. */
-  position: number | null
-  /** Among those of the same flight, from 1. */
-  positionInFlight: number | null
-  /** From the piece's bake-out to the start of the ballot. */
-  minutesSinceOven: number | null
-  responseId: string
-}
-
-export interface Observation extends Cell {
-  value: number
-}
-
-/** A cell that should have had a value: why it has none. */
-export interface Gap extends Cell {
-  because:
-    | 'stuck'
-    | 'torn'
-    | 'burnt'
-    | 'gummy'
-    | 'rescued'
-    | 'not-served'
-    | 'other'
-    | 'declined'
-    | 'left'
-    | 'no-answer'
-  why: string | null
-}
 
 export type Observations =
   | { ok: true; rows: Observation[]; gaps: Gap[] }
   | { ok: false; reason: 'still-sealed' }
-
-export interface Observed {
-  rows: Observation[]
-  gaps: Gap[]
-}
 
 /**
  * Every answer of the trial, one row a value: what tasters scored, what the baker measured or scored, and what the notebook

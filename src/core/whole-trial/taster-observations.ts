@@ -8,7 +8,7 @@ import { tasterOrder } from '@/core/tasting/taster-order.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { type SessionTaster, tastersOfSession } from '@/core/tasting/tasters-of-session.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { Cell, Gap, Observed } from './observations.ts'
+import type { Cell, Gap, Observed } from './observed.ts'
 import { failureOfPiece } from './piece-failure.ts'
 
 /**

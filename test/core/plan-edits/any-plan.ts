@@ -31,6 +31,7 @@ import { recordedBy } from '@/core/plan-edits/responses/recorded-by.ts'
 import { responsePresets } from '@/core/plan-edits/responses/response-presets.ts'
 import { withExpectation } from '@/core/plan-edits/start/expectation.ts'
 import { emptyPlan, planFromOther } from '@/core/plan-edits/start/start-from.ts'
+import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import {
   takeOutIngredient,
   takeOutLevel,
@@ -42,7 +43,6 @@ import { most } from '@/core/record/most.ts'
 import { splitPoints } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { stepKinds } from '@/core/trial/step.ts'
-import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { planOfTest } from './plan-of-test.ts'
 
 export interface Press {

@@ -4,7 +4,7 @@ import { ScalePad } from '@/app/kit/field/scale-pad.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { Response } from '@/core/trial/response.ts'
 import { amountCheck } from './amount-checks.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 import { NumberEntry } from './number-entry.tsx'
 
 /**

@@ -5,6 +5,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { type EntryKind, entryNames } from '@/core/session/press/entry-kinds.ts'
 import { AnswersEntry } from './answers-entry.tsx'
+import type { BenchUnit } from './entry-props.ts'
 import { FailureEntry } from './failure-entry.tsx'
 import { NoteEntry } from './note-entry.tsx'
 import { PiecesEntry } from './pieces-entry.tsx'
@@ -12,16 +13,6 @@ import { RiseEntry } from './rise-entry.tsx'
 import { TemperatureEntry } from './temperature-entry.tsx'
 import { WeighEntry } from './weigh-entry.tsx'
 import { WorkedInEntry } from './worked-in-entry.tsx'
-
-export interface BenchUnit {
-  kind: 'batch' | 'piece'
-  id: string
-}
-
-export interface EntryProps {
-  unit: BenchUnit
-  onKept: () => void
-}
 
 const PhotoEntry = lazy(async () => ({ default: (await import('./photo-entry.tsx')).PhotoEntry }))
 

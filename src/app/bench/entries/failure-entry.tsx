@@ -4,7 +4,7 @@ import { TextField } from '@/app/kit/field/text-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { EventOf } from '@/core/session/event-record.ts'
 import { failureText } from '@/core/wording/bench/failure-text.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 
 const kinds: EventOf<'failure'>['what'][] = [
   'stuck',

@@ -2,7 +2,7 @@ import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { TextArea } from '@/app/kit/field/text-area.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 
 /** Words about the dough or piece in front. */
 export function NoteEntry({ unit, onKept }: EntryProps) {

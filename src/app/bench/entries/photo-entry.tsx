@@ -7,7 +7,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { type FailureReason, failureReasonOf } from '@/core/record/failure-reason.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 import { shrunkPhoto } from './shrunk-photo.ts'
 
 interface NotKept {

@@ -8,7 +8,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { bakes } from '@/core/session/bakes.ts'
 import { piecesOfBatch } from '@/core/session/line.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 
 /** The pieces of the dough in front: which are in the oven, how long they baked; a press opens one to log about it. */
 export function PiecesEntry({ unit }: EntryProps) {

@@ -1,6 +1,6 @@
 import { useBench } from '@/app/bench/bench-context.ts'
 import { amountCheck } from './amount-checks.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 import { NumberEntry } from './number-entry.tsx'
 
 /** How far the dough has risen over its volume after mixing. */

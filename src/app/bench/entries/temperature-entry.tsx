@@ -11,7 +11,7 @@ import {
 import { temperatureName } from '@/core/wording/bench/event-text.ts'
 import { oddCelsiusText } from '@/core/wording/bench/odd-celsius-text.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 import { NumberEntry } from './number-entry.tsx'
 
 const ofBatch: TemperatureOf[] = ['dough', 'water', 'flour', 'preferment', 'room', 'fridge']

@@ -6,7 +6,7 @@ import { type EntryKind, entryKeys } from '@/core/session/press/entry-kinds.ts'
 import { toWeigh } from '@/core/session/press/to-weigh.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { isTyped } from './answers-entry.tsx'
-import type { BenchUnit } from './entry-panel.tsx'
+import type { BenchUnit } from './entry-props.ts'
 
 /** The entries that make sense now for the dough or piece in front. */
 export function useEntryKeys(item: AgendaItem | null, unit: BenchUnit): EntryKind[] {

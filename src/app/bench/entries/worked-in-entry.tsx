@@ -4,7 +4,7 @@ import { Choice } from '@/app/kit/field/choice.tsx'
 import type { EventOf } from '@/core/session/event-record.ts'
 import { workedInName } from '@/core/wording/bench/event-text.ts'
 import { amountCheck } from './amount-checks.ts'
-import type { EntryProps } from './entry-panel.tsx'
+import type { EntryProps } from './entry-props.ts'
 import { NumberEntry } from './number-entry.tsx'
 
 type WorkedIn = EventOf<'worked-in'>['what']

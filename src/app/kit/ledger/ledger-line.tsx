@@ -1,6 +1,6 @@
 import { memo, type Ref } from 'react'
+import type { LedgerColumn, LedgerRow } from './ledger-row.ts'
 import styles from './ledger-table.module.css'
-import type { LedgerColumn, LedgerRow } from './ledger-table.tsx'
 
 export interface LineProps {
   columns: readonly LedgerColumn[]

@@ -1,28 +1,12 @@
 import { type ReactNode, useRef } from 'react'
 import unseen from '@/app/kit/look/unseen.module.css'
 import { LedgerLine } from './ledger-line.tsx'
+import type { LedgerColumn, LedgerRow } from './ledger-row.ts'
 import styles from './ledger-table.module.css'
 import { LiveLine } from './live-line.tsx'
 import { UnitText } from './unit-text.tsx'
 import { useColumnsOutOfSight } from './use-columns-out-of-sight.ts'
 import { useSteadyColumns } from './use-steady-columns.ts'
-
-export interface LedgerColumn {
-  key: string
-  head: ReactNode
-  unit?: string
-  align?: 'figure' | 'text'
-  /** Of a live table: how many digits of a figure the head takes. */
-  headLength?: number
-}
-
-export interface LedgerRow {
-  key: string
-  head: ReactNode
-  cells: ReactNode[]
-  /** Set smaller and lighter: sums, achieved values, remarks. */
-  quiet?: boolean
-}
 
 interface LedgerTableProps {
   caption: string

@@ -1,7 +1,7 @@
 import { memo, useDeferredValue, useRef } from 'react'
 import { useInSight } from '@/app/kit/look/use-in-sight.ts'
 import { LedgerLine, type LineProps, saysTheSame } from './ledger-line.tsx'
-import type { LedgerRow } from './ledger-table.tsx'
+import type { LedgerRow } from './ledger-row.ts'
 
 interface LiveLineProps extends LineProps {
   /** Places of the columns that are scrolled out of the table's box. */

@@ -1,5 +1,5 @@
 import { useSlowToShrink } from '@/app/kit/rail/use-slow-to-shrink.ts'
-import type { LedgerColumn, LedgerRow } from './ledger-table.tsx'
+import type { LedgerColumn, LedgerRow } from './ledger-row.ts'
 
 export interface SteadyColumns {
   /** What each column of figures takes. */

@@ -3,7 +3,8 @@ import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { useTroubleAt } from '@/app/plan/field/plan-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { withWrittenFirst, writtenFirst } from '@/core/trial/written-first.ts'
+import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
+import { writtenFirst } from '@/core/trial/written-first.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 
 /** The level hoped to do as well as the best, and whether the usual is what every level is compared with: both written first. */

@@ -1,7 +1,7 @@
 import { failureReasonOf } from '@/core/record/failure-reason.ts'
 import { mergePlans } from '@/core/trial/merge-plans.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { NotKept, PlanKeeping, PlanPage } from './plan-page-store.ts'
+import type { NotKept, PlanKeeping, PlanPage } from './plan-page.ts'
 
 const planWaitMilliseconds = 200
 const draftWaitMilliseconds = 150

@@ -1,6 +1,6 @@
 import { createContext, useContext } from 'react'
 import { type StoreApi, useStore } from 'zustand'
-import type { PlanPage } from './plan-page-store.ts'
+import type { PlanPage } from './plan-page.ts'
 
 export const PlanPageContext = createContext<StoreApi<PlanPage> | null>(null)
 

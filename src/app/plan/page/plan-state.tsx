@@ -4,8 +4,8 @@ import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { PlanClashNote } from './plan-clash-note.tsx'
+import type { NotKept } from './plan-page.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
-import type { NotKept } from './plan-page-store.ts'
 import styles from './plan-state.module.css'
 
 /** What became of the last change: a failed write, a refusal, a next revision, something removed that can come back. */

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { PlanPage } from './plan-page.ts'
 import { usePlanPage } from './plan-page-context.ts'
-import type { PlanPage } from './plan-page-store.ts'
 
 /**
  * The plan as it stood when one of these parts last changed: what is computed from them alone is not computed again while

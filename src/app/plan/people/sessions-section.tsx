@@ -7,8 +7,8 @@ import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useLocked } from '@/app/plan/page/use-locked.ts'
 import { withSessions } from '@/core/plan-edits/day/sessions.ts'
+import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import { most } from '@/core/record/most.ts'
-import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import { SessionList } from './session-list.tsx'
 
 const sessionsCheck = wholeBetween(1, most.plannedSessions)

@@ -4,7 +4,7 @@ import type { LevelEase } from '@/core/findings/table/score-table.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { failuresOf } from '@/core/session/failures.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { Observation } from '@/core/whole-trial/observations.ts'
+import type { Observation } from '@/core/whole-trial/observed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
 /**

@@ -1,21 +1,8 @@
 import type { CsvGrid } from './csv-grid.ts'
 import { csvNumber } from './csv-number.ts'
+import { type CsvRole, csvRoles } from './csv-role.ts'
 import type { CsvTrouble } from './csv-trouble.ts'
 import { isMissing } from './table-number.ts'
-
-/** What a column can stand for, besides a response. A replicate is a dough or loaf made again, in no block. */
-export const csvRoles = [
-  'session',
-  'flight',
-  'batch',
-  'piece',
-  'replicate',
-  'level',
-  'taster',
-  'position',
-  'minutes',
-] as const
-export type CsvRole = (typeof csvRoles)[number]
 
 /** What a person says a column is, when its heading does not say it. */
 export interface CsvAssignment {

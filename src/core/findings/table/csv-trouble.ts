@@ -1,4 +1,4 @@
-import type { CsvRole } from './csv-columns.ts'
+import type { CsvRole } from './csv-role.ts'
 
 /**
  * Something in a table of scores that cannot be read, placed by row (the header is row 1, as a spreadsheet counts) and

@@ -1,5 +1,6 @@
-import type { CsvColumn, CsvRole } from './csv-columns.ts'
+import type { CsvColumn } from './csv-columns.ts'
 import type { CsvGrid } from './csv-grid.ts'
+import type { CsvRole } from './csv-role.ts'
 import type { CsvTrouble } from './csv-trouble.ts'
 import { isMissing } from './table-number.ts'
 

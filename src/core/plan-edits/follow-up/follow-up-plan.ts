@@ -1,7 +1,7 @@
 import { measuredLevel } from '@/core/plan-edits/levels/measured-level.ts'
+import { withoutWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { withoutWrittenFirst } from '@/core/trial/written-first.ts'
 
 /**
  * The plan that confirms a winner: it and the control alone, the rest as before. Where the winner is the control, the

@@ -1,7 +1,7 @@
 import { withChanges } from '@/core/plan-edits/levels/changes.ts'
+import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import type { Change } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { withWrittenFirst } from '@/core/trial/written-first.ts'
 
 /**
  * The plan without what names something that is gone from it: a test of a level taken out, a hope for it, a dose of an

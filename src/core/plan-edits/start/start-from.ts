@@ -1,7 +1,7 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { namingPutIn } from '@/core/plan-edits/factor/put-in.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { withoutWrittenFirst } from '@/core/trial/written-first.ts'
+import { withoutWrittenFirst } from './with-written-first.ts'
 
 /**
  * A plan made anew from another trial's: its question, factor, levels, formula, method, responses and all, in place of

@@ -1,8 +1,8 @@
 import { forgettingPutIn } from '@/core/plan-edits/factor/put-in.ts'
 import { withChanges } from '@/core/plan-edits/levels/changes.ts'
 import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
+import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { withWrittenFirst } from '@/core/trial/written-first.ts'
 import type { TakenOut } from './taken-out.ts'
 
 /**

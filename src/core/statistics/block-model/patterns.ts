@@ -1,5 +1,5 @@
 import type { BlockedRows } from '@/core/statistics/least-squares/within-blocks.ts'
-import type { TwoWayCells } from './two-way-means.ts'
+import type { TwoWayCells } from './two-way-cells.ts'
 
 type Pattern = { block: number; blocks: number; cells: number[]; sums: number[] }
 

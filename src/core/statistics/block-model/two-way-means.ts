@@ -1,16 +1,7 @@
 import { blockedLeastSquares } from '@/core/statistics/least-squares/blocked-least-squares.ts'
 import { indicator } from '@/core/statistics/least-squares/indicator.ts'
 import { gatherPatterns } from './patterns.ts'
-
-/** Cells of a two-way table in the order of their blocks, every block and column linked to every other by a chain of cells. */
-export type TwoWayCells = {
-  y: Float64Array
-  weight: Float64Array
-  block: Int32Array
-  column: Int32Array
-  blockCount: number
-  columnCount: number
-}
+import type { TwoWayCells } from './two-way-cells.ts'
 
 /** Mean of each block at the average column, and of each column at the average block, all of one kind counting the same. */
 export type TwoWayMeans = { blocks: Float64Array; columns: Float64Array }

@@ -1,6 +1,7 @@
 import { type Cells, gatherCells } from './cells.ts'
 import { connectedGroups } from './connected-groups.ts'
-import { type TwoWayCells, twoWayMeans } from './two-way-means.ts'
+import type { TwoWayCells } from './two-way-cells.ts'
+import { twoWayMeans } from './two-way-means.ts'
 
 /** Scores with who gave them and what they were given to, as codes from 0 up. */
 export type UnitRows = {

@@ -1,4 +1,4 @@
-import type { Departure } from '@/core/session/departures.ts'
+import type { Departure } from '@/core/session/departure.ts'
 import type { Unit } from '@/core/session/line.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'

@@ -1,4 +1,4 @@
-import type { CsvRole } from '@/core/findings/table/csv-columns.ts'
+import type { CsvRole } from '@/core/findings/table/csv-role.ts'
 import type { CsvTrouble } from '@/core/findings/table/csv-trouble.ts'
 import type { WideOffer } from '@/core/findings/table/csv-wide.ts'
 import { listText } from '@/core/wording/words/list-text.ts'

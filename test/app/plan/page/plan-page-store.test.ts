@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { createPlanPage, type PlanKeeping } from '@/app/plan/page/plan-page-store.ts'
+import type { PlanKeeping } from '@/app/plan/page/plan-page.ts'
+import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
 import { takeOutIngredient } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { clashText } from '@/core/wording/plan/clash-text.ts'

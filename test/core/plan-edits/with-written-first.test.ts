@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest'
+import {
+  withoutWrittenFirst,
+  withWrittenFirst,
+} from '@/core/plan-edits/start/with-written-first.ts'
 import { planShape } from '@/core/trial/plan-record.ts'
-import { withoutWrittenFirst, withWrittenFirst, writtenFirst } from '@/core/trial/written-first.ts'
-import { aPlan } from './a-plan.ts'
+import { writtenFirst } from '@/core/trial/written-first.ts'
+import { aPlan } from '../trial/a-plan.ts'
 
 test('what is written first comes and goes without a trace', () => {
   const plan = aPlan()
