@@ -21,6 +21,7 @@ export function stepOf(newId: () => string, wanted: Wanted): Step {
     ...said,
     handsSeconds: handsMinutes * minutes,
     waitSeconds: waitMinutes * minutes,
-    toleranceSeconds: toleranceMinutes * minutes,
+    earlySeconds: toleranceMinutes * minutes,
+    lateSeconds: toleranceMinutes * minutes,
   }
 }

@@ -1,7 +1,7 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { begun, minutes, zone } from './made-up-day.ts'
 
-const stage = { handsSeconds: 300, waitSeconds: 1800, toleranceSeconds: 120 }
+const stage = { handsSeconds: 300, waitSeconds: 1800, earlySeconds: 120, lateSeconds: 120 }
 
 /** Two levels of hydration, one control, two flights; a poolish; every kind of step end. */
 export const planOf = (): Plan => ({

@@ -105,6 +105,11 @@ export const kitchenChapters: readonly KitchenChapter[] = [
       name('Such as “home oven with steel”.'),
       number('places', 'Pieces at once', '', count),
       optional(temperature('maxCelsius', 'Hottest', ends.oven)),
+      optional(
+        number('recoverySeconds', 'Hot again after a load in', 's', { least: 0, most: 7200 }),
+      ),
+      optional(number('heatSecondsPerKelvin', '1 °C hotter takes', 's', { least: 0, most: 600 })),
+      optional(number('coolSecondsPerKelvin', '1 °C cooler takes', 's', { least: 0, most: 600 })),
     ],
   },
   {

@@ -1,5 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
+import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import { type DayTask, lineIds, lineOf, taskKey } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
 import type { PlannedDay, PlannedTask } from './planned-day.ts'
@@ -209,11 +210,6 @@ function meanQueue(mates: ReadonlySet<string>, { tasks }: PlannedDay): number {
   return Math.round(waits.reduce((sum, wait) => sum + wait, 0) / Math.max(1, waits.length))
 }
 
-/** A mark or a reading is never early: nobody can end a rise before it is there. */
 function toleranceOf(step: Step, seconds: number): Omit<After, 'from'> {
-  return {
-    seconds,
-    earlySeconds: step.endsBy.by === 'clock' ? step.toleranceSeconds : 0,
-    lateSeconds: step.toleranceSeconds,
-  }
+  return { seconds, ...stepTolerance(step) }
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { countShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
-import { celsiusShape, gramsShape, shareShape } from '@/core/record/quantity.ts'
+import { celsiusShape, gramsShape, secondsShape, shareShape } from '@/core/record/quantity.ts'
 import { atShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 import { mixingWayShape, statedWorkShape } from './mixing-way.ts'
@@ -37,6 +37,10 @@ const ovenShape = z.strictObject({
   name: nameShape,
   places: countShape,
   maxCelsius: z.exactOptional(celsiusShape),
+  /** How long it needs to be as hot again after a load, and to grow 1 K hotter or cooler. */
+  recoverySeconds: z.exactOptional(secondsShape),
+  heatSecondsPerKelvin: z.exactOptional(z.number().check(z.gte(0), z.lte(600))),
+  coolSecondsPerKelvin: z.exactOptional(z.number().check(z.gte(0), z.lte(600))),
 })
 
 /** A mixer (or hands) with the least and most dough it mixes well, and its mixing work per kg flour where known. */

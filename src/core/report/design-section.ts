@@ -6,7 +6,7 @@ import { plainNumber } from '@/core/units/number-text.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { unitSentence } from '@/core/wording/findings/rests-on.ts'
-import { endsByText, heldText, servingText } from '@/core/wording/plan/plan-text.ts'
+import { endsByText, heldText, servingText, toleranceText } from '@/core/wording/plan/plan-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
@@ -68,7 +68,7 @@ function stepsTable(plan: Plan): TableBlock {
       byLevel(plan, step, (own) => String(own?.repeats ?? 0)),
       durationText(step.handsSeconds),
       byLevel(plan, step, (own) => own && durationText(own.waitSeconds)),
-      `± ${durationText(step.toleranceSeconds)}`,
+      toleranceText(step),
       endsByText(step.endsBy),
       byLevel(plan, step, (own) =>
         own?.celsius === undefined ? null : plainNumber(Math.round(own.celsius * 10) / 10),

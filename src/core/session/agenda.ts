@@ -3,6 +3,7 @@ import { bakeTasks } from '@/core/clock-plan/oven-bake.ts'
 import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
+import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import type { Standing } from './effective-events.ts'
 import { notServed } from './failures.ts'
 import { batchOf, letterOfLevel, type Unit } from './line.ts'
@@ -26,7 +27,7 @@ export interface AgendaItem {
   repeat: number
   /** When it is due by the plan; null where nothing has begun that it could be reckoned from. */
   dueAt: number | null
-  /** Due moment less and plus the step's tolerance. */
+  /** Due moment less the step's early tolerance and plus its late one. */
   earliestAt: number | null
   latestAt: number | null
   lateSeconds: number | null
@@ -113,7 +114,7 @@ export function waitsAfterWork({ kind, handsSeconds, waitSeconds, endsBy }: Step
 }
 
 function asItem(session: Session, { run, do: what, dueAt }: NextOnLine, now: number): AgendaItem {
-  const tolerance = run.step.toleranceSeconds * 1000
+  const { earlySeconds, lateSeconds } = stepTolerance(run.step)
   const line = run.levelId === null ? null : letterOfLevel(session, run.levelId)
   return {
     unit: run.unit,
@@ -126,8 +127,8 @@ function asItem(session: Session, { run, do: what, dueAt }: NextOnLine, now: num
     step: run.step,
     repeat: run.repeat,
     dueAt,
-    earliestAt: dueAt === null ? null : dueAt - tolerance,
-    latestAt: dueAt === null ? null : dueAt + tolerance,
+    earliestAt: dueAt === null ? null : dueAt - earlySeconds * 1000,
+    latestAt: dueAt === null ? null : dueAt + lateSeconds * 1000,
     lateSeconds: dueAt === null ? null : (now - dueAt) / 1000,
     due: what === 'end' && run.step.endsBy.by !== 'clock' ? 'expected' : 'clock',
   }

@@ -24,7 +24,7 @@ function waits(runs: readonly StepRun[]): Departure[] {
     if (stoppedAt < startedAt) return []
     const plannedSeconds = runSeconds(step)
     const doneSeconds = (stoppedAt - startedAt) / 1000
-    const { toleranceSeconds } = step
+    const toleranceSeconds = doneSeconds < plannedSeconds ? step.earlySeconds : step.lateSeconds
     if (Math.abs(doneSeconds - plannedSeconds) <= toleranceSeconds) return []
     const where = { unit, batchId, levelId, stepId: step.id, repeat }
     return [{ what: 'wait', ...where, plannedSeconds, doneSeconds, toleranceSeconds }]

@@ -76,7 +76,7 @@ export type PlanTrouble =
   | { reason: 'most-below-planned'; plannedSessions: number }
   | { reason: 'looks-too-many'; most: number }
   | { reason: 'step-takes-no-time'; name: string }
-  | { reason: 'tolerance-past-wait'; name: string; toleranceSeconds: number; waitSeconds: number }
+  | { reason: 'tolerance-past-wait'; name: string; earlySeconds: number; waitSeconds: number }
   | { reason: 'mark-without-words'; name: string }
   | { reason: 'cools-as-baked'; name: string; waitSeconds: number; mostSeconds: number }
   | { reason: 'taster-twice'; tasterId: string }

@@ -8,6 +8,7 @@ import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
+import { dayWishesShape } from './day-wishes.ts'
 import { expectationShape } from './expectation.ts'
 import { factorShape } from './factor.ts'
 import { levelShape } from './level.ts'
@@ -94,6 +95,8 @@ export const planShape = z.strictObject({
    * the factor turns to another kind.
    */
   putIn: z.exactOptional(listOf(idShape, { most: most.ingredients })),
+  /** How its day is to lie by the clock; left out while nothing was said of it. */
+  day: z.exactOptional(dayWishesShape),
 })
 
 export type TemperaturePlan = z.infer<typeof temperaturePlanShape>

@@ -37,8 +37,8 @@ function coolingProblems(steps: readonly Step[]): PlanProblem[] {
 
 function problemsOf(step: Step, index: number): PlanProblem[] {
   const path = `/steps/${index}`
-  const { name, handsSeconds, waitSeconds, toleranceSeconds, endsBy } = step
-  const odd = (['handsSeconds', 'waitSeconds', 'toleranceSeconds'] as const).find(
+  const { name, handsSeconds, waitSeconds, earlySeconds, endsBy } = step
+  const odd = (['handsSeconds', 'waitSeconds', 'earlySeconds', 'lateSeconds'] as const).find(
     (field) => !Number.isFinite(step[field]),
   )
   if (odd) return [{ path: `${path}/${odd}`, severity: 'stop', reason: 'not-a-number' }]
@@ -51,9 +51,9 @@ function problemsOf(step: Step, index: number): PlanProblem[] {
       name,
     })
   }
-  if (waitSeconds > 0 && toleranceSeconds > waitSeconds) {
-    const past = { reason: 'tolerance-past-wait' as const, name, toleranceSeconds, waitSeconds }
-    found.push({ path: `${path}/toleranceSeconds`, severity: 'ask', ...past })
+  if (waitSeconds > 0 && earlySeconds > waitSeconds) {
+    const past = { reason: 'tolerance-past-wait' as const, name, earlySeconds, waitSeconds }
+    found.push({ path: `${path}/earlySeconds`, severity: 'ask', ...past })
   }
   if (endsBy.by === 'mark' && isUnsaid(endsBy)) {
     found.push({ path: `${path}/endsBy`, severity: 'ask', reason: 'mark-without-words', name })

@@ -22,6 +22,7 @@ export const stepKinds = [
   'bake',
   'cool',
   'cut',
+  'serve',
 ] as const
 
 /** What ends a step: the clock, a mark the baker sees or feels, or a reading. */
@@ -44,7 +45,8 @@ const endsByShape = z.discriminatedUnion('by', [
 
 /**
  * A stage of the method. Each of its `repeats` takes `handsSeconds` of work, then waits `waitSeconds` (for a step that ends
- * by a mark or reading: the expected wait), good to `toleranceSeconds` either way.
+ * by a mark or reading: the expected wait). The wait may end `earlySeconds` sooner, never for a mark or reading, since nobody
+ * can end a rise before it is there, and `lateSeconds` later: for a mark, how long the ripe dough may stand.
  */
 export const stepShape = z.strictObject({
   id: idShape,
@@ -56,10 +58,16 @@ export const stepShape = z.strictObject({
   repeats: countTo(most.repeats),
   handsSeconds: secondsShape,
   waitSeconds: secondsShape,
-  toleranceSeconds: secondsShape,
+  earlySeconds: secondsShape,
+  lateSeconds: secondsShape,
   endsBy: endsByShape,
   uses: z.array(z.enum(['hands', 'mixer', 'oven'])).check(z.maxLength(3)),
   celsius: z.exactOptional(celsiusShape),
+  /** It shapes the dough, so one person should do it for all doughs. */
+  samePerson: z.exactOptional(z.literal(true)),
+  /** Of a bake: hands for taking one piece out, and how long the oven then needs until it is as hot again. */
+  pullSeconds: z.exactOptional(secondsShape),
+  recoverySeconds: z.exactOptional(secondsShape),
 })
 
 export type StepKind = (typeof stepKinds)[number]

@@ -30,7 +30,12 @@ const late = (change: Partial<Plan> = {}) =>
     })),
     steps: [
       madeStep('mix', 'mix'),
-      madeStep('Shape', 'ball', { per: 'piece', handsSeconds: 60, toleranceSeconds: 30 }),
+      madeStep('Shape', 'ball', {
+        per: 'piece',
+        handsSeconds: 60,
+        earlySeconds: 30,
+        lateSeconds: 30,
+      }),
       madeStep('proof', 'proof', { per: 'piece', handsSeconds: 0, waitSeconds: 3600 }),
       madeStep('bake', 'bake', { per: 'piece', waitSeconds: 1200 }),
     ],

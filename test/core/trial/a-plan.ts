@@ -49,7 +49,8 @@ export const step = (id: string, kind: Step['kind'], waitSeconds: number): Step 
   repeats: 1,
   handsSeconds: 60,
   waitSeconds,
-  toleranceSeconds: 0,
+  earlySeconds: 0,
+  lateSeconds: 0,
   endsBy: { by: 'clock' },
   uses: ['hands'],
 })

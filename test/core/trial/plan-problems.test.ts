@@ -153,8 +153,8 @@ test.each<[string, Partial<Plan>, string]>([
   ],
   [
     'tolerance',
-    { steps: [{ ...step('mix', 'mix', 60), toleranceSeconds: 61 }] },
-    'ask /steps/0/toleranceSeconds tolerance-past-wait',
+    { steps: [{ ...step('mix', 'mix', 60), earlySeconds: 61 }] },
+    'ask /steps/0/earlySeconds tolerance-past-wait',
   ],
   [
     'rise of how much',

@@ -28,7 +28,7 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
   const edit = (next: Partial<Step>) =>
     change((plan) => inStep(plan, id, (each) => ({ ...each, ...next })))
   const minutes = (
-    key: 'handsSeconds' | 'waitSeconds' | 'toleranceSeconds',
+    key: 'handsSeconds' | 'waitSeconds' | 'earlySeconds' | 'lateSeconds',
     label: string,
     hint?: string,
   ) => (
@@ -89,7 +89,8 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
       <NumberGrid>
         {minutes('handsSeconds', 'Hands on')}
         {minutes('waitSeconds', 'Wait')}
-        {minutes('toleranceSeconds', 'Good to, plus or minus')}
+        {step.endsBy.by === 'clock' ? minutes('earlySeconds', 'May end early by') : null}
+        {minutes('lateSeconds', 'May end late by')}
         <PlanTemperature
           field={`step/${id}/celsius`}
           path={`${path}/celsius`}

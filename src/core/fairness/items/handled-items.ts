@@ -124,7 +124,7 @@ export function coolingItems(logged: readonly LoggedSession[]): FairnessItem[] {
       if (step.kind !== 'cool' || startedAt === null || stoppedAt === null) return []
       const seconds = (stoppedAt - startedAt) / 1000
       const missing = step.waitSeconds - seconds
-      return missing > step.toleranceSeconds ? [{ seconds, planned: step.waitSeconds }] : []
+      return missing > step.earlySeconds ? [{ seconds, planned: step.waitSeconds }] : []
     }),
   )
   const [worst] = short.toSorted((a, b) => a.seconds / a.planned - b.seconds / b.planned)

@@ -1,4 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { undatedPlan } from '@/core/trial/undated-plan.ts'
 
 interface Start {
   newId: () => string
@@ -8,5 +9,5 @@ interface Start {
 
 /** A plan as the first of a trial that follows: under its own identity, with nothing accepted yet. */
 export function followingPlan(plan: Plan, { newId, at, zone }: Start): Plan {
-  return { ...plan, id: newId(), trialId: newId(), at, zone, accepted: [] }
+  return { ...undatedPlan(plan), id: newId(), trialId: newId(), at, zone, accepted: [] }
 }

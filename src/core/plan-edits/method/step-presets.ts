@@ -21,9 +21,13 @@ export const stepKindNames: Record<StepKind, string> = {
   bake: 'Bake',
   cool: 'Cool',
   cut: 'Cut',
+  serve: 'Serve',
 }
 
-type Usual = Pick<Step, 'per' | 'handsSeconds' | 'waitSeconds' | 'toleranceSeconds' | 'uses'> & {
+type Usual = Pick<
+  Step,
+  'per' | 'handsSeconds' | 'waitSeconds' | 'earlySeconds' | 'lateSeconds' | 'uses'
+> & {
   repeats?: number
 }
 
@@ -45,6 +49,7 @@ const usual: Record<StepKind, Usual> = {
   bake: { ...piece(30, 15 * minute, 5), uses: ['hands', 'oven'] },
   cool: { ...piece(0, hour, 5 * minute), uses: [] },
   cut: piece(30, 0, 30),
+  serve: piece(30, 0, 30),
 }
 
 /** A new step of a kind with its usual times, ended by the clock. */
@@ -58,7 +63,8 @@ function batch(handsSeconds: number, waitSeconds: number, toleranceSeconds: numb
     per: 'batch',
     handsSeconds,
     waitSeconds,
-    toleranceSeconds,
+    earlySeconds: toleranceSeconds,
+    lateSeconds: toleranceSeconds,
     uses: handsSeconds > 0 ? ['hands'] : [],
   }
 }

@@ -1,6 +1,7 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { namingPutIn } from '@/core/plan-edits/factor/put-in.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { undatedPlan } from '@/core/trial/undated-plan.ts'
 import { withoutWrittenFirst } from './with-written-first.ts'
 
 /**
@@ -11,7 +12,7 @@ export function planFromOther(plan: Plan, other: Plan, kitchen: readonly Kitchen
   const here = new Set(kitchen.map(({ id }) => id))
   const { id, trialId, revision, at, zone } = plan
   return {
-    ...withoutWrittenFirst(other),
+    ...withoutWrittenFirst(undatedPlan(other)),
     ...{ id, trialId, revision, at, zone },
     expectation: null,
     tasters: other.tasters.filter(({ tasterId }) => here.has(tasterId)),

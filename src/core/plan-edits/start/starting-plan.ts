@@ -86,34 +86,37 @@ function startingSteps(newId: () => string): Step[] {
   return [
     {
       ...{ ...once, id: newId(), kind: 'mix', name: 'Mix', uses: ['hands'] },
-      ...{ handsSeconds: 10 * minutes, waitSeconds: 30 * minutes, toleranceSeconds: 5 * minutes },
+      ...{ handsSeconds: 10 * minutes, waitSeconds: 30 * minutes, ...within(5 * minutes) },
     },
     {
       ...{ ...once, id: newId(), kind: 'fold', name: 'Fold', repeats: 2, uses: ['hands'] },
-      ...{ handsSeconds: minutes, waitSeconds: 30 * minutes, toleranceSeconds: 5 * minutes },
+      ...{ handsSeconds: minutes, waitSeconds: 30 * minutes, ...within(5 * minutes) },
     },
     {
       ...{ ...each, id: newId(), kind: 'ball', name: 'Shape', uses: ['hands'] },
-      ...{ handsSeconds: 3 * minutes, waitSeconds: 0, toleranceSeconds: 5 * minutes },
+      ...{ handsSeconds: 3 * minutes, waitSeconds: 0, ...within(5 * minutes) },
     },
     {
       ...{ ...each, id: newId(), kind: 'proof', name: 'Proof', uses: [] },
-      ...{ handsSeconds: 0, waitSeconds: 60 * minutes, toleranceSeconds: 10 * minutes },
+      ...{ handsSeconds: 0, waitSeconds: 60 * minutes, ...within(10 * minutes) },
     },
     {
       ...{ ...each, id: newId(), kind: 'bake', name: 'Bake', uses: ['oven'], celsius: 220 },
-      ...{ handsSeconds: minutes, waitSeconds: 35 * minutes, toleranceSeconds: 2 * minutes },
+      ...{ handsSeconds: minutes, waitSeconds: 35 * minutes, ...within(2 * minutes) },
     },
     {
       ...{ ...each, id: newId(), kind: 'cool', name: 'Cool', uses: [] },
-      ...{ handsSeconds: 0, waitSeconds: 120 * minutes, toleranceSeconds: 60 * minutes },
+      ...{ handsSeconds: 0, waitSeconds: 120 * minutes, ...within(60 * minutes) },
     },
     {
       ...{ ...each, id: newId(), kind: 'cut', name: 'Cut', uses: ['hands'] },
-      ...{ handsSeconds: 2 * minutes, waitSeconds: 0, toleranceSeconds: 30 * minutes },
+      ...{ handsSeconds: 2 * minutes, waitSeconds: 0, ...within(30 * minutes) },
     },
   ]
 }
+
+/** A tolerance that is the same early and late. */
+const within = (seconds: number) => ({ earlySeconds: seconds, lateSeconds: seconds })
 
 function startingResponses(newId: () => string): Response[] {
   return [

@@ -19,7 +19,7 @@ export function earlyEnd(run: StepRun, runs: readonly StepRun[], now: number): E
   if (step.kind === 'bake' || step.endsBy.by !== 'clock' || step.waitSeconds === 0) return null
   const restedSeconds = Math.max(0, restSeconds(run, now) ?? 0)
   const leftSeconds = step.waitSeconds - restedSeconds
-  if (leftSeconds <= step.toleranceSeconds) return null
+  if (leftSeconds <= step.earlySeconds) return null
   const others = runs.flatMap((other) => {
     if (other.step.id !== step.id || other.repeat !== run.repeat || other.unit.id === run.unit.id)
       return []

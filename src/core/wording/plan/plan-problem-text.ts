@@ -99,7 +99,7 @@ export function planProblemText(trouble: Trouble): string {
     case 'step-takes-no-time':
       return `${trouble.name} takes no time at all; enter hands-on time or a wait.`
     case 'tolerance-past-wait':
-      return `${trouble.name}: a tolerance of ${durationText(trouble.toleranceSeconds)} is longer than the wait of ${durationText(trouble.waitSeconds)}.`
+      return `${trouble.name}: ending ${durationText(trouble.earlySeconds)} early is more than the whole wait of ${durationText(trouble.waitSeconds)}.`
     case 'mark-without-words':
       return `${trouble.name}: say what mark ends it.`
     case 'cools-as-baked':

@@ -3,9 +3,11 @@ import type { Held, SplitsAt } from '@/core/trial/factor.ts'
 import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
-import type { EndsBy } from '@/core/trial/step.ts'
+import type { EndsBy, Step } from '@/core/trial/step.ts'
+import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import { writtenFirst } from '@/core/trial/written-first.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 
@@ -55,6 +57,14 @@ export function expectationText(
       : `; best guess ${withUnit(plainNumber(expectation.bestGuess), unit)}`
   const why = expectation.why ? ` (${expectation.why})` : ''
   return `${response} ${directions[expectation.direction]}${guess}${why}.`
+}
+
+/** How far a step's wait may be off: the same both ways, later only, or each way its own. */
+export function toleranceText(step: Step): string {
+  const { earlySeconds, lateSeconds } = stepTolerance(step)
+  if (earlySeconds === lateSeconds) return `± ${durationText(lateSeconds)}`
+  if (earlySeconds === 0) return `up to ${durationText(lateSeconds)} later`
+  return `${durationText(earlySeconds)} early, ${durationText(lateSeconds)} late`
 }
 
 /** What ends a step: the clock, a mark or a reading. */

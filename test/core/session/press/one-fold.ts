@@ -8,7 +8,7 @@ import { madeSession } from '../made-session.ts'
 
 /** A plan whose method is one fold, as given, so many times. */
 export function withSteps(
-  step: Pick<Step, 'handsSeconds' | 'waitSeconds' | 'toleranceSeconds' | 'once'>,
+  step: Pick<Step, 'handsSeconds' | 'waitSeconds' | 'earlySeconds' | 'lateSeconds' | 'once'>,
   repeats = 1,
 ): Plan {
   const fold: Step = {

@@ -26,7 +26,12 @@ function day(plan: Plan, now: number, write: (own: ReturnType<typeof made>) => v
 }
 
 test('hands off ends the work, not the step: the rest is due its whole length later', () => {
-  const plan = withSteps({ handsSeconds: 60, waitSeconds: 1800, toleranceSeconds: 120 })
+  const plan = withSteps({
+    handsSeconds: 60,
+    waitSeconds: 1800,
+    earlySeconds: 120,
+    lateSeconds: 120,
+  })
   const begun = day(plan, 2, ({ first, press }) =>
     press(minutes(0), { kind: 'step-started', about: first }),
   )
@@ -44,7 +49,12 @@ test('hands off ends the work, not the step: the rest is due its whole length la
 })
 
 test('ending a rest early costs what is left of it; at its time, give or take its tolerance, it costs nothing', () => {
-  const plan = withSteps({ handsSeconds: 60, waitSeconds: 1800, toleranceSeconds: 120 })
+  const plan = withSteps({
+    handsSeconds: 60,
+    waitSeconds: 1800,
+    earlySeconds: 120,
+    lateSeconds: 120,
+  })
   const { runs, session, first, second } = day(plan, 12, ({ first, second, press }) => {
     press(minutes(-60), { kind: 'step-started', about: second })
     press(minutes(-59), { kind: 'hands-off', about: second })
@@ -67,7 +77,10 @@ test('ending a rest early costs what is left of it; at its time, give or take it
 })
 
 test('a step that is skipped starts nothing: the next is asked for, due when the one before was done', () => {
-  const plan = withSteps({ handsSeconds: 60, waitSeconds: 1800, toleranceSeconds: 120 }, 2)
+  const plan = withSteps(
+    { handsSeconds: 60, waitSeconds: 1800, earlySeconds: 120, lateSeconds: 120 },
+    2,
+  )
   const { items, runs, session, events, first } = day(plan, 40, ({ first, press }) => {
     press(minutes(0), { kind: 'step-skipped', about: first })
   })
@@ -82,7 +95,7 @@ test('a step that is skipped starts nothing: the next is asked for, due when the
 })
 
 test('a step done once for all doughs is asked for once, and logged of each of them', () => {
-  const step = { handsSeconds: 300, waitSeconds: 0, toleranceSeconds: 0 }
+  const step = { handsSeconds: 300, waitSeconds: 0, earlySeconds: 0, lateSeconds: 0 }
   const all = day(withSteps({ ...step, once: true }), 0)
   expect(all.items).toHaveLength(1)
   const doughs = all.session.dealt.doughOrder.map((id) => ({ kind: 'batch', id }))
