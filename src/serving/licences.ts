@@ -8,7 +8,7 @@ const at = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.
 /** Licences of what comes as files and not as bundled code: the typefaces, and what keeps the program for days without a network. */
 const beside = {
   'atkinson-hyperlegible-next': '@fontsource-variable/atkinson-hyperlegible-next',
-  fraunces: '@fontsource-variable/fraunces',
+  rokkitt: '@fontsource-variable/rokkitt',
   workbox: 'workbox-core',
 }
 

@@ -52,7 +52,7 @@ export function ChartBase(props: ChartBaseProps) {
             interval={0}
             axisLine={false}
             tickLine={false}
-            tick={{ dy: -8, dx: -6, fill: 'var(--ink-soft)' }}
+            tick={{ dy: -8, dx: -6, fill: 'var(--soft)' }}
             width={1}
             allowDataOverflow
           />

@@ -10,7 +10,7 @@ export function levelFills(levels: readonly AxisLevel[]): Map<string, string> {
       levelId,
       day.pattern === null
         ? `light-dark(${day.fill}, ${dark.get(levelId)?.fill ?? day.fill})`
-        : 'var(--ink-soft)',
+        : 'var(--soft)',
     ]),
   )
 }

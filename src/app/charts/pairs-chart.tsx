@@ -48,9 +48,9 @@ export function PairsChart({ picture, label }: PairsChartProps) {
             ticks={axis.ticks.map((tick) => tick.value)}
             tickFormatter={(value: number) => words.get(value) ?? ''}
             interval={0}
-            axisLine={{ stroke: 'var(--rule-strong)' }}
-            tickLine={{ stroke: 'var(--rule-strong)' }}
-            tick={{ fill: 'var(--ink-soft)' }}
+            axisLine={{ stroke: 'var(--edge)' }}
+            tickLine={{ stroke: 'var(--edge)' }}
+            tick={{ fill: 'var(--soft)' }}
             height={30}
           />
           <YAxis

@@ -33,7 +33,7 @@ function OneMultiple({ name, chart, say }: Multiple) {
         <Line
           dataKey="estimate"
           type="linear"
-          stroke="var(--rule-strong)"
+          stroke="var(--edge)"
           dot={false}
           activeDot={false}
           isAnimationActive={false}

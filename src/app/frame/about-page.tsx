@@ -10,7 +10,7 @@ import { type Licence, readLicences } from './licences.ts'
 
 const fonts = [
   { name: 'Atkinson Hyperlegible Next', file: 'licences/atkinson-hyperlegible-next.txt' },
-  { name: 'Fraunces', file: 'licences/fraunces.txt' },
+  { name: 'Rokkitt', file: 'licences/rokkitt.txt' },
 ]
 
 /** What this program is, which version, whose work it stands on, and what it does with what is typed in. */

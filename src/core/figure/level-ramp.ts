@@ -6,7 +6,6 @@ import {
   modeOklch,
   modeRgb,
   type Oklch,
-  wcagContrast,
 } from 'culori/fn'
 
 // Only the colour spaces between OKLCH and the screen: the whole library would not fit the first load.
@@ -14,67 +13,56 @@ for (const mode of [modeLrgb, modeOklab, modeOklch, modeRgb]) knowMode(mode)
 
 export type Appearance = 'light' | 'dark'
 
-/** How a level is painted: fill, and ink or paper for the text on it, whichever contrasts more. */
+/** How a level is painted. */
 export interface LevelPaint {
   fill: string
-  text: string
-  /** For a choice: the pattern that tells options apart without colour; null on the ramp. */
+  /** For a choice: the hatch that tells options apart without colour; null on the ramp. */
   pattern: LevelPattern | null
 }
 
 const levelPatterns = [
-  'plain',
   'diagonal',
   'dots',
-  'across',
-  'grid',
-  'back-diagonal',
-  'rings',
   'upright',
+  'back-diagonal',
+  'grid',
+  'rings',
+  'across',
+  'plain',
 ] as const
 export type LevelPattern = (typeof levelPatterns)[number]
+
+/** What the options of a choice are hatched on, as the page's paper. */
+const papers: Record<Appearance, string> = {
+  light: formatHex(oklch(0.985, 0.003, 100)),
+  dark: formatHex(oklch(0.2, 0.006, 75)),
+}
 
 type Stop = readonly [lightness: number, chroma: number, hue: number]
 
 const stops: Record<Appearance, readonly Stop[]> = {
   light: [
-    [0.83, 0.085, 88],
-    [0.735, 0.075, 112],
-    [0.635, 0.062, 165],
-    [0.525, 0.075, 218],
-    [0.405, 0.088, 246],
+    [0.85, 0.115, 88],
+    [0.7, 0.105, 120],
+    [0.585, 0.095, 178],
+    [0.45, 0.095, 240],
+    [0.32, 0.14, 280],
   ],
   dark: [
-    [0.88, 0.085, 88],
-    [0.81, 0.08, 112],
-    [0.735, 0.07, 165],
-    [0.66, 0.085, 218],
-    [0.585, 0.105, 246],
+    [0.95, 0.075, 100],
+    [0.8, 0.12, 130],
+    [0.69, 0.095, 180],
+    [0.595, 0.09, 246],
+    [0.51, 0.15, 275],
   ],
 }
-
-const inks: Record<Appearance, { ink: Oklch; paper: Oklch; choice: Oklch }> = {
-  light: {
-    ink: oklch(0.25, 0.02, 60),
-    paper: oklch(0.985, 0.008, 85),
-    choice: oklch(0.8, 0.02, 80),
-  },
-  dark: {
-    ink: oklch(0.215, 0.014, 60),
-    paper: oklch(0.985, 0.008, 85),
-    choice: oklch(0.74, 0.02, 80),
-  },
-}
-
-/** Where neither ink nor paper reaches a contrast of 4.5 on a middle tone, one of these always does: √21 is 4.58. */
-const black = oklch(0, 0, 0)
-const white = oklch(1, 0, 0)
 
 const mixed = new Map<string, LevelPaint>()
 
 /**
- * The paint of the level at `index` of `count`, counted in rising order, dry to wet: pale wheat to deep water blue,
- * interpolated in OKLCH between five stops so that neighbours differ evenly in lightness. Colours are sRGB hex.
+ * The paint of the level at `index` of `count`, counted in rising order, dry to wet: pale wheat to deep ink blue,
+ * interpolated in OKLCH between five stops. Colours are sRGB hex; nothing is written on them, and every patch has an
+ * outline of ink. Up to five levels differ by colour for every eye; from six on colour only helps and the value says it.
  * Each place on the ramp is mixed once: a key at a level asks for every one of them again.
  */
 export function rampPaint(index: number, count: number, appearance: Appearance): LevelPaint {
@@ -82,26 +70,15 @@ export function rampPaint(index: number, count: number, appearance: Appearance):
   const place = `${appearance} ${share}`
   const known = mixed.get(place)
   if (known) return known
-  const fresh = painted(between(stops[appearance], share), appearance, null)
+  const fresh = { fill: formatHex(between(stops[appearance], share)), pattern: null }
   mixed.set(place, fresh)
   return fresh
 }
 
-/** The paint of an option of a choice: one neutral fill for all, told apart by pattern (eight, then again). */
+/** The paint of an option of a choice: paper, told apart by its hatch in ink (eight, then again). */
 export function choicePaint(index: number, appearance: Appearance): LevelPaint {
   const pattern = levelPatterns[index % levelPatterns.length] ?? 'plain'
-  return painted(inks[appearance].choice, appearance, pattern)
-}
-
-function painted(fill: Oklch, appearance: Appearance, pattern: LevelPattern | null): LevelPaint {
-  const { ink, paper } = inks[appearance]
-  const text = clearest(fill, [ink, paper])
-  const readable = wcagContrast(text, fill) >= 4.5 ? text : clearest(fill, [black, white])
-  return { fill: formatHex(fill), text: formatHex(readable), pattern }
-}
-
-function clearest(fill: Oklch, choices: readonly [Oklch, Oklch]): Oklch {
-  return wcagContrast(choices[0], fill) >= wcagContrast(choices[1], fill) ? choices[0] : choices[1]
+  return { fill: papers[appearance], pattern }
 }
 
 function between(ramp: readonly Stop[], share: number): Oklch {

@@ -22,11 +22,10 @@ export function patternDefinition(id: string, paint: LevelPaint): string {
     element('rect', { width: 10, height: 10, fill: paint.fill }) +
       element('path', {
         d: strokes[paint.pattern],
-        stroke: paint.text,
+        stroke: 'currentColor',
         'stroke-width': width,
         'stroke-linecap': 'round',
         fill: 'none',
-        opacity: 0.55,
       }),
   )
 }

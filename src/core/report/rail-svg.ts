@@ -15,9 +15,10 @@ export interface RailDrawing {
   patternId: (levelId: string) => string
 }
 
-const tabHeight = 22
+const tabHeight = 26
+const footHeight = 7
 
-/** The level rail in black ink and the ramp: a tab at each level's true place, ticks below, the control marked. */
+/** The level rail in ink: a tab at each level's true place on a foot in the level's colour, ticks below, the usual marked. */
 export function railSvg(rail: RailDrawing): string {
   const { axis, left, width, y } = rail
   const x = (at: number) => left + at * width
@@ -34,29 +35,24 @@ export function railSvg(rail: RailDrawing): string {
     const wanted = Math.max(30, text.length * 7.2 + 10)
     const fits = wanted <= room
     const tabWidth = Math.max(8, fits ? wanted : room)
-    const height = position.control ? tabHeight + 4 : tabHeight
     const shown = fits
       ? text
       : (letter ?? position.label).slice(0, Math.max(1, Math.floor((room - 4) / 7)))
+    const body = { x: x(position.at) - tabWidth / 2, width: tabWidth }
     return (
+      element('rect', { ...body, y: y - tabHeight, height: tabHeight, rx: 2, class: 'tab' }) +
       element('rect', {
-        x: x(position.at) - tabWidth / 2,
-        y: y - height,
-        width: tabWidth,
-        height,
-        rx: 3,
+        ...body,
+        y: y - footHeight,
+        height: footHeight,
         fill: paint ? fillOf(rail.patternId(position.levelId), paint) : '#ffffff',
-        class: 'tab',
+        class: 'foot',
       }) +
-      label(shown, x(position.at), y - height / 2 + 4, {
+      label(shown, x(position.at), y - footHeight - 5, {
         'text-anchor': 'middle',
-        style: `fill:${paint?.text ?? '#000000'}`,
         class: 'tab-text',
-        ...(paint?.pattern && paint.pattern !== 'plain'
-          ? { stroke: paint.fill, 'stroke-width': 3, 'paint-order': 'stroke' }
-          : {}),
       }) +
-      (position.control ? controlMark(x(position.at), y) : '')
+      (position.control ? usualMark(x(position.at), y) : '')
     )
   })
   const ticks = axis.ticks.map(({ at }) => line(x(at), y, x(at), y + 4, { class: 'ink' }))
@@ -68,9 +64,9 @@ export function railSvg(rail: RailDrawing): string {
   ].join('')
 }
 
-function controlMark(x: number, y: number): string {
+function usualMark(x: number, y: number): string {
   return (
-    element('path', { d: `M${x - 4} ${y + 6}h8l-4 6z`, class: 'mark' }) +
-    label('control', x + 7, y + 17, { class: 'soft' })
+    element('path', { d: `M${x - 4} ${y + 13}h8l-4 -7z`, class: 'mark' }) +
+    label('usual', x + 7, y + 17, { class: 'soft' })
   )
 }

@@ -1,10 +1,11 @@
-/** How charts look, on paper and on any page that gives --ink, --soft, --rule, --paper and --crust. */
+/** How charts look, on paper and on any page that gives --ink, --soft, --rule, --paper and --accent. */
 export const pictureStyle = `
-svg.chart{display:block;width:100%;height:auto;font-size:12px}
+svg.chart{color:var(--ink);display:block;width:100%;height:auto;font-size:12px}
 svg.chart text{fill:var(--ink)}
 svg.chart .soft{fill:var(--soft);font-size:11px}
 svg.chart .tab-text{font-weight:600}
-svg.chart .tab{stroke:none}
+svg.chart .tab{fill:var(--paper);stroke:var(--ink);stroke-width:1}
+svg.chart .foot{stroke:var(--ink);stroke-width:1.2}
 svg.chart .ink{stroke:var(--ink);stroke-width:1.2}
 svg.chart .rule{stroke:var(--rule)}
 svg.chart .mark{fill:var(--ink)}
@@ -12,29 +13,29 @@ svg.chart .band{fill:var(--ink);opacity:.08}
 svg.chart .curve{fill:none;stroke:var(--ink);stroke-width:1.3}
 svg.chart .control{stroke:var(--soft);stroke-dasharray:2 4}
 svg.chart .bracket{fill:none;stroke:var(--soft)}
-svg.chart .point{stroke:var(--paper);stroke-width:.8}
+svg.chart .point{stroke:var(--ink);stroke-width:.9}
 svg.chart .mean{stroke:var(--ink);stroke-width:3}
 svg.chart .mean-interval{stroke:var(--ink);stroke-width:1.6}
-svg.chart .best{fill:none;stroke:var(--crust);stroke-width:2}
-svg.chart .best-dot{fill:var(--crust);stroke:var(--ink);stroke-width:.8}
+svg.chart .best{fill:none;stroke:var(--accent);stroke-width:2}
+svg.chart .best-dot{fill:var(--accent);stroke:var(--ink);stroke-width:.8}
 svg.chart .hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.3}
 svg.chart{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 `.trim()
 
 /** The report's own styles: paper and ink on screen, black ink on A4 and Letter. Nothing is fetched. */
 export const reportStyle = `
-:root{color-scheme:light;--paper:oklch(0.985 0.008 85);--ink:oklch(0.25 0.02 60);--soft:oklch(0.47 0.02 65);--rule:oklch(0.885 0.014 80);--crust:oklch(0.53 0.125 42)}
+:root{color-scheme:light;--paper:oklch(0.985 0.003 100);--ink:oklch(0.24 0.012 70);--soft:oklch(0.43 0.014 70);--rule:oklch(0.875 0.007 90);--accent:oklch(0.42 0.075 60)}
 *{box-sizing:border-box}
-body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 "Atkinson Hyperlegible Next","Atkinson Hyperlegible",Verdana,sans-serif;font-variant-numeric:tabular-nums;overflow-wrap:anywhere}
+body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 "Atkinson Hyperlegible Next","Atkinson Hyperlegible",Verdana,sans-serif;font-variant-numeric:tabular-nums slashed-zero;overflow-wrap:anywhere}
 main{max-width:44rem;margin:0 auto;padding:2.5rem 1.25rem 4rem}
-h1,.answer{font-family:Fraunces,"Iowan Old Style","Palatino Linotype",Palatino,Georgia,serif}
-h1{font-size:2rem;line-height:1.2;font-weight:560;margin:0 0 .25rem}
-h2{font-size:1rem;font-weight:600;color:var(--soft);margin:2.5rem 0 .75rem;padding-top:.5rem;border-top:1px solid var(--rule)}
+h1,h2{font-family:Rokkitt,Rockwell,"Roboto Slab",Cambria,Georgia,serif;line-height:1.1;word-spacing:-.12em}
+h1{font-size:2.375rem;font-weight:700;margin:0 0 .25rem}
+h2{font-size:1.4375rem;font-weight:650;margin:2rem 0 .75rem;padding-top:.5rem;border-top:2px solid var(--ink)}
 h3{font-size:1.05rem;font-weight:600;margin:1.75rem 0 .5rem}
 p{margin:.5rem 0}
 .made,.note{color:var(--soft)}
-.note{border-left:2px solid var(--crust);padding-left:.75rem}
-.answer{font-size:1.4rem;line-height:1.4;margin:1rem 0}
+.note{border-left:2px solid var(--accent);padding-left:.75rem}
+.answer{font-size:1.4rem;line-height:1.3;font-weight:500;margin:1rem 0}
 .answer .known{color:var(--soft)}
 ul{margin:.5rem 0;padding-left:1.2rem}
 li{margin:.25rem 0}
@@ -45,7 +46,7 @@ dd{margin:0}
 table{border-collapse:collapse;width:100%;overflow-wrap:break-word}
 caption{text-align:left;color:var(--soft);padding-bottom:.35rem}
 th,td{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid var(--rule);vertical-align:baseline;font-weight:400}
-thead th{font-weight:600;border-bottom:1.5px solid var(--ink)}
+thead th{font-weight:600;border-bottom:2px solid var(--ink)}
 .fig{text-align:right}
 td.fig{white-space:nowrap}
 figure{margin:1rem 0}
@@ -62,7 +63,7 @@ td.words{white-space:normal;min-width:12rem}
 }
 @page{margin:16mm}
 @media print{
-:root{--paper:#fff;--ink:#000;--soft:#333;--rule:#bbb;--crust:#000}
+:root{--paper:#fff;--ink:#000;--soft:#333;--rule:#bbb;--accent:#000}
 body{font-size:10.5pt;line-height:1.4}
 main{max-width:none;padding:0}
 h2{margin-top:1.5rem}

@@ -11,7 +11,7 @@ export interface LevelLook {
 const known = new WeakMap<readonly Level[], ReadonlyMap<string, LevelLook>>()
 
 /**
- * The colours of each level's tab for both appearances at once: CSS takes the one that is in force, print the light one.
+ * The colour of each level's foot for both appearances at once: CSS takes the one that is in force, and print the strokes.
  * Worked out once for each list of levels, however many tabs show it; a list is never changed, only replaced.
  */
 export function levelLooks(levels: readonly Level[]): ReadonlyMap<string, LevelLook> {
@@ -24,14 +24,14 @@ function looksOf(levels: readonly Level[]): ReadonlyMap<string, LevelLook> {
   const light = levelPaints(levels, 'light')
   const dark = levelPaints(levels, 'dark')
   return new Map(
-    Array.from(light, ([levelId, day]) => {
+    Array.from(light, ([levelId, day], index) => {
       const night = dark.get(levelId) ?? day
       return [
         levelId,
         {
           style: {
             '--fill': `light-dark(${day.fill}, ${night.fill})`,
-            '--on-fill': `light-dark(${day.text}, ${night.text})`,
+            '--strokes': index + 1,
           } as CSSProperties,
           pattern: day.pattern,
         },

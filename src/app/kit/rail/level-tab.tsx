@@ -20,7 +20,7 @@ export function LevelTab({ levels, levelId, letter, size = 'plain', letterOnly }
   if (!level || !look) throw new Error(`no level ${levelId} among the levels of this tab`)
   return (
     <span
-      className={`${styles.tab} ${styles[size]} ${look.pattern ? styles[look.pattern] : ''}`}
+      className={`${styles.tab} ${styles[size]} ${look.pattern ? styles[look.pattern] : styles.strokes}`}
       style={look.style}
     >
       <span className={styles.words}>

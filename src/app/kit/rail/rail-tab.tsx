@@ -18,7 +18,7 @@ export function RailTab({ tab, look, unitOfMeasure, current, reachable, onPick }
   const face = [
     styles.face,
     tabs.tab,
-    look?.pattern ? tabs[look.pattern] : '',
+    look?.pattern ? tabs[look.pattern] : tabs.strokes,
     current ? styles.current : '',
   ].join(' ')
   const spoken = [
