@@ -26,10 +26,12 @@ const more = sheet.slice(sheet.indexOf('@media (prefers-contrast'), sheet.indexO
 
 /** Contrast by WCAG 2 (relative luminance of sRGB), colours outside of sRGB clipped into it. */
 function contrast(colours: ReadonlyMap<string, string>, text: string, ground: string): number {
-  const seen = (name: string) => clampRgb(rgb(colours.get(name) ?? ''))
-  const [on, under] = [seen(text), seen(ground)]
-  if (!on || !under) throw new Error(`no colour for ${text} on ${ground}`)
-  return wcagContrast(on, under)
+  const seen = (name: string) => {
+    const colour = rgb(colours.get(name) ?? '')
+    if (!colour) throw new Error(`no colour --${name}`)
+    return clampRgb(colour)
+  }
+  return wcagContrast(seen(text), seen(ground))
 }
 
 // WCAG 2.2: 1.4.3 asks 4.5 of text, 1.4.6 asks 7, 1.4.11 asks 3 of what must be seen.
