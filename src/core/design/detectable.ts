@@ -4,7 +4,9 @@ import { noncentralityShown } from '@/core/statistics/power/noncentrality-shown.
 import { fTestPower } from '@/core/statistics/power/test-power.ts'
 import { slopeHalfWidth, tukeyPower, tukeyWouldShow } from '@/core/statistics/power/would-show.ts'
 import { chanceWith, sessionsForChance } from './as-good-chance.ts'
-import { commonSpread, type Spread } from './spread.ts'
+import { expectedError } from './expected-error.ts'
+import { levelVariances } from './level-variances.ts'
+import type { Spread } from './spread.ts'
 
 /** What a trial consists of, as far as its power goes. */
 export interface TrialDesign {
@@ -67,35 +69,23 @@ export interface Detectable {
 }
 
 /**
- * What a design could detect, for each claim with its own error, from the spread of answers. Variance of a level's mean:
- * these pieces (σ_tl² + σ_r²/F)/J; these doughs (σ_p² + σ_r²/J)/f; the factor by batches, the same tasters throughout,
- * (σ_b² + σ_p²/f + σ_r²/(J·f))/S, by pieces (σ_p² + σ_r²/J)/F (what a day does to a level of a late factor is not known and left out); J tasters, f flights a session, S sessions, F = f·S. Degrees of
+ * What a design could detect, for each claim with its own error (`levelVariances`), from the spread of answers. Degrees of
  * freedom (blocks − 1)(levels − 1); for the slope, which leaves all but one contrast to the error, blocks × (levels − 1) − 1. Blocks are tasters, flights of the one session, sessions. The verdict's own questions (a rise, a best in between, the ending) have the levels' error and its degrees of freedom.
  */
 export function detectable(design: TrialDesign): Detectable {
-  const { levels, tasters, flights, sessions, unit } = design
+  const { levels, tasters, flights, sessions } = design
   if (levels < 2) return everyRung({ ok: false, reason: 'needs-two-levels' })
   if (tasters < 1) return everyRung({ ok: false, reason: 'needs-two-tasters' })
-  const { residual, tasterLevel, piece, batch } = design.spread ?? commonSpread
-  const rounds = flights * sessions
-  const own = residual ** 2
-  const ofPieces = piece ** 2 + own / tasters
+  const variance = levelVariances(design)
   const rung = (variance: number, blocks: number, reason: DetectableReason) =>
     blocks < 2 ? ({ ok: false, reason } as const) : answered(design, variance, blocks)
   return {
-    thesePieces: rung((tasterLevel ** 2 + own / rounds) / tasters, tasters, 'needs-two-tasters'),
+    thesePieces: rung(variance.thesePieces, tasters, 'needs-two-tasters'),
     theseDoughs:
       sessions > 1
         ? { ok: false, reason: 'factor-answers' }
-        : rung(ofPieces / flights, flights, 'needs-two-flights'),
-    theFactor:
-      unit === 'piece'
-        ? rung(ofPieces / rounds, sessions, 'needs-two-sessions')
-        : rung(
-            (batch ** 2 + piece ** 2 / flights + own / (tasters * flights)) / sessions,
-            sessions,
-            'needs-two-sessions',
-          ),
+        : rung(variance.theseDoughs, flights, 'needs-two-flights'),
+    theFactor: rung(variance.theFactor, sessions, 'needs-two-sessions'),
   }
 }
 
@@ -129,9 +119,6 @@ function answered(design: TrialDesign, variance: number, blocks: number): Detect
 }
 
 const evenly = (levels: number) => Array.from({ length: levels }, (_, index) => index)
-
-/** Error that a written expectation may use: 4 of the 5 %, the fifth is kept for a surprise. */
-const expectedError = 0.04
 
 function riseThatShows(variance: number, values: readonly number[], df: number): number {
   const range = Math.max(...values) - Math.min(...values)
