@@ -5,9 +5,12 @@ import { wideLevels } from '@/core/plan-edits/levels/wide-levels.ts'
 import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
 import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { withBatchFor, withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
+import {
+  withoutWrittenFirst,
+  withWrittenFirst,
+} from '@/core/plan-edits/start/with-written-first.ts'
 import { pieceProblems } from '@/core/trial/piece-problems.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { withoutWrittenFirst, withWrittenFirst } from '@/core/trial/written-first.ts'
 import { withExpectation } from './expectation.ts'
 
 /**
