@@ -1,3 +1,5 @@
+import { effectOf } from '@/core/fairness/effect/effect-of.ts'
+import { largestByEffect } from '@/core/fairness/effect/largest-by-effect.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { isPress } from '@/core/fairness/remedy.ts'
@@ -5,6 +7,7 @@ import { learnedMixingWork, workForPlan } from '@/core/learned/learned-mixing-wo
 import { sealed } from '@/core/seal/sealed.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { effectText } from '@/core/wording/fairness/effect-text.ts'
 import { fairnessPerLevel } from '@/core/wording/fairness/fairness-per-level.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
@@ -40,7 +43,8 @@ export const fairnessVerb: Verb = {
 }
 
 function saidItem(item: FairnessItem, plan: Plan) {
-  return { ...item, ...fairnessText(item, plan) }
+  const effect = effectOf(item, plan)
+  return { ...item, effect, ...fairnessText(item, plan) }
 }
 
 /** Once every planned session was begun there is no start to fix anything before: all is for the next time. */
@@ -50,16 +54,21 @@ function groups(items: readonly FairnessItem[], plan: Plan, begun: boolean): str
   const headings = [...new Set(items.map(heading))]
   return headings.map((title) => {
     const own = items.filter((item) => heading(item) === title)
-    const written = own.map((item) => itemText(item, plan))
+    const weighed = largestByEffect(own, plan)
+    const fine = own.filter(({ severity }) => severity === 'fine')
+    const written = [
+      ...weighed.map((each) => itemText(each.item, plan, effectText(each, plan))),
+      ...fine.map((item) => itemText(item, plan, null)),
+    ]
     return [`${title}\n${'═'.repeat([...title].length)}`, ...written].join('\n\n')
   })
 }
 
-function itemText(item: FairnessItem, plan: Plan): string {
+function itemText(item: FairnessItem, plan: Plan, effect: string | null): string {
   const { title, sentence, why } = fairnessText(item, plan)
   const from = item.when === 'after' ? ' (from the log)' : ''
   const levels = fairnessPerLevel(item, plan)
-  const parts = item.severity === 'fine' ? [sentence] : [sentence, why]
+  const parts = effect === null ? [sentence] : [sentence, why, effect]
   const lines = [wrapped(parts.join(' '), `${title}${from}: `)]
   if (levels && item.severity !== 'fine') {
     const rows = levels.rows.map(({ level, text }) => `${level}: ${text}`)
