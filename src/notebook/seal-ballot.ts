@@ -9,8 +9,8 @@ import { NotebookFailure } from './notebook-failure.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 
-/** Appends a taster's ballot. A second one about the same thing must name the one it replaces, so that nobody counts twice; none is
- * taken once the tasting is over. */
+/** Appends a taster's ballot. A second one about the same thing must name the one it replaces, so that nobody counts twice. Once
+ * the tasting is over none is taken but one that says it is late, which is kept apart and counts for nothing. */
 export async function sealBallot(
   store: Store,
   { now, newId }: NotebookServices,
@@ -20,7 +20,12 @@ export async function sealBallot(
     const { device, first: count } = await nextCounts(store, 1)
     const sealed = checked(ballotShape, { ...ballot, id: newId(), device, count, at: now() })
     const seal = sealOf(whole, sealed.sessionId)
-    if (seal === 'closed' || seal === 'unsealed') throw new NotebookFailure('tasting-over', seal)
+    const over = seal === 'closed' || seal === 'unsealed'
+    if (over && !sealed.late) throw new NotebookFailure('tasting-over', seal)
+    if (!over && sealed.late)
+      throw new NotebookFailure('refused-record', 'a ballot is late once the tasting is over')
+    if (sealed.change && sealed.replaces === undefined)
+      throw new NotebookFailure('refused-record', 'a change names the ballot it changes')
     const before = standingBallots(whole.ballots, sealed)
     const asReplaced = before.some((each) => each.id === sealed.replaces)
     if (before.length > 0 ? !asReplaced : sealed.replaces !== undefined)

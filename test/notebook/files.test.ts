@@ -55,7 +55,7 @@ describe('trial files in and out', () => {
     expect(outcome.trialId).not.toBe('trial-1')
     const copy = await notebook.wholeTrial(outcome.trialId)
     expect(copy?.trial.note).toBe('another one altogether')
-    expect(copy?.events).toHaveLength(30)
+    expect(copy?.events).toHaveLength(32)
     expect(copy?.kitchen).toEqual(wholeTrialOf().kitchen)
     expect(await notebook.wholeTrial('trial-1')).toEqual(wholeTrialOf())
   })
@@ -141,9 +141,9 @@ describe('trial files in and out', () => {
     const whole = await notebook.wholeTrial(first ?? '')
     const ats = whole?.events.map((event) => event.at) ?? []
     expect(Math.max(...ats)).toBe(testNow - 180_000)
-    // The fixture's day from its first to its last event: 29 steps of five minutes.
-    expect(Math.max(...ats) - Math.min(...ats)).toBe(145 * 60_000)
-    expect(whole?.trial.createdAt).toBe(testNow - 180_000 - (145 + 600) * 60_000)
+    // The fixture's day from its first to its last event: 31 steps of five minutes.
+    expect(Math.max(...ats) - Math.min(...ats)).toBe(155 * 60_000)
+    expect(whole?.trial.createdAt).toBe(testNow - 180_000 - (155 + 600) * 60_000)
     expect(await notebook.kitchen()).toEqual(wholeTrialOf().kitchen)
     expect(await notebook.summaries()).toHaveLength(2)
   })

@@ -103,7 +103,7 @@ describe('the home list', () => {
     const [before] = await notebook.summaries()
     expect(before).toMatchObject({
       ...{ trialId: 'trial-1', revision: 40, question: 'Does more water open the crumb?' },
-      ...{ sessionsDone: 1, plannedSessions: 2, lastAt: begun + 145 * 60_000, binned: false },
+      ...{ sessionsDone: 1, plannedSessions: 2, lastAt: begun + 155 * 60_000, binned: false },
       levels: [
         { label: '66.4', value: 66.4 },
         { label: '73.2', value: 73.2 },
@@ -194,7 +194,7 @@ describe('log and ballots', () => {
         { ...note, at: -1 },
       ]),
     ).rejects.toMatchObject({ reason: 'refused-record' })
-    expect((await notebook.wholeTrial('trial-1'))?.events).toHaveLength(30 + 2)
+    expect((await notebook.wholeTrial('trial-1'))?.events).toHaveLength(32 + 2)
     expect(await notebook.logAll([])).toEqual([])
   })
 

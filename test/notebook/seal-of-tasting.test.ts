@@ -5,6 +5,8 @@ import { sealed } from '@/core/seal/sealed.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
 import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { blindView } from '@/core/tasting/blind-view.ts'
+import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { NewBallot, OpenNotebook } from '@/notebook/notebook.ts'
@@ -92,6 +94,47 @@ describe('the seal', () => {
     ])
       await expect(notebook.sealBallot(late)).rejects.toMatchObject({ reason: 'tasting-over' })
     expect(await contentOf(notebook)).toEqual(before)
+  })
+
+  test('S17: a late ballot is kept apart and counts for nothing; none is late before', async () => {
+    const notebook = await notebookAtTheTable()
+    const late: NewBallot = { ...ballot(serving('serving-1'), 2), late: true }
+    await expect(notebook.sealBallot(late)).rejects.toMatchObject({ reason: 'refused-record' })
+    await notebook.log(close)
+    const before = tastingState(await trialIn(notebook), 'session-1')
+    const kept = await notebook.sealBallot(late)
+    const whole = await trialIn(notebook)
+    expect(whole.ballots.find(({ id }) => id === kept.id)).toMatchObject({ late: true })
+    expect(effectiveBallots(whole.ballots).some(({ id }) => id === kept.id)).toBe(false)
+    expect(tastingState(whole, 'session-1')).toEqual(before)
+  })
+
+  test('S18: a changed or voided ballot leaves the first, with who and why; voided is awaited again', async () => {
+    const notebook = await notebookAtTheTable()
+    const own = await notebook.sealBallot(ballot(serving('serving-2'), 6))
+    const changed = await notebook.sealBallot({
+      ...ballot(serving('serving-2'), 4),
+      replaces: own.id,
+      change: { by: 'OK', because: 'a slip of the thumb' },
+    })
+    const missing = async () =>
+      tastingState(await trialIn(notebook), 'session-1').missing.filter(
+        ({ tasterId }) => tasterId === 'taster-2',
+      ).length
+    const open = await missing()
+    await notebook.sealBallot({
+      ...ballot(serving('serving-2'), 4),
+      answers: [],
+      replaces: changed.id,
+      change: { by: 'OK', because: 'it was the wrong plate', voids: true },
+    })
+    const { ballots } = await trialIn(notebook)
+    expect(ballots.find(({ id }) => id === own.id)).toEqual(own)
+    expect(ballots.find(({ id }) => id === changed.id)).toEqual(changed)
+    expect(await missing()).toBe(open + 1)
+    const { replaces: _, ...loose } = { ...ballot(serving('serving-1'), 4), replaces: own.id }
+    const nameless = { ...loose, change: { by: 'OK', because: 'no reason' } }
+    await expect(notebook.sealBallot(nameless)).rejects.toMatchObject({ reason: 'refused-record' })
   })
 
   test('S13: the line of a sealed trial holds no level and no answer', async () => {

@@ -1,7 +1,7 @@
 import { type Chance, shuffled } from './chance.ts'
 import { williamsDesign } from './williams.ts'
 
-interface OrdersWanted {
+export interface OrdersWanted {
   chance: Chance
   /** A random order of the lines, kept for the whole trial, so that sessions complete one another's design. */
   labelling: readonly number[]
@@ -28,12 +28,25 @@ export function servingOrders({ chance, labelling, count, earlier }: OrdersWante
   )
   const whole = Array.from({ length: Math.floor(count / rows.length) }, () => rows).flat()
   const rest = count % rows.length
-  const before = countsOf(labelling.length, [...earlier, ...whole])
-  const chosen =
-    choices(rows.length, rest) <= mostTried
-      ? bestOfAll(rows, rest, before)
-      : byExchange(rows, rest, before)
+  const chosen = rowsThatComplete(rows, rest, [...earlier, ...whole], labelling.length)
   return shuffled(chance, [...whole, ...chosen]).map((row) => [...row])
+}
+
+/**
+ * Of `rows` those `count` that, together with the `earlier` orders, bring the lines' mean positions closest, then the times at
+ * each position, then the times after each other line; all of them where no more are there.
+ */
+export function rowsThatComplete<Row extends readonly number[]>(
+  rows: Row[],
+  count: number,
+  earlier: readonly (readonly number[])[],
+  lines: number,
+): Row[] {
+  if (rows.length <= count) return rows
+  const before = countsOf(lines, earlier)
+  return choices(rows.length, count) <= mostTried
+    ? bestOfAll(rows, count, before)
+    : byExchange(rows, count, before)
 }
 
 function choices(of: number, take: number): number {

@@ -3,8 +3,10 @@ import { begunSeconds } from '@/core/clock-plan/begun-seconds.ts'
 import { waysDiffer, wayToOvenSeconds } from '@/core/clock-plan/way-to-oven.ts'
 import { chanceFrom, shuffled } from '@/core/design/chance.ts'
 import { servingOrders } from '@/core/design/serving-orders.ts'
+import { tasterOrders } from '@/core/design/taster-orders.ts'
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { inTwoGoes, levelsServedAgain } from '@/core/trial/served-at-table.ts'
 import { hasLevels, ordersByLevel } from './earlier-orders.ts'
 import type { Session } from './session-record.ts'
 
@@ -17,7 +19,10 @@ export interface DealtOrders {
   reversed: boolean
   /** One order of level indexes a flight. */
   flights: number[][]
-  /** [taster][flight]: the order in which that taster gets the flight's levels. */
+  /**
+   * [taster][flight]: the order in which that taster gets the flight's levels. An index past the levels is the second serving
+   * of a level served again, in the order of the plan's levels.
+   */
   tasters: number[][][]
 }
 
@@ -71,11 +76,7 @@ export function dealOrders(
   const tasters =
     plan.serving === 'as-baked'
       ? plan.tasters.map(() => flights)
-      : restedOrders(
-          plan,
-          before.flatMap(({ mouth }) => mouth),
-          (count, used, part) => draw(streams.tasters, count, used, part),
-        )
+      : restedOrders(plan, trialSeed, sessionSeed, alike)
   return { dough, reversed, flights, tasters }
 }
 
@@ -92,16 +93,39 @@ function asTheyAreBegun(plan: Plan, drawn: number[], row: readonly number[]): nu
   return row.toSorted((one, other) => (begun[one] ?? 0) - (begun[other] ?? 0))
 }
 
+/**
+ * An order of their own for every taster and flight. A hidden duplicate is one line more of the first flight; in two goes the
+ * first flight is offered twice, the second time in another order.
+ */
 function restedOrders(
   plan: Plan,
-  before: number[][],
-  draw: (count: number, used: number[][], part: number) => number[][],
+  trialSeed: number,
+  sessionSeed: number,
+  alike: readonly Session[],
 ): number[][][] {
-  const used = [...before]
-  const byFlight = Array.from({ length: plan.flights }, (_, flight) => {
-    const rows = draw(plan.tasters.length, used, flight)
+  const levelIds = plan.levels.map(({ id }) => id)
+  const goes = inTwoGoes(plan)
+  const againIds = goes ? [] : levelsServedAgain(plan)
+  const used = alike.flatMap((session) => ordersByLevel(session, levelIds, againIds).mouth)
+  const rowsOf = (part: number, lines: number) => {
+    const rows = tasterOrders({
+      chance: chanceFrom(sessionSeed, streams.tasters, part),
+      labelling: shuffled(
+        chanceFrom(trialSeed, 0, lines),
+        Array.from({ length: lines }, (_, index) => index),
+      ),
+      count: plan.tasters.length,
+      earlier: used.filter((row) => row.length === lines),
+    })
     used.push(...rows)
     return rows
+  }
+  const count = levelIds.length
+  const byFlight = Array.from({ length: plan.flights }, (_, flight) => {
+    const rows = rowsOf(flight, flight === 0 ? count + againIds.length : count)
+    if (flight > 0 || !goes) return rows
+    const second = rowsOf(plan.flights, count)
+    return rows.map((row, taster) => [...row, ...(second[taster] ?? []).map((one) => one + count)])
   })
   return plan.tasters.map((_, taster) => byFlight.map((rows) => rows[taster] ?? []))
 }

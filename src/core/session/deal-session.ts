@@ -8,6 +8,7 @@ import { dealCodes } from '@/core/design/serving-codes.ts'
 import { codesOfSets } from '@/core/trial/codes-asked.ts'
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { levelsServedAgain } from '@/core/trial/served-at-table.ts'
 import { type DealtOrders, dealOrders, streams } from './deal-orders.ts'
 import { dealSets } from './deal-sets.ts'
 import type { Batch, Flight, Piece, Serving, Session } from './session-record.ts'
@@ -45,7 +46,8 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
   const { pieces, flights, warmUp } = makePieces(plan, orders, batches, newId)
   const counted = flights.flatMap((flight) => flight.pieceIds.map((id) => ({ id, flight })))
 
-  const own = counted.length + (warmUp ? 1 : 0)
+  const again = servedAgain(plan, flights, pieces)
+  const own = counted.length + (warmUp ? 1 : 0) + again.length
   const dealtCodes = dealCodes(
     chanceFrom(seed, streams.codes),
     own + codesOfSets(plan),
@@ -57,11 +59,17 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
     ...counted.map(({ id, flight }) => ({ pieceId: id, flightId: flight.id })),
     ...(warmUp ? [{ pieceId: warmUp.id, flightId: null }] : []),
   ]
-  const servings: Serving[] = served.map((serving, index) => ({
+  const once: Serving[] = served.map((serving, index) => ({
     id: newId(),
     code: codes[index] ?? '',
     ...serving,
   }))
+  const twice = again.map(({ pieceId, flightId }, index): Serving => {
+    const repeats = once.find((serving) => serving.pieceId === pieceId)?.id
+    if (repeats === undefined) throw new Error(`nothing served of piece ${pieceId}`)
+    return { id: newId(), code: at(codes, once.length + index), pieceId, flightId, repeats }
+  })
+  const servings = [...once, ...twice]
   const levels = new Map(plan.levels.map((level) => [level.id, level]))
   const heatOf = new Map(
     pieces.map(({ id, levelId }) => [id, ovenHeat(plan, levels.get(levelId) ?? null)]),
@@ -100,8 +108,10 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
         tasterOrders: plan.tasters.map(({ tasterId }, taster) => ({
           tasterId,
           servingIds: at(orders.tasters, taster).flatMap((order, flight) =>
-            order.map((level) =>
-              servingOf(servings, pieces, at(flights, flight), at(plan.levels, level).id),
+            order.map((line) =>
+              line < plan.levels.length
+                ? servingOf(once, pieces, at(flights, flight), at(plan.levels, line).id)
+                : at(twice, line - plan.levels.length).id,
             ),
           ),
         })),
@@ -109,6 +119,17 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
       },
     },
   }
+}
+
+/** The pieces of the first flight that are served a second time, by level in the plan's order. */
+function servedAgain(plan: Plan, flights: readonly Flight[], pieces: readonly Piece[]) {
+  const first = flights[0]
+  if (!first) return []
+  return levelsServedAgain(plan).flatMap((levelId) =>
+    pieces
+      .filter((piece) => piece.flightId === first.id && piece.levelId === levelId)
+      .map(({ id }) => ({ pieceId: id, flightId: first.id })),
+  )
 }
 
 function dealLetters(plan: Plan, seed: number): { levelId: string; letter: string }[] {

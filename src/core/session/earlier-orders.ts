@@ -1,4 +1,4 @@
-import type { Session } from './session-record.ts'
+import type { Serving, Session } from './session-record.ts'
 
 /** Orders of a session as indexes into a list of levels: what a new deal balances and what the fairness check counts. */
 export interface OrdersByLevel {
@@ -10,9 +10,14 @@ export interface OrdersByLevel {
 
 /**
  * Reads a session's orders as indexes into `levelIds`. Pieces and doughs of a level that is not in the list are left out;
- * one dough for all levels gives no dough order.
+ * one dough for all levels gives no dough order. A serving that repeats another is left out, unless `againIds` names its
+ * level: then it is a line of its own, behind the levels.
  */
-export function ordersByLevel(session: Session, levelIds: readonly string[]): OrdersByLevel {
+export function ordersByLevel(
+  session: Session,
+  levelIds: readonly string[],
+  againIds: readonly string[] = [],
+): OrdersByLevel {
   const { batches, pieces, dealt } = session
   const levelOfBatch = new Map(batches.map((batch) => [batch.id, batch.levelId]))
   const levelOfPiece = new Map(pieces.map((piece) => [piece.id, piece.levelId]))
@@ -20,18 +25,22 @@ export function ordersByLevel(session: Session, levelIds: readonly string[]): Or
   const indexes = (levels: (string | null | undefined)[]) =>
     levels.map((id) => levelIds.indexOf(id ?? '')).filter((index) => index >= 0)
   const flights = dealt.flights.toSorted((one, other) => one.number - other.number)
+  const lineOf = ({ pieceId, repeats }: Serving): number[] => {
+    const levelId = levelOfPiece.get(pieceId) ?? ''
+    if (repeats === undefined) return indexes([levelId])
+    const at = againIds.indexOf(levelId)
+    return at < 0 ? [] : [levelIds.length + at]
+  }
   const ofPieces = (pieceIds: string[]) => indexes(pieceIds.map((id) => levelOfPiece.get(id)))
   return {
     dough: indexes(dealt.doughOrder.map((id) => levelOfBatch.get(id))),
     bake: flights.map((flight) => ofPieces(flight.pieceIds)),
     mouth: dealt.tasterOrders.flatMap((order) =>
       flights.map((flight) =>
-        ofPieces(
-          order.servingIds.flatMap((id) => {
-            const serving = servings.get(id)
-            return serving?.flightId === flight.id ? [serving.pieceId] : []
-          }),
-        ),
+        order.servingIds.flatMap((id) => {
+          const serving = servings.get(id)
+          return serving?.flightId === flight.id ? lineOf(serving) : []
+        }),
       ),
     ),
   }

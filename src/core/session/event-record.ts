@@ -100,6 +100,10 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('present', {}),
   event('declined', {}),
   event('left', {}),
+  /** The taster was told the allergens and cautions and says so. */
+  event('allergens-heard', {}),
+  /** A ballot was left by a deliberate press, unfinished or not: the seat is free for another. */
+  event('seat-left', {}),
   /** The baker closes the tasting before every ballot is in. */
   event('tasting-closed', cause),
   event('unsealed', {}),

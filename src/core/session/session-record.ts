@@ -46,6 +46,8 @@ const servingShape = z.strictObject({
   code: servingCodeShape,
   pieceId: idShape,
   flightId: z.nullable(idShape),
+  /** The serving of the same piece that this one repeats under its own code; it speaks of the taster, not of the level. */
+  repeats: z.exactOptional(idShape),
 })
 
 /** The servings of one taster in the order they are offered; the index + 1 is the position. */

@@ -4,7 +4,20 @@ import { idShape } from '@/core/record/id.ts'
 import { listOf } from '@/core/record/list.ts'
 import { most } from '@/core/record/most.ts'
 import { atShape } from '@/core/record/stamp.ts'
+import { nameShape, noteShape } from '@/core/record/text.ts'
 import { answerShape } from '@/core/seal/blind/answer.ts'
+
+/** How a ballot came in where it was not scored on this device. */
+const cameByShape = z.discriminatedUnion('way', [
+  /** Typed from paper: by whom, and by whom typed a second time, where it was. */
+  z.strictObject({
+    way: z.literal('paper'),
+    typedBy: nameShape,
+    typedAgainBy: z.exactOptional(nameShape),
+  }),
+  /** By a slip from a taster's own phone; what looked odd about it is said. */
+  z.strictObject({ way: z.literal('slip'), odd: z.exactOptional(noteShape) }),
+])
 
 /** One taster's answers for one serving (or one tell-apart set). Append-only: a changed ballot replaces the one it names. */
 export const ballotShape = z.strictObject({
@@ -15,12 +28,22 @@ export const ballotShape = z.strictObject({
   device: idShape,
   count: wholeShape,
   at: atShape,
-  startedAt: atShape,
-  about: z.strictObject({ kind: z.enum(['serving', 'set']), id: idShape }),
+  /** When the taster first had the code; left out where nobody knows, as of a ballot on paper. */
+  startedAt: z.exactOptional(atShape),
+  about: z.strictObject({ kind: z.enum(['serving', 'set', 'session']), id: idShape }),
   answers: listOf(answerShape, { most: most.responses }),
-  /** For a set: the code the taster picked. */
+  /** For a set the code the taster picked; about a session that which they took for the usual one, left out for “no idea”. */
   pickedCode: z.exactOptional(z.string().check(z.regex(/^[1-9][0-9]{2}$/))),
+  /** In the taster's own words. */
+  words: z.exactOptional(noteShape),
   replaces: z.exactOptional(idShape),
+  /** Why it replaces another and who says so; a ballot that voids the other counts for nothing itself. */
+  change: z.exactOptional(
+    z.strictObject({ by: nameShape, because: noteShape, voids: z.exactOptional(z.boolean()) }),
+  ),
+  cameBy: z.exactOptional(cameByShape),
+  /** Came in after the tasting was over: kept, shown apart, in no finding. */
+  late: z.exactOptional(z.boolean()),
 })
 
 export type Ballot = z.infer<typeof ballotShape>

@@ -1,9 +1,10 @@
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { effectiveBallots } from './effective-ballots.ts'
-import { tasterQuestions } from './taster-questions.ts'
+import { asksLiking, tasterQuestions } from './taster-questions.ts'
 import { planIn, sessionIn, type TastingRecords } from './tasting-records.ts'
-import { tastingState } from './tasting-state.ts'
+import { type Awaited, tastingState } from './tasting-state.ts'
 
 /**
  * The blind view of one taster of a session, as it stands. Positions count from 1 and skip what was not served. A code leads
@@ -22,7 +23,13 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
   )
   const sealedOf = (servingId: string) => {
     const ballot = own.find(({ about }) => about.kind === 'serving' && about.id === servingId)
-    return ballot ? { answers: ballot.answers, startedAt: ballot.startedAt } : null
+    return ballot
+      ? {
+          answers: ballot.answers,
+          startedAt: ballot.startedAt ?? null,
+          words: ballot.words ?? null,
+        }
+      : null
   }
   return {
     sessionNumber: session.number,
@@ -45,13 +52,27 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
         : [],
     ),
     tellApart: plan.tellApart && askedApart(plan.tellApart),
-    questions: tasterQuestions(plan).map(({ id, name, scale }) => ({
-      responseId: id,
-      name,
-      scale,
+    questions: tasterQuestions(plan).map((response) => ({
+      responseId: response.id,
+      name: response.name,
+      scale: response.scale,
+      definition: response.definition ?? null,
+      liking: asksLiking(response),
     })),
+    rest: restOf(plan.atTable),
+    guess: guessOf(asked, open),
     complete: taster?.complete ?? true,
   }
+}
+
+function restOf(atTable: Plan['atTable']): BlindView['rest'] {
+  const { again: _again, asksUsual: _asksUsual, ...rest } = atTable ?? {}
+  return rest
+}
+
+function guessOf(asked: readonly Awaited[], open: ReadonlySet<string>): BlindView['guess'] {
+  const guess = asked.find(({ about }) => about.kind === 'session')
+  return guess ? { done: !open.has(guess.about.id) } : null
 }
 
 /** Of a test to tell apart what its taster may know: never which levels are told apart. */

@@ -2,10 +2,13 @@ import type { Ballot } from './ballot-record.ts'
 
 /**
  * The ballots that count: those that no other replaces, and of several by one taster about one serving or set the last (by
- * count on one device, by stamp, then id, across devices). In order of their stamp. Of one session, when asked.
+ * count on one device, by stamp, then id, across devices). Late ones and voided ones count for nothing. In order of their
+ * stamp. Of one session, when asked.
  */
 export function effectiveBallots(ballots: readonly Ballot[], sessionId?: string): Ballot[] {
-  const own = ballots.filter((ballot) => sessionId === undefined || ballot.sessionId === sessionId)
+  const own = ballots.filter(
+    (ballot) => !ballot.late && (sessionId === undefined || ballot.sessionId === sessionId),
+  )
   const replaced = new Set(
     own.flatMap(({ id, replaces }) =>
       replaces === undefined || replaces === id ? [] : [replaces],
@@ -18,7 +21,9 @@ export function effectiveBallots(ballots: readonly Ballot[], sessionId?: string)
     const known = last.get(key)
     if (!known || comesAfter(ballot, known)) last.set(key, ballot)
   }
-  return [...last.values()].toSorted((one, other) => (comesAfter(one, other) ? 1 : -1))
+  return [...last.values()]
+    .filter(({ change }) => !change?.voids)
+    .toSorted((one, other) => (comesAfter(one, other) ? 1 : -1))
 }
 
 function comesAfter(one: Ballot, other: Ballot): boolean {

@@ -1,7 +1,7 @@
 import type { Serving, Session } from '@/core/session/session-record.ts'
 
 /**
- * The servings of one taster in the order they are offered; index + 1 is the position. A taster who joined after the deal
+ * The servings of one taster in the order they were dealt. A taster who joined after the deal
  * takes over the order of a dealt one, the late ones in turn, since printed codes are never dealt again. Empty when the
  * session was dealt for nobody.
  */
@@ -16,4 +16,9 @@ export function tasterOrder(
   const order = own ?? tasterOrders[late % Math.max(1, tasterOrders.length)]
   const byId = new Map(servings.map((serving) => [serving.id, serving]))
   return (order?.servingIds ?? []).flatMap((id) => byId.get(id) ?? [])
+}
+
+/** Of a taster's order what really comes to them: counted servings whose piece did not fail. Index + 1 is the position. */
+export function servedInOrder(order: readonly Serving[], lost: ReadonlySet<string>): Serving[] {
+  return order.filter(({ flightId, pieceId }) => flightId !== null && !lost.has(pieceId))
 }

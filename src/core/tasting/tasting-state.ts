@@ -6,7 +6,7 @@ import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Ballot } from './ballot-record.ts'
 import { effectiveBallots } from './effective-ballots.ts'
-import { tasterOrder } from './taster-order.ts'
+import { servedInOrder, tasterOrder } from './taster-order.ts'
 import { tasterQuestions } from './taster-questions.ts'
 import { type SessionTaster, tastersOfSession } from './tasters-of-session.ts'
 import { planIn, sessionIn, type TastingRecords } from './tasting-records.ts'
@@ -16,12 +16,12 @@ export interface Awaited {
   tasterId: string
   codes: string[]
   about: Ballot['about']
-  /** Position among the taster's servings, from 1; null for a tell-apart set. */
+  /** Position among the servings that really came to the taster, from 1; null for a set and for the question at the end. */
   position: number | null
 }
 
 export interface TasterState extends SessionTaster {
-  /** Everything offered to this taster that counts, in their order; tell-apart sets last. */
+  /** Everything offered to this taster that counts, in their order; tell-apart sets, then the guess of the usual one last. */
   asked: Awaited[]
   /** Ballots expected of this taster, and how many of them are in. */
   expected: number
@@ -62,7 +62,13 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
   const lost = notServed(session, effective)
   const tasters = people.map((taster) =>
     stateOf(taster, {
-      asked: askedOf(session, taster.tasterId, tasterOrder(session, taster.tasterId, late), lost),
+      asked: askedOf(
+        session,
+        taster.tasterId,
+        tasterOrder(session, taster.tasterId, late),
+        lost,
+        plan.atTable?.asksUsual === true,
+      ),
       done: doneBy(taster.tasterId, ballots, plan),
     }),
   )
@@ -92,18 +98,15 @@ function askedOf(
   tasterId: string,
   order: readonly Serving[],
   lost: ReadonlySet<string>,
+  asksUsual: boolean,
 ): Awaited[] {
-  const servings = order.flatMap((serving, index): Awaited[] =>
-    serving.flightId === null || lost.has(serving.pieceId)
-      ? []
-      : [
-          {
-            tasterId,
-            codes: [serving.code],
-            about: { kind: 'serving', id: serving.id },
-            position: index + 1,
-          },
-        ],
+  const servings = servedInOrder(order, lost).map(
+    (serving, index): Awaited => ({
+      tasterId,
+      codes: [serving.code],
+      about: { kind: 'serving', id: serving.id },
+      position: index + 1,
+    }),
   )
   const sets = session.dealt.sets
     .filter((set) => set.tasterId === tasterId)
@@ -111,7 +114,11 @@ function askedOf(
       const codes = set.samples.map((sample) => sample.code)
       return { tasterId, codes, about: { kind: 'set', id: set.id }, position: null }
     })
-  return [...servings, ...sets]
+  const guess: Awaited[] =
+    asksUsual && servings.length > 0
+      ? [{ tasterId, codes: [], about: { kind: 'session', id: session.id }, position: null }]
+      : []
+  return [...servings, ...sets, ...guess]
 }
 
 function doneBy(tasterId: string, ballots: readonly Ballot[], plan: Plan): Set<string> {
@@ -119,8 +126,10 @@ function doneBy(tasterId: string, ballots: readonly Ballot[], plan: Plan): Set<s
   return new Set(
     ballots
       .filter((ballot) => ballot.tasterId === tasterId)
-      .filter(({ about, answers, pickedCode }) =>
-        about.kind === 'set' ? pickedCode !== undefined : isAnswered(answers, questions),
+      .filter(
+        ({ about, answers, pickedCode }) =>
+          about.kind === 'session' ||
+          (about.kind === 'set' ? pickedCode !== undefined : isAnswered(answers, questions)),
       )
       .map((ballot) => ballot.about.id),
   )

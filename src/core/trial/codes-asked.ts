@@ -1,6 +1,7 @@
 import { piecesAsked } from './pieces-asked.ts'
 import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
+import { levelsServedAgain } from './served-at-table.ts'
 
 /** As many three-digit serving codes as one trial can have, none another's swap of two neighbouring digits. */
 export const mostCodes = 495
@@ -13,10 +14,11 @@ export function codesOfSets(plan: Pick<Plan, 'tellApart' | 'tasters'>): number {
   return plan.tellApart ? samplesOf[plan.tellApart.test] * plan.tasters.length : 0
 }
 
-/** How many codes one session takes: a code for every counted piece and the warm-up piece, and those of the tell-apart sets. */
+/** How many codes one session takes: a code for every counted piece and the warm-up piece, one
+ * more for each level served again, and those of the tell-apart sets. */
 export function codesAsked(plan: Plan): number {
   const { counted, warmUp } = piecesAsked(plan)
-  return counted + warmUp + codesOfSets(plan)
+  return counted + warmUp + levelsServedAgain(plan).length + codesOfSets(plan)
 }
 
 /** Codes that would run out before the last planned session, said while the plan can still be changed. */

@@ -28,6 +28,8 @@ type Plain =
   | 'tell-apart-same-level'
   | 'pair-of-nothing'
   | 'not-a-number'
+  | 'again-while-hot'
+  | 'no-usual-to-guess'
 
 export type PlanTrouble =
   | { reason: Plain }
@@ -83,6 +85,7 @@ export type PlanTrouble =
   | { reason: 'kitchen-thing-missing'; id: string }
   | { reason: 'shared-dose-names-nothing'; id: string }
   | { reason: 'tell-apart-level-missing'; id: string }
+  | { reason: 'again-level-missing'; id: string }
   | { reason: 'temperature-unusual'; celsius: number; least: number; most: number }
   | { reason: 'oven-heat-unusual'; value: number; least: number; most: number; unit: '°C' | '°F' }
   | {

@@ -11,6 +11,7 @@ import { pieceProblems } from './piece-problems.ts'
 import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
 import { responseProblems } from './response-problems.ts'
+import { atTableProblems } from './served-at-table.ts'
 import { stepProblems } from './step-problems.ts'
 import { tasterProblems } from './taster-problems.ts'
 import { writtenFirstProblems } from './written-first-problems.ts'
@@ -48,6 +49,7 @@ export function planProblems(plan: Plan, kitchen?: readonly KitchenThing[]): Pla
     ...stepHeatProblems(plan, kitchen ?? []),
     ...responseProblems(plan),
     ...tasterProblems(plan),
+    ...atTableProblems(plan),
     ...temperatureProblems(plan),
     ...(kitchen ? kitchenProblems(plan, kitchen) : []),
   ]

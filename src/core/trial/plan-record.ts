@@ -8,6 +8,7 @@ import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
+import { atTableShape } from './at-table.ts'
 import { dayWishesShape } from './day-wishes.ts'
 import { expectationShape } from './expectation.ts'
 import { factorShape } from './factor.ts'
@@ -81,6 +82,8 @@ export const planShape = z.strictObject({
   pairsOfHands: countTo(most.pairsOfHands),
   /** How a serving is cut, topped and offered, the same for all; empty when nothing was fixed. */
   servingRule: noteShape,
+  /** How rested servings are offered: served again, rests, pauses, what is asked at the end; left out where nothing was fixed. */
+  atTable: z.exactOptional(atTableShape),
   /** For factors that act late: is one dough divided late, or is each level mixed apart? */
   doughs: z.enum(['one', 'apart']),
   temperature: z.nullable(temperaturePlanShape),

@@ -27,6 +27,17 @@ const answerScaleShape = z.discriminatedUnion('kind', [
         }),
       )
       .check(z.maxLength(9)),
+    /** Pieces to compare with, such as a shop's cracker for crisp: what stands at a point of the scale. */
+    references: z.exactOptional(
+      z
+        .array(
+          z.strictObject({
+            at: z.number().check(z.int(), z.gte(1), z.lte(9)),
+            text: noteShape,
+          }),
+        )
+        .check(z.maxLength(9)),
+    ),
   }),
   /** 1 much too little … 3 just about right … 5 much too much. */
   z.strictObject({ kind: z.literal('just-about-right'), low: noteShape, high: noteShape }),
@@ -53,6 +64,8 @@ export const responseShape = z.strictObject({
   about: z.enum(['batch', 'piece', 'serving']),
   scale: answerScaleShape,
   better: betterShape,
+  /** What the word means, as tasters read it under the question. */
+  definition: z.exactOptional(noteShape),
   /** The smallest difference the baker would care about, in the response's own unit; null when none was named. */
   margin: z.nullable(z.number().check(z.gt(0))),
 })

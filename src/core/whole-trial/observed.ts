@@ -33,6 +33,8 @@ export interface Gap extends Cell {
     | 'declined'
     | 'left'
     | 'no-answer'
+    /** The taster knows which is which, and this asks what they like. */
+    | 'knows'
   why: string | null
 }
 

@@ -47,6 +47,9 @@ export function checkPlan(references: References, whole: WholeTrial, plan: Plan,
     references.known(`${at}/sharedDoses/${index}/ingredientId`, dose.ingredientId, ingredients)
   for (const [index, id] of (plan.tellApart?.levelIds ?? []).entries())
     references.known(`${at}/tellApart/levelIds/${index}`, id, levels)
+  for (const [index, id] of (plan.atTable?.again ?? []).entries())
+    references.known(`${at}/atTable/again/${index}`, id, levels)
+  references.once(`${at}/atTable/again`, plan.atTable?.again ?? [])
   references.known(`${at}/writtenFirst/hopedLevelId`, plan.writtenFirst?.hopedLevelId, levels)
   references.distinctBy(
     `${at}/sharedDoses`,

@@ -68,11 +68,12 @@ function checkDealt(
   references.distinctBy(`${at}/letters`, 'levelId', levelIds)
   references.distinct(`${at}/servings`, dealt.servings)
   const flightIds = idsOf(dealt.flights)
+  const servings = idsOf(dealt.servings)
   for (const [index, serving] of dealt.servings.entries()) {
     references.known(`${at}/servings/${index}/pieceId`, serving.pieceId, pieceIds)
     references.known(`${at}/servings/${index}/flightId`, serving.flightId, flightIds)
+    references.known(`${at}/servings/${index}/repeats`, serving.repeats, servings)
   }
-  const servings = idsOf(dealt.servings)
   references.distinctBy(
     `${at}/tasterOrders`,
     'tasterId',

@@ -4,8 +4,8 @@ import { letterOfLevel } from '@/core/session/line.ts'
 import { minutesSinceOven } from '@/core/session/serving-age.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
-import { tasterOrder } from '@/core/tasting/taster-order.ts'
-import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
+import { servedInOrder, tasterOrder } from '@/core/tasting/taster-order.ts'
+import { asksLiking, tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { type SessionTaster, tastersOfSession } from '@/core/tasting/tasters-of-session.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Cell, Gap, Observed } from './observed.ts'
@@ -13,7 +13,9 @@ import { failureOfPiece } from './piece-failure.ts'
 
 /**
  * What the tasters of one session answered, one row a value, by their own order; and a gap for every answer that should be
- * there and is not: the piece failed, the taster declined or left, or no answer was given (with their why).
+ * there and is not: the piece failed, the taster declined or left, or no answer was given (with their why). Servings that
+ * repeat another speak of the taster alone and are no rows here. What somebody likes who knows which is which is left out,
+ * as long as another tastes blind.
  */
 export function tasterObservations(
   session: Session,
@@ -27,9 +29,13 @@ export function tasterObservations(
   const failed = failureOfPiece(session, effective)
   const lost = notServed(session, effective)
   const questions = tasterQuestions(plan)
+  const someBlind = people.some(({ knows, presence }) => !knows && presence !== 'declined')
+  const leftOut = ({ knows }: SessionTaster) => knows && someBlind
   for (const taster of people) {
     const order = tasterOrder(session, taster.tasterId, late)
-    for (const [index, serving] of order.entries()) {
+    const came = servedInOrder(order, lost)
+    for (const serving of order) {
+      if (serving.repeats !== undefined) continue
       const ballot = ballots.find(
         ({ tasterId, about }) =>
           tasterId === taster.tasterId && about.kind === 'serving' && about.id === serving.id,
@@ -45,14 +51,19 @@ export function tasterObservations(
         pieceId: piece.id,
         levelId: piece.levelId,
         tasterId: taster.tasterId,
-        position: index + 1,
-        positionInFlight: placeInFlight(order, index),
-        minutesSinceOven: ballot ? minutesSinceOven(effective, piece.id, ballot.startedAt) : null,
+        ...placesOf(serving, came),
+        minutesSinceOven:
+          ballot?.startedAt === undefined
+            ? null
+            : minutesSinceOven(effective, piece.id, ballot.startedAt),
       }
       const failure = failed.get(piece.id)
-      for (const { id: responseId } of questions) {
+      for (const response of questions) {
+        const { id: responseId } = response
         const answer = ballot?.answers.find((one) => one.responseId === responseId)
-        if (answer && answer.value !== null)
+        if (leftOut(taster) && asksLiking(response)) {
+          if (answer) observed.gaps.push({ ...where, responseId, because: 'knows', why: null })
+        } else if (answer && answer.value !== null)
           observed.rows.push({ ...where, responseId, value: answer.value })
         else if (lost.has(piece.id) && failure && taster.presence !== 'awaited')
           observed.gaps.push({ ...where, responseId, because: failure.what, why: failure.note })
@@ -71,7 +82,13 @@ function gapOf(cell: Cell, presence: SessionTaster['presence'], why: string | nu
   return [{ ...cell, because: presence === 'present' ? 'no-answer' : presence, why }]
 }
 
-function placeInFlight(order: readonly Serving[], index: number): number {
-  const flightId = order[index]?.flightId ?? null
-  return order.slice(0, index + 1).filter((serving) => serving.flightId === flightId).length
+/** The position among what came to the taster, in all and within the flight; none where it never came. */
+function placesOf(
+  serving: Serving,
+  came: readonly Serving[],
+): Pick<Cell, 'position' | 'positionInFlight'> {
+  const index = came.indexOf(serving)
+  if (index < 0) return { position: null, positionInFlight: null }
+  const before = came.slice(0, index + 1).filter(({ flightId }) => flightId === serving.flightId)
+  return { position: index + 1, positionInFlight: before.length }
 }

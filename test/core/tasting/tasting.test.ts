@@ -202,6 +202,8 @@ describe('blindView', () => {
       'sets',
       'tellApart',
       'questions',
+      'rest',
+      'guess',
       'complete',
     ])
   })

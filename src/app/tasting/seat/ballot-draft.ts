@@ -11,10 +11,14 @@ export const valueField = (question: Asked) => `value/${question.responseId}`
 export const whyField = (question: Asked) => `why/${question.responseId}`
 export const skippedField = (question: Asked) => `skip/${question.responseId}`
 
+/** The draft's field of what a taster says in words of their own. */
+export const wordsField = 'words'
+
 /** The draft that a sealed ballot is mended from: its answers, and when its taster first had the code. */
 export function draftOf(
   answers: readonly Answer[],
-  startedAt: number,
+  startedAt: number | null,
+  words: string | null = null,
 ): Readonly<Record<string, string>> {
   const fields = answers.map(({ responseId, value, why }): Record<string, string> => {
     const question = { responseId }
@@ -25,7 +29,11 @@ export function draftOf(
         }
       : { [valueField(question)]: String(value) }
   })
-  return Object.assign({ startedAt: String(startedAt) }, ...fields)
+  return Object.assign(
+    startedAt === null ? {} : { startedAt: String(startedAt) },
+    words === null ? {} : { [wordsField]: words },
+    ...fields,
+  )
 }
 
 /** The answers a ballot would have from what was pressed and typed so far. */

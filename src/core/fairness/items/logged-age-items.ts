@@ -53,7 +53,7 @@ function eatenItem(
     const pieces = new Map(session.pieces.map((piece) => [piece.id, piece]))
     return effectiveBallots(ballots, session.id).flatMap(({ about, startedAt }): LevelAmount[] => {
       const piece = pieces.get(servings.get(about.id) ?? '')
-      if (piece?.role !== 'counted') return []
+      if (piece?.role !== 'counted' || startedAt === undefined) return []
       const minutes = minutesSinceOven(effective, piece.id, startedAt)
       return minutes === null ? [] : [{ levelId: piece.levelId, value: minutes }]
     })

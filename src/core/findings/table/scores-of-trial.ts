@@ -106,7 +106,7 @@ function scoreResponse(response: Response, observed: Observed): ScoreResponse {
   }
 }
 
-const notFailures: ReadonlySet<string> = new Set(['declined', 'left', 'no-answer'])
+const notFailures: ReadonlySet<string> = new Set(['declined', 'left', 'no-answer', 'knows'])
 
 function mainFirst(plan: Plan): Response[] {
   const main = plan.responses.filter(({ id }) => id === plan.mainResponseId)

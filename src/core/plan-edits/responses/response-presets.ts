@@ -12,13 +12,29 @@ const rating = (low: string, middle: string | null, high: string): Response['sca
   ],
 })
 
+/** The nine points of liking: Peryam and Pilgrim 1957, Food Technology 11(9), from memory. */
+const likingPoints = [
+  'dislike extremely',
+  'dislike very much',
+  'dislike moderately',
+  'dislike slightly',
+  'neither like nor dislike',
+  'like slightly',
+  'like moderately',
+  'like very much',
+  'like extremely',
+] as const
+
 /** Responses that most dough trials ask for, ready to be changed. Margins are a start, not a rule (common practice). */
 export const responsePresets: readonly ResponsePreset[] = [
   {
     name: 'Liking',
     by: 'taster',
     about: 'serving',
-    scale: rating('dislike it extremely', 'neither like nor dislike it', 'like it extremely'),
+    scale: {
+      kind: 'nine-point',
+      anchors: likingPoints.map((text, index) => ({ at: index + 1, text })),
+    },
     better: { is: 'higher' },
     margin: 1,
   },

@@ -1,3 +1,4 @@
+import type { AtTable } from '@/core/trial/at-table.ts'
 import type { TellApart } from '@/core/trial/plan-record.ts'
 import type { AnswerScale } from '@/core/trial/response.ts'
 import type { Answer } from './answer.ts'
@@ -7,6 +8,10 @@ export interface Question {
   responseId: string
   name: string
   scale: AnswerScale
+  /** What the word means; null where the plan gives none. */
+  definition: string | null
+  /** Asked first and alone. */
+  liking: boolean
 }
 
 /** A serving as its taster knows it. */
@@ -16,7 +21,7 @@ export interface BlindServing {
   position: number
   done: boolean
   /** What this taster sealed of it, and when they first had the code; null before that. */
-  sealed: { answers: Answer[]; startedAt: number } | null
+  sealed: { answers: Answer[]; startedAt: number | null; words: string | null } | null
 }
 
 /** A set to tell apart: the codes before the taster, and those they may pick. */
@@ -42,5 +47,9 @@ export interface BlindView {
   /** How the sets are to be told apart; null when there are none. */
   tellApart: Pick<TellApart, 'test' | 'attribute'> | null
   questions: Question[]
+  /** Seconds from one serving to the next, and longer pauses. */
+  rest: Pick<AtTable, 'restSeconds' | 'pauseAfter' | 'pauseSeconds'>
+  /** Which serving was the usual one: asked when all are scored; null where it is not asked. */
+  guess: { done: boolean } | null
   complete: boolean
 }

@@ -110,6 +110,8 @@ const plainTexts = {
   present: 'At the table',
   declined: 'Declined to taste',
   left: 'Left the tasting',
+  'allergens-heard': 'Heard of the allergens',
+  'seat-left': 'Left the ballot on the device',
   unsealed: 'Unsealed',
   'findings-looked': 'Findings looked at',
   'device-taken': 'Device taken from the table, all covered',

@@ -46,6 +46,10 @@ const plain = {
   'tell-apart-same-level': 'The tell-apart test compares a level with itself; choose two.',
   'pair-of-nothing':
     'Say what the tasters are to find more of, such as saltiness; without it the question has no answer.',
+  'again-while-hot':
+    'A second slice of the same piece would be older and cooler than the first, so nothing is served again hot; bake a second flight instead, or serve rested.',
+  'no-usual-to-guess':
+    'Tasters are asked which one was your usual, but no level is marked as it; mark it, or ask nothing.',
 } as const satisfies Partial<Record<PlanProblem['reason'], string>>
 
 /** What is wrong with a plan, with the mend, in one sentence for the field that its path names. */
@@ -112,6 +116,8 @@ export function planProblemText(trouble: Trouble): string {
       return 'The shared dose names an ingredient that the formula does not hold; choose another.'
     case 'tell-apart-level-missing':
       return 'The tell-apart test names a level that is no longer there; choose another.'
+    case 'again-level-missing':
+      return 'A level to be served again is no longer among the levels; choose another.'
     case 'temperature-unusual':
       return `${plainNumber(trouble.celsius)} °C is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} °C. Is that meant?`
     case 'oven-heat-unusual':

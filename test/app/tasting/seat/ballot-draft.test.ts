@@ -13,6 +13,8 @@ const questions = tasterQuestions(planOf()).map(({ id, name, scale }) => ({
   responseId: id,
   name,
   scale,
+  definition: null,
+  liking: false,
 }))
 const [liking, chew] = questions
 if (!liking || !chew) throw new Error('the plan asks two things')

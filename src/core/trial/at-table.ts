@@ -1,0 +1,24 @@
+import * as z from 'zod/mini'
+import { idShape } from '@/core/record/id.ts'
+import { countTo, listOf } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
+
+const seconds = z.number().check(z.int(), z.gte(0), z.lte(3600))
+
+/** How servings that rested are offered, beyond their order. What is left out is not done. */
+export const atTableShape = z.strictObject({
+  /**
+   * Levels served once more under a second code in the first flight: one of them is a hidden duplicate among the others; all
+   * of them make a second go after the first. How a taster repeats what they said is read from the two.
+   */
+  again: z.exactOptional(listOf(idShape, { most: most.levels })),
+  /** From one serving to the next: water, plain bread, and this many seconds. */
+  restSeconds: z.exactOptional(seconds),
+  /** After so many servings a longer pause, of `pauseSeconds`. */
+  pauseAfter: z.exactOptional(countTo(most.piecesOfSession)),
+  pauseSeconds: z.exactOptional(seconds),
+  /** At the end each taster is asked which serving was the usual one: the answer tells whether blinding held. */
+  asksUsual: z.exactOptional(z.boolean()),
+})
+
+export type AtTable = z.infer<typeof atTableShape>

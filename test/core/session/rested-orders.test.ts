@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest'
+import { chanceFrom, shuffled } from '@/core/design/chance.ts'
+import { orderBalance } from '@/core/design/order-balance.ts'
+import { tasterOrders } from '@/core/design/taster-orders.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import { tasterOrder } from '@/core/tasting/taster-order.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { madePlan } from '../made-plan.ts'
+import { madeSession, nth } from './made-session.ts'
+
+const rested = (change: Partial<Plan> = {}) =>
+  madePlan({ serving: 'rested', flights: 1, ...change })
+
+const linesOf = (session: Session, tasterId: string) =>
+  tasterOrder(session, tasterId).map(({ pieceId, repeats }) => {
+    const piece = session.pieces.find(({ id }) => id === pieceId)
+    return `${piece?.levelId}${repeats === undefined ? '' : ' again'}`
+  })
+
+describe('orders of rested servings', () => {
+  // A line cannot stand at a position more evenly than floor and ceiling of orders / lines: that is the bound. Pairs follow:
+  // a Williams square of an even number holds each ordered pair once, one of an odd number some pairs twice and its mirror the
+  // others, so counts lie at most 1 and 2 apart.
+  test('2 to 10 lines, 1 to 20 tasters, 1 to 4 sessions: as even as arithmetic allows', () => {
+    const uneven: string[] = []
+    for (let lines = 2; lines <= 10; lines += 1)
+      for (let tasters = 1; tasters <= 20; tasters += 1) {
+        const labelling = shuffled(
+          chanceFrom(7, 0, lines),
+          Array.from({ length: lines }, (_, index) => index),
+        )
+        const orders: number[][] = []
+        for (let session = 1; session <= 4; session += 1) {
+          orders.push(
+            ...tasterOrders({
+              chance: chanceFrom(7, session),
+              labelling,
+              count: tasters,
+              earlier: orders,
+            }),
+          )
+          const { leastAt, mostAt, leastBefore, mostBefore } = orderBalance(orders, lines)
+          const pairs = lines % 2 === 0 ? 1 : 2
+          if (mostAt - leastAt > 1 || mostBefore - leastBefore > pairs)
+            uneven.push(
+              `${lines} × ${tasters} × ${session}: ${leastAt}–${mostAt}, ${leastBefore}–${mostBefore}`,
+            )
+        }
+      }
+    expect(uneven).toEqual([])
+  })
+
+  test('dealt sessions keep it: five levels, four tasters, three sessions', () => {
+    const plan = rested({
+      levels: ['a', 'b', 'c', 'd', 'e'].map((id, index) => ({
+        id,
+        value: 60 + index * 3,
+        label: String(60 + index * 3),
+        control: index === 2,
+      })),
+      tasters: ['t1', 't2', 't3', 't4'].map((tasterId) => ({ tasterId, knows: false })),
+    })
+    const sessions: Session[] = []
+    for (let number = 1; number <= 3; number += 1) sessions.push(madeSession(plan, [...sessions]))
+    const ids = plan.levels.map(({ id }) => id)
+    const orders = sessions.flatMap((session) =>
+      plan.tasters.map(({ tasterId }) => linesOf(session, tasterId).map((id) => ids.indexOf(id))),
+    )
+    const { leastAt, mostAt } = orderBalance(orders, 5)
+    expect([leastAt, mostAt]).toEqual([2, 3])
+  })
+})
+
+describe('a hidden duplicate', () => {
+  const plan = rested({ atTable: { again: ['lv-mid'] } })
+  const session = madeSession(plan)
+
+  test('is a second serving of the same piece under a code of its own', () => {
+    const again = session.dealt.servings.filter(({ repeats }) => repeats !== undefined)
+    expect(again).toHaveLength(1)
+    const twin = session.dealt.servings.find(({ id }) => id === again[0]?.repeats)
+    expect(again[0]?.pieceId).toBe(twin?.pieceId)
+    expect(again[0]?.code).not.toBe(twin?.code)
+    expect(session.pieces.find(({ id }) => id === twin?.pieceId)?.levelId).toBe('lv-mid')
+  })
+
+  test('stands in every order among the others, at different positions', () => {
+    const places = plan.tasters.map(({ tasterId }) => linesOf(session, tasterId))
+    for (const lines of places) expect([...lines].toSorted()).toHaveLength(5)
+    expect(new Set(places.map((lines) => lines.indexOf('lv-mid again'))).size).toBe(places.length)
+  })
+
+  test('takes a code, and none where servings are hot', () => {
+    const hot = madeSession(madePlan({ serving: 'as-baked', atTable: { again: ['lv-mid'] } }))
+    expect(hot.dealt.servings.every(({ repeats }) => repeats === undefined)).toBe(true)
+  })
+})
+
+test('two goes: all of the first, then all again in another order', () => {
+  const plan = rested({ tasters: [{ tasterId: 'self', knows: false }] })
+  const goes = { ...plan, atTable: { again: plan.levels.map(({ id }) => id) } }
+  const lines = linesOf(madeSession(goes), 'self')
+  const [first, second] = [lines.slice(0, 4), lines.slice(4).map((line) => line.split(' ')[0])]
+  expect(lines).toHaveLength(8)
+  expect(first.every((line) => !line.endsWith('again'))).toBe(true)
+  expect([...first].toSorted()).toEqual([...second].toSorted())
+  expect(first).not.toEqual(second)
+})
+
+test('later sessions complete the orders of the earlier ones, the duplicate among them', () => {
+  const plan = rested({
+    tasters: [{ tasterId: 'self', knows: false }],
+    atTable: { again: ['lv-mid'] },
+  })
+  const sessions: Session[] = []
+  for (let number = 1; number <= 5; number += 1) sessions.push(madeSession(plan, [...sessions]))
+  const at = sessions.map((session) => linesOf(session, 'self').indexOf('lv-mid again'))
+  expect([...at].toSorted()).toEqual([0, 1, 2, 3, 4])
+  expect(nth(sessions, 0).dealt.drawVersion).toBe(4)
+})
