@@ -84,6 +84,7 @@ export function createNotebook(
     createTrial: tell(async (...given) => await (await writing()).createTrial(...given)),
     keepPlan: tell(async (...given) => await (await writing()).keepPlan(...given)),
     beginSession: tell(async (...given) => await (await writing()).beginSession(...given)),
+    makeAgain: tell(async (...given) => await (await writing()).makeAgain(...given)),
     log: tell(async (event) => {
       const [logged] = await (await writing()).logAll([event])
       if (!logged) throw new Error('one event was logged')

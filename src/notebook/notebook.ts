@@ -76,8 +76,10 @@ export interface Notebook {
   createTrial(plan: Plan, options?: { follows?: Follows; note?: string }): Promise<string>
   /** Keeps a plan that was changed from `base`: merged by field with what stands, in place or as the next revision. */
   keepPlan(plan: Plan, base?: Plan): Promise<KeptPlan>
-  /** Keeps a dealt session, whole; sessions are never changed afterwards. */
+  /** Keeps a dealt session, whole; afterwards it is changed by `makeAgain` alone. */
   beginSession(session: Session): Promise<void>
+  /** Makes a failed dough again: a new dough of its level in the same session, the old one kept. Gives the new dough's id. */
+  makeAgain(dough: { trialId: string; sessionId: string; batchId: string }): Promise<string>
   /** Appends to the log; resolves once it is on disk. */
   log(event: NewEvent): Promise<Event>
   /**

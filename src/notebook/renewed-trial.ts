@@ -7,7 +7,7 @@ import { namedKitchen, storedTrial } from './stored-trial.ts'
 /**
  * A trial as it stands now, from what was read of it before: whatever says the same is the very object that was held, and
  * only the rest is read and checked. Most records are never changed once they are written, so their ids tell; the trial
- * itself, the plan that is or was in force, and the kitchen's things are looked at anew. With nothing held of this trial it is read whole.
+ * itself, the plan that is or was in force, a session with a dough made again, and the kitchen's things are looked at anew. With nothing held of this trial it is read whole.
  */
 export async function renewedTrial(
   store: Store,
@@ -20,10 +20,16 @@ export async function renewedTrial(
   const inForce = new Set([trial.planId, held.trial.planId])
   const list = <Item extends { id: string }>(table: Table<Item, string>, before: readonly Item[]) =>
     itemsNow(table, trialId, before, inForce)
-  const [plans, sessions, events, ballots, photos] = await Promise.all([
+  const events = await list(store.events, held.events)
+  // A session is changed by a dough made again alone, which its log says.
+  const remade = new Set(
+    events.flatMap(({ kind, sessionId }) =>
+      kind === 'made-again' && sessionId !== null ? [sessionId] : [],
+    ),
+  )
+  const [plans, sessions, ballots, photos] = await Promise.all([
     list(store.plans, held.plans),
-    list(store.sessions, held.sessions),
-    list(store.events, held.events),
+    itemsNow(store.sessions, trialId, held.sessions, remade),
     list(store.ballots, held.ballots),
     list(store.photos, held.photos),
   ])

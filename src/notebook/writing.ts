@@ -5,6 +5,7 @@ import { keepAnswer } from './keep-answer.ts'
 import { eraseTaster, keepKitchenThing, removeKitchenThing } from './keep-kitchen.ts'
 import { keepPlan } from './keep-plan.ts'
 import { logEvents } from './log-events.ts'
+import { makeAgain } from './make-again.ts'
 import type { Notebook } from './notebook.ts'
 import { eraseTrial, putAway } from './put-away.ts'
 import { sealBallot } from './seal-ballot.ts'
@@ -16,6 +17,7 @@ export type Writing = Pick<
   | 'createTrial'
   | 'keepPlan'
   | 'beginSession'
+  | 'makeAgain'
   | 'logAll'
   | 'sealBallot'
   | 'keepAnswer'
@@ -38,6 +40,7 @@ export function writingOf(store: Store, services: NotebookServices): Writing {
     createTrial: (plan, options) => createTrial(store, services, plan, options),
     keepPlan: (plan, base) => keepPlan(store, services, plan, base),
     beginSession: (session) => beginSession(store, session),
+    makeAgain: (dough) => makeAgain(store, services, dough),
     logAll: (events, seen) => logEvents(store, services, events, seen),
     sealBallot: (ballot) => sealBallot(store, services, ballot),
     keepAnswer: (id, revision, answer) => keepAnswer(store, id, revision, answer),

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini'
 import { countShape, wholeShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
+import { countTo } from '@/core/record/list.ts'
+import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
@@ -63,6 +65,7 @@ export const eventShape = z.discriminatedUnion('kind', [
       'oven-floor',
       'core',
       'fridge',
+      'serving',
     ]),
     celsius: celsiusShape,
   }),
@@ -72,12 +75,24 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('step-stopped', { stepId: idShape, repeat: countShape }),
   /** A step that is not done: nothing begins by it. */
   event('step-skipped', { stepId: idShape, repeat: countShape }),
+  /** One more repeat than planned is to be done to this dough or piece. */
+  event('step-added', { stepId: idShape, repeat: countShape }),
+  /** The wait of one repeat is to be so much longer than planned, below zero shorter. */
+  event('wait-changed', {
+    stepId: idShape,
+    repeat: countShape,
+    moreSeconds: z.number().check(z.int(), z.gte(-604_800), z.lte(604_800)),
+  }),
+  /** How many folds one repeat of a folding step was. */
+  event('folded', { stepId: idShape, repeat: countShape, folds: countTo(most.repeats) }),
   event('rise', { percent: z.number().check(z.gte(-100), z.lte(2000)) }),
   /** A baker's answer to a response: a handling score or a measurement of their own. */
   event('measured', { responseId: idShape, value: z.number() }),
   /** A bake is one fact: into the oven begins it, out of the oven ends it, and no entry of a step stands beside them. */
   event('bake-in', oven),
   event('bake-out', oven),
+  /** The first colour is seen on a piece in the oven. */
+  event('browned', {}),
   /** Mass of a piece: into the oven, out of it, or cooled at a stated age. */
   event('mass', {
     when: z.enum(['in', 'out', 'cooled']),
@@ -93,6 +108,10 @@ export const eventShape = z.discriminatedUnion('kind', [
     what: z.enum(['stuck', 'torn', 'burnt', 'gummy', 'rescued', 'not-served', 'other']),
     note: z.exactOptional(noteShape),
   }),
+  /** A dough that failed is made again: the new dough's id. */
+  event('made-again', { batchId: idShape }),
+  /** The baker was told what is still missing of the day, and leaves it so. */
+  event('day-closed', {}),
   event('note', { text: noteShape }),
   event('photo', { photoId: idShape, caption: z.exactOptional(noteShape) }),
   /** A serving is put before the tasters. */

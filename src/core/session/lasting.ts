@@ -1,12 +1,13 @@
 import type { Event, EventKind } from './event-record.ts'
 
-/** A look cannot be unlooked, a lock not unlocked, and codes that were given away are out. */
+/** A look cannot be unlooked, a lock not unlocked, codes that were given away are out, and a dough that was made again is there. */
 const lasting: ReadonlySet<EventKind> = new Set<EventKind>([
   'lock',
   'unsealed',
   'peeked',
   'findings-looked',
   'device-taken',
+  'made-again',
 ])
 
 /**

@@ -15,6 +15,11 @@ export function batchOf(session: Session, batchId: string): Batch {
   return batch
 }
 
+/** The doughs that are worked, in the order they are listed: one that failed and was made again is none of them. */
+export function doughsInWork({ batches, dealt }: Session): Batch[] {
+  return batches.filter(({ id }) => dealt.doughOrder.includes(id))
+}
+
 /** The letter under which a level's line works in this session; null for a level that the session does not run. */
 export function letterOfLevel(session: Session, levelId: string): string | null {
   return session.dealt.letters.find((one) => one.levelId === levelId)?.letter ?? null

@@ -1,7 +1,7 @@
 import { lineIds, lineOf, taskKey } from '@/core/clock-plan/day-tasks.ts'
 import type { PlannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Session } from './session-record.ts'
-import { runSeconds, type StepRun } from './step-runs.ts'
+import { asAgreedSeconds, runSeconds, type StepRun, waitSeconds } from './step-runs.ts'
 
 /** What a dough or piece does next; `dueAt` in UTC ms, null where nothing tells. */
 export interface NextOnLine {
@@ -62,10 +62,10 @@ const isBehind = ({ startedAt, stoppedAt, skipped }: StepRun) =>
   startedAt !== null || stoppedAt !== null || skipped
 
 /** When a running step is due to end: its wait after the hands are off or, while they are on it, after the planned work. */
-function endDue({ step, handsOffAt }: StepRun, startedAt: number): number {
-  return handsOffAt === null
-    ? startedAt + runSeconds(step) * 1000
-    : handsOffAt + step.waitSeconds * 1000
+function endDue(run: StepRun, startedAt: number): number {
+  return run.handsOffAt === null
+    ? startedAt + asAgreedSeconds(run) * 1000
+    : run.handsOffAt + waitSeconds(run) * 1000
 }
 
 /** How long after one step the next begins, as planned; at the oven, as soon as it is free. */

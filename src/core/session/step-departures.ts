@@ -35,6 +35,8 @@ function missing(runs: readonly StepRun[]): Departure[] {
   return runs.flatMap((run, index): Departure[] => {
     const { unit, batchId, levelId, step, repeat } = run
     if (run.startedAt !== null || run.stoppedAt !== null) return []
+    // What was added beyond the plan and then left out is as planned.
+    if (run.added) return []
     if (run.skipped)
       return [{ what: 'step-missing', unit, batchId, levelId, stepId: step.id, repeat }]
     const later = runs
@@ -50,7 +52,8 @@ const isSameLine = (run: StepRun, later: StepRun) =>
 
 function extra(runs: readonly StepRun[], plan: Plan, effective: readonly Standing[]): Departure[] {
   const asked = new Map<string, number>()
-  for (const { unit, step, repeat } of runs) {
+  for (const { unit, step, repeat, added } of runs) {
+    if (added) continue
     const key = `${unit.id} ${step.id}`
     asked.set(key, Math.max(asked.get(key) ?? 0, repeat))
   }

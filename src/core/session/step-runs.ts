@@ -14,23 +14,33 @@ export interface StepRun extends DayTask {
   stoppedAt: number | null
   /** It was said that this one is not done. */
   skipped: boolean
+  /** A repeat beyond the planned ones, done to this dough or piece as to another. */
+  added: boolean
+  /** Its wait was made so much longer than planned, as another's was; below zero shorter. */
+  moreSeconds: number
 }
 
 /**
  * Every repeat of every step that the plan asks of this session, in dough order and within a dough in the method's order, with
  * its stamps from the log. Steps per batch belong to the dough; once one dough has run apart into levels they belong to its
  * pieces. Into the oven begins a bake and out of the oven ends it. A step that was never stopped ends when the next
- * of the same dough or piece begins. Spare pieces are left out until something is logged of them.
+ * of the same dough or piece begins. Spare pieces are left out until something is logged of them. A repeat that was added
+ * beyond the plan follows the step's last one.
  */
 export function stepRuns(session: Session, plan: Plan, effective: readonly Standing[]): StepRun[] {
   const stamps = stampsOf(plan, effective)
   const touched = new Set(effective.map((event) => event.about.id))
   const tasks = dayTasks(plan, session, (pieceId) => touched.has(pieceId))
   return session.dealt.doughOrder.flatMap((batchId) => {
-    const own = tasks.filter((task) => task.batchId === batchId)
+    const own = withAdded(
+      tasks.filter((task) => task.batchId === batchId),
+      effective,
+    )
     return endByNext(
-      own.map((task) => ({
+      own.map(({ added, ...task }) => ({
         ...task,
+        added,
+        moreSeconds: moreWait(effective, task),
         startedAt: stamps.get(`start ${taskKey(task)}`) ?? null,
         handsOffAt: stamps.get(`hands-off ${taskKey(task)}`) ?? null,
         stoppedAt: stamps.get(`stop ${taskKey(task)}`) ?? null,
@@ -46,6 +56,43 @@ export function stepRuns(session: Session, plan: Plan, effective: readonly Stand
  */
 export function runSeconds(step: Step): number {
   return (step.kind === 'bake' ? 0 : step.handsSeconds) + step.waitSeconds
+}
+
+/** How long the wait of a run is to be: as planned, or as it was changed to match another's. Never below zero. */
+export const waitSeconds = ({ step, moreSeconds }: StepRun): number =>
+  Math.max(0, step.waitSeconds + moreSeconds)
+
+/** How long a run is to take from its start to its end, with what was changed of its wait. */
+export const asAgreedSeconds = (run: StepRun): number =>
+  runSeconds({ ...run.step, waitSeconds: waitSeconds(run) })
+
+/** The tasks of one dough with the repeats that were added beyond the plan, each after the last one of its step. */
+function withAdded(
+  tasks: readonly DayTask[],
+  effective: readonly Standing[],
+): (DayTask & { added: boolean })[] {
+  const all = tasks.map((task) => ({ ...task, added: false }))
+  for (const event of effective) {
+    if (event.kind !== 'step-added') continue
+    const isOfIt = ({ unit, step }: DayTask) =>
+      unit.id === event.about.id && step.id === event.stepId
+    const at = all.findLastIndex(isOfIt)
+    const last = all[at]
+    if (last && last.repeat < event.repeat)
+      all.splice(at + 1, 0, { ...last, repeat: event.repeat, added: true })
+  }
+  return all
+}
+
+function moreWait(effective: readonly Standing[], { unit, step, repeat }: DayTask): number {
+  const changed = effective.findLast(
+    (event) =>
+      event.kind === 'wait-changed' &&
+      event.about.id === unit.id &&
+      event.stepId === step.id &&
+      event.repeat === repeat,
+  )
+  return changed?.kind === 'wait-changed' ? changed.moreSeconds : 0
 }
 
 const stampNames = {

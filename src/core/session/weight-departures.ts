@@ -3,6 +3,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import type { Departure } from './departure.ts'
 import type { Standing } from './effective-events.ts'
+import { doughsInWork } from './line.ts'
 import type { Session } from './session-record.ts'
 import { weightsOfBatch } from './weights-of-batch.ts'
 import { sheetOfBatch } from './worked-levels.ts'
@@ -22,7 +23,7 @@ export function weightDepartures(
 ): Departure[] {
   if (!effective.some((event) => event.kind === 'weighed')) return []
   const sheet = weighSheet(plan, kitchen)
-  return session.batches.flatMap((batch) => {
+  return doughsInWork(session).flatMap((batch) => {
     const lines = sheetOfBatch(sheet.batches, batch.levelId)?.lines ?? []
     return weightsOfBatch(effective, batch.id).flatMap((logged): Departure[] => {
       const line = lines.find((one) =>

@@ -29,6 +29,9 @@ export function checkEvent(
     case 'hands-off':
     case 'step-stopped':
     case 'step-skipped':
+    case 'step-added':
+    case 'wait-changed':
+    case 'folded':
       references.known(`${at}/stepId`, event.stepId, ids('step'))
       break
     case 'bake-in':
@@ -40,6 +43,9 @@ export function checkEvent(
       break
     case 'measured':
       references.known(`${at}/responseId`, event.responseId, ids('response'))
+      break
+    case 'made-again':
+      references.known(`${at}/batchId`, event.batchId, ids('batch'))
       break
     case 'photo':
       references.known(`${at}/photoId`, event.photoId, ids('photo'))

@@ -1,4 +1,5 @@
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import { doughsInWork } from '@/core/session/line.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { runSeconds } from '@/core/session/step-runs.ts'
 
@@ -70,7 +71,7 @@ function handsOn({ do: what, step, dueAt, lateSeconds, handsOn: working }: Agend
 }
 
 function lineOfLevel(session: Session, levelId: string): FrontLine['unit'] {
-  const batch = session.batches.find((each) => each.levelId === levelId)
+  const batch = doughsInWork(session).find((each) => each.levelId === levelId)
   if (batch) return { kind: 'batch', id: batch.id }
   const piece = session.pieces.find((each) => each.levelId === levelId)
   return piece ? { kind: 'piece', id: piece.id } : null

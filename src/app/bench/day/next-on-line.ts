@@ -1,5 +1,5 @@
 import type { AgendaItem } from '@/core/session/agenda.ts'
-import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
+import { asAgreedSeconds, type StepRun, waitSeconds } from '@/core/session/step-runs.ts'
 
 /** The run of the step an agenda item is about; undefined when the plan has none. */
 export function runOf(runs: readonly StepRun[], item: AgendaItem): StepRun | undefined {
@@ -23,9 +23,8 @@ export function nextOnLine(runs: readonly StepRun[], item: AgendaItem): StepRun 
 
 /** The clock of a running step, from its stamp: of its rest once the hands are off, else of the whole step. */
 export function clockOf(run: StepRun): { startedAt: number; goalSeconds: number } | null {
-  if (run.handsOffAt !== null)
-    return { startedAt: run.handsOffAt, goalSeconds: run.step.waitSeconds }
+  if (run.handsOffAt !== null) return { startedAt: run.handsOffAt, goalSeconds: waitSeconds(run) }
   return run.startedAt === null
     ? null
-    : { startedAt: run.startedAt, goalSeconds: runSeconds(run.step) }
+    : { startedAt: run.startedAt, goalSeconds: asAgreedSeconds(run) }
 }

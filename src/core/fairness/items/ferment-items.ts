@@ -2,6 +2,7 @@ import { comparableHours } from '@/core/dough-temperature/comparable-hours.ts'
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
 import { bakes } from '@/core/session/bakes.ts'
+import { doughsInWork } from '@/core/session/line.ts'
 import { temperaturesOf } from '@/core/session/temperatures.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { apartPercent } from './ends-of.ts'
@@ -36,7 +37,7 @@ function hasCurve({ factor, formula, steps }: Plan): boolean {
 
 function hoursOf({ session, effective }: LoggedSession): LevelAmount[] {
   const inAt = new Map(bakes(session, effective).map((bake) => [bake.pieceId, bake.inAt]))
-  return session.batches.flatMap(({ id, levelId }): LevelAmount[] => {
+  return doughsInWork(session).flatMap(({ id, levelId }): LevelAmount[] => {
     const ovenAt = Math.min(
       ...session.pieces.flatMap((piece) =>
         piece.batchId === id ? (inAt.get(piece.id) ?? []) : [],

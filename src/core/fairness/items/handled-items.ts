@@ -1,7 +1,7 @@
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
 import { begunBy } from '@/core/session/bake-entry.ts'
-import { piecesOfBatch } from '@/core/session/line.ts'
+import { doughsInWork, piecesOfBatch } from '@/core/session/line.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
 import { workedIn } from '@/core/session/weights-of-batch.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -84,7 +84,7 @@ function begunOnDoughs({ session, plan, effective }: LoggedSession): BegunOnDoug
     const step = begunBy(event, plan)
     return step ? [{ unitId: event.about.id, stepId: step.stepId }] : []
   })
-  return session.batches.flatMap(({ id: batchId, levelId }) => {
+  return doughsInWork(session).flatMap(({ id: batchId, levelId }) => {
     const own = new Set([batchId, ...piecesOfBatch(session, batchId).map((piece) => piece.id)])
     const begun = started.filter(({ unitId }) => own.has(unitId))
     return levelId === null ? [] : [{ plan, batchId, levelId, begun }]

@@ -2,6 +2,7 @@ import { proofMinutes, warmSeconds } from '@/core/dough-temperature/proof-minute
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
 import { bakes } from '@/core/session/bakes.ts'
+import { doughsInWork } from '@/core/session/line.ts'
 import { temperaturesOf } from '@/core/session/temperatures.ts'
 import { endsOf, meansByLevel } from './ends-of.ts'
 import { madeItem } from './made-item.ts'
@@ -12,7 +13,7 @@ import { madeItem } from './made-item.ts'
  */
 export function warmthItems(logged: readonly LoggedSession[]): FairnessItem[] {
   const doughs = logged.flatMap(({ session, effective }) =>
-    session.batches.flatMap(({ id, levelId }): LevelAmount[] => {
+    doughsInWork(session).flatMap(({ id, levelId }): LevelAmount[] => {
       const [first] = temperaturesOf(effective, 'dough', id)
       return levelId !== null && first ? [{ levelId, value: first.celsius }] : []
     }),

@@ -48,6 +48,15 @@ function countPieces(whole: WholeTrial, levels: TrialLevels) {
       all[at] = (all[at] ?? 0) + 1
       if (hit.has(piece.id)) failed[at] = (failed[at] ?? 0) + 1
     }
+    // A dough that failed and was made again failed with all it would have given to the flights.
+    for (const { id, levelId } of session.batches) {
+      if (session.dealt.doughOrder.includes(id)) continue
+      levels.list.forEach((_, at) => {
+        if (levelId !== null && levels.indexOf(levelId) !== at) return
+        all[at] = (all[at] ?? 0) + session.dealt.flights.length
+        failed[at] = (failed[at] ?? 0) + session.dealt.flights.length
+      })
+    }
   }
   return { all, failed }
 }

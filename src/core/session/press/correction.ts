@@ -3,6 +3,7 @@ import type { BenchEntry } from './new-event.ts'
 import {
   type Ends,
   possibleCelsius,
+  possibleFolds,
   possibleGrams,
   possibleRise,
   possibleSize,
@@ -32,6 +33,8 @@ export function correctable(event: Event): Correctable {
       const ends = possibleCelsius(event.of)
       return { number: { value: event.celsius, label: 'Temperature', unit: '°C', ends } }
     }
+    case 'folded':
+      return { number: { value: event.folds, label: 'Folds', unit: '', ends: possibleFolds } }
     case 'rise':
       return { number: { value: event.percent, label: 'Risen by', unit: '%', ends: possibleRise } }
     case 'size': {
@@ -59,6 +62,8 @@ export function corrected(
   const entry = { ...said, at: mend.at, corrects: id }
   if ('grams' in entry && mend.value !== null) return { ...entry, grams: mend.value }
   if (entry.kind === 'temperature' && mend.value !== null) return { ...entry, celsius: mend.value }
+  if (entry.kind === 'folded' && mend.value !== null)
+    return { ...entry, folds: Math.round(mend.value) }
   if (entry.kind === 'rise' && mend.value !== null) return { ...entry, percent: mend.value }
   if ((entry.kind === 'size' || entry.kind === 'measured') && mend.value !== null)
     return { ...entry, value: mend.value }

@@ -1,4 +1,4 @@
-import type { StepRun } from '@/core/session/step-runs.ts'
+import { type StepRun, waitSeconds } from '@/core/session/step-runs.ts'
 
 /** What ending a rest now would cost. Seconds. */
 export interface EarlyEnd {
@@ -18,7 +18,8 @@ export function earlyEnd(run: StepRun, runs: readonly StepRun[], now: number): E
   const { step } = run
   if (step.kind === 'bake' || step.endsBy.by !== 'clock' || step.waitSeconds === 0) return null
   const restedSeconds = Math.max(0, restSeconds(run, now) ?? 0)
-  const leftSeconds = step.waitSeconds - restedSeconds
+  const plannedSeconds = waitSeconds(run)
+  const leftSeconds = plannedSeconds - restedSeconds
   if (leftSeconds <= step.earlySeconds) return null
   const others = runs.flatMap((other) => {
     if (other.step.id !== step.id || other.repeat !== run.repeat || other.unit.id === run.unit.id)
@@ -26,7 +27,7 @@ export function earlyEnd(run: StepRun, runs: readonly StepRun[], now: number): E
     const rested = other.stoppedAt === null ? null : restSeconds(other, other.stoppedAt)
     return rested === null || rested < 0 ? [] : [{ unit: other.unit, restedSeconds: rested }]
   })
-  return { leftSeconds, restedSeconds, plannedSeconds: step.waitSeconds, others }
+  return { leftSeconds, restedSeconds, plannedSeconds, others }
 }
 
 function restSeconds({ startedAt, handsOffAt, step }: StepRun, until: number): number | null {

@@ -1,4 +1,4 @@
-import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
+import { asAgreedSeconds, type StepRun } from '@/core/session/step-runs.ts'
 
 /** Later than this after its planned end, nobody stood by: the press tells when it was remembered, not when it ended. */
 const lateSeconds = 2 * 60 * 60
@@ -9,6 +9,6 @@ const lateSeconds = 2 * 60 * 60
  */
 export function lateEnd(run: StepRun, now: number): number | null {
   if (run.startedAt === null) return null
-  const planned = run.startedAt + runSeconds(run.step) * 1000
+  const planned = run.startedAt + asAgreedSeconds(run) * 1000
   return now - planned > lateSeconds * 1000 ? planned : null
 }

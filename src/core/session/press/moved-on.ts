@@ -62,12 +62,15 @@ function sayingsOf(entry: NewEvent): readonly string[] {
     case 'hands-off':
     case 'step-stopped':
     case 'step-skipped':
+    case 'step-added':
       return [`${entry.kind} ${entry.about.id} ${entry.stepId} ${entry.repeat}`]
     case 'bake-in':
     case 'bake-out': {
       const { kind, stepId = '', repeat = 1 } = entry
       return bakedUnits(entry).map((id) => `${kind} ${id} ${stepId} ${repeat}`)
     }
+    case 'made-again':
+      return [`${entry.kind} ${entry.about.id}`]
     default:
       return []
   }
@@ -80,6 +83,8 @@ function subjectsOf(entry: NewEvent): readonly string[] {
     case 'hands-off':
     case 'step-stopped':
     case 'step-skipped':
+    case 'step-added':
+    case 'wait-changed':
       return [`line ${entry.about.id}`]
     case 'bake-in':
     case 'bake-out':

@@ -1,3 +1,4 @@
+import { most } from '@/core/record/most.ts'
 import type { EventOf } from '@/core/session/event-record.ts'
 
 export type TemperatureOf = EventOf<'temperature'>['of']
@@ -27,8 +28,8 @@ export function possibleCelsius(of: TemperatureOf): Ends {
 
 /**
  * What a kitchen usually reads (°C): yeast works from just above freezing to about 45 °C, a fridge keeps 1 to 8 °C, bread is
- * baked at floors of 150 to 480 °C and is done at a core of 85 to 100 °C. Ranges of practice, from memory; outside of them a
- * reading may be right, so it is asked for, not refused.
+ * baked at floors of 150 to 480 °C and is done at a core of 85 to 100 °C; it is served between room and oven warm. Ranges of
+ * practice, from memory; outside of them a reading may be right, so it is asked for, not refused.
  */
 const usual: Record<TemperatureOf, Ends> = {
   dough: { least: 2, most: 38 },
@@ -40,6 +41,7 @@ const usual: Record<TemperatureOf, Ends> = {
   fridge: { least: -1, most: 12 },
   'oven-floor': { least: 120, most: 520 },
   core: { least: 70, most: 101 },
+  serving: { least: 10, most: 95 },
 }
 
 /** The range in which a temperature (°C) usually lies; one outside asks before it is kept. */
@@ -47,9 +49,10 @@ export function usualCelsius(of: TemperatureOf): Ends {
   return usual[of]
 }
 
-/** What a scale, a ruler and a marked tub can show: grams; mm or mL; percent over the volume after mixing. */
+/** What a scale, a ruler and a marked tub can show: grams; mm or mL; folds of one go; percent over the volume after mixing. */
 export const possibleGrams: Ends = { least: 0, most: 1_000_000 }
 export const possibleSize: Ends = { least: 0, most: 1_000_000 }
+export const possibleFolds: Ends = { least: 1, most: most.repeats }
 export const possibleRise: Ends = { least: -100, most: 2000 }
 
 /** Whether a value lies outside of two ends. */

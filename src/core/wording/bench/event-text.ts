@@ -2,7 +2,8 @@ import type { Event, EventOf } from '@/core/session/event-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { doseName } from '@/core/weighing/written-sheet.ts'
-import { asSentenceStart } from '@/core/wording/words/list-text.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { ingredientName } from '@/core/wording/words/named-in-plan.ts'
 import { failureText } from './failure-text.ts'
 
@@ -22,6 +23,7 @@ const temperatures: Record<EventOf<'temperature'>['of'], string> = {
   'oven-floor': 'Oven floor',
   core: 'Core',
   fridge: 'Fridge',
+  serving: 'Serving',
 }
 
 const masses: Record<EventOf<'mass'>['when'], string> = {
@@ -50,6 +52,7 @@ export function workedInName(what: EventOf<'worked-in'>['what']): string {
 export function stepText(plan: Pick<Plan, 'steps'>, stepId: string, repeat: number): string {
   const step = plan.steps.find((each) => each.id === stepId)
   if (!step) return 'A step'
+  if (repeat > step.repeats) return `${step.name} ${repeat}, one more than planned`
   return step.repeats > 1 ? `${step.name} ${repeat} of ${step.repeats}` : step.name
 }
 
@@ -80,6 +83,12 @@ export function eventText(
     case 'bake-in':
     case 'bake-out':
       return ovenText(event, plan)
+    case 'step-added':
+      return `One more asked for: ${stepText(plan, event.stepId, event.repeat)}`
+    case 'wait-changed':
+      return `${stepText(plan, event.stepId, event.repeat)}: ${changedWaitText(event.moreSeconds)}`
+    case 'folded':
+      return `${stepText(plan, event.stepId, event.repeat)}: ${countText(event.folds, 'fold')}`
     case 'rise':
       return `Risen by ${plainNumber(event.percent)} %`
     case 'measured':
@@ -115,7 +124,17 @@ const plainTexts = {
   unsealed: 'Unsealed',
   'findings-looked': 'Findings looked at',
   'device-taken': 'Device taken from the table, all covered',
+  browned: 'First browning',
+  'made-again': 'Made again',
+  'day-closed': 'Day closed, what is missing left so',
 } as const
+
+/** A wait that was changed to match another dough: "to wait 12 min longer". */
+function changedWaitText(moreSeconds: number): string {
+  if (moreSeconds === 0) return 'to wait as planned'
+  const way = moreSeconds > 0 ? 'longer' : 'shorter'
+  return `to wait ${durationText(Math.abs(moreSeconds))} ${way}`
+}
 
 /** “Into the oven”, with how many pieces of a dough that is baked whole; of several bakes with which. */
 function ovenText(event: EventOf<'bake-in' | 'bake-out'>, plan: Pick<Plan, 'steps'>): string {

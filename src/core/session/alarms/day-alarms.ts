@@ -1,0 +1,29 @@
+import type { AgendaItem } from '@/core/session/agenda.ts'
+
+/** A moment at which the hands are called: UTC ms, and by what. */
+export interface Alarm {
+  /** The same as long as it calls to the same thing, also when its moment moves. */
+  key: string
+  at: number
+  item: AgendaItem
+}
+
+/**
+ * What is to ring, soonest first: every wait and bake that runs, at its end (one that ends by a mark or reading: when to look at
+ * it), and every step that is to begin at a moment of its own. Work by hand that runs rings for nothing: the hands are on it.
+ */
+export function dayAlarms(items: readonly AgendaItem[]): Alarm[] {
+  return items
+    .flatMap((item): Alarm[] => {
+      const { dueAt, unit, step, repeat, do: what, handsOn } = item
+      if (dueAt === null || handsOn) return []
+      if (what === 'end' && step.kind !== 'bake' && step.waitSeconds <= 0) return []
+      return [{ key: `${unit.id} ${step.id} ${repeat} ${what}`, at: dueAt, item }]
+    })
+    .toSorted((one, other) => one.at - other.at)
+}
+
+/** What rang, or should have, after `since` and up to `now` (UTC ms), the soonest first. */
+export function rungBetween(alarms: readonly Alarm[], since: number, now: number): Alarm[] {
+  return alarms.filter(({ at }) => at > since && at <= now)
+}

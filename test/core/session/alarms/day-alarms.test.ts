@@ -1,0 +1,38 @@
+import { expect, it } from 'vitest'
+import { agenda } from '@/core/session/agenda.ts'
+import { dayAlarms, rungBetween } from '@/core/session/alarms/day-alarms.ts'
+import { effectiveEvents } from '@/core/session/effective-events.ts'
+import { madePlan } from '../../made-plan.ts'
+import { madeLog } from '../made-events.ts'
+import { madeSession } from '../made-session.ts'
+
+const minute = 60_000
+const plan = madePlan()
+const session = madeSession(plan)
+const [first = '', second = ''] = session.dealt.doughOrder
+const about = { kind: 'batch', id: first } as const
+
+it('rings at the end of a wait and for the dough that begins next, and not for work that runs', () => {
+  const { events, log } = madeLog()
+  log({ kind: 'step-started', stepId: 'mix', repeat: 1 }, { about, at: 0 })
+  const at = (now: number) => dayAlarms(agenda(session, plan, effectiveEvents(events), now))
+  // The mix runs: hands are on it. The second dough begins after the first, which rings.
+  expect(at(minute).map(({ item }) => [item.unit.id, item.do])).toContainEqual([second, 'start'])
+  expect(at(minute).every(({ item }) => item.unit.id !== first)).toBe(true)
+  log({ kind: 'step-stopped', stepId: 'mix', repeat: 1 }, { about, at: 8 * minute })
+  log({ kind: 'step-started', stepId: 'rest', repeat: 1 }, { about, at: 8 * minute })
+  const rest = at(9 * minute).find(({ item }) => item.unit.id === first)
+  // 8 + 30 min.
+  expect(rest).toMatchObject({ at: 38 * minute, key: `${first} rest 1 end` })
+})
+
+it('tells what rang while nobody could hear it: after the last moment of hearing, up to now', () => {
+  const { events, log } = madeLog()
+  log({ kind: 'step-started', stepId: 'rest', repeat: 1 }, { about, at: 0 })
+  const alarms = dayAlarms(agenda(session, plan, effectiveEvents(events), minute))
+  const own = (since: number, now: number) =>
+    rungBetween(alarms, since * minute, now * minute).filter(({ item }) => item.unit.id === first)
+  expect(own(1, 29)).toEqual([])
+  expect(own(1, 30)).toHaveLength(1)
+  expect(own(30, 40)).toEqual([])
+})
