@@ -1,4 +1,4 @@
-import type { Departure } from '@/core/session/departures.ts'
+import type { Departure } from '@/core/session/departure.ts'
 import type { Unit } from '@/core/session/line.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import type { StepRun } from '@/core/session/step-runs.ts'

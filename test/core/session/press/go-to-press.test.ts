@@ -6,7 +6,10 @@ import { stepRuns } from '@/core/session/step-runs.ts'
 import { made, withSteps } from './one-fold.ts'
 
 const minute = 60_000
-const plan = withSteps({ handsSeconds: 120, waitSeconds: 1800, toleranceSeconds: 120 }, 2)
+const plan = withSteps(
+  { handsSeconds: 120, waitSeconds: 1800, earlySeconds: 120, lateSeconds: 120 },
+  2,
+)
 
 it('ends the work in front and begins that of the dough whose wait is over, in one press', () => {
   const { session, events, press, first, second } = made(plan)
