@@ -26,6 +26,8 @@ export interface RestoreRecord {
   cameIn: number
   already: number
   left: LeftOut[]
+  /** Pictures that are damaged in the backup, by their files in it: their trials are here without them. */
+  picturesLost: string[]
   ended: RestoreEnd | null
 }
 
@@ -43,6 +45,7 @@ const restoreRecordShape = z.strictObject({
       troubles: z.array(z.custom<FileTrouble>((each) => typeof each === 'object')),
     }),
   ),
+  picturesLost: z.prefault(z.array(z.string()), []),
   ended: z.nullable(z.enum(['whole', 'stopped', 'out-of-room', 'failed'])),
 })
 

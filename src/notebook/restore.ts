@@ -44,7 +44,7 @@ export async function restore(
   const files = zip.names.filter((file) => /^trials\/[^/]+\.json$/.test(file))
   let record: RestoreRecord = {
     ...{ file: name, at: now(), total: files.length, cameIn: 0, already: 0, left: [] },
-    ended: null,
+    ...{ picturesLost: [], ended: null },
   }
   const end = async (ended: RestoreRecord['ended']): Promise<RestoreOutcome> => {
     record = { ...record, ended }
@@ -63,15 +63,16 @@ export async function restore(
         await keepRestoreRecord(store, after)
         return after
       })
-      await restorePictures(store, zip, some)
+      const picturesLost = await restorePictures(store, zip, some)
+      record = { ...record, picturesLost: [...record.picturesLost, ...picturesLost] }
     }
     return await end('whole')
   } catch (error) {
     const failure = asFailure(error, store)
     if (!(failure instanceof NotebookFailure)) throw failure
-    return await end(failure.reason === 'out-of-room' ? 'out-of-room' : 'failed').catch(() => ({
-      ...{ ok: true as const, record: { ...record, ended: 'out-of-room' as const } },
-    }))
+    const ended = failure.reason === 'out-of-room' ? 'out-of-room' : 'failed'
+    // Where not even the record of it can be kept, whoever asked still hears how far it was.
+    return await end(ended).catch(() => ({ ok: true as const, record: { ...record, ended } }))
   }
 }
 
@@ -132,13 +133,14 @@ async function takeSome(
 /** What a trial asks; while it is sealed nothing of it may be told, a question may hold a level. */
 const questionOf = (whole: WholeTrial) => (sealed(whole) ? null : planInForce(whole).question)
 
-/** Puts back the pictures of these trials whose photo is here and that are not here themselves. */
+/** Puts back the pictures of these trials whose photo is here and that are not here themselves; the files of those that are damaged. */
 async function restorePictures(
   store: Store,
   zip: ZipReader,
   some: readonly ReadOne[],
-): Promise<void> {
+): Promise<string[]> {
   const listed = new Set(zip.names)
+  const lost: string[] = []
   for (const one of some) {
     if (!('whole' in one)) continue
     const photos = one.whole.photos.map((photo) => ({
@@ -149,11 +151,16 @@ async function restorePictures(
       for (const { photo, file } of photos) {
         const bytes = packed[file]
         const here = await store.photos.get(photo.id)
-        if (!bytes || here?.trialId !== photo.trialId) continue
+        if (!listed.has(file) || here?.trialId !== photo.trialId) continue
         if (await store.pictures.get(photo.id)) continue
+        if (!bytes) {
+          lost.push(file)
+          continue
+        }
         const blob = new Blob([new Uint8Array(bytes)], { type: photo.mediaType })
         await store.pictures.put({ id: photo.id, trialId: photo.trialId, blob })
       }
     })
   }
+  return lost
 }

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto'
-import { strToU8, unzipSync, zipSync } from 'fflate'
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
 import { presentSteps } from '@/notebook/create-notebook.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
 import { planOf } from '../trial-of/plan-of.ts'
-import { contentOf, freshName, notebookOf, notebookWithTrial } from './notebook-of.ts'
+import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 /** A notebook with the whole trial of the tests and so many more that only plan. */
 async function notebookOfMany(more: number, name = freshName()): Promise<OpenNotebook> {
@@ -88,6 +88,47 @@ describe('long work', () => {
     expect(Object.fromEntries(left.map((each) => [each.file, each.because]))).toEqual({
       ...{ 'trials/t-0.json': 'broken-bytes', 'trials/cut.json': 'trouble' },
     })
+  })
+
+  test('N42: a byte that was changed within a file of the backup is noticed by its checksum', async () => {
+    const zip = await zipOf(await notebookOfMany(1))
+    const files = unzipSync(new Uint8Array(await zip.arrayBuffer()))
+    // Stored as they are, so that a changed byte still unpacks, and still reads as a trial.
+    const bytes = zipSync(files, { level: 0 })
+    const question = strFromU8(files['trials/t-0.json'] ?? new Uint8Array()).match(
+      /"question": "(\w+)/,
+    )?.[1]
+    const at = Buffer.from(bytes).indexOf(`"question": "${question}`, bytes.indexOf(0))
+    for (let from = at; from >= 0; from = Buffer.from(bytes).indexOf(`"${question}`, from + 1))
+      bytes[from + '"question": "'.length] = 'X'.charCodeAt(0)
+    const notebook = notebookOf()
+    const outcome = await notebook.restore(new Blob([new Uint8Array(bytes)]))
+    expect(outcome).toMatchObject({
+      record: { cameIn: 0, left: [{ because: 'broken-bytes' }, { because: 'broken-bytes' }] },
+    })
+  })
+
+  test('N42: a picture that is damaged in the backup is named; its trial comes in without it', async () => {
+    const source = await notebookOfMany(1)
+    const photo = {
+      id: 'photo-9',
+      trialId: 'trial-1',
+      at: testNow,
+      widthPixels: 2,
+      heightPixels: 2,
+    }
+    const picture = new Blob([new Uint8Array([137, 80, 78, 71, 0, 255])], { type: 'image/png' })
+    await source.addPhoto({ ...photo, mediaType: 'image/png' }, picture)
+    const bytes = new Uint8Array(await (await zipOf(source)).arrayBuffer())
+    const at = Buffer.from(bytes).indexOf(Buffer.from([137, 80, 78, 71, 0, 255]))
+    bytes[at + 4] = 1
+    const notebook = notebookOf()
+    const outcome = await notebook.restore(new Blob([bytes]))
+    expect(outcome).toMatchObject({
+      record: { cameIn: 2, left: [], picturesLost: ['pictures/photo-9.png'], ended: 'whole' },
+    })
+    expect(await notebook.picture('photo-9')).toBeUndefined()
+    expect(await notebook.restoreRecord()).toMatchObject({ picturesLost: ['pictures/photo-9.png'] })
   })
 
   test('N42: what is damaged here stays as it is, and the others come in', async () => {

@@ -23,7 +23,10 @@ export function BackupDesk() {
         />
       ) : null}
       {end ? <LongWorkEnded end={end} /> : null}
-      <RestoreReport running={running?.kind === 'restore'} />
+      <RestoreReport
+        running={running?.kind === 'restore'}
+        own={end?.is === 'read' && end.outcome.ok ? end.outcome.record : null}
+      />
     </>
   )
 }

@@ -6,6 +6,7 @@ export interface RestoreToSay {
   cameIn: number
   already: number
   left: readonly LeftToSay[]
+  picturesLost: readonly string[]
   ended: 'whole' | 'stopped' | 'out-of-room' | 'failed' | null
 }
 
@@ -30,8 +31,20 @@ export function restoreText({ total, cameIn, already, left, ended }: RestoreToSa
   return `${parts.join(', ')}. ${endText(ended, total - done)}`.trim()
 }
 
+/** Pictures that were damaged in the backup; null when there were none. */
+export function picturesLostText({
+  picturesLost,
+}: Pick<RestoreToSay, 'picturesLost'>): string | null {
+  const count = picturesLost.length
+  if (count === 0) return null
+  return `${count === 1 ? '1 photo is' : `${count} photos are`} damaged in the backup and did not come in; the lines of the log that tell of ${count === 1 ? 'it' : 'them'} did. An older backup may still have ${count === 1 ? 'it' : 'them'}: restore that too, and only what is missing comes in.`
+}
+
 function endText(ended: RestoreToSay['ended'], open: number): string {
-  const rest = `${trials(open)} of the backup ${open === 1 ? 'is' : 'are'} still to come: restore the same file again, and only the rest comes in.`
+  const rest =
+    open === 0
+      ? 'photos may still be to come: restore the same file again, and only the rest comes in.'
+      : `${trials(open)} of the backup ${open === 1 ? 'is' : 'are'} still to come: restore the same file again, and only the rest comes in.`
   switch (ended) {
     case 'whole':
       return ''
