@@ -1,7 +1,9 @@
 import { useEffect, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { failedWork, forgetFailedWork } from '@/app/kit/page/failed-work.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
+import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { storageAsked } from '@/app/services/storage-asked.ts'
@@ -18,6 +20,7 @@ export function StandingNotes() {
       <NotKept />
       <StorageAnswer />
       <ProgramNotes />
+      <WorkFailed />
     </aside>
   )
 }
@@ -46,6 +49,26 @@ function NotKept() {
     return () => window.removeEventListener('beforeunload', stay)
   }, [items])
   return items.map((item) => <OneNotKept key={item.key} item={item} />)
+}
+
+/** The last press that came to nothing. The page stays as it is: whoever pressed can press again. */
+function WorkFailed() {
+  const last = useStore(failedWork, (state) => state.last)
+  if (last === null) return null
+  const { title, kept, mend, press } = keepingFailureText(last.reason)
+  const says = last.reason === null ? ` The program says: “${last.detail}”` : ''
+  return (
+    <Toast
+      key={`${last.reason} ${last.detail}`}
+      failed
+      message={`${title} ${kept} ${mend}${says}`}
+      onClose={forgetFailedWork}
+      seconds={300}
+      {...(press === 'reload'
+        ? { onUndo: () => window.location.reload(), undoLabel: 'Reload' }
+        : {})}
+    />
+  )
 }
 
 function OneNotKept({ item }: { item: Unkept }) {

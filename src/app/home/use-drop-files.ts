@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { useWatched } from '@/app/kit/press/use-watched.ts'
 
 /** Takes files dropped anywhere on the page; true while some hang over it. */
 export function useDropFiles(onFiles: (files: File[]) => Promise<void>): boolean {
   const [over, setOver] = useState(false)
-  const watch = useThrown()
+  const watch = useWatched()
   useEffect(() => {
     const holdsFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false
     const drag = (event: DragEvent) => {

@@ -1,14 +1,14 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
 import { Section } from '@/app/kit/page/section.tsx'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { useWatched } from '@/app/kit/press/use-watched.ts'
 import { useServices } from '@/app/services/services.ts'
 
 /** The unit in which temperatures are shown and typed on this device. */
 export function TemperatureSetting() {
   const { notebook } = useServices()
   const unit = useTemperatureUnit()
-  const watch = useThrown()
+  const watch = useWatched()
   return (
     <Section title="Temperatures">
       <Choice

@@ -2,10 +2,14 @@ import { useState } from 'react'
 import { expect, test, vi } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
+import { useStore } from 'zustand'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { failedWork, forgetFailedWork } from '@/app/kit/page/failed-work.ts'
+import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { Timer } from '@/app/kit/time/timer.tsx'
+import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 
 test('a press that is still at work takes no second one', async () => {
   let finish: () => void = () => undefined
@@ -65,3 +69,29 @@ test('a timer counts down to its goal from its start stamp, then says how much i
   await expect.element(screen.getByRole('timer')).toHaveTextContent('+02:05')
   await expect.element(screen.getByText('over')).toBeVisible()
 })
+
+test('what the notebook could not do leaves the page with what was typed, and is said above an open dialog', async () => {
+  const press = () => Promise.reject(new NotebookFailure('out-of-room'))
+  const screen = await render(
+    <ErrorBoundary what="the form">
+      <Dialog title="Keep it?" open onClose={() => undefined}>
+        <input aria-label="Name" />
+        <Button onPress={press}>Keep</Button>
+      </Dialog>
+      <FailedToast />
+    </ErrorBoundary>,
+  )
+  await screen.getByLabelText('Name').fill('spelt, lot 3')
+  await screen.getByRole('button', { name: 'Keep' }).click()
+  await expect.element(screen.getByText('out-of-room')).toBeVisible()
+  await expect.element(screen.getByLabelText('Name')).toHaveValue('spelt, lot 3')
+  const toast = screen.getByText('out-of-room').element().parentElement
+  // The browser's top layer: what was lifted there last lies above a dialog that was opened before it.
+  expect(toast?.matches(':popover-open')).toBe(true)
+  forgetFailedWork()
+})
+
+function FailedToast() {
+  const last = useStore(failedWork, (state) => state.last)
+  return last ? <Toast failed message={last.reason ?? ''} onClose={forgetFailedWork} /> : null
+}

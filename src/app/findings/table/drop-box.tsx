@@ -1,5 +1,5 @@
 import { type DragEvent, type ReactNode, useState } from 'react'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { useWatched } from '@/app/kit/press/use-watched.ts'
 import styles from './drop-box.module.css'
 
 interface DropBoxProps {
@@ -10,7 +10,7 @@ interface DropBoxProps {
 /** A part of the page that takes files dropped on it, and shows while some hang over it that it would. */
 export function DropBox({ onFiles, children }: DropBoxProps) {
   const [over, setOver] = useState(false)
-  const watch = useThrown()
+  const watch = useWatched()
   const drag = (event: DragEvent) => {
     if (!event.dataTransfer.types.includes('Files')) return
     event.preventDefault()

@@ -33,7 +33,7 @@ interface ButtonProps {
 
 /**
  * A press. While a promise it returned is open the button is busy and takes no second press; a promise that fails is
- * thrown to the nearest error boundary, so that no failure stays unseen.
+ * told (`useWatched`), so that no failure stays unseen.
  */
 export function Button(props: ButtonProps) {
   const { onPress, kind, size, disabled } = props

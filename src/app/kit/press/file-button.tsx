@@ -1,6 +1,6 @@
 import { useRef } from 'react'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { Button, type ButtonKind, type ButtonSize } from './button.tsx'
+import { useWatched } from './use-watched.ts'
 
 interface FileButtonProps {
   children: React.ReactNode
@@ -17,7 +17,7 @@ interface FileButtonProps {
 /** A press that lets a person choose files. The same file may be chosen twice in a row. */
 export function FileButton(props: FileButtonProps) {
   const ref = useRef<HTMLInputElement>(null)
-  const watch = useThrown()
+  const watch = useWatched()
   return (
     <>
       <input

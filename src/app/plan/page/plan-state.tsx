@@ -8,6 +8,12 @@ import type { NotKept } from './plan-page.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import styles from './plan-state.module.css'
 
+const keptWords = {
+  'not-kept': 'Your last change is not kept yet',
+  waits: 'Keeping…',
+  kept: 'All you changed is kept',
+}
+
 /** What became of the last change: a failed write, a refusal, a next revision, something removed that can come back. */
 export function PlanState() {
   const store = usePlanStore()
@@ -16,10 +22,11 @@ export function PlanState() {
   const revision = usePlanPage((page) => page.newRevision)
   const undo = usePlanPage((page) => page.undo)
   const refused = usePlanPage((page) => page.refused)
+  const state = notKept && !notKept.rolledBack ? 'not-kept' : waiting ? 'waits' : 'kept'
   return (
     <>
-      <p className={styles.kept} data-kept={waiting ? 'waits' : 'kept'}>
-        {waiting ? 'Keeping…' : 'All you changed is kept'}
+      <p className={styles.kept} data-kept={state}>
+        {keptWords[state]}
       </p>
       {notKept ? <NotKeptNote notKept={notKept} /> : null}
       {revision === null ? null : (
