@@ -1,7 +1,7 @@
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { answerSection } from '@/core/report/answer-section.ts'
 import { curvesOf } from '@/core/report/curves-of.ts'
-import { lettersByName } from '@/core/report/letters-of.ts'
+import { lettersOf } from '@/core/report/letters-of.ts'
 import { resultSections } from '@/core/report/results-section.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
@@ -15,7 +15,7 @@ import { wrapped } from './wrapped.ts'
 /** The findings for the terminal: the answer first, then each response with its tables. */
 export function findingsText(found: Found): string {
   const { scores, findings, whole } = found
-  const letters = whole ? lettersByName(whole) : new Map<string, string>()
+  const letters = whole ? lettersOf(whole) : new Map<string, string>()
   const nameOf = (taster: string) => (whole ? tasterName(taster, whole.kitchen) : taster)
   const shown = { scores, findings, letters, nameOf, curves: curvesOf(scores, findings) }
   const sections = [

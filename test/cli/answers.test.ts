@@ -122,7 +122,7 @@ describe('findings', () => {
       ),
     )
     for (const { level, mean, n } of document.responses[0].levels) {
-      const { id } = plan.levels.find(({ value }: { value: number }) => value === level)
+      const { id } = plan.levels.find((each: { id: string }) => each.id === level)
       const values = file.ballots
         .filter((ballot: { about: { id: string } }) => levelOfServing.get(ballot.about.id) === id)
         .map(

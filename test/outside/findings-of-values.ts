@@ -1,8 +1,7 @@
 import { expect } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
-import type { ScoreRow, ScoreTable } from '@/core/findings/table/score-table.ts'
+import type { LevelName, ScoreRow, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { relativeError } from './relative-error.ts'
 
 export interface Value {
@@ -40,13 +39,17 @@ export function table(
     factor: { kind: 'own', name: 'x', unitOfMeasure: '', ordered, splitsAt: null },
     unit: 'batch',
     levels: names.map((name) => ({
+      id: `${name}`,
       name,
       value: typeof name === 'number' ? name : null,
       label: `${name}`,
       control: name === control,
     })),
     responses: [
-      { name: 'y', scale: 'measured', better: { is: 'higher' }, margin: null, failures: 0 },
+      {
+        ...{ id: 'y', name: 'y', scale: 'measured' },
+        ...{ better: { is: 'higher' }, margin: null, failures: 0 },
+      },
     ],
     rows,
     expectation: expected ? { direction: expected, bestGuess: null } : null,

@@ -112,7 +112,7 @@ describe('levels against a control in blocks (R: multcomp, Dunnett)', () => {
 
   it('agrees to what its simulation allows', () => {
     const against = present(present(response.pieces).againstControl)
-    expect(against.map(({ level }) => level)).toEqual([68, 72, 76])
+    expect(against.map(({ level }) => level)).toEqual(['68', '72', '76'])
     for (const [at, each] of against.entries()) {
       const wanted = dunnett.example.estimates[at]
       expect(each.method).toBe('exact')

@@ -42,10 +42,13 @@ function table(
     factor: { kind: 'own', name: 'x', unitOfMeasure: '', ordered: true, splitsAt: null },
     unit,
     levels: Array.from({ length: levels }, (_, at) => ({
-      ...{ name: at, value: at, label: `${at}`, control: false },
+      ...{ id: `${at}`, name: at, value: at, label: `${at}`, control: false },
     })),
     responses: [
-      { name: 'y', scale: 'measured', better: { is: 'higher' }, margin: null, failures: 0 },
+      {
+        ...{ id: 'y', name: 'y', scale: 'measured' },
+        ...{ better: { is: 'higher' }, margin: null, failures: 0 },
+      },
     ],
     ...{ rows, expectation: null, tellApart: [], ease: null },
   }

@@ -107,7 +107,7 @@ describe('the primary question', () => {
     const expected = direction[data.expectation as 'rise' | 'hump' | 'none']
     const { shown } = primaryQuestion({
       fit,
-      names: values,
+      levelIds: values.map(String),
       values,
       pairs,
       usual: null,

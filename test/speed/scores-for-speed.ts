@@ -41,13 +41,17 @@ export function scoresForSpeed(size: {
     },
     unit: 'batch',
     levels: Array.from({ length: size.levels }, (_, at) => ({
+      id: `${60 + 2 * at}`,
       name: 60 + 2 * at,
       value: 60 + 2 * at,
       label: `${60 + 2 * at}`,
       control: at === 1,
     })),
     responses: [
-      { name: 'liking', scale: 'nine-point', better: { is: 'higher' }, margin: 1, failures: 0 },
+      {
+        ...{ id: 'liking', name: 'liking', scale: 'nine-point' },
+        ...{ better: { is: 'higher' }, margin: 1, failures: 0 },
+      },
     ],
     rows,
     expectation: null,

@@ -6,6 +6,7 @@ import styles from './charts.module.css'
 import { MeansLayer } from './means-layer.tsx'
 
 export interface Multiple {
+  id: string
   name: string
   chart: ResponseChart
   say: (mean: ResponseChart['means'][number]) => string
@@ -16,7 +17,7 @@ export function SmallMultiples({ multiples }: { multiples: readonly Multiple[] }
   return (
     <div className={styles.multiples}>
       {multiples.map((multiple) => (
-        <OneMultiple key={multiple.name} {...multiple} />
+        <OneMultiple key={multiple.id} {...multiple} />
       ))}
     </div>
   )

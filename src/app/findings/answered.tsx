@@ -73,7 +73,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
             <Saying {...part} />
           </ErrorBoundary>
           <ErrorBoundary what="too much or too little" of={answer}>
-            <TooMuchPart found={main} index={0} />
+            <TooMuchPart findings={findings} index={0} />
           </ErrorBoundary>
           <ErrorBoundary what="what the riders did" of={answer}>
             <RidersPart subject={subject} />
@@ -98,7 +98,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
           <Section title="Can people tell them apart?">
             {findings.discrimination.map((test) => (
               <p key={`${test.test} ${test.between.join()}`}>
-                {boundUnits(tellApartSentence(test, findings.factor.unitOfMeasure))}
+                {boundUnits(tellApartSentence(test, findings))}
               </p>
             ))}
             <Method topics={['tellApart', 'discriminators']} />

@@ -1,6 +1,6 @@
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
-import { lettersByName } from '@/core/report/letters-of.ts'
+import { lettersOf } from '@/core/report/letters-of.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 
@@ -9,7 +9,7 @@ export interface Subject {
   whole: WholeTrial | null
   /** Where draws start from. */
   seed: number
-  /** Letters of the levels by name, where every session dealt the same. */
+  /** Letters of the levels by id, where every session dealt the same. */
   letters: ReadonlyMap<string, string>
   fairness: readonly FairnessItem[]
   nameOf: (taster: string) => string
@@ -20,7 +20,7 @@ export function subjectOfTrial(whole: WholeTrial): Subject {
   return {
     whole,
     seed: whole.trial.seed,
-    letters: lettersByName(whole),
+    letters: lettersOf(whole),
     fairness: fairnessOfTrial(whole),
     nameOf: (tasterId) => tasterName(tasterId, whole.kitchen),
   }

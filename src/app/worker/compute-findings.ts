@@ -1,5 +1,6 @@
 import { findings } from '@/core/findings/findings.ts'
 import { nextSteps } from '@/core/findings/judged/next-steps.ts'
+import type { Weight } from '@/core/findings/judged/trade-off.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { curvesOf } from '@/core/report/curves-of.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
@@ -7,8 +8,8 @@ import type { FindingsAnswer } from './findings-answer.ts'
 export interface FindingsQuestion {
   scores: ScoreTable
   seed: number
-  /** Weights of the responses for the trade-off, by name. */
-  weights?: readonly { response: string; weight: number }[]
+  /** Weights of the responses for the trade-off; those not named weigh 1. */
+  weights?: readonly Weight[]
   /** How many fairness items are to be mended first. */
   toMend: number
 }

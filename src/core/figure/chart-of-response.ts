@@ -12,14 +12,9 @@ export interface FittedPoint {
   high: number
 }
 
-/** The levels of a score table as the axis takes them; a level is known by its name. */
+/** The levels of a score table as the axis takes them; a level is known by its id. */
 export function axisLevels(levels: readonly ScoreLevel[]): AxisLevel[] {
-  return levels.map(({ name, value, label, control }) => ({
-    id: String(name),
-    value,
-    label,
-    control,
-  }))
+  return levels.map(({ id, value, label, control }) => ({ id, value, label, control }))
 }
 
 /**
@@ -42,7 +37,7 @@ export function chartOfResponse(
     response: { scale: scaleOf(response.scale), margin: response.margin },
     rows: rowsOf(scores, responseIndex),
     means: (present?.means ?? []).map(({ level, estimate, low, high }) => ({
-      levelId: String(level),
+      levelId: level,
       estimate,
       low,
       high,
@@ -62,7 +57,7 @@ export function rowsOf(scores: ScoreTable, responseIndex: number): ChartInput['r
     const level = scores.levels[row.level]
     return value == null || !level
       ? []
-      : [{ levelId: String(level.name), tasterId: row.taster, sessionId: row.session, value }]
+      : [{ levelId: level.id, tasterId: row.taster, sessionId: row.session, value }]
   })
 }
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { levelNameShape } from '@/core/findings/rungs/rung-shape.ts'
+import { levelIdShape } from '@/core/findings/rungs/rung-shape.ts'
 import { splitPoints } from '@/core/trial/factor.ts'
 import { orAbsent } from './reason.ts'
 import { responseFindingsShape } from './response-findings-shape.ts'
@@ -7,7 +7,7 @@ import { responseFindingsShape } from './response-findings-shape.ts'
 /** One tell-apart test of two levels: exact binomial, one answer per person and set counts as independent. A d' without bound is `never-reached`. */
 const discriminationShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
-  between: z.tuple([levelNameShape, levelNameShape]),
+  between: z.tuple([levelIdShape, levelIdShape]),
   n: z.number(),
   correct: z.number(),
   p: z.number(),
@@ -22,12 +22,14 @@ const discriminationShape = z.strictObject({
 
 /** Weighted desirability of each level (Derringer and Suich), every part shown. */
 const tradeOffShape = z.strictObject({
-  weights: z.array(z.strictObject({ response: z.string(), weight: z.number() })),
+  weights: z.array(z.strictObject({ responseId: z.string(), weight: z.number() })),
   levels: z.array(
     z.strictObject({
-      level: levelNameShape,
+      level: levelIdShape,
       overall: orAbsent(z.number()),
-      parts: z.array(z.strictObject({ response: z.string(), desirability: orAbsent(z.number()) })),
+      parts: z.array(
+        z.strictObject({ responseId: z.string(), desirability: orAbsent(z.number()) }),
+      ),
     }),
   ),
 })
@@ -41,12 +43,23 @@ const factorFactsShape = z.strictObject({
   splitsAt: z.nullable(z.enum(splitPoints)),
 })
 
-/** The machine-readable findings: responses in plan order, the main one first; an absent answer is `{ reason }` in its place. */
+/** A level that was compared; `name` is its value in the factor's unit, for a choice its label. Two may be called the same. */
+const foundLevelShape = z.strictObject({
+  id: levelIdShape,
+  name: z.union([z.number(), z.string()]),
+  control: z.boolean(),
+})
+
+/**
+ * The machine-readable findings: responses in plan order, the main one first; an absent answer is `{ reason }` in its place.
+ * Levels and responses are known by their ids throughout, and named in `levels` and in each response's `name`.
+ */
 export const findingsDocumentShape = z.strictObject({
   format: z.literal('evenhand-findings'),
-  version: z.literal(2),
+  version: z.literal(3),
   factor: factorFactsShape,
   unit: z.enum(['batch', 'piece']),
+  levels: z.array(foundLevelShape),
   responses: z.array(responseFindingsShape),
   discrimination: z.array(discriminationShape),
   tradeOff: orAbsent(tradeOffShape),
@@ -55,4 +68,5 @@ export const findingsDocumentShape = z.strictObject({
 export type Discrimination = z.infer<typeof discriminationShape>
 export type TradeOff = z.infer<typeof tradeOffShape>
 export type FactorFacts = z.infer<typeof factorFactsShape>
+export type FoundLevel = z.infer<typeof foundLevelShape>
 export type FindingsDocument = z.infer<typeof findingsDocumentShape>

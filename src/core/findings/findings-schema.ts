@@ -7,7 +7,7 @@ import { responseFindingsShape } from './response-findings-shape.ts'
 
 const named = z.registry<{ id: string }>()
 named.add(absentShape, { id: 'absent' })
-named.add(rung.levelNameShape, { id: 'level' })
+named.add(rung.levelIdShape, { id: 'levelId' })
 named.add(rung.meanShape, { id: 'mean' })
 named.add(rung.pairShape, { id: 'pair' })
 named.add(rung.againstControlShape, { id: 'againstControl' })

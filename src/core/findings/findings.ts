@@ -9,7 +9,7 @@ export interface FindingsOptions {
   seed: number
   /** How many resamples; null or 0 leaves the bootstrap out. */
   resamples: number | null
-  /** Weights of the trade-off by response name; 1 each unless given. */
+  /** Weights of the trade-off by response id; 1 each unless given. */
   weights?: readonly Weight[]
 }
 
@@ -20,9 +20,10 @@ export function findings(scores: ScoreTable, options: FindingsOptions): Findings
   const responses = scores.responses.map((_, index) => responseFindings(scores, index, bootstrap))
   return {
     format: 'evenhand-findings',
-    version: 2,
+    version: 3,
     factor: scores.factor,
     unit: scores.unit,
+    levels: scores.levels.map(({ id, name, control }) => ({ id, name, control })),
     responses,
     discrimination: discriminationsOf(scores.tellApart),
     tradeOff: tradeOffOf(scores, responses, options.weights),

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini'
 import { conclusionShape } from '@/core/findings/evidence/conclusion-shape.ts'
-import { levelNameShape, rowsRungShape, rungShape } from '@/core/findings/rungs/rung-shape.ts'
+import { levelIdShape, rowsRungShape, rungShape } from '@/core/findings/rungs/rung-shape.ts'
 import { orAbsent } from './reason.ts'
 
 /** What happened at one level over all its rows: descriptive only. Variance n - 1, interval by Student's t, 95 %. */
 const levelSummaryShape = z.strictObject({
-  level: levelNameShape,
+  level: levelIdShape,
   n: z.number(),
   mean: orAbsent(z.number()),
   sd: orAbsent(z.number()),
@@ -28,7 +28,7 @@ const ranksShape = z.strictObject({
   df: z.number(),
   p: z.number(),
   kendallW: z.number(),
-  rankSums: z.array(z.strictObject({ level: levelNameShape, sum: z.number() })),
+  rankSums: z.array(z.strictObject({ level: levelIdShape, sum: z.number() })),
   leastDifference: orAbsent(z.number()),
   leftOut: z.number(),
   page: orAbsent(pageShape),
@@ -45,7 +45,7 @@ const bootstrapShape = z.strictObject({
 
 /** Shares of too little, right and too much, and how far the main score drops for each side, within taster and level. */
 const justAboutRightShape = z.strictObject({
-  response: z.string(),
+  responseId: z.string(),
   below: z.number(),
   right: z.number(),
   above: z.number(),
@@ -65,12 +65,13 @@ const justAboutRightShape = z.strictObject({
 const agreementShape = z.strictObject({
   taster: z.string(),
   correlation: orAbsent(z.number()),
-  best: orAbsent(levelNameShape),
+  best: orAbsent(levelIdShape),
   sd: orAbsent(z.number()),
 })
 
 /** Everything found about one response. */
 export const responseFindingsShape = z.strictObject({
+  id: z.string(),
   name: z.string(),
   n: z.number(),
   failures: z.number(),

@@ -41,9 +41,10 @@ export function responseFindings(
     doughs: shown(fitted.doughs),
     factor: shown(fitted.factor),
   }
-  const names = scores.levels.map(({ name }) => name)
+  const levelIds = scores.levels.map(({ id }) => id)
   const direction = index === 0 ? (scores.expectation?.direction ?? null) : null
   return {
+    id: response.id,
     name: response.name,
     n: cells.y.length,
     failures: response.failures,
@@ -59,7 +60,7 @@ export function responseFindings(
     ranks: some ? ranksOf(scores, means, direction) : none,
     bootstrap: bootstrap ? bootstrapOfBest(scores, index, bootstrap) : absent('not-asked'),
     justAboutRight: tooMuchOrTooLittle(scores, index),
-    agreement: agreementOf(cells, means, names, better),
+    agreement: agreementOf(cells, means, levelIds, better),
     conclusion: conclude(scores, index, cells, fitted),
   }
 }

@@ -9,6 +9,6 @@ export interface FoundScores {
   curves: readonly (readonly FittedPoint[] | null)[]
   /** A taster as the reader knows them. */
   nameOf: (taster: string) => string
-  /** Letters of the levels by their name, where every session dealt the same; else empty. */
+  /** Letters of the levels by id, where every session dealt the same; else empty. */
   letters: ReadonlyMap<string, string>
 }

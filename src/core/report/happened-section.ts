@@ -49,7 +49,7 @@ function levelRows(whole: WholeTrial, session: WholeTrial['sessions'][number]) {
       cells: [
         String(session.number),
         letter.get(batchId) ?? '',
-        planned === null ? '–' : levelNameText(planned, plan.factor.unitOfMeasure),
+        planned === null ? '–' : levelNameText({ name: planned }, plan.factor.unitOfMeasure),
         numberOf(weighed),
         numberOf(handled),
       ],

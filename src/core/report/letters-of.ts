@@ -1,25 +1,23 @@
+import { levelsOfTrial } from '@/core/findings/table/levels-of-trial.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
-/** Letters of the levels by level id, where every session dealt the same ones; else none, for they would mislead. */
-function lettersOf(whole: WholeTrial): Map<string, string> {
-  const dealt = whole.sessions.map(({ dealt: { letters } }) => letters)
-  const first = dealt[0] ?? []
-  const alike = dealt.every((letters) =>
-    first.every(({ levelId, letter }) =>
-      letters.some((other) => other.levelId === levelId && other.letter === letter),
-    ),
+/** Letters of the levels by the id findings know them by, where every session dealt the same ones; else none, for they would mislead. */
+export function lettersOf(whole: WholeTrial): Map<string, string> {
+  const levels = levelsOfTrial(whole, planInForce(whole))
+  const dealt = whole.sessions.map(
+    ({ id, dealt: { letters } }) =>
+      new Map(letters.map(({ levelId, letter }) => [levels.indexOf(levelId, id), letter])),
   )
-  return new Map(alike ? first.map(({ levelId, letter }) => [levelId, letter]) : [])
-}
-
-/** The same by the name findings give a level: its number, or an option's label. */
-export function lettersByName(whole: WholeTrial): Map<string, string> {
-  const letters = lettersOf(whole)
+  const [first, ...rest] = dealt
+  const alike = rest.every((letters) =>
+    [...(first ?? [])].every(([level, letter]) => letters.get(level) === letter),
+  )
+  if (!first || !alike) return new Map()
   return new Map(
-    planInForce(whole).levels.flatMap(({ id, value, label }) => {
-      const letter = letters.get(id)
-      return letter === undefined ? [] : [[String(value ?? label), letter]]
+    levels.list.flatMap(({ id }, level) => {
+      const letter = first.get(level)
+      return letter === undefined ? [] : [[id, letter] as const]
     }),
   )
 }

@@ -14,7 +14,7 @@ import { designSection } from './design-section.ts'
 import { failuresSection } from './failures-section.ts'
 import { fairnessSection } from './fairness-section.ts'
 import { happenedSection } from './happened-section.ts'
-import { lettersByName } from './letters-of.ts'
+import { lettersOf } from './letters-of.ts'
 import { originSection } from './origin-section.ts'
 import { photosSection } from './photos-section.ts'
 import { questionSection } from './question-section.ts'
@@ -52,7 +52,7 @@ export function reportDocument(input: ReportInput): MadeReport {
     scores,
     findings,
     curves: curvesOf(scores, findings),
-    letters: lettersByName(whole),
+    letters: lettersOf(whole),
     nameOf: (taster: string) => tasterName(taster, whole.kitchen),
   }
   return {

@@ -8,7 +8,7 @@ import type { Rung } from '@/core/findings/rungs/rung-shape.ts'
 import type { RungName } from '@/core/wording/findings/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
 import { chartAlt, pairsAlt } from '@/core/wording/findings/chart-alt.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
+import { levelInShort } from '@/core/wording/findings/named-in-findings.ts'
 import type { FoundScores } from './found-scores.ts'
 import type { ChartBlock, PairsBlock } from './report-block.ts'
 
@@ -40,7 +40,7 @@ export function chartBlock(
             scores.levels.map((level) => level.name),
             factor.unitOfMeasure,
           ),
-    alt: chartAlt(response, rung, findings.factor.unitOfMeasure),
+    alt: chartAlt(response, rung, findings),
   }
 }
 
@@ -51,10 +51,9 @@ export function pairsBlock(
   index: number,
   answer: Rung,
 ): PairsBlock {
-  const unit = found.findings.factor.unitOfMeasure
-  const name = (level: number | string) => {
-    const letter = found.letters.get(String(level))
-    const short = levelNameText(level, '')
+  const name = (levelId: string) => {
+    const letter = found.letters.get(levelId)
+    const short = levelInShort(levelId, found.findings)
     return letter === undefined ? short : `${letter} ${short}`
   }
   const margin = found.scores.responses[index]?.margin ?? null
@@ -67,6 +66,6 @@ export function pairsBlock(
     title:
       'Differences of all pairs with simultaneous 95 % intervals; filled where zero is left out',
     unit: `difference in ${response.name.toLocaleLowerCase('en')}`,
-    alt: pairsAlt(answer.pairs, unit),
+    alt: pairsAlt(answer.pairs, found.findings),
   }
 }

@@ -9,9 +9,9 @@ import {
   intervalText,
   tableDecimals,
 } from '@/core/wording/findings/difference-text.ts'
+import { levelInShort, levelInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { rungSays, rungTitle } from '@/core/wording/findings/rung-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import type { FoundScores } from './found-scores.ts'
 import type { TableBlock } from './report-block.ts'
 
@@ -19,7 +19,6 @@ const none = '–'
 
 /** What happened at each level, over all its values: a description, not a comparison. */
 export function levelsTable(response: ResponseFindings, scores: ScoreTable): TableBlock {
-  const unit = scores.factor.unitOfMeasure
   const value = (number: ResponseFindings['levels'][number]['mean'], decimals: number) =>
     isPresent(number) ? decimalText(number, decimals) : none
   const spans = response.levels.flatMap(({ low, high }) =>
@@ -37,7 +36,7 @@ export function levelsTable(response: ResponseFindings, scores: ScoreTable): Tab
           ? intervalText(level.low, level.high, decimals)
           : none
       return [
-        levelNameText(level.level, unit),
+        levelInWords(level.level, scores),
         String(level.n),
         value(level.mean, decimals),
         value(level.sd, decimals),
@@ -83,7 +82,7 @@ export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
     head: ['Level', 'Mean', 'Standard error', '95 % interval'],
     rows: answer.means.map(({ level, estimate, se, low, high }) => {
       return [
-        levelNameText(level, scores.factor.unitOfMeasure),
+        levelInWords(level, scores),
         decimalText(estimate, decimals),
         decimalText(se, decimals),
         intervalText(low, high, decimals),
@@ -95,14 +94,13 @@ export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
 
 /** All pairs with their simultaneous intervals. */
 export function pairsTable(answer: Rung, scores: ScoreTable): TableBlock {
-  const unit = scores.factor.unitOfMeasure
   const decimals = tableDecimals(answer.pairs)
   return {
     kind: 'table',
     caption: 'All pairs, simultaneous 95 % intervals',
     head: ['Pair', 'Difference', '95 % interval', 'p'],
     rows: answer.pairs.map(({ a, b, difference, low, high, p }) => [
-      `${levelNameText(a, '')} → ${levelNameText(b, unit)}`,
+      `${levelInShort(a, scores)} → ${levelInWords(b, scores)}`,
       differenceText(difference, decimals),
       intervalText(low, high, decimals),
       shortProbabilityText(p),
@@ -122,7 +120,7 @@ export function againstControlTable(
     caption: `Against the control, simultaneous 95 % intervals${against.some(({ method }) => method === 'approximate') ? ' (approximate: unequal numbers)' : ''}`,
     head: ['Level', 'Difference', '95 % interval', 'p'],
     rows: against.map(({ level, difference, low, high, p }) => [
-      levelNameText(level, scores.factor.unitOfMeasure),
+      levelInWords(level, scores),
       differenceText(difference, decimals),
       intervalText(low, high, decimals),
       shortProbabilityText(p),

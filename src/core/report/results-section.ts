@@ -9,6 +9,7 @@ import { bestFigures } from '@/core/wording/findings/best-figures.ts'
 import { endingSentence } from '@/core/wording/findings/ending-sentence.ts'
 import { spokenOf } from '@/core/wording/findings/headline.ts'
 import { justAboutRightText } from '@/core/wording/findings/just-about-right-text.ts'
+import { responseInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { placeSentence } from '@/core/wording/findings/place-sentence.ts'
 import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
@@ -35,9 +36,7 @@ export function resultSections(found: FoundScores): ReportSection[] {
   }))
   const { discrimination } = found.findings
   if (discrimination.length === 0) return sections
-  const items = discrimination.map((test) =>
-    tellApartSentence(test, found.scores.factor.unitOfMeasure),
-  )
+  const items = discrimination.map((test) => tellApartSentence(test, found.findings))
   return [
     ...sections,
     { id: 'tell-apart', title: 'Can people tell them apart?', blocks: [{ kind: 'list', items }] },
@@ -73,15 +72,23 @@ function responseBlocks(
   blocks.push({ kind: 'list', items: saidOf(found, response, index, answer) })
   blocks.push({ kind: 'heading', text: 'The curve and the ranks, in numbers' })
   blocks.push({ kind: 'list', items: figuresOf(found, response, answer) })
-  return [...blocks, ...tooMuchBlocks(response)]
+  return [...blocks, ...tooMuchBlocks(found, response)]
 }
 
 /** Shares of too little, right and too much, and what each side cost this response. */
-function tooMuchBlocks({ justAboutRight, name }: ResponseFindings): ReportBlock[] {
+function tooMuchBlocks(
+  { findings }: FoundScores,
+  { justAboutRight, name }: ResponseFindings,
+): ReportBlock[] {
   if (justAboutRight.length === 0) return []
   return [
     { kind: 'heading', text: 'Too much or too little' },
-    { kind: 'list', items: justAboutRight.map((each) => justAboutRightText(each, name)) },
+    {
+      kind: 'list',
+      items: justAboutRight.map((each) =>
+        justAboutRightText(each, responseInWords(each.responseId, findings), name),
+      ),
+    },
   ]
 }
 
@@ -95,8 +102,8 @@ function figuresOf(
   const levels = scores.levels.map((level) => level.name)
   return [
     ...bestFigures(best, levels, unit),
-    ...rankFigures(ranks, unit),
-    ...asGoodFigures(conclusion.asGood, unit),
+    ...rankFigures(ranks, scores),
+    ...asGoodFigures(conclusion.asGood, scores),
   ]
 }
 
@@ -129,6 +136,6 @@ function saidOf(
     besideSentence(response.conclusion.freshness, 'freshness'),
     besideSentence(response.conclusion.order, 'order'),
   )
-  const agreed = agreementSentence(response, findings.factor.unitOfMeasure, better)
+  const agreed = agreementSentence(response, findings, better)
   return agreed === '' ? said : [...said, agreed]
 }

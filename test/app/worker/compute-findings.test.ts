@@ -34,7 +34,7 @@ test('weights move the trade-off alone', () => {
   const plain = computeFindings({ scores, seed, toMend: 0 }).findings
   const [main] = plain.responses
   if (!main) throw new Error('there is a main response')
-  const weights = [{ response: main.name, weight: 3 }]
+  const weights = [{ responseId: main.id, weight: 3 }]
   const weighed = computeFindings({ scores, seed, toMend: 0, weights }).findings
   expect(weighed.responses).toEqual(plain.responses)
   expect(weighed.tradeOff).not.toEqual(plain.tradeOff)

@@ -18,7 +18,7 @@ function said(scores: ScoreTable) {
   const [found] = document.responses
   if (!found) throw new Error('the table has a response')
   const [pieces, doughs] = rungLines(found, document).map(({ says }) => says)
-  return { pieces, doughs, ranks: rankFigures(found.ranks, '%').join(' ') }
+  return { pieces, doughs, ranks: rankFigures(found.ranks, document).join(' ') }
 }
 
 describe('what the baker scored alone', () => {

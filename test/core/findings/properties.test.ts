@@ -112,7 +112,7 @@ describe('findings', () => {
           ...row,
           level: row.level === 60 ? 75 : row.level === 75 ? 60 : Number(row.level),
         }))
-        const back = (level: unknown) => (level === 60 ? 75 : level === 75 ? 60 : level)
+        const back = (level: unknown) => (level === '60' ? '75' : level === '75' ? '60' : level)
         const [a, b] = [found(tableOf(rows)).factor, found(tableOf(swapped)).factor]
         if (!isPresent(a) || !isPresent(b)) throw new Error('both answer')
         expect(b.f).toBeCloseTo(a.f, 8)

@@ -40,14 +40,19 @@ export function bakeClubScores(): ScoreTable {
     },
     unit: 'batch',
     levels: values.map((value) => ({
+      id: String(value),
       name: value,
       value,
       label: String(value),
       control: value === 74,
     })),
     responses: [
-      { name: 'Liking', scale: 'nine-point', better: { is: 'higher' }, margin: 1, failures: 0 },
       {
+        ...{ id: 'liking', name: 'Liking', scale: 'nine-point' },
+        ...{ better: { is: 'higher' }, margin: 1, failures: 0 },
+      },
+      {
+        id: 'crispness',
         name: 'Crispness',
         scale: 'nine-point',
         better: { is: 'higher' },
@@ -59,7 +64,7 @@ export function bakeClubScores(): ScoreTable {
     expectation: { direction: 'best-inside', bestGuess: 72 },
     tellApart: [],
     ease: values.map((level, index) => ({
-      level,
+      level: String(level),
       failures: index === 4 ? 2 : 0,
       pieces: 3,
       handsSeconds: 1500 + index * 300,

@@ -17,8 +17,12 @@ const factor = {
   ordered: true,
   splitsAt: 'mix' as const,
 }
-const naming = { factor, unit: 'batch' as const }
 const levels = [62, 66, 70]
+const naming = {
+  factor,
+  unit: 'batch' as const,
+  levels: levels.map((name) => ({ id: `level-${name}`, name, control: false })),
+}
 const rung: Rung = {
   f: 4.306,
   df1: 2,
@@ -72,7 +76,7 @@ describe('the numbers behind the words', () => {
     ])
     const set = { kind: 'interval', low: 68.1, high: 73.1 } as const
     const place = {
-      ...{ candidates: [70], low: 68, high: 72, openLow: false, openHigh: false },
+      ...{ candidates: ['level-70'], low: 68, high: 72, openLow: false, openHigh: false },
       even: { at: 70.4, set },
     }
     expect(asHandledSentence({ place }, best, levels, '%')).toBe(
@@ -105,39 +109,39 @@ describe('the numbers behind the words', () => {
       p: 0.0129,
       kendallW: 0.2418,
       rankSums: [
-        { level: 62, sum: 39.5 },
-        { level: 66, sum: 42.5 },
-        { level: 70, sum: 26 },
+        { level: 'level-62', sum: 39.5 },
+        { level: 'level-66', sum: 42.5 },
+        { level: 'level-70', sum: 26 },
       ],
       leastDifference: 11.76,
       leftOut: 1,
       page: { l: 202.5, p: 0.02, method: 'exact-given-ties', direction: 'two-sided' },
     }
-    expect(rankFigures(ranks, '%')).toEqual([
+    expect(rankFigures(ranks, naming)).toEqual([
       'By rank: Friedman’s chi-square 8.70 with two degrees of freedom, p 0.013; Kendall’s W 0.24 of 1.',
       'Rank sums: 62 % 39.5, 66 % 42.5, 70 % 26. Two levels differ by rank where their sums are 11.8 or more apart.',
       'In rising order: Page’s L 202.5, p 0.020 (two-sided, since no direction was written down; exact, given the ties).',
       'One taster left out of the ranks, for want of a score at every level.',
     ])
-    expect(rankFigures({ reason: 'needs-two-tasters' }, '%')).toEqual([
+    expect(rankFigures({ reason: 'needs-two-tasters' }, naming)).toEqual([
       'By rank: This needs at least two tasters.',
     ])
   })
 
   test('of what is as good', () => {
-    const compared = { level: 62, short: -0.31, low: -0.82, passes: true }
-    const asGood = { margin: 1, best: 66, named: null, levels: [compared] }
-    expect(asGoodFigures(asGood, '%')).toEqual([
+    const compared = { level: 'level-62', short: -0.31, low: -0.82, passes: true }
+    const asGood = { margin: 1, best: 'level-66', named: null, levels: [compared] }
+    expect(asGoodFigures(asGood, naming)).toEqual([
       '62 % against the best other level: −0.31, at least −0.82; as good.',
     ])
     const failed = { ...asGood, levels: [{ ...compared, passes: false }] }
-    expect(asGoodFigures(failed, '%')).toEqual([
+    expect(asGoodFigures(failed, naming)).toEqual([
       '62 % against the best other level: −0.31, at least −0.82; not shown to be as good.',
     ])
-    expect(asGoodFigures({ ...failed, named: 66 }, '%')).toEqual([
+    expect(asGoodFigures({ ...failed, named: 'level-66' }, naming)).toEqual([
       '62 % against the best other level: −0.31, at least −0.82; not named before the mix, so a hint.',
     ])
-    expect(asGoodFigures(absent, '%')).toEqual([])
+    expect(asGoodFigures(absent, naming)).toEqual([])
   })
 })
 

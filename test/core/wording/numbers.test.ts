@@ -56,8 +56,8 @@ test('durations, counts and lists read as they are spoken', () => {
 })
 
 test('levels carry their unit, worked-out places one decimal more than the levels', () => {
-  expect(levelNameText(66.4, '% of flour')).toBe('66.4 %')
-  expect(levelNameText('steel', '')).toBe('steel')
+  expect(levelNameText({ name: 66.4 }, '% of flour')).toBe('66.4 %')
+  expect(levelNameText({ name: 'steel' }, '')).toBe('steel')
   expect(placeText(73.628, [66, 70.5])).toBe('73.63')
 })
 

@@ -23,9 +23,9 @@ export function winnerAndRival(
   }
   const ranked = answer.means
     .toSorted((a, b) => worth(b.estimate) - worth(a.estimate))
-    .flatMap(({ level }) => plan.levels.find((each) => (each.value ?? each.label) === level) ?? [])
+    .flatMap(({ level }) => plan.levels.find(({ id }) => id === level) ?? [])
   const { level: ending } = main.conclusion.ending
-  const winner = ranked.find((level) => (level.value ?? level.label) === ending) ?? ranked[0]
+  const winner = ranked.find(({ id }) => id === ending) ?? ranked[0]
   if (!winner) return null
   const control = ranked.find((level) => level.control)
   const rival = control && control !== winner ? control : ranked.find((level) => level !== winner)

@@ -35,6 +35,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
   const { scores, findings } = answer
   const unit = findings.factor.unitOfMeasure
   const drawn = findings.responses.map((found, index) => ({
+    id: found.id,
     name: found.name,
     chart: withDescribedMeans(chartOfResponse(scores, index, found, shownRung(found), null), found),
     say: (mean: Parameters<typeof sayMean>[0]) => sayMean(mean, unit),
@@ -52,7 +53,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
             </WhenNear>
           }
           table={findings.responses.map((found, index) => (
-            <div key={found.name} className={styles.tables}>
+            <div key={found.id} className={styles.tables}>
               <h3>{found.name}</h3>
               <LevelsTable answer={answer} index={index} />
             </div>
@@ -62,7 +63,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
       </div>
       <p>{lookedAt(findings.responses.length - 1)}</p>
       {findings.responses.slice(1).map((found, index) => (
-        <div key={found.name} className={styles.stack}>
+        <div key={found.id} className={styles.stack}>
           <p>{boundUnits(alsoSeen(found, namingOf(findings, scores.responses[index + 1])))}</p>
           <Fold title={`${found.name}, in full`}>
             <InFull subject={subject} answer={answer} index={index + 1} />
@@ -77,7 +78,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
 function withDescribedMeans(chart: ResponseChart, found: ResponseFindings): ResponseChart {
   if (chart.means.length > 0) return chart
   const means = chart.x.positions.flatMap(({ levelId, label, at }) => {
-    const mean = found.levels.find(({ level }) => String(level) === levelId)?.mean
+    const mean = found.levels.find(({ level }) => level === levelId)?.mean
     return mean !== undefined && isPresent(mean)
       ? [{ levelId, label, at, estimate: mean, low: null, high: null }]
       : []
@@ -94,7 +95,7 @@ function InFull(props: InFullProps) {
   const { answer, index } = props
   const found = answer.findings.responses[index]
   if (!found) return null
-  const naming = { factor: answer.findings.factor, unit: answer.findings.unit }
+  const naming = namingOf(answer.findings, answer.scores.responses[index])
   return (
     <div className={styles.columns}>
       <div className={styles.lead}>
@@ -106,7 +107,7 @@ function InFull(props: InFullProps) {
       </div>
       <div className={styles.below}>
         <Saying {...props} />
-        <TooMuchPart found={found} index={index} />
+        <TooMuchPart findings={answer.findings} index={index} />
         <TasterPart {...props} />
       </div>
     </div>

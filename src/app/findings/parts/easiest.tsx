@@ -4,16 +4,15 @@ import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import { axisLevels } from '@/core/figure/chart-of-response.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import type { Naming } from '@/core/wording/findings/answer-of-rung.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
 import { endingSentence } from '@/core/wording/findings/ending-sentence.ts'
 import { spokenOf } from '@/core/wording/findings/headline.ts'
+import { levelInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { Method } from './method.tsx'
 import { unbroken } from './unbroken.ts'
 
@@ -27,14 +26,14 @@ interface EasiestProps {
 /** The default ending: the easiest level that is as good as the best, with failures, time and handling beside every level. */
 export function Easiest({ main, naming, scores, letters }: EasiestProps) {
   const { asGood, ending } = main.conclusion
+  const { level: levelId } = ending
   const levels = axisLevels(scores.levels)
-  const levelId = ending.level === null ? null : String(ending.level)
   const judged = new Map(isPresent(asGood) ? asGood.levels.map((each) => [each.level, each]) : [])
-  const asGoodWord = (name: LevelName) => {
-    const one = judged.get(name)
+  const asGoodWord = (levelId: string) => {
+    const one = judged.get(levelId)
     if (!one || !isPresent(asGood)) return '–'
     if (one.passes) return 'yes'
-    if (asGood.named !== null && asGood.named !== name) return 'not asked'
+    if (asGood.named !== null && asGood.named !== levelId) return 'not asked'
     return 'not shown'
   }
   return (
@@ -64,8 +63,8 @@ export function Easiest({ main, naming, scores, letters }: EasiestProps) {
             { key: 'handling', head: 'Handling' },
           ]}
           rows={scores.ease.map((ease) => ({
-            key: String(ease.level),
-            head: unbroken(levelNameText(ease.level, scores.factor.unitOfMeasure)),
+            key: ease.level,
+            head: unbroken(levelInWords(ease.level, naming)),
             cells: [
               unbroken(asGoodWord(ease.level)),
               `${ease.failures} of ${ease.pieces}`,
@@ -77,7 +76,7 @@ export function Easiest({ main, naming, scores, letters }: EasiestProps) {
       ) : null}
       <Method
         topics={['equivalence', 'easiest', 'handling']}
-        figures={asGoodFigures(asGood, scores.factor.unitOfMeasure)}
+        figures={asGoodFigures(asGood, naming)}
       />
     </Section>
   )

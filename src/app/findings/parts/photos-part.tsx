@@ -32,7 +32,7 @@ export function PhotosPart({ whole, letters }: PhotosPartProps) {
             <LevelTab
               levels={levels}
               levelId={level.id}
-              letter={letters.get(String(level.value ?? level.label))}
+              letter={letters.get(level.id)}
               size="small"
             />
             {own.map((photo) => (

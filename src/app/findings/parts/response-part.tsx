@@ -62,7 +62,7 @@ export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
             <ResponseChart
               chart={chart}
               fills={levelFills(axisLevels(scores.levels))}
-              label={chartAlt(found, rung, unit)}
+              label={chartAlt(found, rung, findings)}
               bestText={
                 span === null
                   ? null

@@ -48,12 +48,12 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
   const { nameOf } = subject
   const heightPixels = Math.ceil(curves.length / 4) * 150
   const bestOf = ({ bestLevelId }: TasterCurve) => {
-    const level = scores.levels.find(({ name }) => String(name) === bestLevelId)
-    return level ? `best at ${levelNameText(level.name, unit)}` : 'no single best'
+    const level = scores.levels.find(({ id }) => id === bestLevelId)
+    return level ? `best at ${levelNameText(level, unit)}` : 'no single best'
   }
   return (
     <Section title={partTitle('Each taster’s own curve', index, found.name)}>
-      <p>{boundUnits(agreementSentence(found, unit, response.better.is))}</p>
+      <p>{boundUnits(agreementSentence(found, findings, response.better.is))}</p>
       <ChartFrame
         title={`${found.name}, a taster’s means at each level`}
         picture={
@@ -76,9 +76,9 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
             close
             rowHead="Taster"
             columns={[
-              ...scores.levels.map(({ name }) => ({
-                key: String(name),
-                head: levelNameText(name, unit),
+              ...scores.levels.map((level) => ({
+                key: level.id,
+                head: levelNameText(level, unit),
               })),
               { key: 'best', head: 'Best', align: 'text' as const },
               { key: 'rest', head: 'With the rest' },
@@ -88,8 +88,8 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
               key: curve.tasterId,
               head: nameOf(curve.tasterId),
               cells: [
-                ...scores.levels.map(({ name }) => {
-                  const point = curve.points.find(({ levelId }) => levelId === String(name))
+                ...scores.levels.map(({ id }) => {
+                  const point = curve.points.find(({ levelId }) => levelId === id)
                   return point ? decimalText(point.mean, 1) : '–'
                 }),
                 bestOf(curve),
@@ -101,7 +101,7 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
       />
       <Method
         topics={['agreement', 'correlation', 'ranks', 'rankDifference', 'page']}
-        figures={rankFigures(found.ranks, unit)}
+        figures={rankFigures(found.ranks, findings)}
       />
     </Section>
   )

@@ -1,9 +1,10 @@
 import styles from '@/app/findings/findings.module.css'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
-import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import type { FindingsDocument } from '@/core/findings/findings-document.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { dropText, sharesText } from '@/core/wording/findings/just-about-right-text.ts'
+import { responseInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { Method } from './method.tsx'
@@ -11,14 +12,15 @@ import { partTitle } from './part-title.ts'
 import shares from './too-much-part.module.css'
 
 /** Too little, right and too much: the shares as a bar, and what each side cost this response. */
-export function TooMuchPart({ found, index }: { found: ResponseFindings; index: number }) {
-  if (found.justAboutRight.length === 0) return null
+export function TooMuchPart({ findings, index }: { findings: FindingsDocument; index: number }) {
+  const found = findings.responses[index]
+  if (!found || found.justAboutRight.length === 0) return null
   return (
     <Section title={partTitle('Too much or too little', index, found.name)}>
       {found.justAboutRight.map((each) => (
-        <div key={each.response} className={styles.stack}>
+        <div key={each.responseId} className={styles.stack}>
           <ChartFrame
-            title={each.response}
+            title={responseInWords(each.responseId, findings)}
             picture={
               <div className={shares.bar} role="img" aria-label={sharesText(each)}>
                 {(['below', 'right', 'above'] as const).map((side) => (
@@ -32,7 +34,7 @@ export function TooMuchPart({ found, index }: { found: ResponseFindings; index: 
             }
             table={
               <LedgerTable
-                caption={`${each.response}: shares of all answers`}
+                caption={`${responseInWords(each.responseId, findings)}: shares of all answers`}
                 hideCaption
                 rowHead="Answer"
                 columns={[{ key: 'share', head: 'Share', unit: '%' }]}

@@ -3,8 +3,8 @@ import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { levelInWords, responseInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { Fold } from './fold.tsx'
 import { Method } from './method.tsx'
 import type { Weights } from './weights.ts'
@@ -17,19 +17,20 @@ interface TradeOffPartProps {
 
 /** All responses weighed against one another, the weights under the baker's fingers; its parts always beside it. */
 export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) {
-  const { tradeOff, factor } = answer.findings
+  const { findings } = answer
+  const { tradeOff } = findings
   if (!isPresent(tradeOff)) return <Fold title="Trade-off">{reasonText(tradeOff)}</Fold>
   const now = weights ?? tradeOff.weights
-  const weigh = (response: string, weight: number) =>
-    onWeights(now.map((each) => (each.response === response ? { response, weight } : each)))
+  const weigh = (responseId: string, weight: number) =>
+    onWeights(now.map((each) => (each.responseId === responseId ? { responseId, weight } : each)))
   return (
     <Fold title="Trade-off: weigh the responses against one another">
       <div className={styles.stack}>
         <div className={styles.weights}>
-          {now.map(({ response, weight }) => (
-            <label key={response}>
+          {now.map(({ responseId, weight }) => (
+            <label key={responseId}>
               <span>
-                {response} <b>{plainNumber(weight)}</b>
+                {responseInWords(responseId, findings)} <b>{plainNumber(weight)}</b>
               </span>
               <input
                 type="range"
@@ -37,7 +38,7 @@ export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) 
                 max={3}
                 step={0.5}
                 value={weight}
-                onChange={(event) => weigh(response, event.currentTarget.valueAsNumber)}
+                onChange={(event) => weigh(responseId, event.currentTarget.valueAsNumber)}
               />
             </label>
           ))}
@@ -47,11 +48,14 @@ export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) 
           rowHead="Level"
           columns={[
             { key: 'overall', head: 'Whole' },
-            ...tradeOff.weights.map(({ response }) => ({ key: response, head: response })),
+            ...tradeOff.weights.map(({ responseId }) => ({
+              key: responseId,
+              head: responseInWords(responseId, findings),
+            })),
           ]}
           rows={tradeOff.levels.map(({ level, overall, parts }) => ({
-            key: String(level),
-            head: levelNameText(level, factor.unitOfMeasure),
+            key: level,
+            head: levelInWords(level, findings),
             cells: [
               isPresent(overall) ? decimalText(overall, 2) : '–',
               ...parts.map(({ desirability }) =>

@@ -1,2 +1,2 @@
-/** Weights of the trade-off by response name; null until somebody moves one. */
-export type Weights = readonly { response: string; weight: number }[] | null
+/** Weights of the trade-off by response id; null until somebody moves one. */
+export type Weights = readonly { responseId: string; weight: number }[] | null

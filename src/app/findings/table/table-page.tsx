@@ -36,7 +36,7 @@ export function TablePage(props: TablePageProps) {
   const reading = JSON.stringify(optionsOf(choices))
   const read = useMemo(() => scoresOfCsv(text, JSON.parse(reading)), [text, reading])
   const told = JSON.stringify(
-    toldIn(choices, read.ok ? read.scores.responses.map((one) => one.name) : []),
+    toldIn(choices, read.ok ? read.scores.responses.map(({ id }) => id) : []),
   )
   const scores = useMemo(
     () => (read.ok ? toldOfTable(read.scores, JSON.parse(told)) : null),

@@ -18,11 +18,11 @@ interface TableToldProps {
 export function TableTold({ choices, scores, onChoice }: TableToldProps) {
   const told = toldIn(
     choices,
-    scores.responses.map(({ name }) => name),
+    scores.responses.map(({ id }) => id),
   )
   const { factor, levels, responses } = scores
-  const control = levels.find(({ name }) => `${name}` === `${told.control}`)
-  const main = responses.find(({ name }) => name === told.main) ?? responses[0]
+  const control = levels.find(({ id }) => id === `${told.control}`)
+  const main = responses.find(({ id }) => id === told.main) ?? responses[0]
   return (
     <Section title="What the columns cannot say">
       <div className={styles.form}>
@@ -44,10 +44,10 @@ export function TableTold({ choices, scores, onChoice }: TableToldProps) {
           ) : null}
           <SelectField
             label="Control"
-            value={control ? String(control.name) : ''}
+            value={control?.id ?? ''}
             options={[
               { value: '', label: 'none' },
-              ...levels.map(({ name, label }) => ({ value: String(name), label })),
+              ...levels.map(({ id, label }) => ({ value: id, label })),
             ]}
             onValue={(level) => onChoice('control', level)}
           />
@@ -57,14 +57,14 @@ export function TableTold({ choices, scores, onChoice }: TableToldProps) {
             <SelectField
               label="Main response"
               hint="A column of numbers that is no response is left out over the column."
-              value={main?.name ?? ''}
-              options={responses.map(({ name }) => ({ value: name, label: name }))}
-              onValue={(name) => onChoice('main', name)}
+              value={main?.id ?? ''}
+              options={responses.map(({ id, name }) => ({ value: id, label: name }))}
+              onValue={(id) => onChoice('main', id)}
             />
           </FieldRow>
         ) : null}
-        {responses.map(({ name }) => (
-          <ResponseTold key={name} name={name} choices={choices} onChoice={onChoice} />
+        {responses.map(({ id, name }) => (
+          <ResponseTold key={id} id={id} name={name} choices={choices} onChoice={onChoice} />
         ))}
         <Choice
           label="What the levels are"
@@ -92,14 +92,15 @@ export function TableTold({ choices, scores, onChoice }: TableToldProps) {
 }
 
 interface ResponseToldProps {
+  id: string
   name: string
   choices: TableChoices
   onChoice: (key: string, text: string) => void
 }
 
 /** Which way one response is better, and its margin; unknown until it is said. */
-function ResponseTold({ name, choices, onChoice }: ResponseToldProps) {
-  const { better, margin } = toldIn(choices, [name]).responses[name] ?? usualTold
+function ResponseTold({ id, name, choices, onChoice }: ResponseToldProps) {
+  const { better, margin } = toldIn(choices, [id]).responses[id] ?? usualTold
   return (
     <FieldRow>
       <SelectField
@@ -110,14 +111,14 @@ function ResponseTold({ name, choices, onChoice }: ResponseToldProps) {
           { value: 'higher', label: 'more is better' },
           { value: 'lower', label: 'less is better' },
         ]}
-        onValue={(chosen) => onChoice(betterKey(name), chosen)}
+        onValue={(chosen) => onChoice(betterKey(id), chosen)}
       />
       <NumberField
         label={`Margin of ${name}`}
         hint="the smallest difference you would care about"
         value={margin}
-        text={choices[marginKey(name)] ?? ''}
-        onText={(text) => onChoice(marginKey(name), text)}
+        text={choices[marginKey(id)] ?? ''}
+        onText={(text) => onChoice(marginKey(id), text)}
         onValue={() => undefined}
         check={(size) => (size > 0 ? undefined : 'Enter a number above zero, or leave it blank.')}
       />

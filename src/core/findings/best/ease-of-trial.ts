@@ -20,14 +20,14 @@ export function easeOfTrial(
   const pieces = countPieces(whole, levels)
   const handling = handlingOf(plan, levels, rows)
   return levels.list.map((entry, at) => {
-    const level = plan.levels.find(({ id }) => levels.indexOf(id) === at)
+    const level = plan.levels.find(({ id }) => levels.indexOf(id, null) === at)
     const steps = plan.steps.map((step) => (level ? stepAtLevel(plan.factor, step, level) : null))
     const handsSeconds = steps.reduce(
       (sum, step) => sum + (step ? step.handsSeconds * step.repeats : 0),
       0,
     )
     return {
-      level: entry.name,
+      level: entry.id,
       failures: pieces.failed[at] ?? 0,
       pieces: pieces.all[at] ?? 0,
       handsSeconds: level ? handsSeconds : null,
@@ -43,7 +43,7 @@ function countPieces(whole: WholeTrial, levels: TrialLevels) {
     const failures = failuresOf(session, eventsOfSession(whole.events, session.id))
     const hit = new Set(failures.flatMap(({ pieceIds }) => pieceIds))
     for (const piece of session.pieces) {
-      const at = levels.indexOf(piece.levelId)
+      const at = levels.indexOf(piece.levelId, session.id)
       if (piece.role !== 'counted' || at < 0) continue
       all[at] = (all[at] ?? 0) + 1
       if (hit.has(piece.id)) failed[at] = (failed[at] ?? 0) + 1
@@ -69,8 +69,8 @@ function handlingOf(plan: Plan, levels: TrialLevels, rows: readonly Observation[
     if (better.is === 'lower') turn.set(id, (value) => 10 - value)
   }
   const sums = levels.list.map(() => ({ sum: 0, n: 0 }))
-  for (const { responseId, levelId, value } of rows) {
-    const at = sums[levels.indexOf(levelId)]
+  for (const { responseId, levelId, sessionId, value } of rows) {
+    const at = sums[levels.indexOf(levelId, sessionId)]
     const turned = turn.get(responseId)
     if (!at || !turned) continue
     at.sum += turned(value)

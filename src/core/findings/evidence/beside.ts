@@ -3,7 +3,7 @@ import type { Cells } from '@/core/findings/rungs/cells.ts'
 import type { RungName } from '@/core/findings/rungs/decisive-rung.ts'
 import { doughsRows, factorRows, piecesRows } from '@/core/findings/rungs/higher-rungs.ts'
 import { fitOfRung, meansOf, type RungFit, type RungRows } from '@/core/findings/rungs/rung-of.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import { tasterMeans } from '@/core/findings/rungs/taster-means.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
@@ -158,6 +158,6 @@ function answered(
   return {
     ...{ from, slope, low: slope - half, high: slope + half, df },
     ...{ widening, told: widening <= widest, f, df1, df2, p },
-    means: meansOf(fit, (at) => present.levels[at]?.name as LevelName),
+    means: meansOf(fit, (at) => present.levels[at]?.id as LevelId),
   }
 }

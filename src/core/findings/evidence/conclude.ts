@@ -78,7 +78,7 @@ export function conclude(
     sessions: cells.sessions,
     byTasters: cells.tasters.length > 0,
     better: response.better.is,
-    usual: present.control === null ? null : (present.levels[present.control]?.name ?? null),
+    usual: present.control === null ? null : (present.levels[present.control]?.id ?? null),
     near: nearOf(scores, cells, fitted, response),
     lean: question && shown.length === 0 ? leanOf(question, p) : null,
     wouldShow: question && shown.length === 0 ? wouldHaveShown(question) : null,
@@ -113,7 +113,7 @@ function questionOf(
 ): QuestionInput {
   return {
     fit,
-    names: present.levels.map(({ name }) => name),
+    levelIds: present.levels.map(({ id }) => id),
     values: scores.factor.ordered ? levelValues(present) : null,
     pairs,
     usual: present.control,

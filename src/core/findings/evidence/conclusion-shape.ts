@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { orAbsent } from '@/core/findings/reason.ts'
-import { levelNameShape } from '@/core/findings/rungs/rung-shape.ts'
+import { levelIdShape } from '@/core/findings/rungs/rung-shape.ts'
 import {
   allowanceShape,
   asGoodShape,
@@ -19,8 +19,8 @@ const nearShape = z.strictObject({
   rung: z.enum(['pieces', 'doughs']),
   differ: z.boolean(),
   p: z.number(),
-  highest: levelNameShape,
-  lowest: levelNameShape,
+  highest: levelIdShape,
+  lowest: levelIdShape,
   difference: z.number(),
   chance: z.nullable(z.strictObject({ rate: z.number(), share: z.number() })),
 })
@@ -31,8 +31,8 @@ const leanShape = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('bend'), middle: z.enum(['high', 'low']), p: z.number() }),
   z.strictObject({
     is: z.literal('pairs'),
-    higher: levelNameShape,
-    lower: levelNameShape,
+    higher: levelIdShape,
+    lower: levelIdShape,
     p: z.number(),
   }),
 ])
@@ -44,7 +44,7 @@ const leanShape = z.discriminatedUnion('is', [
  */
 const endingShape = z.strictObject({
   kind: z.enum(['adopt', 'hold', 'stay', 'again']),
-  level: z.nullable(levelNameShape),
+  level: z.nullable(levelIdShape),
   why: z.nullable(z.enum(['named', 'as-good', 'all-within', 'best-shown'])),
 })
 
@@ -83,7 +83,7 @@ export const conclusionShape = z.strictObject({
   sessions: z.number(),
   byTasters: z.boolean(),
   better: z.enum(['higher', 'lower', 'target', 'neither']),
-  usual: z.nullable(levelNameShape),
+  usual: z.nullable(levelIdShape),
   allowance: z.nullable(allowanceShape),
   near: z.nullable(nearShape),
   /** Of the factor, the expected first; empty when nothing is shown, or one session cannot show it. */

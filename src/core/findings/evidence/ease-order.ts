@@ -1,15 +1,15 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 
 /**
  * The easiest of some levels: the smallest share of failures, then the best handling score, then the least hands-on time, then the
  * control, then the lowest level. Null of none.
  */
-export function easiestAmong(scores: ScoreTable, names: readonly LevelName[]): LevelName | null {
-  const levels = scores.levels.filter(({ name }) => names.includes(name))
-  const easeOf = (name: LevelName) => scores.ease?.find(({ level }) => level === name)
+export function easiestAmong(scores: ScoreTable, levelIds: readonly LevelId[]): LevelId | null {
+  const levels = scores.levels.filter(({ id }) => levelIds.includes(id))
+  const easeOf = (id: LevelId) => scores.ease?.find(({ level }) => level === id)
   const ordered = levels.toSorted((a, b) => {
-    const [left, right] = [easeOf(a.name), easeOf(b.name)]
+    const [left, right] = [easeOf(a.id), easeOf(b.id)]
     const gaps = [
       failureShare(left) - failureShare(right),
       gap(right?.handling, left?.handling),
@@ -19,7 +19,7 @@ export function easiestAmong(scores: ScoreTable, names: readonly LevelName[]): L
     ]
     return gaps.find((value) => value !== 0) ?? 0
   })
-  return ordered[0]?.name ?? null
+  return ordered[0]?.id ?? null
 }
 
 function failureShare(ease: { failures: number; pieces: number } | undefined): number {

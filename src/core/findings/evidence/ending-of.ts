@@ -1,5 +1,5 @@
 import { isPresent } from '@/core/findings/reason.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { Conclusion, Ending } from './conclusion-shape.ts'
 import { easiestAmong } from './ease-order.ts'
@@ -31,7 +31,7 @@ export function endingOf(scores: ScoreTable, known: Known): Ending {
 function goodEnough(
   scores: ScoreTable,
   { asGood, tooSmall, shown, rung, place }: Known,
-): { level: LevelName; why: NonNullable<Ending['why']> } | null {
+): { level: LevelId; why: NonNullable<Ending['why']> } | null {
   if (isPresent(asGood)) {
     const passing = asGood.levels.filter(({ passes }) => passes).map(({ level }) => level)
     if (asGood.named !== null && passing.includes(asGood.named))

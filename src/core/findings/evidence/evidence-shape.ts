@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { orAbsent } from '@/core/findings/reason.ts'
-import { fiellerShape, levelNameShape, meanShape } from '@/core/findings/rungs/rung-shape.ts'
+import { fiellerShape, levelIdShape, meanShape } from '@/core/findings/rungs/rung-shape.ts'
 
 const directions = ['rises', 'falls', 'best-inside', 'no-difference'] as const
 
@@ -29,15 +29,15 @@ export const allowanceShape = z.strictObject({
 
 /** A difference that is shown: mean of b less mean of a. */
 export const shownPairShape = z.strictObject({
-  a: levelNameShape,
-  b: levelNameShape,
+  a: levelIdShape,
+  b: levelIdShape,
   difference: z.number(),
   p: z.number(),
 })
 
 /** The way from the first to the last level with its interval at the confidence of its chain; `beyond` when all of it lies beyond the margin. */
 const sizeShape = z.strictObject({
-  between: z.tuple([levelNameShape, levelNameShape]),
+  between: z.tuple([levelIdShape, levelIdShape]),
   difference: z.number(),
   low: z.number(),
   high: z.number(),
@@ -79,18 +79,18 @@ export const tooSmallShape = z.strictObject({
   margin: z.number(),
   largest: z.number(),
   allPairs: z.boolean(),
-  usual: z.nullable(z.strictObject({ level: levelNameShape, within: z.boolean() })),
+  usual: z.nullable(z.strictObject({ level: levelIdShape, within: z.boolean() })),
 })
 
 /** As good as the best: for each level how far below the best other it may be at most, and whether that is within the margin. */
 export const asGoodShape = z.strictObject({
   margin: z.number(),
   /** The highest by its mean in the better direction. */
-  best: levelNameShape,
-  named: z.nullable(levelNameShape),
+  best: levelIdShape,
+  named: z.nullable(levelIdShape),
   levels: z.array(
     z.strictObject({
-      level: levelNameShape,
+      level: levelIdShape,
       /** Its mean less the best of the others, turned so that below 0 is worse; the lower limit it is judged by. */
       short: z.number(),
       low: z.number(),
@@ -101,7 +101,7 @@ export const asGoodShape = z.strictObject({
 
 /** The levels the best may be at, and the stretch they stand for; an end among them may hide a best past it. */
 export const placeShape = z.strictObject({
-  candidates: z.array(levelNameShape),
+  candidates: z.array(levelIdShape),
   low: z.number(),
   high: z.number(),
   openLow: z.boolean(),

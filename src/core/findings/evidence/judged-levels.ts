@@ -7,7 +7,7 @@ import {
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import type { RungName } from '@/core/findings/rungs/decisive-rung.ts'
 import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import { levelValues } from '@/core/findings/rungs/trend-of.ts'
 import type { ScoreResponse } from '@/core/findings/table/score-table.ts'
 import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
@@ -30,9 +30,9 @@ export interface JudgedBy {
 /** Too small to matter, of all pairs and against the usual; without a margin nothing can be. */
 export function tooSmallOf({ found, response, allowance }: JudgedBy): TooSmall | Absent {
   if (response.margin === null) return absent('no-margin')
-  const names = found.present.levels.map(({ name }) => name)
+  const levelIds = found.present.levels.map(({ id }) => id)
   const oneSided = allowance.twiceOneSided / 2
-  return tooSmall(found.fit, names, response.margin, found.present.control, oneSided)
+  return tooSmall(found.fit, levelIds, response.margin, found.present.control, oneSided)
 }
 
 /** As good as the best; only of a response that is better higher or lower. */
@@ -41,7 +41,7 @@ export function asGoodOf({ found, response, allowance, hoped }: JudgedBy): AsGoo
   if (margin === null) return absent('no-margin')
   const sign = signOf(better)
   if (sign === null) return absent('no-direction')
-  const names = found.present.levels.map(({ name }) => name)
+  const levelIds = found.present.levels.map(({ id }) => id)
   const named = hoped === null ? -1 : found.present.index.indexOf(hoped)
   const judged = asGood(
     found.fit,
@@ -53,9 +53,9 @@ export function asGoodOf({ found, response, allowance, hoped }: JudgedBy): AsGoo
   const best = bestOf(found, sign)
   return {
     margin,
-    best: names[best] as LevelName,
-    named: named < 0 ? null : (names[named] as LevelName),
-    levels: judged.map((one, at) => ({ level: names[at] as LevelName, ...one })),
+    best: levelIds[best] as LevelId,
+    named: named < 0 ? null : (levelIds[named] as LevelId),
+    levels: judged.map((one, at) => ({ level: levelIds[at] as LevelId, ...one })),
   }
 }
 
@@ -68,7 +68,7 @@ export function placeOf({ found, response, allowance }: JudgedBy, inside: boolea
   if (sign === null) return absent('no-direction')
   const values = levelValues(present)
   const place = bestPlace(fit, values, sign, allowance.twiceOneSided / 2, inside)
-  const candidates = place.candidates.map((at) => present.levels[at]?.name as LevelName)
+  const candidates = place.candidates.map((at) => present.levels[at]?.id as LevelId)
   return { ...place, candidates, even: inside ? evenHump(rung.best, place) : null }
 }
 

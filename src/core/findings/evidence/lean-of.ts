@@ -11,7 +11,7 @@ export const leanBelow = 0.2
 
 /** Which way it leans where nothing is shown and the first step's `p` lies below 0.2; null else. */
 export function leanOf(
-  { fit, names, values, pairs, asked }: QuestionInput,
+  { fit, levelIds, values, pairs, asked }: QuestionInput,
   p: number,
 ): Lean | null {
   if (!(p < leanBelow)) return null
@@ -29,6 +29,6 @@ export function leanOf(
   if (!clearest) return null
   const [higher, lower] =
     clearest.difference > 0 ? [clearest.b, clearest.a] : [clearest.a, clearest.b]
-  const [up, down] = [names[higher], names[lower]]
+  const [up, down] = [levelIds[higher], levelIds[lower]]
   return up === undefined || down === undefined ? null : { is: 'pairs', higher: up, lower: down, p }
 }

@@ -1,4 +1,4 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import { againstControl } from '@/core/statistics/block-model/against-control.ts'
 import type { PairOfLevels } from '@/core/statistics/block-model/all-pairs.ts'
 import {
@@ -15,7 +15,7 @@ import type { Allowance, Asked, Shown, ShownBend, ShownLine, ShownPair } from '.
 /** The fit of what got its level separately, with all that its levels are asked. */
 export interface QuestionInput {
   fit: LevelFit
-  names: readonly LevelName[]
+  levelIds: readonly LevelId[]
   /** The levels' values in the factor's unit; null for a choice. */
   values: readonly number[] | null
   /** All pairs of the fit by Tukey and Kramer. */
@@ -81,9 +81,9 @@ function lineChain(
   unexpected: boolean,
 ): ShownLine | null {
   if (!(p <= alpha)) return null
-  const { fit, names, margin } = input
-  const last = names.length - 1
-  const ends = levelContrast(fit, weightsOf(names.length, [last, 1], [0, -1]))
+  const { fit, levelIds, margin } = input
+  const last = levelIds.length - 1
+  const ends = levelContrast(fit, weightsOf(levelIds.length, [last, 1], [0, -1]))
   const shown: ShownLine = {
     is: 'line',
     goes: line.estimate > 0 ? 'rises' : 'falls',
@@ -100,7 +100,7 @@ function lineChain(
   return {
     ...shown,
     size: {
-      between: [names[0] as LevelName, names[last] as LevelName],
+      between: [levelIds[0] as LevelId, levelIds[last] as LevelId],
       difference: ends.estimate,
       low,
       high,
@@ -132,11 +132,11 @@ function bendChain(
 }
 
 /** Do the inner levels together stand beyond each end, each one-sided? Both are needed, so neither needs a correction. */
-function innerBeyondEnds({ fit, names }: QuestionInput, sign: 1 | -1, alpha: number): boolean {
-  const inner = 1 / (names.length - 2)
-  return [0, names.length - 1].every((end) => {
-    const weights: number[] = names.map((_, at) => (at === end ? -1 : 0))
-    for (let at = 1; at < names.length - 1; at += 1) weights[at] = inner
+function innerBeyondEnds({ fit, levelIds }: QuestionInput, sign: 1 | -1, alpha: number): boolean {
+  const inner = 1 / (levelIds.length - 2)
+  return [0, levelIds.length - 1].every((end) => {
+    const weights: number[] = levelIds.map((_, at) => (at === end ? -1 : 0))
+    for (let at = 1; at < levelIds.length - 1; at += 1) weights[at] = inner
     const { t, df } = levelContrast(fit, weights)
     return tTails(sign * t, df).upper <= alpha
   })
@@ -182,14 +182,14 @@ function byPairs(input: QuestionInput): Questioned {
   }
 }
 
-function byUsual({ fit, names, usual, allowance }: QuestionInput): Questioned {
+function byUsual({ fit, levelIds, usual, allowance }: QuestionInput): Questioned {
   if (usual === null) throw new Error('asked against a usual that is no level')
   const compared = againstControl(fit, usual)
   const pairs = compared
     .filter(({ p }) => p <= allowance.all)
     .map(({ level, difference, p }) => ({
-      a: names[usual] as LevelName,
-      b: names[level] as LevelName,
+      a: levelIds[usual] as LevelId,
+      b: levelIds[level] as LevelId,
       difference,
       p,
     }))
@@ -200,12 +200,12 @@ function byUsual({ fit, names, usual, allowance }: QuestionInput): Questioned {
   }
 }
 
-function shownPairs({ pairs, names }: QuestionInput, alpha: number): ShownPair[] {
+function shownPairs({ pairs, levelIds }: QuestionInput, alpha: number): ShownPair[] {
   return pairs
     .filter(({ p }) => p <= alpha)
     .map(({ a, b, difference, p }) => ({
-      a: names[a] as LevelName,
-      b: names[b] as LevelName,
+      a: levelIds[a] as LevelId,
+      b: levelIds[b] as LevelId,
       difference,
       p,
     }))

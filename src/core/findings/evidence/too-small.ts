@@ -1,4 +1,4 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
 import type { LevelFit } from '@/core/statistics/block-model/level-fit.ts'
 import { tQuantile } from '@/core/statistics/distributions/students-t.ts'
@@ -11,7 +11,7 @@ import type { TooSmall } from './evidence-shape.ts'
  */
 export function tooSmall(
   fit: LevelFit,
-  names: readonly LevelName[],
+  levelIds: readonly LevelId[],
   margin: number,
   usual: number | null,
   oneSided: number,
@@ -37,8 +37,8 @@ export function tooSmall(
       usual === null
         ? null
         : {
-            level: names[usual] as LevelName,
-            within: names.every((_, level) => level === usual || within(usual, level)),
+            level: levelIds[usual] as LevelId,
+            within: levelIds.every((_, level) => level === usual || within(usual, level)),
           },
   }
 }

@@ -20,12 +20,12 @@ export function wouldHaveShown({
   values,
   asked,
   allowance,
-  names,
+  levelIds,
 }: QuestionInput): NonNullable<Conclusion['wouldShow']> {
   const df = fit.df2
   if (values === null || asked.question === 'usual') {
     const { se } = levelDifference(fit, 0, 1)
-    const factor = studentizedRangeUpperQuantile(allowance.all, names.length, df) / Math.SQRT2
+    const factor = studentizedRangeUpperQuantile(allowance.all, levelIds.length, df) / Math.SQRT2
     return { of: 'pair', size: noncentralityShown(factor, df) * se }
   }
   const range = Math.max(...values) - Math.min(...values)

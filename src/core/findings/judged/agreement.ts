@@ -4,7 +4,7 @@ import { type Absent, absent } from '@/core/findings/reason.ts'
 import type { Agreement } from '@/core/findings/response-findings-shape.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
 import { parted } from '@/core/findings/rungs/parted.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import type { TasterMeans } from '@/core/findings/rungs/taster-means.ts'
 import { correlation } from '@/core/statistics/description/correlation.ts'
 import type { Better } from '@/core/trial/response.ts'
@@ -17,15 +17,15 @@ import type { Better } from '@/core/trial/response.ts'
 export function agreementOf(
   cells: Cells,
   means: TasterMeans,
-  names: readonly LevelName[],
+  levelIds: readonly LevelId[],
   better: Better,
 ): Agreement[] {
   const scoresBy = parted(cells.y, cells.taster, cells.tasters.length)
-  const totals = names.map((_, level) => totalOf(means, level))
+  const totals = levelIds.map((_, level) => totalOf(means, level))
   return cells.tasters.map((taster, at) => ({
     taster,
     correlation: correlationWithRest(means[at] as (number | null)[], totals),
-    best: bestLevel(means[at] as (number | null)[], names, better),
+    best: bestLevel(means[at] as (number | null)[], levelIds, better),
     sd: deviation(scoresBy[at] as Float64Array) ?? absent('too-few-values'),
   }))
 }
@@ -55,9 +55,9 @@ function correlationWithRest(
 
 function bestLevel(
   means: readonly (number | null)[],
-  names: readonly LevelName[],
+  levelIds: readonly LevelId[],
   better: Better,
-): LevelName | Absent {
+): LevelId | Absent {
   const good = means.map((mean) => (mean === null ? null : goodness(mean, better)))
   const top = good.reduce<number | null>(
     (best, value) => (value !== null && (best === null || value > best) ? value : best),
@@ -65,7 +65,7 @@ function bestLevel(
   )
   if (top === null) return absent('no-scores')
   const first = good.flatMap((value, level) =>
-    value !== null && top - value < 5e-11 ? [names[level] as LevelName] : [],
+    value !== null && top - value < 5e-11 ? [levelIds[level] as LevelId] : [],
   )
-  return first.length === 1 ? (first[0] as LevelName) : absent('tied')
+  return first.length === 1 ? (first[0] as LevelId) : absent('tied')
 }

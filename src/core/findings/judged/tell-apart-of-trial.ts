@@ -1,4 +1,4 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import type { TrialLevels } from '@/core/findings/table/levels-of-trial.ts'
 import type { TellApartCount } from '@/core/findings/table/score-table.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
@@ -14,10 +14,10 @@ export function tellApartOfTrial(whole: WholeTrial, levels: TrialLevels): TellAp
   for (const session of whole.sessions) {
     const asked = planOfSession(whole, session).tellApart
     const [a, b] = (asked?.levelIds ?? [])
-      .map((id) => levels.indexOf(id))
+      .map((id) => levels.indexOf(id, session.id))
       .toSorted((one, other) => one - other)
     if (!asked || a === undefined || b === undefined || a < 0) continue
-    const between: [LevelName, LevelName] = [nameAt(levels, a), nameAt(levels, b)]
+    const between: [LevelId, LevelId] = [idAt(levels, a), idAt(levels, b)]
     const key = `${asked.test} ${a} ${b}`
     const count = counts.get(key) ?? { test: asked.test, between, n: 0, correct: 0 }
     counts.set(key, count)
@@ -35,8 +35,8 @@ export function tellApartOfTrial(whole: WholeTrial, levels: TrialLevels): TellAp
   return [...counts.values()]
 }
 
-function nameAt(levels: TrialLevels, index: number): LevelName {
+function idAt(levels: TrialLevels, index: number): LevelId {
   const level = levels.list[index]
   if (!level) throw new RangeError(`the trial has no level ${index}`)
-  return level.name
+  return level.id
 }

@@ -23,7 +23,7 @@ export function tooMuchOrTooLittle(scores: ScoreTable, index: number): JustAbout
     const { below, right, above } = justRightShares(answers, middle)
     const both = scores.rows.filter((row) => row.values[at] != null && row.values[index] != null)
     const drops = (['below', 'above'] as const).map((side) => dropOf(scores, both, at, index, side))
-    return [{ response: response.name, below, right, above, drops }]
+    return [{ responseId: response.id, below, right, above, drops }]
   })
 }
 

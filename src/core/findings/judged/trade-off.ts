@@ -11,7 +11,7 @@ import {
 
 /** A weight of 0 leaves a response out of the trade-off. */
 export interface Weight {
-  response: string
+  responseId: string
   weight: number
 }
 
@@ -27,9 +27,9 @@ export function tradeOffOf(
   responses: readonly ResponseFindings[],
   weights: readonly Weight[] = [],
 ): TradeOff | Absent {
-  const given = new Map(weights.map(({ response, weight }) => [response, weight]))
+  const given = new Map(weights.map(({ responseId, weight }) => [responseId, weight]))
   const parts = scores.responses.flatMap((response, at) => {
-    const weight = given.get(response.name) ?? 1
+    const weight = given.get(response.id) ?? 1
     const found = responses[at]
     if (response.better.is === 'neither' || !found || !(weight > 0)) return []
     const means = found.levels.map(({ mean }) => (isPresent(mean) ? mean : null))
@@ -37,8 +37,8 @@ export function tradeOffOf(
   })
   if (parts.length < 2) return absent('no-parts')
   return {
-    weights: parts.map(({ response, weight }) => ({ response: response.name, weight })),
-    levels: scores.levels.map(({ name }, level) => {
+    weights: parts.map(({ response, weight }) => ({ responseId: response.id, weight })),
+    levels: scores.levels.map(({ id }, level) => {
       const values = parts.map(({ means, desire }) => {
         const mean = means[level] ?? null
         if (mean === null) return null
@@ -48,10 +48,10 @@ export function tradeOffOf(
         value === null ? [] : [{ value, weight: parts[at]?.weight ?? 0 }],
       )
       return {
-        level: name,
+        level: id,
         overall: known.length === parts.length ? overallDesirability(known) : absent('no-scores'),
         parts: parts.map(({ response }, at) => ({
-          response: response.name,
+          responseId: response.id,
           desirability: values[at] ?? absent('no-scores'),
         })),
       }

@@ -20,7 +20,7 @@ export type Claim = (typeof claims)[number]
 const nothing = 1e-9
 
 /**
- * The claims a conclusion makes, and which of them are false of the true effects of the levels (named by their values): a line or bend of another sign or
+ * The claims a conclusion makes, and which of them are false of the true effects of the levels (known by their values): a line or bend of another sign or
  * none, a size or pair of another sign or none, a best in between that is not, *too small* or *as good* beyond the margin, a stretch without the best.
  */
 export function claimsOf(
@@ -32,7 +32,7 @@ export function claimsOf(
   const say = (claim: Claim, holds: boolean) => {
     if (said.get(claim) !== 'false') said.set(claim, holds ? 'true' : 'false')
   }
-  const effectAt = (level: number | string) => effects[values.indexOf(Number(level))] as number
+  const effectAt = (levelId: string) => effects[values.indexOf(Number(levelId))] as number
   const most = Math.max(...effects)
   for (const one of conclusion.shown) sayShown(one, values, effects, effectAt, say)
   const { tooSmall, ending, place } = conclusion
@@ -55,7 +55,7 @@ function sayShown(
   one: Shown,
   values: readonly number[],
   effects: readonly number[],
-  effectAt: (level: number | string) => number,
+  effectAt: (levelId: string) => number,
   say: (claim: Claim, holds: boolean) => void,
 ): void {
   const sum = (weights: readonly number[]) =>

@@ -81,10 +81,13 @@ function tableOf(design: RehearsalDesign, truth: MadeTruth, rows: ScoreRow[]): S
     unit,
     levels: effects.map((_, at) => {
       const value = design.values?.[at] ?? at
-      return { name: value, value, label: `${value}`, control: at === 0 }
+      return { id: `${value}`, name: value, value, label: `${value}`, control: at === 0 }
     }),
     responses: [
-      { name: 'Liking', scale: 'nine-point', better: { is: 'higher' }, margin, failures: 0 },
+      {
+        ...{ id: 'liking', name: 'Liking', scale: 'nine-point' },
+        ...{ better: { is: 'higher' }, margin, failures: 0 },
+      },
     ],
     rows,
     expectation: expected === null ? null : { direction: expected, bestGuess: null },

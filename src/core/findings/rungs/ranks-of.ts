@@ -6,7 +6,7 @@ import { leastRankDifference } from '@/core/statistics/ranks/least-rank-differen
 import { page } from '@/core/statistics/ranks/page.ts'
 import { type RankedBlocks, rankBlocks } from '@/core/statistics/ranks/rank-blocks.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
-import type { LevelName } from './rung-shape.ts'
+import type { LevelId } from './rung-shape.ts'
 import type { TasterMeans } from './taster-means.ts'
 
 /**
@@ -36,7 +36,7 @@ export function ranksOf(
     p: found.p,
     kendallW: found.kendallW,
     rankSums: found.rankSums.map((sum, at) => ({
-      level: scores.levels[index[at] as number]?.name as LevelName,
+      level: scores.levels[index[at] as number]?.id as LevelId,
       sum,
     })),
     leastDifference: found.p < 0.05 ? leastRankDifference(ranked) : absent('not-significant'),

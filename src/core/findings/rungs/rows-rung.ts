@@ -11,7 +11,7 @@ import {
   type RungRows,
   rungOf,
 } from './rung-of.ts'
-import type { Beside, LevelName } from './rung-shape.ts'
+import type { Beside, LevelId } from './rung-shape.ts'
 
 /**
  * The flat model over all rows, score ~ taster + factor(level), as other programs compute it: it overstates, because the
@@ -61,7 +61,7 @@ export function besideOf(
     p,
     widening: answer.widening,
     separable: answer.widening <= 3,
-    means: meansOf(answer.levels, (at) => present.levels[at]?.name as LevelName),
+    means: meansOf(answer.levels, (at) => present.levels[at]?.id as LevelId),
   }
 }
 

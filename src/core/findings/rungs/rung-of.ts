@@ -9,7 +9,7 @@ import { levelMeans } from '@/core/statistics/block-model/level-means.ts'
 import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
 import type { Better } from '@/core/trial/response.ts'
 import { comparisonsOfFit } from './comparisons-of-fit.ts'
-import type { LevelName, Mean, Rung, Trend } from './rung-shape.ts'
+import type { LevelId, Mean, Rung, Trend } from './rung-shape.ts'
 import { trendOf } from './trend-of.ts'
 
 /** What a rung compares: values with the block each stands in and its level, an index into the table's levels. */
@@ -56,7 +56,7 @@ export function rungOf(
   if (!isPresent(fitted)) return fitted
   const { present, rows, cells, fit } = fitted
   const compared = comparisonsOfFit(fit, present.control, own?.pairVariances(present) ?? null)
-  const name = (level: number) => present.levels[level]?.name as LevelName
+  const name = (level: number) => present.levels[level]?.id as LevelId
   const ordered = scores.factor.ordered
   const trend = ordered ? (own?.trend(present) ?? trendOf(cells, present)) : absent('choice-factor')
   const rung: Rung = {
@@ -91,7 +91,7 @@ export function fitOfRung(scores: ScoreTable, data: Omit<RungRows, 'handled'>): 
 }
 
 /** Marginal means of a fit under the levels' names. */
-export function meansOf(fit: LevelFit, name: (level: number) => LevelName): Mean[] {
+export function meansOf(fit: LevelFit, name: (level: number) => LevelId): Mean[] {
   return levelMeans(fit).map((mean) => ({ ...mean, level: name(mean.level) }))
 }
 

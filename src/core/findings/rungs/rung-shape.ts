@@ -1,12 +1,12 @@
 import * as z from 'zod/mini'
 import { orAbsent } from '@/core/findings/reason.ts'
 
-/** A level as findings name it: its value in the factor's unit, for a choice its label. */
-export const levelNameShape = z.union([z.number(), z.string()])
+/** A level by its id; what it is called stands once, in the document's `levels`. */
+export const levelIdShape = z.string()
 
 /** A mean of the model with its standard error and plain 95 % t-interval. */
 export const meanShape = z.strictObject({
-  level: levelNameShape,
+  level: levelIdShape,
   estimate: z.number(),
   se: z.number(),
   low: z.number(),
@@ -15,8 +15,8 @@ export const meanShape = z.strictObject({
 
 /** Mean of b minus mean of a, a before b in their order, with the simultaneous 95 % interval (Tukey-Kramer). */
 export const pairShape = z.strictObject({
-  a: levelNameShape,
-  b: levelNameShape,
+  a: levelIdShape,
+  b: levelIdShape,
   difference: z.number(),
   se: z.number(),
   low: z.number(),
@@ -26,7 +26,7 @@ export const pairShape = z.strictObject({
 
 /** A level's mean minus the control's, with Dunnett's simultaneous 95 % interval; approximate when the correlations had to be brought to the nearest product form. */
 export const againstControlShape = z.strictObject({
-  level: levelNameShape,
+  level: levelIdShape,
   difference: z.number(),
   se: z.number(),
   low: z.number(),
@@ -129,7 +129,7 @@ export const rowsRungShape = z.strictObject({
   order: orAbsent(besideShape),
 })
 
-export type LevelName = z.infer<typeof levelNameShape>
+export type LevelId = z.infer<typeof levelIdShape>
 export type Mean = z.infer<typeof meanShape>
 export type Pair = z.infer<typeof pairShape>
 export type AgainstControl = z.infer<typeof againstControlShape>

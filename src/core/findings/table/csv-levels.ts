@@ -1,4 +1,4 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from './score-table.ts'
 import { isMissing, numberWithUnit, unitOfAll } from './table-number.ts'
 
 /** The levels of a table in their order, the unit they carry, and each text's place among them (-1: none). */

@@ -1,4 +1,3 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
 import type { CsvColumn } from './csv-columns.ts'
 import type { CsvGrid } from './csv-grid.ts'
 import { csvLevels } from './csv-levels.ts'
@@ -6,7 +5,7 @@ import { csvNumber } from './csv-number.ts'
 import { type CsvRole, csvRoles } from './csv-role.ts'
 import type { CsvTrouble } from './csv-trouble.ts'
 import { type Repeats, repeatedTrouble } from './repeated-rows.ts'
-import type { ScoreRow } from './score-table.ts'
+import type { LevelName, ScoreRow } from './score-table.ts'
 import { inReach, isMissing } from './table-number.ts'
 
 const separator = '\u0000'

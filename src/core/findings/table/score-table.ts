@@ -1,18 +1,23 @@
 import type { FactorFacts } from '@/core/findings/findings-document.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import type { Better } from '@/core/trial/response.ts'
 
-/** A level of the score table; `name` is its value in the factor's unit, for a choice its label. */
+/** What a level is called: its value in the factor's unit, for a choice its label. */
+export type LevelName = number | string
+
+/** A level of the score table, known by its id: two options may be called the same. */
 export interface ScoreLevel {
+  id: LevelId
   name: LevelName
   value: number | null
   label: string
   control: boolean
 }
 
-/** A response of the score table, with what a good answer is and the smallest difference that matters. */
+/** A response of the score table, known by its id, with what a good answer is and the smallest difference that matters. */
 export interface ScoreResponse {
+  id: string
   name: string
   scale: 'nine-point' | 'just-about-right' | 'measured'
   better: Better
@@ -41,14 +46,14 @@ export interface ScoreRow {
 /** Answers of one tell-apart test over all its sets. */
 export interface TellApartCount {
   test: 'triangle' | 'duo-trio' | 'paired'
-  between: [LevelName, LevelName]
+  between: [LevelId, LevelId]
   n: number
   correct: number
 }
 
 /** What a level costs beside its score: failures among its pieces, hands-on time, and how it handled. */
 export interface LevelEase {
-  level: LevelName
+  level: LevelId
   failures: number
   pieces: number
   handsSeconds: number | null

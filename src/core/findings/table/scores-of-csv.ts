@@ -1,4 +1,3 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
 import { alikeNames } from './alike-names.ts'
 import { type CsvAssignment, type CsvColumn, csvColumns } from './csv-columns.ts'
 import { type CsvGrid, csvGrid } from './csv-grid.ts'
@@ -7,7 +6,7 @@ import { csvRows } from './csv-rows.ts'
 import type { CsvTrouble } from './csv-trouble.ts'
 import { tidiedGrid, type WideOffer, wideOffer } from './csv-wide.ts'
 import { footRows } from './foot-rows.ts'
-import type { ScoreLevel, ScoreTable } from './score-table.ts'
+import type { LevelName, ScoreLevel, ScoreTable } from './score-table.ts'
 
 export interface CsvOptions {
   as?: readonly CsvAssignment[]
@@ -88,6 +87,7 @@ function scoresOfGrid(read: CsvGrid, options: CsvOptions, wideUnit: string): Csv
   }
   const levels = body.levels.map(
     (name): ScoreLevel => ({
+      id: `${name}`,
       name,
       value: typeof name === 'number' ? name : null,
       label: `${name}`,
@@ -108,6 +108,7 @@ function scoresOfGrid(read: CsvGrid, options: CsvOptions, wideUnit: string): Csv
     unit,
     levels,
     responses: responses.map((column, index) => ({
+      id: column.heading,
       name: column.heading,
       scale: 'measured',
       better: { is: index === 0 ? (options.better ?? 'neither') : 'neither' },

@@ -12,6 +12,7 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { levelsOfTrial, type TrialLevels } from './levels-of-trial.ts'
 import type { ScoreResponse, ScoreRow, ScoreTable, WrittenForScores } from './score-table.ts'
+import { toldApart } from './told-apart.ts'
 
 export type TrialScores = { ok: true; scores: ScoreTable } | { ok: false; reason: 'still-sealed' }
 
@@ -26,6 +27,7 @@ export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): 
   const plan = planInForce(whole)
   const levels = levelsOfTrial(whole, plan)
   const responses = mainFirst(plan)
+  const names = toldApart(responses.map(({ name }) => name))
   return {
     ok: true,
     scores: {
@@ -38,7 +40,9 @@ export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): 
       },
       unit: unitOf(plan),
       levels: levels.list,
-      responses: responses.map((response) => scoreResponse(response, observed)),
+      responses: responses.map((response, at) =>
+        scoreResponse(response, names[at] ?? '', observed),
+      ),
       rows: rowsOf(observed.rows, responses, levels, handledLevels(whole)),
       expectation: plan.expectation,
       written: writtenForScores(whole, plan, levels),
@@ -52,7 +56,7 @@ export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): 
 function writtenForScores(whole: WholeTrial, plan: Plan, levels: TrialLevels): WrittenForScores {
   const { hopedLevelId, mostSessions, looks, againstUsual } = writtenFirst(plan)
   const planned = plannedSessionsOf(whole.sessions) || plan.plannedSessions
-  const hoped = hopedLevelId === null ? -1 : levels.indexOf(hopedLevelId)
+  const hoped = hopedLevelId === null ? -1 : levels.indexOf(hopedLevelId, null)
   return {
     hoped: hoped < 0 ? null : hoped,
     mostSessions: Math.max(planned, mostSessions ?? 0),
@@ -71,7 +75,7 @@ function rowsOf(
   const rows = new Map<string, ScoreRow & { values: (number | null)[] }>()
   for (const one of seen) {
     const at = place.get(one.responseId)
-    const level = levels.indexOf(one.levelId)
+    const level = levels.indexOf(one.levelId, one.sessionId)
     if (at === undefined || level < 0) continue
     const { sessionId, flightId, batchId, pieceId, tasterId } = one
     const key = [sessionId, flightId, batchId, pieceId, level, tasterId].join('\u0000')
@@ -93,12 +97,13 @@ function rowsOf(
   return [...rows.values()]
 }
 
-function scoreResponse(response: Response, observed: Observed): ScoreResponse {
+function scoreResponse(response: Response, name: string, observed: Observed): ScoreResponse {
   const failures = observed.gaps.filter(
     ({ responseId, because }) => responseId === response.id && !notFailures.has(because),
   ).length
   return {
-    name: response.name,
+    id: response.id,
+    name,
     scale: response.scale.kind,
     better: response.better,
     margin: response.margin,

@@ -1,6 +1,5 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
 import { isLevel } from './csv-levels.ts'
-import type { ScoreTable } from './score-table.ts'
+import type { LevelName, ScoreTable } from './score-table.ts'
 
 /** What a person tells of one response: which way it is better, and the smallest difference that matters in it. */
 export interface ToldOfResponse {
@@ -39,7 +38,7 @@ export function toldOfTable(scores: ScoreTable, told: ToldOfTable): ScoreTable {
     responses: order.flatMap((from) => {
       const response = scores.responses[from]
       if (!response) return []
-      const own = told.responses[response.name]
+      const own = told.responses[response.id]
       if (!own) return response
       return { ...response, better: { is: own.better }, margin: own.margin ?? response.margin }
     }),
@@ -52,6 +51,6 @@ export function toldOfTable(scores: ScoreTable, told: ToldOfTable): ScoreTable {
 
 function mainFirst({ responses }: ScoreTable, main: string | null): number[] {
   const places = responses.map((_, index) => index)
-  const first = responses.findIndex(({ name }) => name === main)
+  const first = responses.findIndex(({ id }) => id === main)
   return first > 0 ? [first, ...places.filter((place) => place !== first)] : places
 }

@@ -2,8 +2,8 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { Better } from '@/core/trial/response.ts'
 import { decimalText } from '@/core/units/number-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countWord, listText } from '@/core/wording/words/list-text.ts'
+import { type LevelNaming, levelInWords } from './named-in-findings.ts'
 
 /**
  * Do the tasters agree? How many find which level best, and Kendall's W in words. Empty without tasters. Where neither
@@ -11,23 +11,23 @@ import { asSentenceStart, countWord, listText } from '@/core/wording/words/list-
  */
 export function agreementSentence(
   found: ResponseFindings,
-  unit: string,
+  naming: LevelNaming,
   better: Better['is'] = 'higher',
 ): string {
   if (found.agreement.length === 0) return ''
-  const best = better === 'neither' ? '' : bestOfEach(found, unit)
+  const best = better === 'neither' ? '' : bestOfEach(found, naming)
   return [best, agreementOf(found, better)].filter(Boolean).join(' ')
 }
 
-function bestOfEach(found: ResponseFindings, unit: string): string {
+function bestOfEach(found: ResponseFindings, naming: LevelNaming): string {
   const likes = new Map<string, number>()
   for (const { best } of found.agreement) {
     if (!isPresent(best)) continue
-    const name = levelNameText(best, unit)
-    likes.set(name, (likes.get(name) ?? 0) + 1)
+    likes.set(best, (likes.get(best) ?? 0) + 1)
   }
   const sorted = [...likes].toSorted((a, b) => b[1] - a[1])
-  const each = sorted.map(([name, count], index) => {
+  const each = sorted.map(([levelId, count], index) => {
+    const name = levelInWords(levelId, naming)
     const word = countWord(count)
     return index === 0
       ? `${word} ${count === 1 ? 'taster finds' : 'tasters find'} ${name} best`

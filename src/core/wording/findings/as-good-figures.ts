@@ -1,10 +1,10 @@
 import type { AsGood } from '@/core/findings/evidence/evidence-shape.ts'
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { differenceDecimals, differenceText } from './difference-text.ts'
+import { type LevelNaming, levelInWords } from './named-in-findings.ts'
 
 /** Each level against the best of the others: its difference, below zero is worse, and how low it may be. Empty where none was compared. */
-export function asGoodFigures(asGood: AsGood | Absent, unit: string): string[] {
+export function asGoodFigures(asGood: AsGood | Absent, naming: LevelNaming): string[] {
   if (!isPresent(asGood)) return []
   return asGood.levels.map(({ level, short, low, passes }) => {
     const decimals = differenceDecimals(short - low)
@@ -14,6 +14,6 @@ export function asGoodFigures(asGood: AsGood | Absent, unit: string): string[] {
       : passes
         ? 'as good'
         : 'not shown to be as good'
-    return `${levelNameText(level, unit)} against the best other level: ${differenceText(short, decimals)}, at least ${differenceText(low, decimals)}; ${judged}.`
+    return `${levelInWords(level, naming)} against the best other level: ${differenceText(short, decimals)}, at least ${differenceText(low, decimals)}; ${judged}.`
   })
 }

@@ -1,6 +1,7 @@
 import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { Best, LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { Best } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
 

@@ -1,5 +1,6 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
-import type { Best, Curve, FiellerSet, LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { Best, Curve, FiellerSet } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { decimalText, plainNumber, probabilityText, withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
 import { reasonText } from './reason-text.ts'

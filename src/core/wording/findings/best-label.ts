@@ -1,4 +1,4 @@
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
 

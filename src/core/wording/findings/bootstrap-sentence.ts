@@ -1,6 +1,6 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { thousandsText, withUnit } from '@/core/units/number-text.ts'
 import { placeText } from '@/core/wording/words/level-text.ts'
 import { reasonText } from './reason-text.ts'

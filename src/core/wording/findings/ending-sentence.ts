@@ -4,9 +4,9 @@ import type { LevelEase, ScoreTable } from '@/core/findings/table/score-table.ts
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { failedTimes } from '@/core/wording/bench/failure-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 import { differenceDecimals } from './difference-text.ts'
+import { levelInWords } from './named-in-findings.ts'
 import { reasonText } from './reason-text.ts'
 import type { Spoken } from './shown-sentence.ts'
 
@@ -17,8 +17,7 @@ import type { Spoken } from './shown-sentence.ts'
 export function goodEnoughWords({ conclusion, naming }: Spoken, after = false): string {
   const { ending, asGood } = conclusion
   if (ending.level === null) return ''
-  const unit = naming.factor.unitOfMeasure
-  const level = after ? 'it' : levelNameText(ending.level, unit)
+  const level = after ? 'it' : levelInWords(ending.level, naming)
   if (ending.why === 'best-shown') return `${level} is the best of the levels tried`
   if (!isPresent(asGood)) return ''
   const within = `within your margin of ${plainNumber(asGood.margin)}`
@@ -28,7 +27,7 @@ export function goodEnoughWords({ conclusion, naming }: Spoken, after = false): 
       ? `all levels are ${within}: take the easiest, ${level}`
       : `all levels are ${within}, ${level} the easiest of them`
   }
-  const best = levelNameText(asGood.best, unit)
+  const best = levelInWords(asGood.best, naming)
   if (ending.why === 'named') {
     const named = after ? 'it was named before the mix and' : `${level}, named before the mix,`
     return ending.level === asGood.best
@@ -49,7 +48,7 @@ export function endingSentence(spoken: Spoken, scores: Pick<ScoreTable, 'ease'>)
   const { ending, rung } = conclusion
   const good = goodEnoughWords(spoken)
   if (good !== '' && ending.level !== null) {
-    const level = levelNameText(ending.level, naming.factor.unitOfMeasure)
+    const level = levelInWords(ending.level, naming)
     if (ending.kind === 'adopt')
       return `Adopt ${level}: ${goodEnoughWords(spoken, true)}${spared(spoken, scores)}.`
     const these = rung === 'doughs' ? 'these doughs' : 'these pieces'
@@ -77,7 +76,7 @@ export function stayWords(spoken: Spoken): string {
   const stay =
     usual === null
       ? 'Change nothing for now.'
-      : `Stay with your usual, ${levelNameText(usual, naming.factor.unitOfMeasure)}.`
+      : `Stay with your usual, ${levelInWords(usual, naming)}.`
   return [stay, lackingWords(spoken)].filter(Boolean).join(' ')
 }
 

@@ -1,12 +1,12 @@
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { decimalText } from '@/core/units/number-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { cautionSentence } from './caution-sentence.ts'
 import { differenceDecimals } from './difference-text.ts'
 import { goodEnoughWords, stayWords } from './ending-sentence.ts'
+import { levelInWords, levelOf } from './named-in-findings.ts'
 import { leanSentence, wouldShowWords } from './open-question-text.ts'
 import { reasonText } from './reason-text.ts'
 import { type Spoken, shownSentence } from './shown-sentence.ts'
@@ -19,7 +19,7 @@ export interface Headline {
 
 /** What a conclusion is spoken of with: its response, the naming, and the levels that were tried. */
 export function spokenOf(found: ResponseFindings, naming: Naming): Spoken {
-  const levels = found.levels.map(({ level }) => level)
+  const levels = found.levels.map(({ level }) => levelOf(level, naming).name)
   return { name: found.name, conclusion: found.conclusion, naming, levels }
 }
 
@@ -114,9 +114,8 @@ function ofThese(spoken: Spoken): Headline {
 function nearSentence({ conclusion, name, naming }: Spoken): string {
   const { near } = conclusion
   if (!near) return ''
-  const unit = naming.factor.unitOfMeasure
   const by = decimalText(near.difference, differenceDecimals(near.difference))
-  return `These ${near.rung} differ: ${midSentence(name)} is ${by} higher at ${levelNameText(near.highest, unit)} than at ${levelNameText(near.lowest, unit)}.`
+  return `These ${near.rung} differ: ${midSentence(name)} is ${by} higher at ${levelInWords(near.highest, naming)} than at ${levelInWords(near.lowest, naming)}.`
 }
 
 /** What looking early, or more sessions than were written first, do to the claim; empty where neither was. */

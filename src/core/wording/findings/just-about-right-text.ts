@@ -26,9 +26,13 @@ export function dropText(found: Drop, mainName: string): string {
 }
 
 /** The whole of one just-about-right response in running text. */
-export function justAboutRightText(found: JustAboutRight, mainName: string): string {
+export function justAboutRightText(
+  found: JustAboutRight,
+  ownName: string,
+  mainName: string,
+): string {
   const drops = found.drops.map((drop) => dropText(drop, mainName))
-  return [`${found.response}: ${sharesText(found)}.`, ...drops].join(' ')
+  return [`${ownName}: ${sharesText(found)}.`, ...drops].join(' ')
 }
 
 function percent(share: number): string {

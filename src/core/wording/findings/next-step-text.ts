@@ -1,5 +1,5 @@
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
+import { levelInWords } from './named-in-findings.ts'
 import type { Spoken } from './shown-sentence.ts'
 
 /** What to do next: a title for the button and a sentence that says why; from the conclusion, so that it says what the headline says. */
@@ -8,7 +8,7 @@ export function nextStepText(step: NextStep, spoken: Spoken): { title: string; t
   switch (step) {
     case 'adopt': {
       const { level } = conclusion.ending
-      const name = level === null ? 'it' : levelNameText(level, naming.factor.unitOfMeasure)
+      const name = level === null ? 'it' : levelInWords(level, naming)
       return {
         title: `Adopt ${name}`,
         text: 'Make it the house formula; the next trial can start from there.',

@@ -1,11 +1,11 @@
 import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
 import { decimalText } from '@/core/units/number-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { widestDifference } from '@/core/wording/words/within-scale.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { differenceDecimals } from './difference-text.ts'
+import { levelInWords } from './named-in-findings.ts'
 import type { Spoken } from './shown-sentence.ts'
 
 const kinds = {
@@ -28,13 +28,12 @@ export function wouldShowWords({ wouldShow, sessions }: Conclusion, naming: Nami
 export function leanSentence({ conclusion, name, naming }: Spoken): string {
   const { lean } = conclusion
   if (!lean) return ''
-  const unit = naming.factor.unitOfMeasure
   const factor = midSentence(naming.factor.name)
   const way =
     lean.is === 'line'
       ? `towards ${lean.goes === 'rises' ? 'more' : 'less'} ${midSentence(name)} with more ${factor}`
       : lean.is === 'bend'
         ? `towards ${lean.middle === 'high' ? 'more' : 'less'} ${midSentence(name)} in between`
-        : `towards ${levelNameText(lean.higher, unit)} above ${levelNameText(lean.lower, unit)}`
+        : `towards ${levelInWords(lean.higher, naming)} above ${levelInWords(lean.lower, naming)}`
   return `It leans ${way}, but chance alone leans as much in one of five such trials.`
 }

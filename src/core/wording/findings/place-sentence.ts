@@ -1,8 +1,10 @@
 import { isPresent } from '@/core/findings/reason.ts'
-import type { Best, Crossing, LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { Best, Crossing } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
-import { levelNameText, placeText } from '@/core/wording/words/level-text.ts'
+import { placeText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, listText } from '@/core/wording/words/list-text.ts'
+import { levelInWords } from './named-in-findings.ts'
 import { reasonText } from './reason-text.ts'
 import { type Spoken, stretchText } from './shown-sentence.ts'
 
@@ -31,7 +33,7 @@ export function placeSentence(spoken: Spoken, best: Best | null): string {
   if (only !== undefined && other === undefined) {
     const past =
       openLow || openHigh ? '; better still may lie past it, where nothing was tried' : ''
-    return `Of the levels tried ${levelNameText(only, unit)} is the best${past}.`
+    return `Of the levels tried ${levelInWords(only, naming)} is the best${past}.`
   }
   if (openLow && openHigh)
     return 'The best may lie anywhere in the range that was tried, or past its ends.'

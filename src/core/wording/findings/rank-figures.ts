@@ -1,15 +1,17 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Page, Ranks } from '@/core/findings/response-findings-shape.ts'
 import { decimalText, plainNumber, probabilityText } from '@/core/units/number-text.ts'
-import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
+import { type LevelNaming, levelInWords } from './named-in-findings.ts'
 import { reasonText } from './reason-text.ts'
 
 /** What the ranks say beside the means: Friedman, agreement, rank sums with the least difference, and Page's L. */
-export function rankFigures(ranks: Ranks | Absent, unit: string): string[] {
+export function rankFigures(ranks: Ranks | Absent, naming: LevelNaming): string[] {
   if (!isPresent(ranks)) return [`By rank: ${reasonText(ranks)}`]
   const { chiSquare, df, p, kendallW, rankSums, leastDifference, leftOut, page } = ranks
-  const sums = rankSums.map(({ level, sum }) => `${levelNameText(level, unit)} ${plainNumber(sum)}`)
+  const sums = rankSums.map(
+    ({ level, sum }) => `${levelInWords(level, naming)} ${plainNumber(sum)}`,
+  )
   const differ = isPresent(leastDifference)
     ? `Two levels differ by rank where their sums are ${decimalText(leastDifference, 1)} or more apart.`
     : `Which differ by rank: ${reasonText(leastDifference)}`

@@ -7,7 +7,7 @@ import type {
   ShownPair,
 } from '@/core/findings/evidence/evidence-shape.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import type { LevelName } from '@/core/findings/rungs/rung-shape.ts'
+import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { decimalText, plainNumber, signedText, withUnit } from '@/core/units/number-text.ts'
 import { levelNameText, placeText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
@@ -15,6 +15,7 @@ import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { withinScale } from '@/core/wording/words/within-scale.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { differenceDecimals } from './difference-text.ts'
+import { levelInWords } from './named-in-findings.ts'
 
 /** What is spoken of when a conclusion is put in words. */
 export interface Spoken {
@@ -32,7 +33,6 @@ export function shownSentence(one: Shown, spoken: Spoken): string {
 }
 
 function lineSentence({ goes, size }: ShownLine, { name, naming, conclusion }: Spoken): string {
-  const unit = naming.factor.unitOfMeasure
   const start = `${asSentenceStart(name)} ${goes} as ${midSentence(naming.factor.name)} rises`
   if (size === null) return `${start}; by how much is not settled`
   const [first, last] = size.between
@@ -41,7 +41,7 @@ function lineSentence({ goes, size }: ShownLine, { name, naming, conclusion }: S
   const [from, to] = size.difference < 0 ? [-high, -low] : [low, high]
   const by = decimalText(Math.abs(size.difference), decimals)
   const way = size.difference < 0 ? 'lower' : 'higher'
-  return `${start}: ${by} ${way} at ${levelNameText(last, unit)} than at ${levelNameText(first, unit)} (${signedText(from, decimals).replace('+', '')} to ${signedText(to, decimals).replace('+', '')})${againstMargin(size.beyond, conclusion)}`
+  return `${start}: ${by} ${way} at ${levelInWords(last, naming)} than at ${levelInWords(first, naming)} (${signedText(from, decimals).replace('+', '')} to ${signedText(to, decimals).replace('+', '')})${againstMargin(size.beyond, conclusion)}`
 }
 
 function againstMargin(beyond: boolean, { tooSmall }: Conclusion): string {
@@ -61,7 +61,7 @@ function bendSentence({ middle, inside }: ShownBend, spoken: Spoken): string {
   if (better !== 'higher' && better !== 'lower')
     return `${start} is ${middle === 'high' ? 'highest' : 'lowest'} in between`
   if ((better === 'lower') !== (middle === 'low'))
-    return `${start} is worst in between, so the best is at an end, ${levelNameText(levels[0] ?? '', unit)} or ${levelNameText(levels.at(-1) ?? '', unit)}`
+    return `${start} is worst in between, so the best is at an end, ${levelNameText({ name: levels[0] ?? '' }, unit)} or ${levelNameText({ name: levels.at(-1) ?? '' }, unit)}`
   return `${start} is best in between${isPresent(place) ? `, ${stretchText(place, levels, unit)}` : ''}`
 }
 
@@ -88,17 +88,16 @@ function pairsSentence(
   { against, pairs }: Extract<Shown, { is: 'pairs' }>,
   { name, naming }: Spoken,
 ): string {
-  const unit = naming.factor.unitOfMeasure
   const largest = pairs.toSorted((a, b) => Math.abs(b.difference) - Math.abs(a.difference))
-  const said = largest.slice(0, mostNamed).map((pair) => pairText(pair, unit))
+  const said = largest.slice(0, mostNamed).map((pair) => pairText(pair, naming))
   const rest = largest.length - said.length
   const more = rest > 0 ? [`${countText(rest, 'pair')} more`] : []
   const whom = against === 'usual' ? ' from your usual' : ''
   return `${asSentenceStart(name)} differs${whom}: ${listText([...said, ...more])}`
 }
 
-function pairText({ a, b, difference }: ShownPair, unit: string): string {
+function pairText({ a, b, difference }: ShownPair, naming: Naming): string {
   const [higher, lower] = difference > 0 ? [b, a] : [a, b]
   const decimals = differenceDecimals(difference)
-  return `${levelNameText(higher, unit)} is ${decimalText(Math.abs(difference), decimals)} above ${levelNameText(lower, unit)}`
+  return `${levelInWords(higher, naming)} is ${decimalText(Math.abs(difference), decimals)} above ${levelInWords(lower, naming)}`
 }

@@ -15,9 +15,9 @@ export function levelShort(level: NamedLevel): string {
   return level.value === null ? level.label : plainNumber(level.value)
 }
 
-/** A level as findings name it: a number with the factor's unit, an option by its name. */
-export function levelNameText(level: number | string, unitOfMeasure: string): string {
-  return typeof level === 'string' ? level : withUnit(plainNumber(level), unitOfMeasure)
+/** A level's name in words: a number with the factor's unit, an option by its label. */
+export function levelNameText({ name }: { name: number | string }, unitOfMeasure: string): string {
+  return typeof name === 'string' ? name : withUnit(plainNumber(name), unitOfMeasure)
 }
 
 /** A worked-out place on the factor's axis, such as the best: one decimal more than the levels were typed with. */

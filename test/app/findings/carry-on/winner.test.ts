@@ -12,7 +12,9 @@ if (!answer.ok) throw new Error(answer.reason)
 const { document } = answer
 const [main] = document.responses
 if (!main) throw new Error('the sample has a main response')
-const ending = (level: number | null) => ({
+/** The id findings know a level by. */
+const idOf = (name: number) => document.levels.find((level) => level.name === name)?.id ?? ''
+const ending = (level: string | null) => ({
   ...document,
   responses: [
     { ...main, conclusion: { ...main.conclusion, ending: { ...main.conclusion.ending, level } } },
@@ -22,7 +24,7 @@ const ending = (level: number | null) => ({
 const withoutEasiest = ending(null)
 
 test('the level the conclusion ends with stands against the control', () => {
-  const pair = winnerAndRival(plan, ending(70))
+  const pair = winnerAndRival(plan, ending(idOf(70)))
   expect(pair?.winner.value).toBe(70)
   expect(pair?.rival.control).toBe(true)
 })
@@ -33,9 +35,9 @@ test('without an easiest the best by its mean wins; where that is the control, t
     .toSorted((a, b) => b.estimate - a.estimate)
     .map(({ level }) => level)
   const pair = winnerAndRival(plan, withoutEasiest)
-  expect(pair?.winner.value).toBe(best)
+  expect(pair?.winner.id).toBe(best)
   const winnerIsControl = pair?.winner.control ?? false
-  expect(pair?.rival.value).toBe(winnerIsControl ? next : 74)
+  expect(pair?.rival.id).toBe(winnerIsControl ? next : idOf(74))
 })
 
 test('where less is better the lowest mean wins', () => {
@@ -49,7 +51,7 @@ test('where less is better the lowest mean wins', () => {
         : response,
     ),
   }
-  expect(winnerAndRival(turned, withoutEasiest)?.winner.value).toBe(least)
+  expect(winnerAndRival(turned, withoutEasiest)?.winner.id).toBe(least)
 })
 
 test('without means there is neither', () => {

@@ -24,10 +24,10 @@ describe('agreement', () => {
     )
     const [a, , c, d] = firstOf(tableOf(rows)).agreement
     // Without a the rest rise: (2+4+5)/3, 11/3, 11/3, 11/3: no rise at all, so nothing to correlate with.
-    expect(a).toMatchObject({ taster: 'a', best: 75, correlation: { reason: 'constant-values' } })
+    expect(a).toMatchObject({ taster: 'a', best: '75', correlation: { reason: 'constant-values' } })
     expect(a?.sd).toBeCloseTo(Math.sqrt(5 / 3), 12)
     // Without c the rest rise by 2/3 a level while c falls.
-    expect(c).toMatchObject({ best: 60 })
+    expect(c).toMatchObject({ best: '60' })
     expect(c?.correlation).toBeCloseTo(-1, 12)
     expect(d).toMatchObject({ best: { reason: 'tied' }, sd: 0 })
   })

@@ -33,7 +33,7 @@ describe('too much or too little', () => {
 
   it('gives the shares over all answers', () => {
     // 20 answers: 1 below, 9 above (5 at 75, 4 at 70), 10 right.
-    expect(found).toMatchObject({ response: 'sour', below: 0.05, right: 0.5, above: 0.45 })
+    expect(found).toMatchObject({ responseId: 'sour', below: 0.05, right: 0.5, above: 0.45 })
   })
 
   it('gives no drop for a group that is too small', () => {

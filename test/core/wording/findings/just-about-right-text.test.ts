@@ -6,7 +6,7 @@ const none = { reason: 'group-too-small' } as const
 test('shares in whole percent, the cost of a side with its interval, and why a side has none', () => {
   const text = justAboutRightText(
     {
-      response: 'Saltiness',
+      responseId: 'saltiness',
       below: 0.12,
       right: 0.6,
       above: 0.28,
@@ -15,6 +15,7 @@ test('shares in whole percent, the cost of a side with its interval, and why a s
         { side: 'above', n: 11, tasters: 6, drop: 1.26, low: 0.48, high: 2.04 },
       ],
     },
+    'Saltiness',
     'Liking',
   )
   expect(text).toBe(
@@ -25,12 +26,13 @@ test('shares in whole percent, the cost of a side with its interval, and why a s
 test('a side that was liked more says higher, its interval turned round', () => {
   const text = justAboutRightText(
     {
-      response: 'Saltiness',
+      responseId: 'saltiness',
       below: 0,
       right: 0.5,
       above: 0.5,
       drops: [{ side: 'above', n: 8, tasters: 4, drop: -0.6, low: -1.8, high: 0.6 }],
     },
+    'Saltiness',
     'Liking',
   )
   expect(text).toContain('0.6 higher')
