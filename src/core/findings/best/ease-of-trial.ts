@@ -52,7 +52,7 @@ function countPieces(whole: WholeTrial, levels: TrialLevels) {
     for (const { id, levelId } of session.batches) {
       if (session.dealt.doughOrder.includes(id)) continue
       levels.list.forEach((_, at) => {
-        if (levelId !== null && levels.indexOf(levelId) !== at) return
+        if (levelId !== null && levels.indexOf(levelId, session.id) !== at) return
         all[at] = (all[at] ?? 0) + session.dealt.flights.length
         failed[at] = (failed[at] ?? 0) + session.dealt.flights.length
       })
