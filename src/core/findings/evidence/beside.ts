@@ -28,6 +28,7 @@ export function besideLevel(
   all: Cells,
   what: 'minutes' | 'position',
   rung: RungName,
+  found: RungFit,
 ): Beside | Absent {
   const cells = recorded(all, what)
   if (cells.y.length === 0) return absent(what === 'minutes' ? 'no-minutes' : 'no-positions')
@@ -35,7 +36,8 @@ export function besideLevel(
   if (!isPresent(rows)) return rows
   const covariate = rowsAt(scores, { ...cells, y: cells[what] }, rung)
   if (!isPresent(covariate)) return covariate
-  const plain = fitOfRung(scores, rows)
+  // Where it was recorded throughout, the rung has been fitted already.
+  const plain = cells === all ? found : fitOfRung(scores, rows)
   if (!isPresent(plain)) return plain
   const ofLevel = levelAverages(covariate, plain)
   const apart = Math.max(...ofLevel) - Math.min(...ofLevel)
@@ -91,9 +93,15 @@ function allUnits(cells: Cells): Cells {
 }
 
 function withoutGaps(codes: Int32Array): { codes: Int32Array; count: number } {
-  const known = [...new Set(codes)].toSorted((a, b) => a - b)
-  const at = new Map(known.map((code, index) => [code, index]))
-  return { codes: codes.map((code) => at.get(code) as number), count: known.length }
+  const at = new Int32Array(1 + codes.reduce((most, code) => Math.max(most, code), -1))
+  for (let row = 0; row < codes.length; row += 1) at[codes[row] as number] = 1
+  let count = 0
+  for (let code = 0; code < at.length; code += 1)
+    if (at[code] === 1) {
+      at[code] = count
+      count += 1
+    }
+  return { codes: codes.map((code) => at[code] as number), count }
 }
 
 function levelAverages({ y, level }: RungRows, { present }: RungFit): number[] {

@@ -63,8 +63,8 @@ export function conclude(
       one.inside &&
       one.middle === (response.better.is === 'lower' ? 'low' : 'high'),
   )
-  const freshness = besideLevel(scores, cells, 'minutes', rung)
-  const order = besideLevel(scores, cells, 'position', rung)
+  const freshness = besideLevel(scores, cells, 'minutes', rung, found)
+  const order = besideLevel(scores, cells, 'position', rung, found)
   const caution = cautionOf(shown, freshness, order)
   const place = placeOf(judged, inside)
   const asGood = asGoodOf(judged)

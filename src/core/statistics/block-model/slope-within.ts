@@ -1,4 +1,3 @@
-import { gatherCells } from './cells.ts'
 import { connectedGroups } from './connected-groups.ts'
 
 /** The slope of y ~ block + unit + x with its standard error and the degrees of freedom that are left. */
@@ -19,16 +18,10 @@ export function slopeWithin(
   unit: Int32Array,
   counts: { blocks: number; units: number },
 ): SlopeWithin | null {
-  const cells = gatherCells({
-    y,
-    block,
-    level: unit,
-    blockCount: counts.blocks,
-    levelCount: counts.units,
-  })
-  const { count } = connectedGroups(cells)
-  const used = (codes: Int32Array) => new Set(codes).size
-  const df = y.length - used(block) - used(unit) + count - 1
+  const linked = { block, level: unit, blockCount: counts.blocks, levelCount: counts.units }
+  const { ofBlock, ofLevel, count } = connectedGroups(linked)
+  const used = (groups: Int32Array) => groups.reduce((sum, group) => sum + (group < 0 ? 0 : 1), 0)
+  const df = y.length - used(ofBlock) - used(ofLevel) + count - 1
   if (df < 1) return null
   const ways = [
     { codes: block, size: counts.blocks },
