@@ -53,6 +53,23 @@ const further: {
     design: { levels: 5, tasters: 8, sessions: 3, flights: 1, unit: 'batch' },
     truth: { effects: [0, 0, 0, 0, 0], expected: 'rises', rounded: true },
   },
+  ...[1, 2].flatMap((lost) =>
+    [null, 0].map((hoped) => ({
+      name: `${lost} of 12 units missing, one best by the whole margin, ${hoped === null ? 'nothing' : 'the easiest'} named: as good is false`,
+      design: { levels: 4, tasters: 6, sessions: 3, flights: 1, unit: 'batch' as const },
+      truth: {
+        effects: [0, 0, 0, 2],
+        expected: null,
+        lost,
+        written: { hoped, mostSessions: null, early: false, againstUsual: false },
+      },
+    })),
+  ),
+  {
+    name: 'one unit of 12 missing: nothing true, a rise expected',
+    design: { levels: 4, tasters: 6, sessions: 3, flights: 1, unit: 'batch' },
+    truth: { effects: [0, 0, 0, 0], expected: 'rises', lost: 1 },
+  },
   {
     name: 'one best by the whole margin, the easiest named: as good is false',
     design: { levels: 4, tasters: 6, sessions: 3, flights: 1, unit: 'batch' },

@@ -1,5 +1,6 @@
 import type { Spread } from '@/core/design/spread.ts'
 import type { ScoreRow, ScoreTable, WrittenForScores } from '@/core/findings/table/score-table.ts'
+import { normalLower } from '@/core/statistics/distributions/normal.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 
 /** What a rehearsed trial is made of, with the spreads of scores, tasters' own taste, pieces and batches. */
@@ -25,6 +26,8 @@ export interface MadeTruth {
   rounded?: boolean
   /** The middle of the scale that scores lie around; 5 unless given. */
   around?: number
+  /** So many units, a level in a session each, are lost from every trial; none unless given. */
+  lost?: number
 }
 
 /**
@@ -70,8 +73,25 @@ export function madeTrial(
       }
     }
   }
-  return tableOf(design, truth, rows)
+  return tableOf(design, truth, withoutLost(rows, truth.lost ?? 0, normal))
 }
+
+/** Rows without some units, drawn from all of them; a level keeps at least one. */
+function withoutLost(rows: ScoreRow[], lost: number, normal: () => number): ScoreRow[] {
+  let kept = rows
+  for (let count = 0; count < lost; count += 1) {
+    const units = [...new Set(kept.map(unitKey))]
+    const gone = units[Math.min(units.length - 1, Math.floor(normalLower(normal()) * units.length))]
+    const rest = kept.filter((row) => unitKey(row) !== gone)
+    if (
+      new Set(rest.map(({ level }) => level)).size === new Set(kept.map(({ level }) => level)).size
+    )
+      kept = rest
+  }
+  return kept
+}
+
+const unitKey = ({ session, level }: ScoreRow) => `${session} ${level}`
 
 function tableOf(design: RehearsalDesign, truth: MadeTruth, rows: ScoreRow[]): ScoreTable {
   const { unit, margin } = design
