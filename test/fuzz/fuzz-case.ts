@@ -7,10 +7,11 @@ import { chanceFrom, wholeBetween } from '@/core/design/chance.ts'
 import { scoresTable, wideTable } from './made-tables.ts'
 import { type Json, mutatedDocument } from './mutated-document.ts'
 import { mutatedTable } from './mutated-table.ts'
+import { spoiledSlip } from './spoiled-slip.ts'
 
 /** What came of one made-up file: refused by every verb, or answered by those that could. */
 export interface FuzzOutcome {
-  kind: 'trial' | 'table'
+  kind: 'trial' | 'table' | 'slip'
   came: 'refused' | 'answered'
 }
 
@@ -63,7 +64,7 @@ async function answered(name: string, words: readonly string[]): Promise<string 
 const notANumber = /\b(NaN|Infinity|undefined|\[object Object\])\b/
 
 /**
- * One spoiled file, drawn by its number, given to the reader and every verb. Throws where one of them throws anything but a
+ * One spoiled file, drawn by its number, given to the reader and every verb, or a spoiled ballot slip given to its readers. Throws where one of them throws anything but a
  * trouble in words, prints what is no number, or takes a file that `check` refuses.
  */
 export async function fuzzCase(
@@ -73,7 +74,9 @@ export async function fuzzCase(
   folder: string,
 ): Promise<FuzzOutcome> {
   const chance = chanceFrom(seed, number)
-  if (wholeBetween(chance, 1, 4) === 1) {
+  const drawn = wholeBetween(chance, 1, 5)
+  if (drawn === 5) return { kind: 'slip', came: spoiledSlip(chance) }
+  if (drawn === 1) {
     const table = tables[wholeBetween(chance, 0, tables.length - 1)] ?? []
     const file = join(folder, 'spoiled.csv')
     writeFileSync(file, mutatedTable(chance, table))

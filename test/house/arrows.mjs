@@ -23,7 +23,7 @@ const worked = [
 ]
 const judged = [...worked, 'core/fairness', 'core/findings', 'core/learned']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
-const keeping = [...core, 'trial-file', 'notebook']
+const keeping = [...core, 'trial-file', 'notebook', 'slip']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
 
 /** Packages that only faces and keepers of data may use; the core knows none of them. */
@@ -86,6 +86,11 @@ export const arrows = [
   { folder: 'core/report', may: [...judged, 'core/figure', 'core/wording'], packages: outsideCore },
   { folder: 'serving', may: [], packages: outsideCore },
   { folder: 'trial-file', may: core, packages: [...screenPackages, ...storePackages] },
+  {
+    folder: 'slip',
+    may: [...base, 'core/trial', ...seal],
+    packages: [...screenPackages, ...storePackages],
+  },
   { folder: 'notebook', may: [...core, 'trial-file'], packages: screenPackages },
   { folder: 'cli', may: [...core, 'trial-file'], packages: [...screenPackages, ...storePackages] },
   { folder: 'app/kit', may: core, packages: storePackages },
