@@ -1,7 +1,8 @@
-const forWhat = /^for\s[^:]*:\s*/iu
+const forWhat = /^(?:for|für|pour|per)\s[^:]*:\s*/iu
 const inBrackets = /\([^()]*\)/gu
 /** What comes behind these words tells of the ingredient's use or company, not of itself. */
-const usedFor = /(?:^|[\s(])(?:for|from|in|with|at|made|dissolved|soaked|mixed|to|für|per|pour)\s/iu
+const usedFor =
+  /(?:^|[\s(])(?:for|from|in|with|at|made|dissolved|soaked|mixed|to|zum|zur|für|per|pour|avec|con|mit|gelöst)\s/iu
 
 /** The part of a name that says what the ingredient is: "water" of "water, for the yeast". */
 export function headOfName(name: string): string {

@@ -1,34 +1,32 @@
 import type { IngredientKind } from './formula-record.ts'
 import { headOfName, withoutUse } from './head-of-name.ts'
+import { kindOfWords } from './ingredient-words.ts'
 import type { YeastForm } from './yeast-conversion.ts'
 
-const clues: readonly [IngredientKind, RegExp][] = [
-  ['yeast', /yeast|levur|hefe|lievito di birra/iu],
-  ['salt', /(?:^|[^\p{L}])salt(?![\p{L}])|(?:^|[^\p{L}])(?:sale|sel|salz)(?![\p{L}])/iu],
-  ['fat', /oil|butter(?!milk)|lard|margarine|shortening|ghee/iu],
-  ['liquid', /milk(?! powder)|cream|yogh?urt|whey|(?<![\p{L}])eggs?(?![\p{L}])|yolk|juice|beer/iu],
-  ['water', /(?<![\p{L}])water|(?<![\p{L}])(?:acqua|eau|wasser)(?![\p{L}])/iu],
-  [
-    'flour',
-    /flour|farina|farine|mehl|semolina|whole ?wheat|wholemeal|(?<![\p{L}])(?:rye|spelt|einkorn|durum|emmer|kamut)(?![\p{L}])|type ?0|tipo ?0|(?<![\p{L}])t(?:45|55|65|80|110|150)(?!\d)/iu,
-  ],
-]
-
 const preferments =
-  /(?<!\p{L})(?:starter|levain|leaven|sourdough|sauerteig|poolish|biga|pre-?ferment|sponge|vorteig|(?:lievito|pasta|masa) madre|p[a\u00e2]te ferment[e\u00e9]e|(?:old|mother) dough|tangzhong|yudane)s?(?!\p{L})(.*)$/iu
+  /(?<!\p{L})(?:(?:sourdough|levain|wheat|rye|liquid|stiff)?\s*starter|levain|leaven|sourdough|\p{L}*sauerteig|(?:weizen|roggen|dinkel|vollkorn)?sauer|(?:rye |wheat |spelt )?sour|anstellgut|asg|lievitino|li\.?co\.?li\.?|\p{L}*poolish|pouliche|biga|pre-?ferment|pr[ée]ferment(?:o)?|sponge|\p{L}*vorteig|hebel|dampfl|(?:lievito|pasta|masa) madre|(?:p[aâ]te ferment[eé]e)|pasta (?:di riporto|acida)|(?:old|mother) dough|alt(?:er )?teig|tangzhong|yudane|br[üu]hst[üu]ck|quellst[üu]ck|kochst[üu]ck|mehlkochst[üu]ck|scald|soaker)s?(?!\p{L})(.*)$/iu
 /** A grain behind the word tells of the preferment ("starter 100 % rye"); only "rye flour" would be what goes into it. */
-const grains = /rye|spelt|einkorn|durum|emmer|kamut|whole ?wheat|wholemeal/giu
-const noDough = /powder|dried|dry|bread|crumb|cake/iu
+const grains =
+  /rye|spelt|einkorn|durum|emmer|kamut|whole ?wheat|wholemeal|seigle|segale|farro|épeautre|roggen|dinkel|weizen/giu
+const noDough =
+  /powder|dried|dry|bread|crumb|cake|cream|pulver|getrocknet|déshydraté|disidratato|secco/iu
 
 /**
  * What an ingredient is, guessed from the head of its name for the baker to correct ("water, for the yeast" is water); `dry
  * milk`, sugar, malt and seeds are `other`, and so is a preferment. Flour may be told behind a comma or in brackets too.
  */
 export function kindOfName(name: string): IngredientKind {
+  return knownKindOfName(name) ?? 'other'
+}
+
+/** The same, or null where no word of the name is known in English, German, French or Italian. */
+export function knownKindOfName(name: string): IngredientKind | null {
   if (isPreferment(name)) return 'other'
-  if (/dry milk|milk powder|milk, (?:dried|dry|powdered)|dried milk/iu.test(name)) return 'other'
-  const kind = clueIn(headOfName(name))
-  return kind ?? (clueIn(withoutUse(name)) === 'flour' ? 'flour' : 'other')
+  const dried = kindOfWords(name) === 'other' && /dried|dry|powder/iu.test(name)
+  if (dried) return 'other'
+  const kind = kindOfWords(headOfName(name))
+  if (kind !== null) return kind
+  return kindOfWords(withoutUse(name)) === 'flour' ? 'flour' : null
 }
 
 /**
@@ -36,19 +34,29 @@ export function kindOfName(name: string): IngredientKind {
  * goes into it ("levain flour", "water for the biga").
  */
 export function isPreferment(name: string): boolean {
-  const head = headOfName(name).split(/\sof\s/iu)[0] ?? ''
+  const head = headOfName(name).split(/\s(?:of|de|di|aus)\s/iu)[0] ?? ''
   const found = preferments.exec(head)
   return (
-    found !== null && !noDough.test(head) && clueIn((found[1] ?? '').replace(grains, ' ')) === null
+    found !== null &&
+    !noDough.test(head) &&
+    kindOfWords((found[1] ?? '').replace(grains, ' ')) === null
   )
 }
 
-function clueIn(text: string): IngredientKind | null {
-  return clues.find(([, clue]) => clue.test(text))?.[0] ?? null
-}
+const fresh =
+  /fresh|cake|compressed|brewer|frisch|würfel|fra[iî]che|cubetto|(?<!\p{L})fresco(?!\p{L})/iu
+const activeDry = /active|traditional|s[eè]che active/iu
+const instant =
+  /instant|rapid|quick|easy|bread machine|trocken|dry|dried|s[eè]che|secco|disidratato|istantane|d[ée]shydrat|sachet|bustina|osmotolerant/iu
 
 /** The form of yeast a name tells of; instant where it does not say. */
 export function yeastFormOfName(name: string): YeastForm {
-  if (/fresh|cake|compressed|brewer/iu.test(name)) return 'fresh'
-  return /active|traditional/iu.test(name) ? 'active-dry' : 'instant'
+  return saidYeastForm(name) ?? 'instant'
+}
+
+/** The form of yeast that a name says outright; null where it only says yeast. */
+export function saidYeastForm(name: string): YeastForm | null {
+  if (fresh.test(name)) return 'fresh'
+  if (activeDry.test(name)) return 'active-dry'
+  return instant.test(name) ? 'instant' : null
 }

@@ -5,8 +5,8 @@ import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import { useServices } from '@/app/services/services.ts'
-import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import { formulaFromText } from '@/core/formula/pasted/formula-from-text.ts'
 import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
 import { formulaDoubtText, halfReadText } from '@/core/wording/plan/formula-doubt-text.ts'
@@ -25,12 +25,12 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
     return formulaFromText(text, () => `line${++count}`, kinds)
   }, [text, kinds])
   const { formula, doubts } = read
-  const refused = read.lines.filter((line) => !line.ok).length
-  const leaveOut = (line: number) =>
+  const refused = read.items.filter(({ is }) => is === 'question').length
+  const writeLine = (line: number, written: string | null) =>
     setText(
       text
         .split(/\r\n|\r|\n/u)
-        .filter((_, at) => at !== line - 1)
+        .flatMap((row, at) => (at !== line - 1 ? [row] : written === null ? [] : [written]))
         .join('\n'),
     )
   const added = useMemo(() => (formula ? addedForFactor(plan, formula) : null), [plan, formula])
@@ -60,8 +60,8 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
       }
     >
       <TextArea
-        label="One ingredient a line, by weight or percent"
-        hint="In g, kg, oz, lb, ml or %. Cups and spoons weigh differently in every kitchen and are not taken."
+        label="The formula as you have it"
+        hint="A list, a table or several in a line, by weight or percent, in English, German, French or Italian. Preferments under a heading, or with their hydration. Cups and spoons are asked about."
         rows={7}
         value={text}
         onValue={setText}
@@ -72,9 +72,9 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
         }
       />
       <PastedLines
-        lines={read.lines}
+        items={read.items}
         onKind={(name, kind) => setKinds((before) => new Map(before).set(name, kind))}
-        onLeaveOut={leaveOut}
+        onLine={writeLine}
       />
       {formula && refused > 0 ? <Notice kind="caution">{halfReadText(refused)}</Notice> : null}
       {doubts.map((doubt) => (

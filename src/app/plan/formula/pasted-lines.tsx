@@ -1,18 +1,18 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import type { ReadFormulaLine } from '@/core/formula/formula-from-text.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import type { ReadFormulaItem } from '@/core/formula/pasted/formula-from-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
-import { lineRefusal } from '@/core/wording/plan/line-refusal.ts'
+import { asideText, lineRefusal } from '@/core/wording/plan/line-refusal.ts'
 import { ingredientKindNames } from '@/core/wording/words/ingredient-kind-names.ts'
 import styles from './formula-section.module.css'
 
 interface Props {
-  lines: readonly ReadFormulaLine[]
+  items: readonly ReadFormulaItem[]
   onKind: (name: string, kind: IngredientKind) => void
-  /** Takes a line that was not understood out of the text. */
-  onLeaveOut: (line: number) => void
+  /** Puts another text in place of a line; nothing takes it out. */
+  onLine: (line: number, text: string | null) => void
 }
 
 const kindOptions = (Object.keys(ingredientKindNames) as IngredientKind[]).map((kind) => ({
@@ -20,30 +20,25 @@ const kindOptions = (Object.keys(ingredientKindNames) as IngredientKind[]).map((
   label: ingredientKindNames[kind],
 }))
 
-/** Each pasted line as it was understood, its kind to be corrected, or why it was not understood. */
-export function PastedLines({ lines, onKind, onLeaveOut }: Props) {
+/** Each pasted line as it was understood, its kind to be corrected, set aside with why, or asked about with what may mend it. */
+export function PastedLines({ items, onKind, onLine }: Props) {
   return (
     <ol className={styles.read} aria-label="What was understood">
-      {lines.map((line) => (
-        <li key={line.line} {...(line.ok ? {} : { className: styles.refused })}>
-          {line.ok ? <Understood line={line} /> : <Refused line={line} />}
-          {line.ok ? null : (
-            <Button
-              size="small"
-              kind="quiet"
-              label={`Leave out: ${line.text}`}
-              onPress={() => onLeaveOut(line.line)}
-            >
-              Leave it out
-            </Button>
-          )}
-          {line.kind ? (
+      {items.map((item, at) => (
+        <li
+          // biome-ignore lint/suspicious/noArrayIndexKey: a line may name one thing twice
+          key={`${item.line} ${at}`}
+          {...(item.is === 'question' ? { className: styles.refused } : {})}
+        >
+          <Said item={item} />
+          {item.is === 'question' ? <Answers item={item} onKind={onKind} onLine={onLine} /> : null}
+          {item.kind ? (
             <SelectField
-              label={`Kind of ${line.name}`}
+              label={`Kind of ${item.name}`}
               hideLabel
-              value={line.kind}
+              value={item.kind}
               options={kindOptions}
-              onValue={(kind) => onKind(line.name, kind)}
+              onValue={(kind) => onKind(item.name, kind)}
             />
           ) : null}
         </li>
@@ -52,25 +47,81 @@ export function PastedLines({ lines, onKind, onLeaveOut }: Props) {
   )
 }
 
-function Understood({ line }: { line: Extract<ReadFormulaLine, { ok: true }> }) {
-  const grams = line.grams === null ? '' : `${plainNumber(round(line.grams))} g, `
+function Said({ item }: { item: ReadFormulaItem }) {
+  if (item.is === 'question')
+    return (
+      <>
+        <span>
+          <WarningMark /> {item.text}
+        </span>
+        <span>{lineRefusal(item.why)}</span>
+      </>
+    )
+  if (item.is === 'aside')
+    return (
+      <span className={styles.aside}>
+        {item.text} <i>set aside: {asideText(item.why)}</i>
+      </span>
+    )
+  if (item.is === 'preferment')
+    return (
+      <span>
+        <b>{item.name}</b>{' '}
+        {item.parts.length === 0
+          ? 'as built above'
+          : item.parts.map((part) => `${part.name} ${amount(part)}`).join(' and ')}
+      </span>
+    )
   return (
     <span>
-      <b>{line.name}</b> {grams}
-      {plainNumber(round(line.percent))} %{line.fromVolume ? ', taken as 1 g a ml' : ''}
+      <b>{item.name}</b> {amount(item)}
+      {item.of ? `, in the ${item.of}` : ''}
+      {item.fromVolume ? ', taken as 1 g a ml' : ''}
     </span>
   )
 }
 
-function Refused({ line }: { line: Extract<ReadFormulaLine, { ok: false }> }) {
+function Answers({
+  item,
+  onKind,
+  onLine,
+}: Pick<Props, 'onKind' | 'onLine'> & { item: Extract<ReadFormulaItem, { is: 'question' }> }) {
   return (
-    <>
-      <span>
-        <WarningMark /> {line.text}
-      </span>
-      <span>{lineRefusal(line.reason)}</span>
-    </>
+    <span className={styles.answers}>
+      {item.mends.map((mend) => (
+        <Button
+          key={mend}
+          size="small"
+          label={`Write instead: ${mend}`}
+          onPress={() => onLine(item.line, mend)}
+        >
+          {mend}
+        </Button>
+      ))}
+      {item.why === 'unknown-kind' ? (
+        <Button
+          size="small"
+          label={`${item.name} counts as none of these`}
+          onPress={() => onKind(item.name, 'other')}
+        >
+          None of these: other
+        </Button>
+      ) : null}
+      <Button
+        size="small"
+        kind="quiet"
+        label={`Leave out: ${item.text}`}
+        onPress={() => onLine(item.line, null)}
+      >
+        Leave it out
+      </Button>
+    </span>
   )
+}
+
+function amount({ grams, percent }: { grams: number | null; percent: number }): string {
+  const weight = grams === null ? '' : `${plainNumber(round(grams))} g, `
+  return `${weight}${plainNumber(round(percent))} %`
 }
 
 const round = (value: number) => Math.round(value * 100) / 100

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { formulaFromText } from '@/core/formula/formula-from-text.ts'
+import { formulaFromText } from '@/core/formula/pasted/formula-from-text.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { factorKinds } from '@/core/plan-edits/factor/factor-kinds.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
-import { formulaFromText } from '@/core/formula/formula-from-text.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
+import { formulaFromText } from '@/core/formula/pasted/formula-from-text.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'

@@ -11,10 +11,12 @@ const inBrackets = /\(([^()]*)\)/gu
 const about = /^\s*(?:about|approx\.?|approximately|circa|ca\.|or|[=~\u2248])?\s*/iu
 const plus = /^\s*(?:\+|plus)\s*$/iu
 const listed = /^(?:\s*,?\s*|\s+(?:and|&)\s+)$/iu
-const again = /^\s*(?:[/=~\u2248]|or)\s*$/iu
-const upTo = /^\s*(?:\p{Pd}|to)\s*$/iu
+const again = /^\s*(?:[/=~\u2248]|or|oder|ou|o)\s*$/iu
+const sumsTo = /^\s*=\s*$/u
+const upTo = /^\s*(?:\p{Pd}|to|bis|à)\s*$/iu
 const countOfBrackets = /(?:^|\s)[1-9]\d*\s*\($/u
 const smaller: Partial<Record<MassUnit, MassUnit>> = { kg: 'g', lb: 'oz', l: 'ml' }
+const volumes: ReadonlySet<MassUnit> = new Set<MassUnit>(['ml', 'cl', 'dl', 'l'])
 /** How far two ways to say one amount may differ: an ounce is often written as 30 g (common practice, no source). */
 const sameWithin = 0.1
 
@@ -64,7 +66,7 @@ function amountInRow(text: string): WholeAmount | null {
   const [grams = 0, ...others] = sums
   if (!others.every((other) => isSame(other, grams)))
     return { ok: false, reason: 'several-amounts', rest }
-  const fromVolume = row.every(({ unit }) => unit === 'ml' || unit === 'l')
+  const fromVolume = row.every(({ unit }) => volumes.has(unit))
   return { ok: true, grams, fromVolume, before, rest }
 }
 
@@ -73,6 +75,7 @@ type Joint = 'first' | 'added' | 'again' | 'range' | 'several-amounts'
 function jointOf(text: string, last: StatedAmount | undefined, next: StatedAmount): Joint {
   if (!last) return 'first'
   const between = text.slice(last.to, next.from)
+  if (sumsTo.test(between)) return 'again'
   if (again.test(between)) return last.unit === next.unit ? 'several-amounts' : 'again'
   if (upTo.test(between)) return 'range'
   const once = last.times === null && next.times === null

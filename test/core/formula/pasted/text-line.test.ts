@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { readLine } from '@/core/formula/text-line.ts'
+import { ingredientsIn } from '@/core/formula/pasted/split-line.ts'
+import { readLine } from '@/core/formula/pasted/text-line.ts'
 
 // 1 lb = 453.59237 g and 1 oz = 28.349523125 g (international avoirdupois, exact).
 test.each([
@@ -37,22 +38,26 @@ test.each([
   expect(readLine(line)).toMatchObject({ ok: true, name, grams })
 })
 
+// Such lines were refused; each ingredient is now read by itself.
 test.each([
-  '100 g rye flour, 5 g salt',
-  '500 g flour, 350 g water, 10 g salt',
-  '100 g rye flour and 5 g salt',
-  '100 g rye flour 5 g salt',
-  'flour 100 %, water 65 %, salt 2 %',
-  'flour 100 % water 65 %',
-  '500 g flour, 65 % water',
-  '2 cups flour, 5 g salt',
-  '100 g flour, 1 egg',
-  '500 g flour (100 g rye)',
-  '100 g (50 g) flour',
-  '200 g 1 kg flour',
-])('refuses a line with more than one amount: %j', (line) => {
-  expect(readLine(line)).toMatchObject({ ok: false, reason: 'several-amounts' })
+  ['100 g rye flour, 5 g salt', ['rye flour', 'salt']],
+  ['500 g flour, 350 g water, 10 g salt', ['flour', 'water', 'salt']],
+  ['100 g rye flour and 5 g salt', ['rye flour', 'salt']],
+  ['100 g rye flour 5 g salt', ['rye flour', 'salt']],
+  ['flour 100 %, water 65 %, salt 2 %', ['flour', 'water', 'salt']],
+  ['flour 100 % water 65 %', ['flour', 'water']],
+  ['500 g flour, 65 % water', ['flour', 'water']],
+  ['100 g flour, 1 egg', ['flour', '1 egg']],
+])('a line with more than one ingredient is read one by one: %j', (line, names) => {
+  expect(ingredientsIn(line).map((item) => readLine(item).name)).toEqual(names)
 })
+
+test.each(['500 g flour (100 g rye)', '100 g (50 g) flour', '200 g 1 kg flour'])(
+  'refuses two amounts of one ingredient: %j',
+  (line) => {
+    expect(readLine(line)).toMatchObject({ ok: false, reason: 'several-amounts' })
+  },
+)
 
 test.each([
   ['flour 1,200 g', 'two-readings'],
@@ -63,9 +68,6 @@ test.each([
   ['2 packs butter, 250 g each', 'of-how-many'],
   ['100 g to 150 g water', 'range'],
   ['100 g – 150 g water', 'range'],
-  ['1 lb 2½ oz flour', 'fraction'],
-  ['½ x 250 g butter', 'fraction'],
-  ['1 lb 2 1/2 oz flour', 'fraction'],
 ])('refuses %j, which can be read two ways, as %s', (line, reason) => {
   expect(readLine(line)).toMatchObject({ ok: false, reason })
 })
@@ -86,4 +88,35 @@ test.each([
 test('the number of a type of flour is no thousands of its amount', () => {
   expect(readLine('Farina tipo 1 500 g')).toMatchObject({ name: 'Farina tipo 1', grams: 500 })
   expect(readLine('type 00 500 g flour')).toMatchObject({ name: 'type 00 flour', grams: 500 })
+})
+
+// 1 oz = 28.349523125 g, 1 lb = 453.59237 g (exact).
+test.each([
+  ['1 lb 2½ oz flour', 453.59237 + 2.5 * 28.349523125],
+  ['1 lb 2 1/2 oz flour', 453.59237 + 2.5 * 28.349523125],
+  ['½ x 250 g butter', 125],
+  ['1/2 kg flour', 500],
+  ['½ lb flour', 226.796185],
+  ['1 1/2 kg flour', 1500],
+])('a fraction is read as what it comes to: %j', (line, grams) => {
+  expect(readLine(line)).toMatchObject({ ok: true, grams: expect.closeTo(grams, 6) })
+})
+
+test.each([
+  ['1’250 g flour', 1250],
+  ["1'250 g flour", 1250],
+  ['flour 1.250,5 g', 1250.5],
+  ['flour 1,250.5 g', 1250.5],
+  ['2 dl water', 200],
+  ['65 cl water', 650],
+  ['680 g + 70 g water', 750],
+  ['680 + 70 g = 750 g water', 750],
+])('marks between thousands, and litres in parts: %j', (line, grams) => {
+  expect(readLine(line)).toMatchObject({ ok: true, grams: expect.closeTo(grams, 6) })
+})
+
+test('a type of flour before its weight is no thousands', () => {
+  expect(readLine('Weizenmehl 550 500 g')).toMatchObject({ name: 'Weizenmehl 550', grams: 500 })
+  expect(readLine('Farina 00 500 g')).toMatchObject({ name: 'Farina 00', grams: 500 })
+  expect(readLine('Farine 55 500 g')).toMatchObject({ ok: false, reason: 'two-readings' })
 })

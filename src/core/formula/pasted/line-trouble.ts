@@ -1,9 +1,8 @@
-/** Why one pasted line was not understood by itself. */
+/** Why one pasted line, or one ingredient of it, was not understood by itself. */
 export type LineTrouble =
   | 'no-amount'
   | 'no-name'
   | 'not-a-number'
-  | 'fraction'
   | 'range'
   | 'two-separators'
   | 'two-readings'
@@ -14,3 +13,5 @@ export type LineTrouble =
   | 'volume-of-no-water'
   | 'cups-and-spoons'
   | 'pieces-not-weighed'
+  | 'one-or-the-other'
+  | 'if-wanted'
