@@ -93,7 +93,9 @@ test('each way to start is on an untouched plan, and each is taken back by undo'
   await expect.poll(() => question.inputValue()).toBe('How wet should our country loaf be?')
 
   await page.getByRole('button', { name: 'a pasted formula' }).click()
-  await page.getByLabel('The formula as you have it').fill('500 g bread flour\n400 g water\n10 g salt')
+  await page
+    .getByLabel('The formula as you have it')
+    .fill('500 g bread flour\n400 g water\n10 g salt')
   await page.getByRole('button', { name: 'Use this formula' }).click()
   await page.getByText('Formula replaced').waitFor()
   await undo()
