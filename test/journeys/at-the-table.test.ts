@@ -34,6 +34,7 @@ test('a baker who does not taste takes the device by one logged press, and their
   await page.getByText('71.7').first().waitFor()
   await page.getByText('Looked behind the codes: bakes and does not taste (Bench)').waitFor()
   expect(await overhangPixels(page)).toBe(0)
+  await page.getByRole('button', { name: 'Place: Bench' }).click()
   await page.getByRole('link', { name: 'Tasting', exact: true }).click()
   await page.getByRole('button', { name: 'Take the device from the table' }).waitFor()
   await expectCovered(page, 'tasting after its baker looked')

@@ -123,6 +123,7 @@ test('a second tap on Seal neither scores nor seals the next sample', async () =
     isMobile: true,
   })
   await begunSession(page)
+  await page.getByRole('button', { name: 'Place: Bench' }).click()
   await page.getByRole('link', { name: 'Tasting', exact: true }).click()
   await page.getByRole('button', { name: 'Everyone was asked' }).click()
   for (const initials of ['AB', 'CD']) {

@@ -14,6 +14,8 @@ interface ChartBaseProps {
   label: string
   children: ReactNode
   fewTicks?: boolean
+  /** 0 to 1: the place of the level that is lit on the rail, whose column is raised between two lines. */
+  litAt?: number | undefined
 }
 
 /**
@@ -21,7 +23,7 @@ interface ChartBaseProps {
  * the level rail above it; figures of the upright axis stand inside, on their rules.
  */
 export function ChartBase(props: ChartBaseProps) {
-  const { y, heightPixels, footPixels = 0, rows = [], label, children, fewTicks } = props
+  const { y, heightPixels, footPixels = 0, rows = [], label, children, fewTicks, litAt } = props
   const ends = [y.ticks[0], y.ticks.at(-1)]
   const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
   const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
@@ -31,6 +33,9 @@ export function ChartBase(props: ChartBaseProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and a page of charts is no page of landmarks
     <div ref={section} role="group" className={styles.plot} aria-label={label}>
+      {litAt === undefined ? null : (
+        <div className={styles.litColumn} style={{ insetInlineStart: `${litAt * 100}%` }} />
+      )}
       <ResponsiveContainer
         width="100%"
         height={heightPixels}

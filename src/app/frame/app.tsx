@@ -53,7 +53,7 @@ function Shell() {
   const away = typeof atTable === 'string' && location !== `/trial/${atTable}/tasting`
   return (
     <div className={styles.shell} ref={keepFocus}>
-      <Header atTable={typeof atTable === 'string'} />
+      <Header />
       <Suspense fallback={null}>
         <StandingNotes />
       </Suspense>

@@ -1,16 +1,18 @@
 import { Link, useLocation } from 'wouter'
-import { AppearanceButton } from './appearance-button.tsx'
-import styles from './frame.module.css'
+import { BrandMark } from '@/app/kit/look/brand-mark.tsx'
+import { useTableDevice } from '@/app/services/table-device.ts'
+import styles from './header.module.css'
+import { Menu } from './menu.tsx'
+import { placeNames } from './place-names.ts'
+import { WaysOfTrial } from './ways-of-trial.tsx'
 
-const ways = [
-  { href: '/', words: 'Notebook' },
-  { href: '/kitchen', words: 'Kitchen' },
-  { href: '/about', words: 'About' },
-]
-
-/** The line that stands on top of every page; while the device lies at a table it leads nowhere. */
-export function Header({ atTable }: { atTable: boolean }) {
+/** The line that stands on top of every page: the name, the places of a trial, one menu. While the device lies at a table it leads nowhere. */
+export function Header() {
   const [location] = useLocation()
+  const { trialId: lentTo } = useTableDevice()
+  const atTable = typeof lentTo === 'string'
+  const [, , trialId, placeName] = location.startsWith('/trial/') ? location.split('/') : []
+  const place = placeNames.find(({ name }) => name === placeName)
   return (
     <header className={styles.header}>
       <button
@@ -21,25 +23,34 @@ export function Header({ atTable }: { atTable: boolean }) {
         Skip to the page
       </button>
       {atTable ? (
-        <span className={styles.brand}>Evenhand</span>
+        <span className={styles.brand}>
+          <BrandMark />
+          <span className={styles.name}>Evenhand</span>
+        </span>
       ) : (
-        <Link href="/" className={styles.brand ?? ''}>
-          Evenhand
+        <Link
+          href="/"
+          className={`${styles.brand} ${place ? styles.markAlone : ''}`}
+          aria-label="Evenhand, to the Notebook"
+        >
+          <BrandMark />
+          <span className={styles.name}>Evenhand</span>
         </Link>
       )}
-      <nav aria-label="Evenhand" className={styles.ways}>
-        {(atTable ? [] : ways).map(({ href, words }) => (
+      {place && trialId ? (
+        <WaysOfTrial trialId={trialId} place={place} atTable={lentTo === trialId} />
+      ) : atTable ? null : (
+        <nav aria-label="Evenhand" className={styles.ways}>
           <Link
-            key={href}
-            href={href}
+            href="/kitchen"
             className={styles.way ?? ''}
-            aria-current={location === href ? 'page' : undefined}
+            aria-current={location === '/kitchen' ? 'page' : undefined}
           >
-            {words}
+            Kitchen
           </Link>
-        ))}
-        <AppearanceButton />
-      </nav>
+        </nav>
+      )}
+      {atTable ? null : <Menu />}
     </header>
   )
 }

@@ -11,8 +11,9 @@ import { CoveredPage } from './covered-page.tsx'
 import styles from './frame.module.css'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
-import { type TrialPlace, trialPlaces } from './places.tsx'
-import { TrialHead } from './trial-head.tsx'
+import { type PlaceName, placeNames } from './place-names.ts'
+import { placeViews } from './places.tsx'
+import { TrialHead, TrialRail } from './trial-head.tsx'
 
 /** Places that show more than the ballots while a tasting is sealed, for a baker who does not taste. */
 const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
@@ -24,7 +25,7 @@ interface TrialPageProps {
 
 /** One place of one trial, read once for everything on the page; or what stands where there is no such trial or place. */
 export function TrialPage({ trialId, placeName }: TrialPageProps) {
-  const place = trialPlaces.find((candidate) => candidate.name === placeName)
+  const place = placeNames.find((candidate) => candidate.name === placeName)
   if (!place) return <Lost trial={false} />
   return (
     <WholeTrialProvider
@@ -50,9 +51,11 @@ function Lost({ trial }: { trial: boolean }) {
  * The trial's head with its rail, then the place itself, or its cover while a tasting is sealed. A lifted cover shows Plan
  * and Bench alone: where people taste, and where findings would stand, it stays.
  */
-function PlacePage({ place }: { place: TrialPlace }) {
+function PlacePage({ place }: { place: PlaceName }) {
   const whole = useWholeTrial()
   const { id } = whole.trial
+  const View = placeViews[place.name]
+  if (!View) throw new Error(`no page for the place ${place.name}`)
   const uncovered = useUncoveredTrial()
   const mayLook = uncoverable.has(place.name)
   const cover = trialCover(
@@ -65,6 +68,7 @@ function PlacePage({ place }: { place: TrialPlace }) {
     <>
       <PageTitle parts={[place.title, cover.tabTitle]} />
       <TrialHead whole={whole} cover={cover} placeName={place.name} />
+      <TrialRail whole={whole} cover={cover} placeName={place.name} />
       <main
         id="page"
         ref={guardPresses}
@@ -81,7 +85,7 @@ function PlacePage({ place }: { place: TrialPlace }) {
                 onUncover={mayLook ? () => uncovered.uncover(id) : null}
               />
             ) : (
-              <place.View />
+              <View />
             )}
           </Suspense>
         </ErrorBoundary>

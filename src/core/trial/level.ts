@@ -3,7 +3,7 @@ import { idShape } from '@/core/record/id.ts'
 import { listOf } from '@/core/record/list.ts'
 import { most } from '@/core/record/most.ts'
 import { percentShape } from '@/core/record/quantity.ts'
-import { nameShape, noteShape } from '@/core/record/text.ts'
+import { nameShape, noteShape, shortNameShape } from '@/core/record/text.ts'
 
 /** What one option of a choice swaps: a named flour or ingredient, a tool, or a step done or left out. */
 const changeShape = z.discriminatedUnion('what', [
@@ -23,11 +23,15 @@ const changeShape = z.discriminatedUnion('what', [
 /** The largest value of a level, either way. */
 export const mostLevelValue = 1e6
 
-/** A value of the factor in its own unit, never converted; for a choice `value` is null and the label names the option. */
+/**
+ * A value of the factor in its own unit, never converted; for a choice `value` is null and the label names the option,
+ * `shortLabel` where a narrow rail has no room for it.
+ */
 export const levelShape = z.strictObject({
   id: idShape,
   value: z.nullable(z.number().check(z.gte(-mostLevelValue), z.lte(mostLevelValue))),
   label: nameShape,
+  shortLabel: z.exactOptional(shortNameShape),
   control: z.boolean(),
   changes: z.exactOptional(listOf(changeShape, { most: most.changesOfLevel })),
 })

@@ -38,6 +38,7 @@ async function shown() {
         label="Liking"
         bestText="best 70"
         tasterId={null}
+        lit={null}
         say={(mean) => `${mean.label}: mean ${mean.estimate}`}
       />
     </div>,

@@ -2,6 +2,7 @@ import { Suspense, useState } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import type { Subject } from '@/app/findings/subject.ts'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { bestSpan } from '@/core/figure/best-span.ts'
 import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
@@ -17,8 +18,8 @@ import { LevelsTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
 import { sayMean } from './say-mean.ts'
 
-/** The chart's own height and its readout's line. */
-const responseChartPixels = 340 + 24
+/** The chart's own height, its labels and its readout's line. */
+const responseChartPixels = 340 + 64 + 24
 
 interface ResponsePartProps {
   subject: Subject
@@ -29,6 +30,7 @@ interface ResponsePartProps {
 /** One response against the factor under the rail, all tasters or one, or the same as a table. */
 export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
   const [tasterId, setTasterId] = useState('')
+  const lit = useCurrentLevel((state) => state.levelId)
   const { scores, findings, curves } = answer
   const found = findings.responses[index]
   if (!found) return null
@@ -73,6 +75,7 @@ export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
                     )
               }
               tasterId={tasterId === '' ? null : tasterId}
+              lit={lit}
               say={(mean) => sayMean(mean, unit)}
             />
           </Suspense>

@@ -1,4 +1,4 @@
-import { useSlowToShrink } from '@/app/kit/rail/use-slow-to-shrink.ts'
+import { useSlowToShrink } from '@/app/kit/look/use-slow-to-shrink.ts'
 import type { LedgerColumn, LedgerRow } from './ledger-row.ts'
 
 export interface SteadyColumns {

@@ -1,62 +1,59 @@
-import { memo, useRef } from 'react'
+import { memo, type ReactNode, useRef } from 'react'
 import { levelLooks } from '@/app/kit/look/level-look.ts'
+import { useSlowToShrink } from '@/app/kit/look/use-slow-to-shrink.ts'
 import { useWidth } from '@/app/kit/look/use-width.ts'
 import { rovingKeys } from '@/app/kit/press/roving-keys.ts'
 import type { Level } from '@/core/trial/level.ts'
-import { levelShort } from '@/core/wording/words/level-text.ts'
+import { Beam } from './beam.tsx'
 import styles from './level-rail.module.css'
-import { type RailSize, railLayout } from './rail-layout.ts'
+import { type RailLayout, type RailSize, railLayout } from './rail-layout.ts'
 import { RailTab } from './rail-tab.tsx'
-import { useSlowToShrink } from './use-slow-to-shrink.ts'
 
 interface LevelRailProps {
   levels: readonly Level[]
   factorName: string
   unitOfMeasure: string
-  /** Each level's random letter, once a session is dealt. */
+  /** Each level's letter, only where one session is shown: letters are dealt anew each session. */
   letters?: ReadonlyMap<string, string> | undefined
   currentLevelId?: string | null | undefined
   /** Makes the tabs buttons and the rail a navigation; arrow keys walk along it. */
   onPick?: ((levelId: string) => void) | undefined
-  /** `picture`: small and without words, for lists. */
+  /** `picture`: without strokes and words, for lists. */
   size?: RailSize
+  /** What a page lays on the rail beside its tabs, by the layout that is in force. */
+  over?: ((layout: RailLayout, railPixels: number) => ReactNode) | undefined
 }
 
-const firstGuessPixels = { plain: 640, picture: 220 }
 const settleMilliseconds = 1000
+const firstGuessPixels = { plain: 640, picture: 220 }
 
 /**
  * The axis of the factor, to scale, with a tab at each level: navigation, legend and picture of the trial. It fills its
- * container from edge to edge, so that a chart below it shares its places. Tabs that would overlap stand in rows.
+ * container from edge to edge, so that a chart below it shares its places.
  */
 export const LevelRail = memo(function LevelRail(props: LevelRailProps) {
-  const {
-    levels,
-    factorName,
-    unitOfMeasure,
-    letters,
-    currentLevelId,
-    onPick,
-    size = 'plain',
-  } = props
+  const { levels, factorName, unitOfMeasure, letters, currentLevelId, onPick, over } = props
+  const size = props.size ?? 'plain'
   const ref = useRef<HTMLDivElement>(null)
   const railPixels = useWidth(ref, firstGuessPixels[size])
   const looks = levelLooks(levels)
-  const { axis, tabs, heightPixels } = railLayout(levels, letters, size, railPixels)
-  const roomPixels = useSlowToShrink(heightPixels, railPixels, settleMilliseconds)
-  const control = axis.positions.find((position) => position.control)
+  const settled = railLayout(levels, letters, size, railPixels)
+  const gapPixels = useSlowToShrink(settled.gapPixels, railPixels, settleMilliseconds)
+  const layout = { ...settled, gapPixels }
+  const { axis, tabs } = layout
   const axisWords = [factorName, unitOfMeasure].filter(Boolean).join(', ')
   const current = tabs.find((tab) => tab.levelId === currentLevelId)
   const reachable = current ?? tabs[0]
 
   const list = (
-    <ol className={styles.tabs} style={{ blockSize: roomPixels }}>
+    <ol className={styles.tabs}>
       {tabs.map((tab) => (
         <RailTab
           key={tab.levelId}
           tab={tab}
           look={looks.get(tab.levelId)}
           unitOfMeasure={axis.ordered ? unitOfMeasure : ''}
+          marksUsual={layout.twoSided}
           current={tab === current}
           reachable={tab === reachable}
           onPick={onPick}
@@ -66,47 +63,87 @@ export const LevelRail = memo(function LevelRail(props: LevelRailProps) {
   )
 
   return (
-    <div ref={ref} className={`${styles.rail} ${styles[size]}`}>
-      {onPick ? (
-        <nav
-          aria-label={`Levels: ${axisWords}`}
-          onKeyDown={rovingKeys((index) => {
-            const reached = tabs[index]
-            if (reached) onPick(reached.levelId)
-          })}
-        >
-          {list}
-        </nav>
-      ) : (
-        list
-      )}
-      <div className={styles.axis} aria-hidden="true">
-        <svg
-          className={styles.ticks}
-          viewBox="0 0 1 1"
-          preserveAspectRatio="none"
-          aria-hidden="true"
-        >
-          <path d={axis.ticks.map(({ at }) => `M${at} 0V1`).join('')} />
-        </svg>
-        {control && size === 'plain' ? (
-          <i className={styles.control} style={{ insetInlineStart: `${control.at * 100}%` }} />
-        ) : null}
+    <div
+      ref={ref}
+      className={[styles.rail, styles[size], layout.twoSided ? styles.twoSided : ''].join(' ')}
+      style={{
+        ['--tab' as string]: `${layout.tabPixels}px`,
+        ['--gap' as string]: `${layout.gapPixels}px`,
+      }}
+    >
+      {layout.twoSided ? <RailWords layout={layout} axisWords={axisWords} /> : null}
+      <div className={styles.stage}>
+        <Beam layout={layout} railPixels={railPixels} strokes={size === 'plain'} />
+        {onPick ? (
+          <nav
+            aria-label={`Levels: ${axisWords}`}
+            onKeyDown={rovingKeys((index) => {
+              const reached = tabs[index]
+              if (reached) onPick(reached.levelId)
+            })}
+          >
+            {list}
+          </nav>
+        ) : (
+          list
+        )}
+        {over?.(layout, railPixels)}
       </div>
-      {size === 'plain' ? (
-        <div className={styles.foot}>
-          <span>
-            {control ? (
-              <>
-                <i className={styles.mark} /> control {levelShort(control)}
-              </>
-            ) : (
-              'no control'
-            )}
-          </span>
-          <span>{axisWords}</span>
-        </div>
-      ) : null}
+      {layout.twoSided ? null : (
+        <RailFoot layout={layout} railPixels={railPixels} size={size} axisWords={axisWords} />
+      )}
     </div>
   )
 })
+
+interface RailWordsProps {
+  layout: RailLayout
+  axisWords: string
+}
+
+/** Over a rail of two sides: what its triangle means, and the unit. */
+function RailWords({ layout, axisWords }: RailWordsProps) {
+  return (
+    <div className={styles.words} aria-hidden="true">
+      <span>
+        {layout.tabs.some((tab) => tab.control) ? (
+          <>
+            <i className={styles.mark} /> usual
+          </>
+        ) : null}
+      </span>
+      <span className={styles.unit}>{axisWords}</span>
+    </div>
+  )
+}
+
+interface RailFootProps extends RailWordsProps {
+  railPixels: number
+  size: RailSize
+}
+
+const usualWordsPixels = 52
+const unitGlyphPixels = 5.9
+
+/** Under the beam: the triangle at the usual level, its word, and the unit at the end that is free. */
+function RailFoot({ layout, railPixels, size, axisWords }: RailFootProps) {
+  const usual = layout.tabs.find((tab) => tab.control)
+  const place = usual?.placePixels ?? 0
+  const unitPixels = axisWords.length * unitGlyphPixels + 6
+  const wordBefore = place + usualWordsPixels > railPixels
+  const atStart = usual !== undefined && place + usualWordsPixels > railPixels - unitPixels
+  return (
+    <div className={styles.foot} aria-hidden="true">
+      {usual ? (
+        <span
+          className={`${styles.usual} ${wordBefore ? styles.before : ''}`}
+          style={{ insetInlineStart: place }}
+        >
+          <i className={styles.mark} />
+          {size === 'plain' ? <span>usual</span> : null}
+        </span>
+      ) : null}
+      <span className={`${styles.unit} ${atStart ? styles.atStart : ''}`}>{axisWords}</span>
+    </div>
+  )
+}

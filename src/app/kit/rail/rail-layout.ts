@@ -1,7 +1,7 @@
-import { levelAxis } from '@/core/figure/level-axis.ts'
+import { type LevelAxis, levelAxis } from '@/core/figure/level-axis.ts'
 import type { Level } from '@/core/trial/level.ts'
 import { levelShort } from '@/core/wording/words/level-text.ts'
-import { stackedTabs } from './stacked-tabs.ts'
+import { apartTabs } from './apart-tabs.ts'
 
 export type RailSize = 'plain' | 'picture'
 
@@ -10,40 +10,102 @@ export interface PlacedTab {
   words: string
   letter: string | undefined
   control: boolean
-  /** 0 to 1 along the rail: where the level truly stands, whatever room its tab needs. */
-  at: number
+  side: 'above' | 'below'
+  /** Where the level truly stands on the beam, whatever room its tab needs. */
+  placePixels: number
   widthPixels: number
   leftPixels: number
-  /** How high above the axis its foot stands. */
-  liftPixels: number
 }
 
-const measures = {
-  plain: { row: 42, glyph: 9.4, rim: 20, least: 44, most: 168, head: 6 },
-  picture: { row: 24, glyph: 7.6, rim: 10, least: 24, most: 96, head: 0 },
+export interface RailLayout {
+  axis: LevelAxis
+  tabs: PlacedTab[]
+  twoSided: boolean
+  /** Between a tab and the beam: nothing, or room for the hairlines that lead to the true places. */
+  gapPixels: number
+  tabPixels: number
 }
 
-/** Where everything on a level rail stands for a rail of this width; its height follows from the rows it needs. */
+/** A rail this narrow is one on a phone. */
+const phonePixels = 480
+const twoSidedFrom = 7
+const sizes = {
+  plain: { least: 60, leastOnPhone: 50, glyph: 9.4 },
+  picture: { least: 46, leastOnPhone: 46, glyph: 9.4 },
+}
+const tabPixels = { line: 32, twoLines: 50 }
+
+/**
+ * Where everything on a level rail stands for a rail of this width. Tabs that would touch move apart, the beam drops and
+ * hairlines lead to the true places; on a phone from seven levels on they stand on both sides of the beam in turn. The
+ * options of a choice share the room evenly.
+ */
 export function railLayout(
   levels: readonly Level[],
   letters: ReadonlyMap<string, string> | undefined,
   size: RailSize,
   railPixels: number,
-) {
+): RailLayout {
   const axis = levelAxis(levels)
-  const { row, glyph, rim, least, most, head } = measures[size]
+  const phone = railPixels < phonePixels
+  const { least, leastOnPhone, glyph } = sizes[size]
+  const twoSided = size === 'plain' && phone && axis.ordered && levels.length >= twoSidedFrom
+  const room = railPixels / Math.max(1, levels.length)
+  const short = new Map(levels.map((level) => [level.id, level.shortLabel]))
   const faces = axis.positions.map((position) => {
-    const words = levelShort(position)
     const letter = letters?.get(position.levelId)
-    const glyphs = words.length + (letter ? letter.length + 0.6 : 0)
-    const widthPixels = Math.min(most, Math.max(least, glyphs * glyph + rim))
+    const words = axis.ordered
+      ? levelShort(position)
+      : ((phone || levels.length > 5 ? short.get(position.levelId) : undefined) ?? position.label)
+    const glyphs =
+      words.length + (letter ? letter.length + 0.8 : 0) + (twoSided && position.control ? 1.5 : 0)
+    const wanted = Math.max(phone ? leastOnPhone : least, glyphs * glyph + 14)
+    const widthPixels = axis.ordered ? wanted : Math.min(wanted + 20, room - (phone ? 8 : 24))
     return { ...position, words, letter, widthPixels }
   })
-  const stacked = stackedTabs(faces, railPixels)
-  const tabs: PlacedTab[] = faces.map((face, index) => {
-    const { leftPixels, row: rowNumber } = stacked[index] ?? { leftPixels: 0, row: 0 }
-    return { ...face, leftPixels, liftPixels: rowNumber * row }
+  const sideOf = (index: number) => (twoSided && index % 2 === 1 ? 'below' : 'above')
+  const placed = new Map<string, number>()
+  const widths = new Map<string, number>()
+  for (const side of ['above', 'below'] as const) {
+    const onSide = narrowed(
+      faces.filter((_, index) => sideOf(index) === side),
+      railPixels,
+    )
+    for (const [index, left] of apartTabs(onSide, railPixels).entries()) {
+      const face = onSide[index]
+      if (!face) continue
+      placed.set(face.levelId, left)
+      widths.set(face.levelId, face.widthPixels)
+    }
+  }
+  const tabs = faces.map((face, index): PlacedTab => {
+    const { levelId, words, letter, control } = face
+    return {
+      ...{ levelId, words, letter, control, side: sideOf(index) },
+      placePixels: face.at * railPixels,
+      widthPixels: widths.get(levelId) ?? face.widthPixels,
+      leftPixels: placed.get(levelId) ?? 0,
+    }
   })
-  const heightPixels = Math.max(0, ...tabs.map((tab) => tab.liftPixels)) + row + head
-  return { axis, tabs, heightPixels }
+  const moved = tabs.some(
+    (tab) => Math.abs(tab.leftPixels + tab.widthPixels / 2 - tab.placePixels) > 1,
+  )
+  const twoLines =
+    !axis.ordered && faces.some((face) => face.words.length * glyph + 12 > face.widthPixels)
+  return {
+    axis,
+    tabs,
+    twoSided,
+    gapPixels: twoSided ? 12 : moved && axis.ordered ? 10 : 0,
+    tabPixels: twoLines ? tabPixels.twoLines : tabPixels.line,
+  }
+}
+
+/** The tabs of one side, each made narrower by the same share when together they are wider than the rail. */
+function narrowed<Face extends { widthPixels: number }>(faces: Face[], railPixels: number): Face[] {
+  const gaps = (faces.length - 1) * 3
+  const sum = faces.reduce((total, face) => total + face.widthPixels, 0)
+  if (sum + gaps <= railPixels) return faces
+  const share = Math.max(0, railPixels - gaps) / sum
+  return faces.map((face) => ({ ...face, widthPixels: face.widthPixels * share }))
 }

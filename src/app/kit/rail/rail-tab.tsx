@@ -8,59 +8,56 @@ interface RailTabProps {
   look: LevelLook | undefined
   /** What is said after its words, such as the unit. */
   unitOfMeasure: string
+  /** The usual has its triangle in the tab. */
+  marksUsual: boolean
   current: boolean
   reachable: boolean
   onPick: ((levelId: string) => void) | undefined
 }
 
-/** One tab on the rail, with the stem that ties it to its true place when it stands in a higher row. */
-export function RailTab({ tab, look, unitOfMeasure, current, reachable, onPick }: RailTabProps) {
-  const face = [
-    styles.face,
-    tabs.tab,
-    look?.pattern ? tabs[look.pattern] : tabs.strokes,
-    current ? styles.current : '',
-  ].join(' ')
+/** One tab on the rail; pressed, where there is something to press, over the whole height of the rail. */
+export function RailTab(props: RailTabProps) {
+  const { tab, look, unitOfMeasure, marksUsual, current, reachable, onPick } = props
   const spoken = [
     [tab.letter, tab.words, unitOfMeasure].filter(Boolean).join(' '),
-    tab.control ? 'control' : undefined,
+    tab.control ? 'usual' : undefined,
   ].filter(Boolean)
-  const inside = (
-    <span className={tabs.words}>
-      {tab.letter ? <b>{tab.letter}</b> : null} <span>{tab.words}</span>
+  const face = (
+    <span
+      className={[
+        styles.face,
+        tabs.tab,
+        look?.pattern ? tabs[look.pattern] : tabs.strokes,
+        current ? styles.current : '',
+      ].join(' ')}
+    >
+      <span className={tabs.words}>
+        {marksUsual && tab.control ? <i className={styles.mark} /> : null}
+        {tab.letter ? <b>{tab.letter}</b> : null} <span>{tab.words}</span>
+      </span>
     </span>
   )
+  const place = {
+    className: `${styles.place} ${tab.side === 'below' ? styles.below : ''} ${current ? styles.front : ''}`,
+    style: { ...look?.style, insetInlineStart: tab.leftPixels, inlineSize: tab.widthPixels },
+  }
   return (
     <li>
-      <span
-        className={styles.stem}
-        style={{ insetInlineStart: `${tab.at * 100}%`, blockSize: tab.liftPixels }}
-      />
-      <span
-        className={`${styles.place} ${current ? styles.front : ''}`}
-        style={{
-          ...look?.style,
-          insetInlineStart: tab.leftPixels,
-          insetBlockEnd: tab.liftPixels,
-          inlineSize: tab.widthPixels,
-        }}
-      >
-        {onPick ? (
-          <button
-            type="button"
-            className={face}
-            tabIndex={reachable ? 0 : -1}
-            aria-current={current ? 'true' : undefined}
-            aria-label={spoken.join(', ')}
-            title={tab.words}
-            onClick={() => onPick(tab.levelId)}
-          >
-            {inside}
-          </button>
-        ) : (
-          <span className={face}>{inside}</span>
-        )}
-      </span>
+      {onPick ? (
+        <button
+          type="button"
+          {...place}
+          tabIndex={reachable ? 0 : -1}
+          aria-current={current ? 'true' : undefined}
+          aria-label={spoken.join(', ')}
+          title={tab.words}
+          onClick={() => onPick(tab.levelId)}
+        >
+          {face}
+        </button>
+      ) : (
+        <span {...place}>{face}</span>
+      )}
     </li>
   )
 }

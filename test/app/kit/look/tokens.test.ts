@@ -80,7 +80,10 @@ test('every custom property that a style asks for is given somewhere', () => {
   const texts = sources.map((path) => readFileSync(path, 'utf8'))
   const given = new Set(
     texts.flatMap((text) =>
-      Array.from(text.matchAll(/['"\s{](--[a-z][\w-]*)['"]?:/g), ([, name]) => name),
+      Array.from(
+        text.matchAll(/['"\s{](--[a-z][\w-]*)['"]?(?: as string\])?:/g),
+        ([, name]) => name,
+      ),
     ),
   )
   const missing = sources.flatMap((path, index) =>

@@ -35,11 +35,9 @@ function Rail() {
   )
 }
 
-test('every tab says its letter, level and unit, and which one is the control', async () => {
+test('every tab says its letter, level and unit, and which one is the usual', async () => {
   const screen = await render(<Rail />)
-  await expect
-    .element(screen.getByRole('button', { name: 'A 66 % of flour, control' }))
-    .toBeVisible()
+  await expect.element(screen.getByRole('button', { name: 'A 66 % of flour, usual' })).toBeVisible()
   await expect.element(screen.getByRole('button', { name: 'D 66.4 % of flour' })).toBeVisible()
 })
 
@@ -62,7 +60,6 @@ test('on a phone no two tabs lie over each other', async () => {
   const boxes = screen
     .getByRole('button')
     .elements()
-    .filter((button) => button.getAttribute('aria-current') === null)
     .map((button) => button.getBoundingClientRect())
   for (const [index, a] of boxes.entries())
     for (const b of boxes.slice(index + 1)) {
@@ -71,7 +68,7 @@ test('on a phone no two tabs lie over each other', async () => {
     }
 })
 
-test('options of a choice stand evenly spaced, in patterns', async () => {
+test('options of a choice stand evenly spaced, in hatches', async () => {
   const options = ['Stone', 'Steel', 'Tray'].map((label, index) => ({
     id: label,
     value: null,
@@ -92,7 +89,46 @@ test('options of a choice stand evenly spaced, in patterns', async () => {
   // Three options on 600 px: middles at 100, 300 and 500 px, so 200 px apart.
   expect((middles[1] ?? 0) - (middles[0] ?? 0)).toBe(200)
   expect((middles[2] ?? 0) - (middles[1] ?? 0)).toBe(200)
-  const paint = (name: string) =>
-    getComputedStyle(screen.getByRole('button', { name }).element()).backgroundImage
-  expect(paint('Steel')).not.toBe(paint('Tray'))
+  const hatch = (name: string) => {
+    const face = screen.getByRole('button', { name }).element().firstElementChild
+    if (!face) throw new Error('a tab without a face')
+    return getComputedStyle(face, '::after').backgroundImage
+  }
+  expect(hatch('Steel')).not.toBe(hatch('Tray'))
+})
+
+const many = [2, 3, 4, 5, 6, 8, 10, 12].map((value) => ({
+  id: `level-${value}`,
+  value,
+  label: String(value),
+  control: value === 6,
+}))
+
+function rail(width: number) {
+  return (
+    <div style={{ inlineSize: width }}>
+      <LevelRail levels={many} factorName="proof" unitOfMeasure="h" onPick={() => undefined} />
+    </div>
+  )
+}
+
+test('from seven levels on a phone tabs stand on both sides of the beam in turn', async () => {
+  const screen = await render(rail(328))
+  await expect.element(screen.getByRole('button', { name: '12 h' })).toBeVisible()
+  const tops = screen
+    .getByRole('button')
+    .elements()
+    .map((button) => button.getBoundingClientRect().top)
+  const [above = 0, below = 0] = tops
+  expect(below).toBeGreaterThan(above + 32)
+  expect(tops).toEqual(many.map((_, index) => (index % 2 === 0 ? above : below)))
+})
+
+test('every tab can be pressed over at least 44 by 44 pixels', async () => {
+  const screen = await render(rail(1184))
+  await expect.element(screen.getByRole('button', { name: '12 h' })).toBeVisible()
+  for (const button of screen.getByRole('button').elements()) {
+    const { width, height } = button.getBoundingClientRect()
+    expect(Math.min(width, height)).toBeGreaterThanOrEqual(44)
+  }
 })
