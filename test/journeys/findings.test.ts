@@ -57,7 +57,7 @@ test('unfolded at 360 px, light and dark, findings and report have no fault axe 
   await page.context().close()
 })
 
-test('at 1280 px how far it carries stands beside the chart, and the chart’s means under their tabs', async () => {
+test('at 1280 px the chart is as wide as the rail, its means under their tabs, and how far it carries stands below', async () => {
   const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })
   await readIn(page, baseUrl, focaccia)
   await settled(page, 'findings')
@@ -75,8 +75,7 @@ test('at 1280 px how far it carries stands beside the chart, and the chart’s m
         .getByRole('button', { name: new RegExp(`${level}`) }),
     )
     expect(Math.abs(mean.x - tab.x)).toBeLessThan(2)
-    expect(ladder.x).toBeGreaterThan(mean.x)
-    expect(ladder.y).toBeLessThan(mean.y + 200)
+    expect(ladder.y).toBeGreaterThan(mean.y)
   }
   await page.context().close()
 })

@@ -10,6 +10,11 @@ interface StandingRailProps {
 /** What holds the rail of a trial, or the band in its place: one width, and in sight while the page goes by. */
 export function StandingRail({ children, onScreenOnly = false }: StandingRailProps) {
   return (
-    <div className={`${styles.standing} ${onScreenOnly ? styles.onScreen : ''}`}>{children}</div>
+    <section
+      aria-label="Levels"
+      className={`${styles.standing} ${onScreenOnly ? styles.onScreen : ''}`}
+    >
+      {children}
+    </section>
   )
 }
