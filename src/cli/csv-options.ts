@@ -1,9 +1,9 @@
 import type { CsvAssignment } from '@/core/findings/table/csv-columns.ts'
 import { csvNumber } from '@/core/findings/table/csv-number.ts'
 import { csvRoles } from '@/core/findings/table/csv-role.ts'
+import { describedTable, type ResponseDescription } from '@/core/findings/table/described-table.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { CsvOptions } from '@/core/findings/table/scores-of-csv.ts'
-import { type ToldOfResponse, toldOfTable } from '@/core/findings/table/told-of-table.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { CommandTrouble } from './trouble.ts'
 import type { Asked, VerbOption } from './verb.ts'
@@ -111,7 +111,7 @@ function oneOf<T extends string>(
   return found
 }
 
-const directions: readonly ToldOfResponse['better'][] = ['higher', 'lower', 'neither']
+const directions: readonly ResponseDescription['better'][] = ['higher', 'lower', 'neither']
 
 /**
  * The table with its main response first, and of each response which way it is better and its margin, where they are said.
@@ -133,8 +133,8 @@ export function withMainResponse(scores: ScoreTable, { text, texts }: Asked): Sc
     const at = given.lastIndexOf('=')
     return at < 0 ? [first, given] : [known(option, given, given.slice(0, at)), given.slice(at + 1)]
   }
-  const responses: Record<string, ToldOfResponse> = {}
-  const tell = (name: string, said: Partial<ToldOfResponse>) => {
+  const responses: Record<string, ResponseDescription> = {}
+  const tell = (name: string, said: Partial<ResponseDescription>) => {
     responses[name] = { better: 'neither', margin: null, ...responses[name], ...said }
   }
   for (const given of texts('better')) {
@@ -151,7 +151,13 @@ export function withMainResponse(scores: ScoreTable, { text, texts }: Asked): Sc
       throw new CommandTrouble(`--margin ${given}: write a number above zero.`)
     tell(name, { margin })
   }
-  return toldOfTable(scores, { main, responses, control: null, factorName: '', unitOfMeasure: '' })
+  return describedTable(scores, {
+    main,
+    responses,
+    control: null,
+    factorName: '',
+    unitOfMeasure: '',
+  })
 }
 
 /** `session=Tag,taster=Who`, or one a time. */

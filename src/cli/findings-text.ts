@@ -8,8 +8,7 @@ import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { sectionText } from './blocks-text.ts'
-import type { Found } from './found-shape.ts'
-import { nextOf } from './next-of.ts'
+import { type Found, nextOf } from './found-shape.ts'
 import { wrapped } from './wrapped.ts'
 
 /** The findings for the terminal: the answer first, then each response with its tables. */

@@ -1,3 +1,4 @@
+import { Dexie } from 'dexie'
 import { trialShape } from '@/core/trial/trial-record.ts'
 import { referenceTroubles } from '@/core/whole-trial/reference-troubles.ts'
 import type { ReferenceTrouble } from '@/core/whole-trial/references.ts'
@@ -40,7 +41,8 @@ export async function changeTrial<Told>(
   trialId: string,
   change: (whole: WholeTrial) => Promise<Changed<Told>>,
 ): Promise<Told> {
-  return await store.transaction('rw', store.tables, async () => {
+  const alone = Dexie.currentTransaction === null
+  const done = await store.transaction('rw', store.tables, async () => {
     const before = await renewedTrial(store, trialId, store.held)
     if (!before) throw new NotebookFailure('no-such-trial', trialId)
     const { now, told, answerStands = false } = await change(before)
@@ -51,15 +53,17 @@ export async function changeTrial<Told>(
     const after = closed({ ...changed, trial, kitchen })
     refuseDangling(after)
     await store.trials.put(after.trial)
-    const kept = answerStands ? await keptAnswer(store, before) : {}
+    const kept = answerStands ? await storedAnswer(store, before) : {}
     await store.summaries.put(checked(summaryShape, { ...summaryOf(after), ...kept }))
-    store.held = after
-    return told
+    return { told, after }
   })
+  // What a transaction around this one may still take back is not held.
+  store.held = alone ? done.after : undefined
+  return done.told
 }
 
 /** The answer that stands in the home list for the trial's present revision, if any. */
-async function keptAnswer(store: Store, { trial }: WholeTrial): Promise<{ answer?: string }> {
+async function storedAnswer(store: Store, { trial }: WholeTrial): Promise<{ answer?: string }> {
   const kept = summaryShape.safeParse(await store.summaries.get(trial.id))
   if (!kept.success || kept.data.revision !== trial.revision) return {}
   const { answer } = kept.data

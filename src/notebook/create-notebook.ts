@@ -69,9 +69,8 @@ export function createNotebook(
   const whole = (trialId: string) =>
     store.transaction('r', store.tables, () => storedTrial(store, trialId))
   const renewed = async (trialId: string, held: WholeTrial) => {
-    const newest = store.held?.trial.id === trialId ? store.held : held
     const found = await store.transaction('r', store.tables, () =>
-      renewedTrial(store, trialId, newest),
+      renewedTrial(store, trialId, held),
     )
     store.held = found
     return found

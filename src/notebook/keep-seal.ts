@@ -4,31 +4,38 @@ import type { Event } from '@/core/session/event-record.ts'
 import { lasts } from '@/core/session/lasting.ts'
 import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
 
 /**
- * The lock that belongs beside these entries: when one of them begins a mix and the trial is not locked. The log is read only
+ * The lock that belongs beside these entries: when one of them begins a mix and the trial is not locked. The log is looked at only
  * when a mix begins.
  */
 export async function lockBeside(
   store: Store,
   trialId: string,
+  held: WholeTrial | undefined,
   entries: readonly NewEvent[],
 ): Promise<NewEvent[]> {
   const starts = entries.filter(({ kind }) => kind === 'step-started')
   if (starts.length === 0 || entries.some(({ kind }) => kind === 'lock')) return []
-  const plans = await store.plans.where({ trialId }).toArray()
+  const plans = held?.plans ?? (await store.plans.where({ trialId }).toArray())
   const mix = starts.find((entry) => beginsMix(entry, plans))
   if (!mix) return []
+  const { events, ballots } = held ?? (await logAndBallots(store, trialId))
+  if (locked({ plans, events, ballots })) return []
+  const { sessionId } = mix
+  return [{ kind: 'lock', trialId, sessionId, about: { kind: 'trial', id: trialId } }]
+}
+
+async function logAndBallots(store: Store, trialId: string) {
   const [events, ballots] = await Promise.all([
     store.events.where({ trialId }).toArray(),
     store.ballots.where({ trialId }).toArray(),
   ])
-  if (locked({ plans, events, ballots })) return []
-  const { sessionId } = mix
-  return [{ kind: 'lock', trialId, sessionId, about: { kind: 'trial', id: trialId } }]
+  return { events, ballots }
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Table } from 'dexie'
+import type { Trial } from '@/core/trial/trial-record.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { checked, closed } from './checked.ts'
 import type { Store } from './store.ts'
@@ -6,17 +7,20 @@ import { namedKitchen, storedTrial } from './stored-trial.ts'
 
 /**
  * A trial as it stands now, from what was read of it before: whatever says the same is the very object that was held, and
- * only the rest is read and checked. Most records are never changed once they are written, so their ids tell; the trial
+ * only the rest is read and checked. Where nothing was written since, only the kitchen's things are looked at. Else most records are never changed once they are written, so their ids tell; the trial
  * itself, the plan that is or was in force, a session with a dough made again, and the kitchen's things are looked at anew. With nothing held of this trial it is read whole.
  */
 export async function renewedTrial(
   store: Store,
   trialId: string,
-  held: WholeTrial | undefined,
+  before: WholeTrial | undefined,
 ): Promise<WholeTrial | undefined> {
-  if (held?.trial.id !== trialId) return await storedTrial(store, trialId)
   const trial = await store.trials.get(trialId)
   if (!trial) return undefined
+  // Asked only now: a press may have been held meanwhile, whose change this reading follows.
+  const held = store.held?.trial.id === trialId ? store.held : before
+  if (held?.trial.id !== trialId) return await storedTrial(store, trialId)
+  if (await standsAsHeld(store, trial, held)) return await withKitchenNow(store, held)
   const inForce = new Set([trial.planId, held.trial.planId])
   const list = <Item extends { id: string }>(table: Table<Item, string>, before: readonly Item[]) =>
     itemsNow(table, trialId, before, inForce)
@@ -41,6 +45,43 @@ export async function renewedTrial(
     photos,
     kitchen,
   })
+}
+
+/**
+ * Whether nothing of a trial was written since it was held: every change of a trial raises its revision, and the number of
+ * its entries tells one that was erased and brought back meanwhile.
+ */
+export async function standsAsHeld(store: Store, trial: Trial, held: WholeTrial): Promise<boolean> {
+  if (JSON.stringify(trial) !== JSON.stringify(held.trial)) return false
+  return (await store.events.where({ trialId: trial.id }).count()) === held.events.length
+}
+
+/** What is held with the kitchen's things as they are now, which change without the trial. */
+async function withKitchenNow(store: Store, held: WholeTrial): Promise<WholeTrial> {
+  const kitchen = (await namedKitchen(store, held)).map(orHeld(held.kitchen))
+  const same =
+    kitchen.length === held.kitchen.length &&
+    kitchen.every((thing, at) => thing === held.kitchen[at])
+  return same ? held : proved(held, { ...held, kitchen })
+}
+
+/** A list that stands in the order of ids with new records put in their places. */
+export function withItems<Item extends { id: string }>(
+  held: readonly Item[],
+  fresh: readonly Item[],
+): Item[] {
+  const items = [...held]
+  for (const item of fresh) {
+    let from = 0
+    let to = items.length
+    while (from < to) {
+      const middle = (from + to) >> 1
+      if ((items[middle] as Item).id < item.id) from = middle + 1
+      else to = middle
+    }
+    items.splice(from, 0, item)
+  }
+  return items
 }
 
 /** The records of one list in its order: those held, and from the store what is new or may have changed in place. */

@@ -8,7 +8,7 @@ import { presentChain } from './present-chain.ts'
 import { shapeTroubles } from './shape-troubles.ts'
 import { trialContentShape, trialFormat } from './trial-file-shape.ts'
 import { type FileTrouble, mostTroubles } from './trouble.ts'
-import { valueWords } from './value-words.ts'
+import { valueWords } from './trouble-words.ts'
 
 export type ReadTrialFile =
   | { ok: true; whole: WholeTrial; note: string }

@@ -1,8 +1,6 @@
 import type * as z from 'zod/mini'
-import { expectedWords } from './expected-words.ts'
-import { jsonPointer } from './json-pointer.ts'
 import type { FileTrouble } from './trouble.ts'
-import { valueWords } from './value-words.ts'
+import { expectedWords, valueWords } from './trouble-words.ts'
 
 type ShapeTrouble = Extract<FileTrouble, { reason: 'shape' }>
 
@@ -42,4 +40,9 @@ export function shapeTroubles(
   })
   const seen = new Map(troubles.map((each) => [`${each.pointer} ${each.expected}`, each]))
   return [...seen.values()]
+}
+
+/** A place in a JSON document as a JSON Pointer (RFC 6901): '' is the whole document. */
+export function jsonPointer(path: readonly PropertyKey[]): string {
+  return path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('')
 }

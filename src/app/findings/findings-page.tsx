@@ -5,18 +5,18 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
 import { toMend } from '@/core/fairness/in-turn.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
-import { Answered } from './answered.tsx'
-import type { Subject } from './subject.ts'
+import { FindingsSections } from './findings-sections.tsx'
+import type { FindingsSource } from './findings-source.ts'
 
 interface FindingsPageProps {
-  subject: Subject
+  source: FindingsSource
   scores: ScoreTable
 }
 
 /** What the data support, words first; worked out in a worker while the page stays alive. */
-export function FindingsPage({ subject, scores }: FindingsPageProps) {
+export function FindingsPage({ source, scores }: FindingsPageProps) {
   const [weights, setWeights] = useState<Weights>(null)
-  const found = useFindings(scores, subject.seed, weights, toMend(subject.fairness))
+  const found = useFindings(scores, source.seed, weights, toMend(source.fairness))
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')
@@ -27,6 +27,11 @@ export function FindingsPage({ subject, scores }: FindingsPageProps) {
       </ErrorNote>
     )
   return (
-    <Answered subject={subject} answer={found.answer} weights={weights} onWeights={setWeights} />
+    <FindingsSections
+      source={source}
+      answer={found.answer}
+      weights={weights}
+      onWeights={setWeights}
+    />
   )
 }

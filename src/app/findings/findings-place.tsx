@@ -7,17 +7,17 @@ import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { FindingsPage } from './findings-page.tsx'
+import { sourceOfTrial } from './findings-source.ts'
 import { LookFirst } from './look-first.tsx'
-import { subjectOfTrial } from './subject.ts'
 
 /** The Findings place of a trial: sealed, nothing yet, a look before the end, or what the data support. */
 export function FindingsPlace() {
   const whole = useWholeTrial()
   const trialId = whole.trial.id
   const scored = useMemo(() => scoresOfTrial(whole, { unsealed: false }), [whole])
-  const subject = useMemo(() => (scored.ok ? subjectOfTrial(whole) : null), [whole, scored])
+  const source = useMemo(() => (scored.ok ? sourceOfTrial(whole) : null), [whole, scored])
   useEffect(fetchCharts, [])
-  if (!scored.ok || !subject)
+  if (!scored.ok || !source)
     return (
       <>
         <PageHeading>Findings</PageHeading>
@@ -59,7 +59,7 @@ export function FindingsPlace() {
       {mustSayLook(whole) ? (
         <LookFirst whole={whole} />
       ) : (
-        <FindingsPage subject={subject} scores={scored.scores} />
+        <FindingsPage source={source} scores={scored.scores} />
       )}
     </>
   )

@@ -13,7 +13,7 @@ import { restoreLock } from './restore-lock.ts'
 z.config({ jitless: true })
 
 /** What a worker's call came to: its answer, or the notebook's reason, which would lose its name on the way out. */
-export type Answered<Answer> = { answer: Answer } | { failed: FailureReason; detail: string }
+export type WorkerReply<Answer> = { answer: Answer } | { failed: FailureReason; detail: string }
 
 let stopping = false
 
@@ -23,7 +23,7 @@ async function work<Answer>(
   zone: string,
   onProgress: (done: number, total: number) => void,
   task: (notebook: OpenNotebook, work: LongWork) => Promise<Answer>,
-): Promise<Answered<Answer>> {
+): Promise<WorkerReply<Answer>> {
   const chance = { now: () => Date.now(), newId: randomId, newSeed: randomSeed }
   const notebook = createNotebook(name, { ...chance, zone })
   stopping = false

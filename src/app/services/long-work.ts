@@ -3,7 +3,7 @@ import { createStore } from 'zustand'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { BackedUp } from '@/notebook/back-up.ts'
 import type { RestoreOutcome } from '@/notebook/notebook.ts'
-import type { Answered, BackupService } from './backup-worker.ts'
+import type { BackupService, WorkerReply } from './backup-worker.ts'
 
 export type LongWorkKind = 'backup' | 'restore'
 
@@ -29,7 +29,7 @@ async function run<Answer>(
   ask: (
     service: Comlink.Remote<BackupService>,
     onProgress: (done: number, total: number) => void,
-  ) => Promise<Answered<Answer>>,
+  ) => Promise<WorkerReply<Answer>>,
   told: (answer: Answer) => LongWorkEnd,
 ): Promise<void> {
   if (longWork.getState().running) return

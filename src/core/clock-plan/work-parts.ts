@@ -4,7 +4,6 @@ import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import { type DayTask, lineIds, lineOf, taskKey } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
 import type { PlannedDay, PlannedTask } from './planned-day.ts'
-import { pullSeconds } from './pull-seconds.ts'
 
 /** What must have ended before a part begins, and how long after it. */
 export interface After {
@@ -213,3 +212,6 @@ function meanQueue(mates: ReadonlySet<string>, { tasks }: PlannedDay): number {
 function toleranceOf(step: Step, seconds: number): Omit<After, 'from'> {
   return { seconds, ...stepTolerance(step) }
 }
+
+/** Hands for taking one piece out of the oven, in seconds: our own guess, since the method does not name it. */
+export const pullSeconds = 15

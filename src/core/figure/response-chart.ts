@@ -1,6 +1,6 @@
 import type { Response } from '@/core/trial/response.ts'
 import type { BestSpan } from './best-span.ts'
-import { jitter } from './jitter.ts'
+
 import { type AxisLevel, type LevelAxis, levelAxis } from './level-axis.ts'
 import { type ValueAxis, valueAxis } from './value-axis.ts'
 
@@ -126,4 +126,15 @@ function positionOf(x: LevelAxis, levelId: string) {
   const position = x.positions.find((candidate) => candidate.levelId === levelId)
   if (!position) throw new Error(`level ${levelId} is not on the axis`)
   return position
+}
+
+const goldenShare = (Math.sqrt(5) - 1) / 2
+
+/**
+ * A sideways shift between -1 and 1 for the row at `index`, so that equal scores do not hide one another: the
+ * golden-ratio sequence, which spreads any number of rows evenly and is the same on every screen and in every print.
+ */
+export function jitter(index: number): number {
+  const part = ((index + 1) * goldenShare) % 1
+  return part * 2 - 1
 }

@@ -8,7 +8,7 @@ import type { Standing } from './effective-events.ts'
 import { notServed } from './failures.ts'
 import { batchOf, letterOfLevel, type Unit } from './line.ts'
 import { type NextOnLine, nextOfLines } from './next-on-line.ts'
-import { ovenDues } from './oven-turns.ts'
+import { ovenDues } from './oven-dues.ts'
 import type { Session } from './session-record.ts'
 import { type StepRun, stepRuns } from './step-runs.ts'
 

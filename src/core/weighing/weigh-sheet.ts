@@ -2,6 +2,7 @@ import { batchGrams } from '@/core/formula/batch-grams.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import { moistureIn } from '@/core/kitchen/flour-moisture.ts'
 import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
+import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { keptAnswer } from '@/core/record/kept-answer.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -20,7 +21,7 @@ import { type DoughLine, doughLines } from './dough-lines.ts'
 import { type KeptApart, keptApart } from './kept-apart.ts'
 import { levelAtFourteen, moistureOfPart } from './level-at-fourteen.ts'
 import { scaleErrorsOf } from './scale-errors.ts'
-import { scalesOfPlan } from './scales-of-plan.ts'
+
 import { type SharedDoseAnswer, type SharedDoseRecipe, sharedDose } from './shared-dose.ts'
 import { type SheetTrouble, sheetTroubles } from './sheet-troubles.ts'
 
@@ -179,4 +180,13 @@ function neighboursOf(batches: readonly BatchWeights[]): Neighbours[] {
     const ends = { lowerLevelId: lower.levelId, upperLevelId: upper.levelId }
     return [{ ...ends, ...keptApart(lower.achieved, upper.achieved) }]
   })
+}
+
+/** The scales a plan is weighed on: those it names, else every scale of the kitchen. */
+export function scalesOfPlan(
+  plan: Pick<Plan, 'kitchenIds'>,
+  kitchen: readonly KitchenThing[],
+): Scale[] {
+  const named = thingsOfKind(kitchen, 'scale', plan.kitchenIds)
+  return named.length > 0 ? named : thingsOfKind(kitchen, 'scale')
 }

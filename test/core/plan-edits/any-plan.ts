@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
+import { withThingChosen } from '@/core/plan-edits/day/choose-thing.ts'
 import { withSessions } from '@/core/plan-edits/day/sessions.ts'
-import { withThingTurned } from '@/core/plan-edits/day/with-thing.ts'
 import { withSharedDose } from '@/core/plan-edits/doses/shared-doses.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { factorKinds } from '@/core/plan-edits/factor/factor-kinds.ts'
@@ -192,7 +192,7 @@ export const presses: readonly Press[] = [
   }),
   press('a taster', (plan, { pick }) => withTaster(plan, `taster-${pick % 9}`, 'blind')),
   press('a thing of the kitchen', (plan, { pick }) =>
-    withThingTurned(plan, [oven, scale], pick % 2 ? 'oven' : 's'),
+    withThingChosen(plan, [oven, scale], pick % 2 ? 'oven' : 's'),
   ),
   press('another plan', (plan) => planFromOther(plan, planOfTest(), [])),
   press('an empty page', emptyPlan),

@@ -6,7 +6,7 @@ import type { Event } from '@/core/session/event-record.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { MovedOnFailure } from '@/notebook/moved-on-failure.ts'
+import { MovedOnFailure } from '@/notebook/notebook-failure.ts'
 
 /**
  * Logs entries of one session, all or none; with the first mix of the trial the notebook writes the lock beside them.

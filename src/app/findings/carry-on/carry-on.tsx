@@ -1,7 +1,7 @@
 import { useLocation } from 'wouter'
 import styles from '@/app/findings/findings.module.css'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Method } from '@/app/findings/parts/method.tsx'
-import type { Subject } from '@/app/findings/subject.ts'
 import { arrivingAt } from '@/app/kit/page/arriving-at.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -9,8 +9,11 @@ import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { mendingPlan } from '@/core/fairness/mending-plan.ts'
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
-import { confirmingPlan, narrowingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
-import { followingPlan } from '@/core/plan-edits/follow-up/following-plan.ts'
+import {
+  confirmingPlan,
+  followingPlan,
+  narrowingPlan,
+} from '@/core/plan-edits/follow-up/follow-up-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -25,14 +28,14 @@ import { bestInside } from './best-inside.ts'
 import { winnerAndRival } from './winner.ts'
 
 interface CarryOnProps {
-  subject: Subject
+  source: FindingsSource
   answer: FindingsAnswer
 }
 
 /** What to do next, the most pressing first; of a trial each is ready to go, of a table it is advice. */
-export function CarryOn({ subject, answer }: CarryOnProps) {
+export function CarryOn({ source, answer }: CarryOnProps) {
   const { next, findings, scores } = answer
-  const { whole } = subject
+  const { whole } = source
   const [main] = findings.responses
   if (!main) return null
   const spoken = spokenOf(main, namingOf(findings, scores.responses[0]))
@@ -46,7 +49,7 @@ export function CarryOn({ subject, answer }: CarryOnProps) {
             {whole ? (
               <StepPress
                 whole={whole}
-                subject={subject}
+                source={source}
                 answer={answer}
                 step={step}
                 title={nextStepText(step, spoken).title}
@@ -68,7 +71,7 @@ interface StepPressProps extends CarryOnProps {
   kind: 'primary' | 'plain'
 }
 
-function StepPress({ whole, subject, answer, step, title, kind }: StepPressProps) {
+function StepPress({ whole, source, answer, step, title, kind }: StepPressProps) {
   const { notebook, newId, now, zone } = useServices()
   const [, navigate] = useLocation()
   const plan = planInForce(whole)
@@ -77,7 +80,7 @@ function StepPress({ whole, subject, answer, step, title, kind }: StepPressProps
   if (step === 'adopt') return pair ? <Adopt plan={plan} level={pair.winner} kind={kind} /> : null
   const best = bestInside(findings)
   const follows: Record<Exclude<NextStep, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
-    mend: { how: 'repeats', next: mendingPlan(plan, subject.fairness) },
+    mend: { how: 'repeats', next: mendingPlan(plan, source.fairness) },
     confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
     narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, newId) },
     repeat: { how: 'repeats', next: plan },

@@ -1,6 +1,6 @@
 import { Suspense } from 'react'
 import styles from '@/app/findings/findings.module.css'
-import type { Subject } from '@/app/findings/subject.ts'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
@@ -12,6 +12,7 @@ import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
+import { DirectionAndBest } from './direction-and-best.tsx'
 import { Fold } from './fold.tsx'
 import { Ladder } from './ladder.tsx'
 import { SmallMultiples } from './lazy-charts.ts'
@@ -20,18 +21,17 @@ import { Method } from './method.tsx'
 import { PairsPart } from './pairs-part.tsx'
 import { ResponsePart } from './response-part.tsx'
 import { sayMean } from './say-mean.ts'
-import { Saying } from './saying.tsx'
 import { TasterPart } from './taster-part.tsx'
 import { TooMuchPart } from './too-much-part.tsx'
 import { WhenNear } from './when-near.tsx'
 
 interface AlsoSeenProps {
-  subject: Subject
+  source: FindingsSource
   answer: FindingsAnswer
 }
 
 /** The other responses: all on one axis, a sentence each, and the whole of each behind a fold. */
-export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
+export function AlsoSeen({ source, answer }: AlsoSeenProps) {
   const { scores, findings } = answer
   const unit = findings.factor.unitOfMeasure
   const drawn = findings.responses.map((found, index) => ({
@@ -66,7 +66,7 @@ export function AlsoSeen({ subject, answer }: AlsoSeenProps) {
         <div key={found.id} className={styles.stack}>
           <p>{boundUnits(alsoSeen(found, namingOf(findings, scores.responses[index + 1])))}</p>
           <Fold title={`${found.name}, in full`}>
-            <InFull subject={subject} answer={answer} index={index + 1} />
+            <InFull source={source} answer={answer} index={index + 1} />
           </Fold>
         </div>
       ))}
@@ -106,7 +106,7 @@ function InFull(props: InFullProps) {
         <PairsPart {...props} />
       </div>
       <div className={styles.below}>
-        <Saying {...props} />
+        <DirectionAndBest {...props} />
         <TooMuchPart findings={answer.findings} index={index} />
         <TasterPart {...props} />
       </div>

@@ -1,5 +1,5 @@
 import { Suspense } from 'react'
-import type { Subject } from '@/app/findings/subject.ts'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { isPresent } from '@/core/findings/reason.ts'
@@ -15,13 +15,13 @@ import { Method } from './method.tsx'
 import { partTitle } from './part-title.ts'
 
 interface PairsPartProps {
-  subject: Subject
+  source: FindingsSource
   answer: FindingsAnswer
   index: number
 }
 
 /** Which levels differ: a picture of intervals against the margin, the same as tables, and the method. */
-export function PairsPart({ subject, answer, index }: PairsPartProps) {
+export function PairsPart({ source, answer, index }: PairsPartProps) {
   const { scores, findings, curves } = answer
   const found = findings.responses[index]
   if (!found) return null
@@ -34,7 +34,7 @@ export function PairsPart({ subject, answer, index }: PairsPartProps) {
       </Section>
     )
   const block = pairsBlock(
-    { scores, findings, curves, letters: subject.letters, nameOf: subject.nameOf },
+    { scores, findings, curves, letters: source.letters, nameOf: source.nameOf },
     found,
     index,
     shown,

@@ -1,6 +1,6 @@
 import { Suspense, useState } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
-import type { Subject } from '@/app/findings/subject.ts'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
@@ -22,13 +22,13 @@ import { sayMean } from './say-mean.ts'
 const responseChartPixels = 340 + 64 + 24
 
 interface ResponsePartProps {
-  subject: Subject
+  source: FindingsSource
   answer: FindingsAnswer
   index: number
 }
 
 /** One response against the factor under the rail, all tasters or one, or the same as a table. */
-export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
+export function ResponsePart({ source, answer, index }: ResponsePartProps) {
   const [tasterId, setTasterId] = useState('')
   const lit = useCurrentLevel((state) => state.levelId)
   const { scores, findings, curves } = answer
@@ -43,7 +43,7 @@ export function ResponsePart({ subject, answer, index }: ResponsePartProps) {
     shown !== null && isPresent(shown) && isPresent(shown.best) ? shown.best : null,
   )
   const tasters = [...new Set(chart.points.flatMap((point) => point.tasterId ?? []))]
-  const options = tasters.map((id) => ({ value: id, label: subject.nameOf(id) }))
+  const options = tasters.map((id) => ({ value: id, label: source.nameOf(id) }))
   return (
     <>
       <ChartFrame

@@ -1,4 +1,4 @@
-import type { Subject } from '@/app/findings/subject.ts'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { SideNote } from '@/app/kit/page/side-note.tsx'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
@@ -9,7 +9,7 @@ import { RiderRow } from './rider-row.tsx'
 import styles from './riders-part.module.css'
 
 /** What the riders did to it: what changed along with the factor on the day, and what the plan had left to mend. */
-export function RidersPart({ subject: { whole, fairness } }: { subject: Subject }) {
+export function RidersPart({ source: { whole, fairness } }: { source: FindingsSource }) {
   if (!whole) return null
   const plan = planInForce(whole)
   const first = fairness.filter(

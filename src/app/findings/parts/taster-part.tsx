@@ -1,6 +1,6 @@
 import { Suspense } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
-import type { Subject } from '@/app/findings/subject.ts'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
@@ -29,13 +29,13 @@ function ownFigures({ agreement }: ResponseFindings, tasterId: string): string[]
 }
 
 interface TasterPartProps {
-  subject: Subject
+  source: FindingsSource
   answer: FindingsAnswer
   index: number
 }
 
 /** Each taster's own curve for a response: a mean can please nobody. */
-export function TasterPart({ subject, answer, index }: TasterPartProps) {
+export function TasterPart({ source, answer, index }: TasterPartProps) {
   const { scores, findings } = answer
   const found = findings.responses[index]
   const response = scores.responses[index]
@@ -45,7 +45,7 @@ export function TasterPart({ subject, answer, index }: TasterPartProps) {
   const curves = tasterCurves(levels, rowsOf(scores, index), response.better.is, target)
   if (curves.length < 2) return null
   const unit = findings.factor.unitOfMeasure
-  const { nameOf } = subject
+  const { nameOf } = source
   const heightPixels = Math.ceil(curves.length / 4) * 150
   const bestOf = ({ bestLevelId }: TasterCurve) => {
     const level = scores.levels.find(({ id }) => id === bestLevelId)

@@ -1,8 +1,11 @@
 import type { CsvAssignment } from '@/core/findings/table/csv-columns.ts'
 import { csvNumber } from '@/core/findings/table/csv-number.ts'
 import { csvRoles } from '@/core/findings/table/csv-role.ts'
+import type {
+  ResponseDescription,
+  TableDescription,
+} from '@/core/findings/table/described-table.ts'
 import type { CsvOptions } from '@/core/findings/table/scores-of-csv.ts'
-import type { ToldOfResponse, ToldOfTable } from '@/core/findings/table/told-of-table.ts'
 
 /** What was chosen for a table, as texts: so they are kept over a reload beside the table itself. */
 export type TableChoices = Readonly<Record<string, string>>
@@ -49,7 +52,7 @@ export const betterKey = (response: string) => `better ${response}`
 export const marginKey = (response: string) => `margin ${response}`
 
 /** What was told of the table besides how to read it; a margin that is no number above zero is none. */
-export function toldIn(choices: TableChoices, responses: readonly string[]): ToldOfTable {
+export function toldIn(choices: TableChoices, responses: readonly string[]): TableDescription {
   const { control, main = responses[0] } = choices
   return {
     main: choices.main ?? null,
@@ -71,7 +74,7 @@ function ofMain(choices: TableChoices, response: string): TableChoices {
   return { [betterKey(response)]: better, [marginKey(response)]: margin, ...choices }
 }
 
-function toldOf(choices: TableChoices, response: string): ToldOfResponse {
+function toldOf(choices: TableChoices, response: string): ResponseDescription {
   const better = choices[betterKey(response)]
   const size = csvNumber((choices[marginKey(response)] ?? '').trim())
   return {

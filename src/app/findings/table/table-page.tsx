@@ -1,17 +1,17 @@
 import { type ReactNode, useEffect, useMemo } from 'react'
 import styles from '@/app/findings/findings.module.css'
 import { FindingsPage } from '@/app/findings/findings-page.tsx'
+import { sourceOfTable } from '@/app/findings/findings-source.ts'
 import { fetchCharts } from '@/app/findings/parts/lazy-charts.ts'
-import { subjectOfTable } from '@/app/findings/subject.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { axisLevels } from '@/core/figure/chart-of-response.ts'
 import { csvGrid } from '@/core/findings/table/csv-grid.ts'
+import { describedTable } from '@/core/findings/table/described-table.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
-import { toldOfTable } from '@/core/findings/table/told-of-table.ts'
 import { replicatedText } from '@/core/wording/files/csv-trouble-text.ts'
-import { TableAnswered } from './table-answered.tsx'
+import { TableFindings } from './table-findings.tsx'
 import { optionsOf, type TableChoices, toldIn, withMeaning } from './table-choices.ts'
 import { TablePreview } from './table-preview.tsx'
 import { TableTold } from './table-told.tsx'
@@ -39,7 +39,7 @@ export function TablePage(props: TablePageProps) {
     toldIn(choices, read.ok ? read.scores.responses.map(({ id }) => id) : []),
   )
   const scores = useMemo(
-    () => (read.ok ? toldOfTable(read.scores, JSON.parse(told)) : null),
+    () => (read.ok ? describedTable(read.scores, JSON.parse(told)) : null),
     [read, told],
   )
   useEffect(fetchCharts, [])
@@ -60,7 +60,7 @@ export function TablePage(props: TablePageProps) {
           />
         </div>
         {scores.replicated ? <p className={styles.words}>{replicatedText}</p> : null}
-        <FindingsPage subject={subjectOfTable} scores={scores} />
+        <FindingsPage source={sourceOfTable} scores={scores} />
       </>
     )
   const left = new Set(read.columns.map(({ heading }) => heading))
@@ -94,7 +94,7 @@ export function TablePage(props: TablePageProps) {
           </Button>
         </div>
       ) : null}
-      <TableAnswered choices={choices} onUndo={(key) => choose(key, '')} />
+      <TableFindings choices={choices} onUndo={(key) => choose(key, '')} />
       {read.ok ? (
         <>
           <TableTold choices={choices} scores={read.scores} onChoice={choose} />

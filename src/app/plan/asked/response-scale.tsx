@@ -1,8 +1,8 @@
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
+import { startedScale } from '@/core/plan-edits/responses/recorded-by.ts'
 import { withAnchor } from '@/core/plan-edits/responses/started-better.ts'
-import { startedScale } from '@/core/plan-edits/responses/started-scale.ts'
 import type { AnswerScale, Measure, Response } from '@/core/trial/response.ts'
 
 interface Props {

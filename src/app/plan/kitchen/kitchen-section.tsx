@@ -7,7 +7,7 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { withThingTurned } from '@/core/plan-edits/day/with-thing.ts'
+import { withThingChosen } from '@/core/plan-edits/day/choose-thing.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 
 const kinds: { kind: KitchenKind; title: string }[] = [
@@ -27,7 +27,7 @@ export function KitchenSection() {
   const { change } = usePlanActions()
   const unit = useTemperatureUnit()
   const things = kitchen.filter((thing) => thing.kind !== 'taster')
-  const turn = (id: string) => change((plan) => withThingTurned(plan, kitchen, id))
+  const turn = (id: string) => change((plan) => withThingChosen(plan, kitchen, id))
   return (
     <PlanSection id="plan-kitchen" aside="what this plan uses">
       {things.length === 0 ? (

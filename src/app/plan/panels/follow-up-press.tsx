@@ -5,7 +5,7 @@ import { useServices } from '@/app/services/services.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import type { Remedy } from '@/core/fairness/remedy.ts'
-import { followingPlan } from '@/core/plan-edits/follow-up/following-plan.ts'
+import { followingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
 
 /** A remedy that the lock keeps out of this trial: one press opens a trial that follows, with the remedy in its plan. */

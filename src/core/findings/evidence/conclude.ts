@@ -1,7 +1,6 @@
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
-import { decisiveRung } from '@/core/findings/rungs/decisive-rung.ts'
-import type { FittedRungs } from '@/core/findings/rungs/fitted-rungs.ts'
+import { decisiveRung, type FittedRungs } from '@/core/findings/rungs/decisive-rung.ts'
 import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
 import { levelValues } from '@/core/findings/rungs/trend-of.ts'
 import type { ScoreResponse, ScoreTable } from '@/core/findings/table/score-table.ts'

@@ -1,7 +1,7 @@
 import { commonSpread } from '@/core/design/spread.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
-import type { FittedRungs } from '@/core/findings/rungs/fitted-rungs.ts'
+import type { FittedRungs } from '@/core/findings/rungs/decisive-rung.ts'
 import type { ScoreResponse, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { bakeBaseRate } from '@/core/statistics/power/bake-base-rate.ts'
 import type { Near } from './conclusion-shape.ts'

@@ -1,5 +1,4 @@
 import { deviation } from 'd3-array'
-import { goodness } from '@/core/findings/best/goodness.ts'
 import { type Absent, absent } from '@/core/findings/reason.ts'
 import type { Agreement } from '@/core/findings/response-findings-shape.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
@@ -68,4 +67,16 @@ function bestLevel(
     value !== null && top - value < 5e-11 ? [levelIds[level] as LevelId] : [],
   )
   return first.length === 1 ? (first[0] as LevelId) : absent('tied')
+}
+
+/** How good an answer is, so that more is better: turned round where lower is better, the nearness to a target, else itself. */
+export function goodness(value: number, better: Better): number {
+  switch (better.is) {
+    case 'lower':
+      return -value
+    case 'target':
+      return -Math.abs(value - better.at)
+    default:
+      return value
+  }
 }

@@ -1,4 +1,5 @@
-import { isPresent } from '@/core/findings/reason.ts'
+import { type Absent, isPresent } from '@/core/findings/reason.ts'
+import type { FittedRung } from './rung-of.ts'
 
 const rungNames = ['pieces', 'doughs', 'factor'] as const
 export type RungName = (typeof rungNames)[number]
@@ -7,3 +8,6 @@ export type RungName = (typeof rungNames)[number]
 export function decisiveRung(found: Record<RungName, object>): RungName | null {
   return rungNames.findLast((name) => isPresent(found[name])) ?? null
 }
+
+/** The three rungs of one response with the fits behind them, or why each is not there. */
+export type FittedRungs = Record<RungName, FittedRung | Absent>

@@ -2,6 +2,7 @@ import { measuredLevel } from '@/core/plan-edits/levels/measured-level.ts'
 import { withoutWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { undatedPlan } from '@/core/trial/undated-plan.ts'
 
 /**
  * The plan that confirms a winner: it and the control alone, the rest as before. Where the winner is the control, the
@@ -48,4 +49,15 @@ export function narrowingPlan(plan: Plan, best: number, newId: () => string): Pl
 
 function shortened(question: string): string {
   return question.length <= 200 ? question : `${question.slice(0, 199)}…`
+}
+
+interface Start {
+  newId: () => string
+  at: number
+  zone: string
+}
+
+/** A plan as the first of a trial that follows: under its own identity, with nothing accepted yet. */
+export function followingPlan(plan: Plan, { newId, at, zone }: Start): Plan {
+  return { ...undatedPlan(plan), id: newId(), trialId: newId(), at, zone, accepted: [] }
 }

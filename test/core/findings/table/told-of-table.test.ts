@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
+import { describedTable } from '@/core/findings/table/described-table.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
-import { toldOfTable } from '@/core/findings/table/told-of-table.ts'
 
 const read = scoresOfCsv(
   'level,taster,liking,chew\n61.5,AB,5,3\n64.5,AB,7,4\n61.5,CD,6,\n64.5,CD,8,2',
@@ -16,11 +16,11 @@ const nothing = {
 } as const
 
 test('with nothing told the table stays as it was read', () => {
-  expect(toldOfTable(scores, nothing)).toEqual(scores)
+  expect(describedTable(scores, nothing)).toEqual(scores)
 })
 
 test('the main response comes first with its values; each has its own direction and margin, none where nothing was said', () => {
-  const told = toldOfTable(scores, {
+  const told = describedTable(scores, {
     ...nothing,
     main: 'chew',
     responses: { chew: { better: 'lower', margin: 0.5 } },
@@ -39,12 +39,16 @@ test('the main response comes first with its values; each has its own direction 
 
 test('the control is the level of that name; a level the table lacks marks none', () => {
   const controls = (control: number) =>
-    toldOfTable(scores, { ...nothing, control }).levels.map((level) => level.control)
+    describedTable(scores, { ...nothing, control }).levels.map((level) => level.control)
   expect(controls(64.5)).toEqual([false, true])
   expect(controls(70)).toEqual([false, false])
 })
 
 test('factor and unit get their names', () => {
-  const { factor } = toldOfTable(scores, { ...nothing, factorName: ' Water ', unitOfMeasure: '%' })
+  const { factor } = describedTable(scores, {
+    ...nothing,
+    factorName: ' Water ',
+    unitOfMeasure: '%',
+  })
   expect(factor).toMatchObject({ name: 'Water', unitOfMeasure: '%' })
 })

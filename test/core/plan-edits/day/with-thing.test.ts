@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { withThingTurned } from '@/core/plan-edits/day/with-thing.ts'
+import { withThingChosen } from '@/core/plan-edits/day/choose-thing.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planOfTest } from '../plan-of-test.ts'
 
@@ -10,7 +10,7 @@ const kitchen: KitchenThing[] = [
   { id: 'tap', kind: 'tap', name: 'tap', coldestCelsius: 8, warmestCelsius: 45 },
 ]
 const turned = (plan: Plan, ...ids: string[]) =>
-  ids.reduce((now, id) => withThingTurned(now, kitchen, id), plan)
+  ids.reduce((now, id) => withThingChosen(now, kitchen, id), plan)
 
 test('an oven brings the number of its pieces along, and takes it away again', () => {
   const plan = planOfTest()

@@ -1,5 +1,5 @@
 import styles from '@/app/findings/findings.module.css'
-import type { Subject } from '@/app/findings/subject.ts'
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -20,17 +20,17 @@ import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { Method } from './method.tsx'
 import { partTitle } from './part-title.ts'
 
-interface SayingProps {
-  subject: Subject
+interface DirectionAndBestProps {
+  source: FindingsSource
   answer: FindingsAnswer
   index: number
 }
 
 /** Where the best lies, by curve and by drawing again; what freshness and order had to do with it. */
-export function Saying({ subject, answer, index }: SayingProps) {
+export function DirectionAndBest({ source, answer, index }: DirectionAndBestProps) {
   const { scores, findings } = answer
   const found = findings.responses[index]
-  const bootstrap = useBootstrap(scores, index, subject.seed)
+  const bootstrap = useBootstrap(scores, index, source.seed)
   if (!found) return null
   const rung = shownRung(found)
   const shown = rung === null ? null : found[rung]

@@ -1,6 +1,7 @@
 import { CarryOn } from '@/app/findings/carry-on/carry-on.tsx'
 import { useKeptAnswer } from '@/app/findings/carry-on/use-kept-answer.ts'
 import { AlsoSeen } from '@/app/findings/parts/also-seen.tsx'
+import { DirectionAndBest } from '@/app/findings/parts/direction-and-best.tsx'
 import { Easiest } from '@/app/findings/parts/easiest.tsx'
 import { Ladder } from '@/app/findings/parts/ladder.tsx'
 import { Method } from '@/app/findings/parts/method.tsx'
@@ -8,7 +9,6 @@ import { PairsPart } from '@/app/findings/parts/pairs-part.tsx'
 import { PhotosPart } from '@/app/findings/parts/photos-part.tsx'
 import { ResponsePart } from '@/app/findings/parts/response-part.tsx'
 import { RidersPart } from '@/app/findings/parts/riders-part.tsx'
-import { Saying } from '@/app/findings/parts/saying.tsx'
 import { TasterPart } from '@/app/findings/parts/taster-part.tsx'
 import { TooMuchPart } from '@/app/findings/parts/too-much-part.tsx'
 import { TradeOffPart } from '@/app/findings/parts/trade-off-part.tsx'
@@ -23,24 +23,24 @@ import { restsOn } from '@/core/wording/findings/rests-on.ts'
 import { tellApartSentence } from '@/core/wording/findings/tell-apart-sentence.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './findings.module.css'
-import type { Subject } from './subject.ts'
+import type { FindingsSource } from './findings-source.ts'
 
-interface AnsweredProps {
-  subject: Subject
+interface FindingsSectionsProps {
+  source: FindingsSource
   answer: FindingsAnswer
   weights: Weights
   onWeights: (weights: Weights) => void
 }
 
 /** The findings as they are read: the sentence, the picture with how far it carries beside it, then everything behind it. */
-export function Answered({ subject, answer, weights, onWeights }: AnsweredProps) {
+export function FindingsSections({ source, answer, weights, onWeights }: FindingsSectionsProps) {
   const { findings, scores } = answer
   const [main] = findings.responses
   const naming = namingOf(findings, scores.responses[0])
   const sentence = main ? headline(main, naming) : null
-  useKeptAnswer(subject.whole, sentence)
+  useKeptAnswer(source.whole, sentence)
   if (!main || !sentence) return <p>No response was planned, so there is nothing to find.</p>
-  const part = { subject, answer, index: 0 }
+  const part = { source, answer, index: 0 }
   return (
     <div className={styles.page}>
       <p className={styles.sentence}>
@@ -62,35 +62,35 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
             <PairsPart {...part} />
           </ErrorBoundary>
           <ErrorBoundary what="the easiest that is as good" of={answer}>
-            <Easiest main={main} naming={naming} scores={scores} letters={subject.letters} />
+            <Easiest main={main} naming={naming} scores={scores} letters={source.letters} />
           </ErrorBoundary>
           <ErrorBoundary what="how to carry on" of={answer}>
-            <CarryOn subject={subject} answer={answer} />
+            <CarryOn source={source} answer={answer} />
           </ErrorBoundary>
         </div>
         <div className={styles.below}>
           <ErrorBoundary what="what is said of the best" of={answer}>
-            <Saying {...part} />
+            <DirectionAndBest {...part} />
           </ErrorBoundary>
           <ErrorBoundary what="too much or too little" of={answer}>
             <TooMuchPart findings={findings} index={0} />
           </ErrorBoundary>
           <ErrorBoundary what="what the riders did" of={answer}>
-            <RidersPart subject={subject} />
+            <RidersPart source={source} />
           </ErrorBoundary>
           <ErrorBoundary what="the tasters" of={answer}>
             <TasterPart {...part} />
           </ErrorBoundary>
-          {subject.whole ? (
+          {source.whole ? (
             <ErrorBoundary what="the photos" of={answer}>
-              <PhotosPart whole={subject.whole} letters={subject.letters} />
+              <PhotosPart whole={source.whole} letters={source.letters} />
             </ErrorBoundary>
           ) : null}
         </div>
       </div>
       {findings.responses.length > 1 ? (
         <ErrorBoundary what="what else was seen" of={answer}>
-          <AlsoSeen subject={subject} answer={answer} />
+          <AlsoSeen source={source} answer={answer} />
         </ErrorBoundary>
       ) : null}
       {findings.discrimination.length > 0 ? (
@@ -110,7 +110,7 @@ export function Answered({ subject, answer, weights, onWeights }: AnsweredProps)
       </ErrorBoundary>
       <Section title="What it rests on">
         <ul className={styles.plainList}>
-          {[...restsOn(scores, main, 0), hangsSentence(main.conclusion, subject.nameOf)]
+          {[...restsOn(scores, main, 0), hangsSentence(main.conclusion, source.nameOf)]
             .filter(Boolean)
             .map((line) => (
               <li key={line}>{boundUnits(line)}</li>

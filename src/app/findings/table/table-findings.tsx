@@ -14,14 +14,14 @@ const said: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   repeats: { replicates: 'Every row that repeats is read as a dough or loaf of its own.' },
 }
 
-interface TableAnsweredProps {
+interface TableFindingsProps {
   choices: TableChoices
   /** Takes an answer back, so that the question is asked again. */
   onUndo: (key: string) => void
 }
 
 /** What was answered about how the table is to be read, each to be taken back. */
-export function TableAnswered({ choices, onUndo }: TableAnsweredProps) {
+export function TableFindings({ choices, onUndo }: TableFindingsProps) {
   return Object.entries(said).flatMap(([key, texts]) => {
     const text = texts[choices[key] ?? '']
     return text === undefined

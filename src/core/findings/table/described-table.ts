@@ -2,17 +2,17 @@ import { isLevel } from './csv-levels.ts'
 import type { LevelName, ScoreTable } from './score-table.ts'
 
 /** What a person tells of one response: which way it is better, and the smallest difference that matters in it. */
-export interface ToldOfResponse {
+export interface ResponseDescription {
   better: 'higher' | 'lower' | 'neither'
   margin: number | null
 }
 
 /** What a person tells of a table of scores that its columns cannot say. */
-export interface ToldOfTable {
+export interface TableDescription {
   /** The response that stands first; the first column of numbers unless named. */
   main: string | null
   /** By the response's heading; of one that is not told of, no direction is claimed. */
-  responses: Readonly<Partial<Record<string, ToldOfResponse>>>
+  responses: Readonly<Partial<Record<string, ResponseDescription>>>
   /** A level that the table does not have marks none. */
   control: LevelName | null
   factorName: string
@@ -20,7 +20,7 @@ export interface ToldOfTable {
 }
 
 /** A table of scores with what was told of it: nothing of its numbers changes, only their order and their names. */
-export function toldOfTable(scores: ScoreTable, told: ToldOfTable): ScoreTable {
+export function describedTable(scores: ScoreTable, told: TableDescription): ScoreTable {
   const order = mainFirst(scores, told.main)
   return {
     ...scores,

@@ -5,7 +5,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /** What findings are about besides their scores: a trial with its log, or a table from elsewhere that has none. */
-export interface Subject {
+export interface FindingsSource {
   whole: WholeTrial | null
   /** Where draws start from. */
   seed: number
@@ -16,7 +16,7 @@ export interface Subject {
 }
 
 /** A trial as findings speak of it: where its draws start from, the letters of its levels, its fairness items, its tasters by name. */
-export function subjectOfTrial(whole: WholeTrial): Subject {
+export function sourceOfTrial(whole: WholeTrial): FindingsSource {
   return {
     whole,
     seed: whole.trial.seed,
@@ -27,7 +27,7 @@ export function subjectOfTrial(whole: WholeTrial): Subject {
 }
 
 /** A table has no seed of its own: every one starts from 1, as on the command line. */
-export const subjectOfTable: Subject = {
+export const sourceOfTable: FindingsSource = {
   whole: null,
   seed: 1,
   letters: new Map(),

@@ -10,7 +10,7 @@ const places = { atStart: 1, most: most.placesPerLoad }
  * The plan with one of the kitchen's things chosen, or no longer. An oven brings the number of its pieces along, as long as
  * the plan's number is still what the start or the ovens chosen before gave it; several ovens add up.
  */
-export function withThingTurned(plan: Plan, kitchen: readonly KitchenThing[], id: string): Plan {
+export function withThingChosen(plan: Plan, kitchen: readonly KitchenThing[], id: string): Plan {
   const kitchenIds = plan.kitchenIds.includes(id)
     ? plan.kitchenIds.filter((each) => each !== id)
     : [...plan.kitchenIds, id]
