@@ -193,7 +193,7 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
   await go(page, 'Findings')
   await page.getByRole('button', { name: 'Look now, and record it' }).click()
   await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
-  await page.getByText(/^\d of 3 told 66\.4\s% from 71\.7\s%/).waitFor()
+  await page.getByText(/^\d of 3 answers told the pieces at 66\.4\s% and 71\.7\s% apart/).waitFor()
   await go(page, 'Report')
   const file = await saved(page, 'Trial file')
   const markdown = await readFile(await saved(page, 'Report as Markdown'), 'utf8')

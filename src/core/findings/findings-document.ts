@@ -4,12 +4,15 @@ import { splitPoints } from '@/core/trial/factor.ts'
 import { orAbsent } from './reason.ts'
 import { responseFindingsShape } from './response-findings-shape.ts'
 
-/** One tell-apart test of two levels: exact binomial, one answer per person and set counts as independent. A d' without bound is `never-reached`. */
+/** One tell-apart test of two levels: exact binomial over all answers; shares and d' by person. A d' without bound is `never-reached`. */
 const discriminationShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
   between: z.tuple([levelIdShape, levelIdShape]),
   n: z.number(),
   correct: z.number(),
+  /** How many people answered, and over how many sessions, each with two pieces of its own. */
+  people: z.number(),
+  sessions: z.number(),
   p: z.number(),
   /** Estimated share of people who tell them apart, with its 95 % interval. */
   discriminators: z.strictObject({ share: z.number(), low: z.number(), high: z.number() }),

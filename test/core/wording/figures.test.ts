@@ -55,9 +55,16 @@ const best: Best = {
 describe('the numbers behind the words', () => {
   test('of each rung that answers: F, both degrees of freedom, p, residual SD', () => {
     const found = { pieces: rung, doughs: absent, factor: absent }
-    expect(rungFigures(found)).toEqual([
+    expect(rungFigures(found, naming)).toEqual([
       'These pieces: F 4.31 with 2 and 14 degrees of freedom, p 0.035; residual SD 0.715.',
     ])
+    const unequalSpread = {
+      ...{ p: 0.013, widest: 'level-70', calmest: 'level-62' },
+      pairs: 'own-error' as const,
+    }
+    expect(rungFigures({ ...found, pieces: { ...rung, unequalSpread } }, naming)[1]).toBe(
+      'Scores scatter more at 70 % than at 62 % (p 0.013), so each pair is judged by its own error.',
+    )
   })
 
   test('of the slope, with its interval and p', () => {

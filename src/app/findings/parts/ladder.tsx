@@ -34,7 +34,10 @@ export function Ladder({ found, naming, index }: LadderProps) {
           </li>
         ))}
       </ol>
-      <Method topics={['rungs', 'verdict', 'matter', 'residual']} figures={rungFigures(found)} />
+      <Method
+        topics={['rungs', 'verdict', 'matter', 'residual']}
+        figures={rungFigures(found, naming)}
+      />
     </Section>
   )
 }

@@ -1,6 +1,8 @@
 import { controlLoadings } from '@/core/statistics/block-model/against-control.ts'
-import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
-import type { LevelFit } from '@/core/statistics/block-model/level-fit.ts'
+import {
+  type ComparedLevels,
+  levelDifference,
+} from '@/core/statistics/block-model/level-difference.ts'
 import {
   evenLoadings,
   oneSidedDunnettQuantile,
@@ -22,7 +24,7 @@ export interface AsGoodLevel {
  * `sign` is −1 where lower is better, `oneSided` the error of a bound. Worked out by simulation and quadrature for this project, checked against R.
  */
 export function asGood(
-  fit: LevelFit,
+  fit: ComparedLevels,
   sign: 1 | -1,
   margin: number,
   named: number | null,
@@ -54,7 +56,7 @@ export function asGood(
 }
 
 function steppedDown(
-  fit: LevelFit,
+  fit: ComparedLevels,
   below: readonly number[],
   margin: number,
   oneSided: number,
@@ -76,7 +78,7 @@ function steppedDown(
 }
 
 /** True when every difference of two levels has the same standard error, to rounding. */
-export function equalErrors(fit: LevelFit): boolean {
+export function equalErrors(fit: ComparedLevels): boolean {
   const first = levelDifference(fit, 0, 1).unscaledVariance
   for (let a = 0; a < fit.levelCount; a += 1)
     for (let b = a + 1; b < fit.levelCount; b += 1)

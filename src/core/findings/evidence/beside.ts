@@ -1,5 +1,6 @@
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
+import { cellsWhere } from '@/core/findings/rungs/cells-where.ts'
 import type { RungName } from '@/core/findings/rungs/decisive-rung.ts'
 import { doughsRows, factorRows, piecesRows } from '@/core/findings/rungs/higher-rungs.ts'
 import { fitOfRung, meansOf, type RungFit, type RungRows } from '@/core/findings/rungs/rung-of.ts'
@@ -53,55 +54,13 @@ export function besideLevel(
 /** Only the cells where it was recorded. */
 function recorded(cells: Cells, what: 'minutes' | 'position'): Cells {
   const known = cells[what]
-  if (!known.some(Number.isNaN)) return cells
-  const keep = (_: number, row: number) => !Number.isNaN(known[row])
-  return {
-    ...cells,
-    y: cells.y.filter(keep),
-    level: cells.level.filter(keep),
-    taster: cells.taster.filter(keep),
-    session: cells.session.filter(keep),
-    flight: cells.flight.filter(keep),
-    batch: cells.batch.filter(keep),
-    piece: cells.piece.filter(keep),
-    minutes: cells.minutes.filter(keep),
-    position: cells.position.filter(keep),
-    handled: cells.handled.filter(keep),
-  }
+  return known.some(Number.isNaN) ? cellsWhere(cells, (row) => !Number.isNaN(known[row])) : cells
 }
 
 function rowsAt(scores: ScoreTable, cells: Cells, rung: RungName): RungRows | Absent {
-  const every = allUnits(cells)
-  if (rung === 'factor') return factorRows(scores, every)
-  if (rung === 'doughs') return doughsRows(every)
-  return piecesRows(scores, every, tasterMeans(every, scores.levels.length))
-}
-
-/** Codes without gaps, since a unit may have lost all its rows. */
-function allUnits(cells: Cells): Cells {
-  const batch = withoutGaps(cells.batch)
-  const piece = withoutGaps(cells.piece)
-  return {
-    ...cells,
-    batch: batch.codes,
-    batches: batch.count,
-    piece: piece.codes,
-    pieces: piece.count,
-    sessions: new Set(cells.session).size,
-    flights: new Set(cells.flight).size,
-  }
-}
-
-function withoutGaps(codes: Int32Array): { codes: Int32Array; count: number } {
-  const at = new Int32Array(1 + codes.reduce((most, code) => Math.max(most, code), -1))
-  for (let row = 0; row < codes.length; row += 1) at[codes[row] as number] = 1
-  let count = 0
-  for (let code = 0; code < at.length; code += 1)
-    if (at[code] === 1) {
-      at[code] = count
-      count += 1
-    }
-  return { codes: codes.map((code) => at[code] as number), count }
+  if (rung === 'factor') return factorRows(scores, cells)
+  if (rung === 'doughs') return doughsRows(cells)
+  return piecesRows(scores, cells, tasterMeans(cells, scores.levels.length))
 }
 
 function levelAverages({ y, level }: RungRows, { present }: RungFit): number[] {

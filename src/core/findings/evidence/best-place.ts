@@ -1,5 +1,7 @@
-import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
-import type { LevelFit } from '@/core/statistics/block-model/level-fit.ts'
+import {
+  type ComparedLevels,
+  levelDifference,
+} from '@/core/statistics/block-model/level-difference.ts'
 import { tQuantile } from '@/core/statistics/distributions/students-t.ts'
 
 /** Levels, by their number, that may be the best, and the stretch they stand for. */
@@ -19,7 +21,7 @@ export interface BestPlace {
  * quadrature for this project, checked against R.
  */
 export function bestPlace(
-  fit: LevelFit,
+  fit: ComparedLevels,
   values: readonly number[],
   sign: 1 | -1,
   oneSided: number,

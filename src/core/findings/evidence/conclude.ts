@@ -1,8 +1,6 @@
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
 import { decisiveRung, type FittedRungs } from '@/core/findings/rungs/decisive-rung.ts'
-import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
-import { levelValues } from '@/core/findings/rungs/trend-of.ts'
 import type { ScoreResponse, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { allowanceOf } from './allowance.ts'
 import { askedOf } from './asked-of.ts'
@@ -12,10 +10,10 @@ import type { Conclusion } from './conclusion-shape.ts'
 import { endingOf, nextOf } from './ending-of.ts'
 import { expectationOutcome } from './expectation-outcome.ts'
 import { hangsOn } from './hangs-on.ts'
-import { asGoodOf, lacksOf, placeOf, tooSmallOf } from './judged-levels.ts'
+import { lacksOf } from './judged-levels.ts'
 import { leanOf } from './lean-of.ts'
 import { nearOf } from './near-of.ts'
-import { primaryQuestion, type QuestionInput } from './primary-question.ts'
+import { type VerdictAsked, verdictOf } from './verdict-of.ts'
 import { wouldHaveShown } from './would-have-shown.ts'
 
 const notLooked: Conclusion['hangs'] = { looked: false, tasters: [], sessions: [] }
@@ -40,34 +38,17 @@ export function conclude(
     most: written?.mostSessions ?? null,
     early: written?.early ?? false,
   })
-  const judged = {
-    found,
-    response,
-    allowance,
+  const by: VerdictAsked = {
+    ...{ rung, asked, response, allowance },
     hoped: index === 0 ? (written?.hoped ?? null) : null,
   }
-  const tooSmall = tooSmallOf(judged)
-  const question =
-    rung === 'factor' ? questionOf(scores, found, response.margin, asked, allowance) : null
-  const { shown: said, p } = question ? primaryQuestion(question) : { shown: [], p: 1 }
-  // Expecting no difference holds where all is within the margin, whatever else is shown.
-  const within = isPresent(tooSmall) && tooSmall.allPairs
-  const shown =
-    asked.question === 'no-difference' && within
-      ? said.map((one) => ({ ...one, unexpected: false }))
-      : said
-  const inside = shown.some(
-    (one) =>
-      one.is === 'bend' &&
-      one.inside &&
-      one.middle === (response.better.is === 'lower' ? 'low' : 'high'),
-  )
+  const judgeable = { ...found, best: found.rung.best }
+  const { question, p, ...verdict } = verdictOf(scores, judgeable, by)
+  const { shown, tooSmall } = verdict
   const freshness = besideLevel(scores, cells, 'minutes', rung, found)
   const order = besideLevel(scores, cells, 'position', rung, found)
   const caution = cautionOf(shown, freshness, order)
-  const place = placeOf(judged, inside)
-  const asGood = asGoodOf(judged)
-  const known = { rung, shown, tooSmall, asGood, place, caution, allowance }
+  const known = { rung, ...verdict, caution, allowance }
   const ending = endingOf(scores, known)
   const settled = ending.kind === 'adopt' || ending.kind === 'hold'
   return {
@@ -83,15 +64,7 @@ export function conclude(
     wouldShow: question && shown.length === 0 ? wouldHaveShown(question) : null,
     freshness,
     order,
-    hangs:
-      question && index === 0
-        ? hangsOn(cells, scores.levels.length, {
-            values: question.values,
-            usual: question.usual,
-            asked,
-            allowance,
-          })
-        : notLooked,
+    hangs: question && index === 0 ? hangsOn(scores, cells, found, by, caution) : notLooked,
     // What freshness or order may have done bears no expectation out.
     expectation:
       caution && asked.expected !== null
@@ -99,26 +72,10 @@ export function conclude(
         : expectationOutcome(asked, shown, tooSmall, response.better),
     ending,
     next: nextOf({ ending, shown, rung, caution }),
-    lacks: settled && rung === 'factor' ? null : lacksOf(judged, rung, cells.sessions),
-  }
-}
-
-function questionOf(
-  scores: ScoreTable,
-  { fit, pairs, present }: FittedRung,
-  margin: number | null,
-  asked: Conclusion['asked'],
-  allowance: NonNullable<Conclusion['allowance']>,
-): QuestionInput {
-  return {
-    fit,
-    levelIds: present.levels.map(({ id }) => id),
-    values: scores.factor.ordered ? levelValues(present) : null,
-    pairs,
-    usual: present.control,
-    margin,
-    asked,
-    allowance,
+    lacks:
+      settled && rung === 'factor'
+        ? null
+        : lacksOf({ ...by, found: judgeable }, rung, cells.sessions),
   }
 }
 

@@ -6,11 +6,15 @@ import {
 } from '@/core/design/as-good-chance.ts'
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import type { RungName } from '@/core/findings/rungs/decisive-rung.ts'
-import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
-import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
+import type { Best, LevelId } from '@/core/findings/rungs/rung-shape.ts'
 import { levelValues } from '@/core/findings/rungs/trend-of.ts'
+import type { LevelsPresent } from '@/core/findings/table/levels-present.ts'
 import type { ScoreResponse } from '@/core/findings/table/score-table.ts'
-import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
+import type { PairOfLevels } from '@/core/statistics/block-model/all-pairs.ts'
+import {
+  type ComparedLevels,
+  levelDifference,
+} from '@/core/statistics/block-model/level-difference.ts'
 import type { Better } from '@/core/trial/response.ts'
 import { asGood } from './as-good.ts'
 import { bestPlace } from './best-place.ts'
@@ -18,9 +22,17 @@ import type { Lacks } from './conclusion-shape.ts'
 import type { Allowance, AsGood, Place, TooSmall } from './evidence-shape.ts'
 import { tooSmall } from './too-small.ts'
 
+/** Levels that are compared, whatever they were fitted from; `best` is the curve's, absent where none was drawn. */
+export interface Judgeable {
+  fit: ComparedLevels
+  present: LevelsPresent
+  pairs: readonly PairOfLevels[]
+  best: Best | Absent
+}
+
 /** What the levels of the rung that answers are judged by. */
 export interface JudgedBy {
-  found: FittedRung
+  found: Judgeable
   response: ScoreResponse
   allowance: Allowance
   /** The level named before the mix, by its place in the table. */
@@ -50,7 +62,7 @@ export function asGoodOf({ found, response, allowance, hoped }: JudgedBy): AsGoo
     named < 0 ? null : named,
     allowance.twiceOneSided / 2,
   )
-  const best = bestOf(found, sign)
+  const best = bestOf(found.fit, sign)
   return {
     margin,
     best: levelIds[best] as LevelId,
@@ -61,7 +73,7 @@ export function asGoodOf({ found, response, allowance, hoped }: JudgedBy): AsGoo
 
 /** Where the best may lie, from three levels with values up; `inside`: both ends are shown to be no best. */
 export function placeOf({ found, response, allowance }: JudgedBy, inside: boolean): Place | Absent {
-  const { present, fit, rung } = found
+  const { present, fit, best } = found
   if (present.levels.some(({ value }) => value === null)) return absent('choice-factor')
   if (present.levels.length < 3) return absent('needs-three-levels')
   const sign = signOf(response.better)
@@ -69,12 +81,12 @@ export function placeOf({ found, response, allowance }: JudgedBy, inside: boolea
   const values = levelValues(present)
   const place = bestPlace(fit, values, sign, allowance.twiceOneSided / 2, inside)
   const candidates = place.candidates.map((at) => present.levels[at]?.id as LevelId)
-  return { ...place, candidates, even: inside ? evenHump(rung.best, place) : null }
+  return { ...place, candidates, even: inside ? evenHump(best, place) : null }
 }
 
 /** The curve's turning point, where it lies in the stretch and nothing says that a curve is too simple. */
 function evenHump(
-  best: FittedRung['rung']['best'],
+  best: Best | Absent,
   { low, high }: { low: number; high: number },
 ): Place['even'] {
   if (!isPresent(best) || !isPresent(best.vertex) || !isPresent(best.fieller)) return null
@@ -118,8 +130,10 @@ export function signOf({ is }: Better): 1 | -1 | null {
 }
 
 /** The level with the best mean, the lowest of equal ones (to ten decimals). */
-function bestOf({ rung }: FittedRung, sign: 1 | -1): number {
-  const good = rung.means.map(({ estimate }) => sign * estimate)
+function bestOf(fit: ComparedLevels, sign: 1 | -1): number {
+  const good = Array.from({ length: fit.levelCount }, (_, level) =>
+    level === 0 ? 0 : sign * levelDifference(fit, 0, level).difference,
+  )
   const top = Math.max(...good)
   return good.findIndex((value) => top - value < 5e-11)
 }

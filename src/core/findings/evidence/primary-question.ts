@@ -7,14 +7,14 @@ import {
   levelContrast,
   lineWeights,
 } from '@/core/statistics/block-model/level-contrast.ts'
-import type { LevelFit } from '@/core/statistics/block-model/level-fit.ts'
+import type { ComparedLevels } from '@/core/statistics/block-model/level-difference.ts'
 import { largerOfTwoP } from '@/core/statistics/distributions/largest-modulus.ts'
 import { tHalfWidth, tTails, tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
 import type { Allowance, Asked, Shown, ShownBend, ShownLine, ShownPair } from './evidence-shape.ts'
 
 /** The fit of what got its level separately, with all that its levels are asked. */
 export interface QuestionInput {
-  fit: LevelFit
+  fit: ComparedLevels
   levelIds: readonly LevelId[]
   /** The levels' values in the factor's unit; null for a choice. */
   values: readonly number[] | null

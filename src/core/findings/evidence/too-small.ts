@@ -1,6 +1,8 @@
 import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
-import { levelDifference } from '@/core/statistics/block-model/level-difference.ts'
-import type { LevelFit } from '@/core/statistics/block-model/level-fit.ts'
+import {
+  type ComparedLevels,
+  levelDifference,
+} from '@/core/statistics/block-model/level-difference.ts'
 import { tQuantile } from '@/core/statistics/distributions/students-t.ts'
 import type { TooSmall } from './evidence-shape.ts'
 
@@ -10,7 +12,7 @@ import type { TooSmall } from './evidence-shape.ts'
  * `oneSided` is the error of a bound, 5 % unless one looks early.
  */
 export function tooSmall(
-  fit: LevelFit,
+  fit: ComparedLevels,
   levelIds: readonly LevelId[],
   margin: number,
   usual: number | null,

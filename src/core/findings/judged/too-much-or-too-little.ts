@@ -1,7 +1,5 @@
 import { absent } from '@/core/findings/reason.ts'
 import type { JustAboutRight } from '@/core/findings/response-findings-shape.ts'
-import { levelRows } from '@/core/findings/rungs/rung-of.ts'
-import { levelsPresent } from '@/core/findings/table/levels-present.ts'
 import type { ScoreRow, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { justRightShares } from '@/core/statistics/description/just-right-shares.ts'
 import { meanDrop } from '@/core/statistics/description/mean-drop.ts'
@@ -11,7 +9,8 @@ type Drop = JustAboutRight['drops'][number]
 
 /**
  * Too much or too little: for every just-about-right response the shares below, at and above the middle, and how far
- * the score at `index` drops on each side against just right, within taster and level. A drop is given only for a group of at
+ * the score at `index` drops on each side against just right, within taster and piece: a piece that is bad for another reason lowers its
+ * score whatever it is called, and pieces of one dough are no new doughs. Where nobody shared a piece, within taster and level. A drop is given only for a group of at
  * least a fifth of the answers, 5 servings and 4 tasters. A just-about-right response has none about itself or another.
  */
 export function tooMuchOrTooLittle(scores: ScoreTable, index: number): JustAboutRight[] {
@@ -50,15 +49,19 @@ function dropOf(
   const used = rows.filter((row) => isGroup(row) || answer(row) === middle)
   const names = [...new Set(used.map(({ taster }) => taster ?? ''))]
   const code = new Map(names.map((name, taster) => [name, taster]))
-  const present = levelsPresent(
-    scores,
-    used.map(({ level }) => level),
+  const pieces = new Map([...new Set(used.map(({ piece }) => piece))].map((key, at) => [key, at]))
+  const shared = pieces.size < used.length
+  const of = (row: ScoreRow) => (shared ? (pieces.get(row.piece) as number) : row.level)
+  const found = meanDrop(
+    {
+      y: used.map((row) => row.values[index] as number),
+      block: used.map(({ taster }) => code.get(taster ?? '') as number),
+      level: used.map(of),
+      blockCount: names.length,
+      levelCount: shared ? pieces.size : scores.levels.length,
+    },
+    used.map(isGroup),
   )
-  const data = {
-    y: used.map((row) => row.values[index] as number),
-    block: used.map(({ taster }) => code.get(taster ?? '') as number),
-  }
-  const found = meanDrop(levelRows(data, present), used.map(isGroup))
   if (!found.ok) return missing(found.reason)
   return { ...facts, drop: found.drop, low: found.low, high: found.high }
 }

@@ -7,6 +7,7 @@ import { type Cells, gatherCells } from '@/core/statistics/block-model/cells.ts'
 import { fitLevelCells, type LevelFit } from '@/core/statistics/block-model/level-fit.ts'
 import { levelMeans } from '@/core/statistics/block-model/level-means.ts'
 import type { LevelRows } from '@/core/statistics/block-model/rows.ts'
+import { pairsByOwnError, unequalSpread } from '@/core/statistics/block-model/unequal-spread.ts'
 import type { Better } from '@/core/trial/response.ts'
 import { comparisonsOfFit } from './comparisons-of-fit.ts'
 import type { LevelId, Mean, Rung, Trend } from './rung-shape.ts'
@@ -36,11 +37,14 @@ export interface FittedRung extends RungFit {
   pairs: PairOfLevels[]
 }
 
-/** What a rung knows better than its model: the slope with its own error, and how unlike the errors of its pairs are. */
+/** What a rung knows better than its model: the slope with its own error, how unlike the errors of its pairs are, and each pair's own where levels scatter unequally. */
 export interface OwnErrors {
   trend: (present: LevelsPresent) => Trend | Absent
   pairVariances: (present: LevelsPresent) => readonly (readonly number[])[] | null
 }
+
+/** The check is slow to call a spread unequal (2 in 100 at 0.05 where all is equal), so it is asked at 0.1. */
+const unequalBelow = 0.1
 
 /**
  * One rung: y ~ block + factor(level) with F (type II), marginal means, all pairs, comparisons against the control, the
@@ -55,8 +59,11 @@ export function rungOf(
   const fitted = fitOfRung(scores, data)
   if (!isPresent(fitted)) return fitted
   const { present, rows, cells, fit } = fitted
+  const spread = unequalSpread(rows, fit)
+  const unequal = spread !== null && spread.p < unequalBelow ? spread : null
   const compared = comparisonsOfFit(fit, present.control, own?.pairVariances(present) ?? null)
   const name = (level: number) => present.levels[level]?.id as LevelId
+  const pairs = unequal && own ? pairsByOwnError(rows, compared.pairs) : compared.pairs
   const ordered = scores.factor.ordered
   const trend = ordered ? (own?.trend(present) ?? trendOf(cells, present)) : absent('choice-factor')
   const rung: Rung = {
@@ -66,7 +73,7 @@ export function rungOf(
     p: fit.p,
     residualSd: fit.residualSd,
     means: meansOf(fit, name),
-    pairs: compared.pairs.map((pair) => ({ ...pair, a: name(pair.a), b: name(pair.b) })),
+    pairs: pairs.map((pair) => ({ ...pair, a: name(pair.a), b: name(pair.b) })),
     againstControl:
       compared.control?.map((each) => ({
         ...each,
@@ -77,8 +84,14 @@ export function rungOf(
     best: ordered
       ? bestOf({ rows, cells, fit, present, handled: data.handled, trend, better })
       : absent('choice-factor'),
+    ...(unequal && {
+      unequalSpread: {
+        ...{ p: unequal.p, widest: name(unequal.widest), calmest: name(unequal.calmest) },
+        pairs: own ? ('own-error' as const) : ('one-error' as const),
+      },
+    }),
   }
-  return { ...fitted, rung, pairs: compared.pairs }
+  return { ...fitted, rung, pairs }
 }
 
 /** The fit of a rung's rows with the cells it stands on, nothing compared yet; the reason where it cannot be fitted. */

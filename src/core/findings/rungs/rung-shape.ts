@@ -105,6 +105,15 @@ export const rungShape = z.strictObject({
   againstControl: orAbsent(z.array(againstControlShape)),
   trend: orAbsent(trendShape),
   best: orAbsent(bestShape),
+  /** Levels that scatter unequally, where that shows (p below 0.1): of these pieces each pair then has its own error, above it one error for all. */
+  unequalSpread: z.exactOptional(
+    z.strictObject({
+      p: z.number(),
+      widest: levelIdShape,
+      calmest: levelIdShape,
+      pairs: z.enum(['own-error', 'one-error']),
+    }),
+  ),
 })
 
 /**

@@ -49,6 +49,10 @@ export interface TellApartCount {
   between: [LevelId, LevelId]
   n: number
   correct: number
+  /** Of each person who answered, the share of right answers. */
+  people: readonly number[]
+  /** Sessions, each with two pieces of its own, in which it was answered. */
+  sessions: number
 }
 
 /** What a level costs beside its score: failures among its pieces, hands-on time, and how it handled. */

@@ -1,7 +1,6 @@
 import { dunnettUpper, dunnettUpperQuantile } from '@/core/statistics/distributions/dunnett.ts'
 import { nearestProductForm } from '@/core/statistics/distributions/product-correlation.ts'
-import { levelDifference, unscaledCovariance } from './level-difference.ts'
-import type { LevelFit } from './level-fit.ts'
+import { type ComparedLevels, levelDifference, unscaledCovariance } from './level-difference.ts'
 
 /** `dunnett` is exact for the fitted correlations; `dunnett-approximate` used the nearest product form instead. */
 export type ControlMethod = 'dunnett' | 'dunnett-approximate'
@@ -22,7 +21,7 @@ export type AgainstControl = {
  * Where these are not products λ_i·λ_j to 1e-6, the nearest such form is used and the method says *approximate*.
  */
 export function againstControl(
-  fit: LevelFit,
+  fit: ComparedLevels,
   control: number,
   confidence = 0.95,
 ): AgainstControl[] {
@@ -44,7 +43,7 @@ export function againstControl(
  * The comparisons of every other level with a control: differences with their errors, and the loadings λ of the correlations
  * between them, exact where the gap is 0, else the nearest product form.
  */
-export function controlLoadings(fit: LevelFit, control: number) {
+export function controlLoadings(fit: ComparedLevels, control: number) {
   const others = Array.from({ length: fit.levelCount }, (_, i) => i).filter((i) => i !== control)
   const compared = others.map((level) => ({ level, ...levelDifference(fit, control, level) }))
   const correlation = compared.map((one) =>

@@ -2,8 +2,7 @@ import {
   studentizedRangeUpper,
   studentizedRangeUpperQuantile,
 } from '@/core/statistics/distributions/studentized-range.ts'
-import { levelDifference } from './level-difference.ts'
-import type { LevelFit } from './level-fit.ts'
+import { type ComparedLevels, levelDifference } from './level-difference.ts'
 
 export type PairOfLevels = {
   a: number
@@ -21,7 +20,7 @@ export type PairOfLevels = {
  * themselves come from unlike patterns, `pairVariances` gives each pair's variance over the average pair's.
  */
 export function allPairs(
-  fit: LevelFit,
+  fit: ComparedLevels,
   confidence = 0.95,
   pairVariances: readonly (readonly number[])[] | null = null,
 ): PairOfLevels[] {

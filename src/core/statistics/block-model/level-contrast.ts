@@ -1,11 +1,10 @@
-import { levelDifference, unscaledCovariance } from './level-difference.ts'
-import type { LevelFit } from './level-fit.ts'
+import { type ComparedLevels, levelDifference, unscaledCovariance } from './level-difference.ts'
 
 /** A weighted sum of level means, weights adding to zero: estimate, standard error, t and the fit's degrees of freedom. */
 export type LevelContrast = { estimate: number; se: number; t: number; df: number }
 
 /** A contrast of the level means of a fit with the fit's own error, so that lack of fit of a line or curve never enters. */
-export function levelContrast(fit: LevelFit, weights: readonly number[]): LevelContrast {
+export function levelContrast(fit: ComparedLevels, weights: readonly number[]): LevelContrast {
   let estimate = 0
   let variance = 0
   for (let i = 1; i < fit.levelCount; i += 1) {

@@ -40,19 +40,37 @@ export function tellApart(
   const guess = guessChance(test)
   const more = binomialAtLeast(correct, n, guess)
   const fewer = binomialAtLeast(n - correct, n, 1 - guess)
-  const share = { estimate: correct / n, ...exactInterval(correct, n, confidence) }
+  const p = sides === 'one-sided' ? more : Math.min(1, 2 * Math.min(more, fewer))
+  return { ok: true, correct, n, p, ...sharesOf(test, correct, n, confidence) }
+}
+
+/**
+ * The share of right answers, of discriminators and d′ by person: each counts once with the share of their answers that was right, so
+ * that who answers often makes the interval no narrower. With one answer each it is that of `tellApart`. The exact interval at n people
+ * is on the safe side: a person's share over several answers scatters less than one answer. At least one person.
+ *
+ * @example tellApartByPerson('triangle', [1, 0, 1, 0.5]).share // {"estimate": 0.625} (by hand: 2.5 of 4)
+ */
+export function tellApartByPerson(
+  test: TellApartTest,
+  people: readonly number[],
+  confidence = 0.95,
+): Pick<TellApart, 'share' | 'discriminators' | 'dPrime'> {
+  const right = people.reduce((sum, share) => sum + share, 0)
+  return sharesOf(test, right, people.length, confidence)
+}
+
+function sharesOf(test: TellApartTest, right: number, n: number, confidence: number) {
+  const guess = guessChance(test)
+  const share = { estimate: right / n, ...exactInterval(right, n, confidence) }
   return {
-    ok: true,
-    correct,
-    n,
-    p: sides === 'one-sided' ? more : Math.min(1, 2 * Math.min(more, fewer)),
     share,
     discriminators: mapInterval(share, (chance) => Math.max(0, (chance - guess) / (1 - guess))),
     dPrime: mapInterval(share, (chance) => dPrimeOf(test, chance)),
   }
 }
 
-/** Clopper–Pearson limits of a share: quantiles of the beta distribution. */
+/** Clopper–Pearson limits of a share: quantiles of the beta distribution, which the count need not be whole for. */
 export function exactInterval(count: number, n: number, confidence: number) {
   const tail = (1 - confidence) / 2
   return {

@@ -12,7 +12,7 @@ export function sharesText({ below, right, above }: JustAboutRight): string {
   return `${percent(right)} % just about right, ${percent(below)} % too little, ${percent(above)} % too much`
 }
 
-/** What one side cost the main response, within taster and level, or why that cannot be said. */
+/** What one side cost the main response, within taster and piece, or why that cannot be said. */
 export function dropText(found: Drop, mainName: string): string {
   const side = found.side === 'below' ? 'too little' : 'too much'
   const { drop, low, high } = found

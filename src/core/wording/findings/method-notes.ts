@@ -134,7 +134,7 @@ export const methodNotes = {
   },
   meanDrop: {
     title: 'What a side costs',
-    text: 'How much lower the response was there than where it was called just about right, with taster and level allowed for, and its 95 % t interval. It is given only for a side that at least a fifth of all answers, five servings and four tasters chose.',
+    text: 'How much lower the response was there than where it was called just about right, with taster and piece allowed for, so that a piece that is bad for another reason does not count, and its 95 % t interval. It is given only for a side that at least a fifth of all answers, five servings and four tasters chose.',
     source: 'Mean drop within a least-squares model; the fifth is common practice.',
   },
   agreement: {
@@ -154,13 +154,13 @@ export const methodNotes = {
   },
   tellApart: {
     title: 'Can people tell them apart?',
-    text: 'The count of right answers against what guessing would give; p is exact. One answer for each person and set counts as independent.',
+    text: 'The count of right answers against what guessing would give; p is exact: if nobody could tell, every answer would be a guess of its own. It speaks of the pieces that were tasted; that two levels differ takes pieces made again.',
     source:
       'Binomial test as in sensory practice, after textbooks; the text of the standard, ISO 4120, was not consulted.',
   },
   discriminators: {
     title: 'How many tell them apart',
-    text: 'Of those who guess, one in three (or two) is right all the same; taking them off leaves the share who really tell, with the exact 95 % interval of the count turned the same way.',
+    text: 'Of those who guess, one in three (or two) is right all the same; taking them off leaves the share who really tell, with the exact 95 % interval turned the same way. The interval counts people, not answers: who answers three times is still one person.',
     source: 'Clopper & Pearson 1934 (textbook); correction for guessing: Abbott 1925 (textbook).',
   },
 } as const satisfies Record<string, MethodNote>

@@ -1,5 +1,6 @@
 import type { Discrimination } from '@/core/findings/findings-document.ts'
 import { decimalText, probabilityText } from '@/core/units/number-text.ts'
+import { countText } from '@/core/wording/words/list-text.ts'
 import { type LevelNaming, levelInWords } from './named-in-findings.ts'
 
 /** Can people tell two levels apart? The count, chance, and the share of people who do, with its interval. */
@@ -8,5 +9,11 @@ export function tellApartSentence(test: Discrimination, naming: LevelNaming): st
   const guess = test.test === 'triangle' ? 'one in three' : 'one in two'
   const percent = (share: number) => decimalText(share * 100, 0)
   const { share, low, high } = test.discriminators
-  return `${test.correct} of ${test.n} told ${levelInWords(a, naming)} from ${levelInWords(b, naming)}, where guessing gives ${guess} (p ${probabilityText(test.p)}). About ${percent(share)} % of people tell them apart, somewhere between ${percent(low)} and ${percent(high)} %.`
+  const { n, people, sessions } = test
+  const by = people < n ? ` of ${countText(people, 'person', 'people')}` : ''
+  const pieces =
+    sessions > 1
+      ? `the pieces of ${countText(sessions, 'session')}`
+      : 'these two pieces, and not yet of the levels'
+  return `${test.correct} of ${n} answers${by} told the pieces at ${levelInWords(a, naming)} and ${levelInWords(b, naming)} apart, where guessing gives ${guess} (p ${probabilityText(test.p)}). About ${percent(share)} % of such people tell them apart, somewhere between ${percent(low)} and ${percent(high)} %. It speaks of ${pieces}.`
 }
