@@ -2,6 +2,7 @@ import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { asFailure } from './as-failure.ts'
+import { bookPage, newestBegun } from './book-page.ts'
 import { changeSettings } from './change-settings.ts'
 import { keepDraft } from './keep-draft.ts'
 import { makeReady } from './make-ready.ts'
@@ -79,6 +80,8 @@ export function createNotebook(
   const notebook: Notebook = {
     name,
     summaries: tell((options) => storedSummaries(store, options)),
+    bookPage: tell((asked) => bookPage(store, asked)),
+    newestBegun: tell((most) => newestBegun(store, most)),
     wholeTrial: tell((trialId, held) => (held ? renewed(trialId, held) : whole(trialId))),
     createTrial: tell(async (...given) => await (await writing()).createTrial(...given)),
     keepPlan: tell(async (...given) => await (await writing()).keepPlan(...given)),

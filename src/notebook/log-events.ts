@@ -49,6 +49,8 @@ export async function logEvents(
     await store.events.bulkAdd(logged)
     const changed = checked(trialShape, { ...trial, revision: trial.revision + 1 })
     await store.trials.put(changed)
+    // Its line in the home list is made anew when it is next read; until then there is none, which the keys tell.
+    await store.summaries.delete(trialId)
     return {
       logged: logged.slice(-events.length),
       now: held && closed({ ...held, trial: changed, events: withItems(held.events, logged) }),

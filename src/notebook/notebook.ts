@@ -12,6 +12,7 @@ import type { MergeConflict } from '@/core/whole-trial/merge-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { BackedUp } from './back-up.ts'
+import type { BookPage, BookPageAsked } from './book-page.ts'
 import type { LongWork } from './long-work.ts'
 import type { RestoreRecord } from './restore-record.ts'
 import type { Settings } from './settings-record.ts'
@@ -67,6 +68,10 @@ export interface Notebook {
   readonly name: string
   /** All trials for the home list, newest work first; binned and archived ones left out unless asked for. */
   summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
+  /** The first lines of one shelf, read and checked alone, and how many more there are. */
+  bookPage(asked: BookPageAsked): Promise<BookPage>
+  /** The newest trials that something was made of and whose codes are not kept; ids. */
+  newestBegun(most: number): Promise<string[]>
   /**
    * A trial with everything that belongs to it. Given what was `held` of it from the last time, a record that says the same
    * is the same object, and only what is new is read and checked; so are the lists, and the whole when nothing is new.

@@ -47,6 +47,11 @@ const firstTables = {
   summaries: 'trialId',
 }
 
+/** What version 2 adds: the home list by its newest work, and the shelves, without reading a trial. */
+const tablesOf: Readonly<Record<number, Record<string, string>>> = {
+  2: { trials: 'id, archivedAt, binnedAt', summaries: 'trialId, lastAt' },
+}
+
 /** Opens databases, but never one that is newer than the version asked for. */
 const neverNewer = {
   open(name: string, version?: number): IDBOpenDBRequest {
@@ -105,12 +110,14 @@ export class Store extends Dexie {
   }
 
   private add(to: number, chain: LateChain): void {
-    this.version(to).upgrade(async (transaction: Transaction) => {
-      const { migrations } = await Dexie.waitFor(chain.load())
-      const step = migrations.find((each) => each.to === to)
-      if (!step) throw new Error(`no migration leads to version ${to}`)
-      await upgradeStored(transaction, step)
-    })
+    this.version(to)
+      .stores(tablesOf[to] ?? {})
+      .upgrade(async (transaction: Transaction) => {
+        const { migrations } = await Dexie.waitFor(chain.load())
+        const step = migrations.find((each) => each.to === to)
+        if (!step) throw new Error(`no migration leads to version ${to}`)
+        await upgradeStored(transaction, step)
+      })
   }
 
   /** Closes it as asked. */

@@ -4,6 +4,7 @@ import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import type { Notebook } from '@/notebook/notebook.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { sessionOf } from '../trial-of/session-of.ts'
 import { freshName, notebookOf, notebookWithTrial } from './notebook-of.ts'
 
@@ -107,4 +108,39 @@ const none = ({ dealt }: ReturnType<typeof sessionOf>) => ({
     sets: [],
     letters: [],
   },
+})
+
+test('N60: a press reads nothing of the log it adds to, nor does the reading after it', async () => {
+  const notebook = await notebookWithTrial()
+  const held = await read(notebook)
+  const now = await read(notebook, held)
+  const got = vi.spyOn(IDBIndex.prototype, 'getAllKeys')
+  const all = vi.spyOn(IDBIndex.prototype, 'getAll')
+  try {
+    await notebook.logAll([note], new Set(now.events.map(({ id }) => id)))
+    const after = await read(notebook, now)
+    expect(after.events).toHaveLength(held.events.length + 1)
+    const ids = after.events.map(({ id }) => id)
+    expect(ids).toEqual(ids.toSorted())
+    expect(after.trial.revision).toBe(held.trial.revision + 1)
+    expect(got).not.toHaveBeenCalled()
+    expect(all).not.toHaveBeenCalled()
+  } finally {
+    got.mockRestore()
+    all.mockRestore()
+  }
+  expect(await read(notebook, held)).toEqual(await read(notebook))
+})
+
+test('N60: a trial erased and brought back in another tab is read anew, also under the same revision', async () => {
+  const name = freshName()
+  const here = await notebookWithTrial(name)
+  const there = notebookOf(name)
+  const held = await read(here, await read(here))
+  await there.erase('trial-1')
+  const events = held.events.filter(({ kind }) => kind !== 'note')
+  expect(events.length).toBeLessThan(held.events.length)
+  await there.importTrial(writeTrialFile({ ...held, events }))
+  const now = await read(here, held)
+  expect(now.events).toHaveLength(events.length)
 })

@@ -1,4 +1,3 @@
-import { useLiveQuery } from 'dexie-react-hooks'
 import { lazy, Suspense, useState } from 'react'
 import { useLocation } from 'wouter'
 import { Choice } from '@/app/kit/field/choice.tsx'
@@ -10,10 +9,11 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
+import type { Shelf } from '@/notebook/book-page.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
-import { type Shelf, shelfOf, trialsOnShelf } from './shelves.ts'
-import { TrialList } from './trial-list.tsx'
+import { linesAtOnce, TrialList } from './trial-list.tsx'
+import { useBookPage } from './use-book-page.ts'
 import { useDropFiles } from './use-drop-files.ts'
 import { useReadIn } from './use-read-in.ts'
 
@@ -36,9 +36,10 @@ const shelves: { value: Shelf; label: string }[] = [
 export function HomePlace() {
   const { notebook, newId, now, zone } = useServices()
   const [, go] = useLocation()
-  const all = useLiveQuery(() => notebook.summaries({ archived: true, binned: true }), [notebook])
   const [search, setSearch] = useState('')
   const [shelf, setShelf] = useState<Shelf>('book')
+  const [most, setMost] = useState(linesAtOnce)
+  const book = useBookPage({ shelf, search, most })
   const [done, setDone] = useState<{ message: string; undo: () => Promise<void> } | null>(null)
   const [erasing, setErasing] = useState<Summary | null>(null)
   const reading = useReadIn()
@@ -54,21 +55,19 @@ export function HomePlace() {
     setDone(null)
     await notebook.erase(trialId)
   }
-  const shown = trialsOnShelf(all ?? [], shelf, search)
-  const putAway = all?.some((summary) => shelfOf(summary) !== 'book') ?? false
 
   return (
     <div className={dropping ? styles.dropping : ''}>
       <div className={styles.titleLine}>
         <PageHeading>Notebook</PageHeading>
-        {all && all.length > 0 ? (
+        {book && book.trials > 0 ? (
           <Button kind="primary" onPress={begin}>
             New trial
           </Button>
         ) : null}
       </div>
-      {all === undefined ? <Progress label="Opening the notebook" done={null} /> : null}
-      {all?.length === 0 ? (
+      {book === undefined ? <Progress label="Opening the notebook" done={null} /> : null}
+      {book?.trials === 0 ? (
         <EmptyState
           title="One question, one thing that changes, and a fair tasting."
           action={
@@ -81,28 +80,40 @@ export function HomePlace() {
           be, or open a sample below to see where a trial leads.
         </EmptyState>
       ) : null}
-      {all && all.length > 0 ? (
+      {book && book.trials > 0 ? (
         <>
           <div className={styles.finding}>
-            <TextField label="Search" type="search" value={search} onValue={setSearch} />
-            {putAway ? (
+            <TextField
+              label="Search"
+              type="search"
+              value={search}
+              onValue={(text) => {
+                setSearch(text)
+                setMost(linesAtOnce)
+              }}
+            />
+            {book.putAway ? (
               <Choice
                 label="Where to look"
                 hideLabel
                 row
                 value={shelf}
                 options={shelves}
-                onValue={setShelf}
+                onValue={(chosen) => {
+                  setShelf(chosen)
+                  setMost(linesAtOnce)
+                }}
               />
             ) : null}
           </div>
           <TrialList
-            key={`${shelf} ${search}`}
-            summaries={shown}
+            lines={book.lines}
+            left={book.left}
+            onMore={() => setMost(most + linesAtOnce)}
             onDone={(message, undo) => setDone({ message, undo })}
             onErase={setErasing}
           />
-          {shown.length === 0 ? (
+          {book.lines.length === 0 ? (
             <p className={styles.soft} role="status">
               {search ? 'No trial here has all of these words.' : 'Nothing lies here.'}
             </p>

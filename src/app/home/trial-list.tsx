@@ -1,4 +1,3 @@
-import { useState } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { Summary } from '@/notebook/summary-record.ts'
@@ -7,20 +6,21 @@ import { TrialLine } from './trial-line.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
 
 /** As many lines as a person looks through before searching; drawing thousands would make the notebook slow to open. */
-const linesAtOnce = 50
+export const linesAtOnce = 50
 
 interface TrialListProps extends Omit<TrialMenuProps, 'summary'> {
-  summaries: readonly Summary[]
+  lines: readonly Summary[]
+  /** How many more there are. */
+  left: number
+  onMore: () => void
 }
 
 /** The trials found, newest first: the first lines, and the next ones at a press. */
-export function TrialList({ summaries, ...acts }: TrialListProps) {
-  const [shown, setShown] = useState(linesAtOnce)
-  const left = summaries.length - shown
+export function TrialList({ lines, left, onMore, ...acts }: TrialListProps) {
   return (
     <>
       <ul className={styles.book} aria-label="Trials">
-        {summaries.slice(0, shown).map((summary) => (
+        {lines.map((summary) => (
           <ErrorBoundary key={summary.trialId} what="this line" of={summary}>
             <TrialLine summary={summary} {...acts} />
           </ErrorBoundary>
@@ -28,7 +28,7 @@ export function TrialList({ summaries, ...acts }: TrialListProps) {
       </ul>
       {left > 0 ? (
         <p>
-          <Button kind="quiet" onPress={() => setShown(shown + linesAtOnce)}>
+          <Button kind="quiet" onPress={onMore}>
             {left > linesAtOnce
               ? `The next ${linesAtOnce} of ${left.toLocaleString('en')} more`
               : `The last ${left}`}

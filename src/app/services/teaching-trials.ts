@@ -1,14 +1,15 @@
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { Notebook } from '@/notebook/notebook.ts'
 
-/** Every trial that can teach something of the kitchen: begun, not keeping its codes, not in the bin; archived ones too. */
+/** A kitchen and its tasters change: what was made longest ago teaches little of them, and reading it would take minutes. */
+const mostTeaching = 100
+
+/** The newest trials that can teach something of the kitchen: begun, not keeping their codes, not in the bin; archived ones too. */
 export async function teachingTrials(
-  notebook: Pick<Notebook, 'summaries' | 'wholeTrial'>,
+  notebook: Pick<Notebook, 'newestBegun' | 'wholeTrial'>,
 ): Promise<WholeTrial[]> {
-  const summaries = await notebook.summaries({ archived: true })
   const trials: WholeTrial[] = []
-  for (const { trialId, stage, sealed } of summaries) {
-    if (stage === 'planning' || sealed) continue
+  for (const trialId of await notebook.newestBegun(mostTeaching)) {
     const whole = await notebook.wholeTrial(trialId)
     if (whole) trials.push(whole)
   }
