@@ -78,7 +78,7 @@ test('Bench: the step in front is begun while what comes next has failed', async
 test('Tasting: a taster can still sit down', async () => {
   await open(<TastingPlace />, freshDay())
   await expect.element(failure('what goes to the table')).toBeVisible()
-  await expect.element(page.getByText('Who is tasting now?')).toBeVisible()
+  await expect.element(page.getByText('Who is tasting?')).toBeVisible()
 })
 
 test('Findings: everything beside the failed part is said', async () => {

@@ -5,6 +5,7 @@ import {
   expectClosed,
   expectCovered,
   expectNothingTold,
+  handOn,
   heading,
   sealOne,
   takeDevice,
@@ -28,7 +29,9 @@ test('a baker who does not taste takes the device by one logged press, and their
   await sealOne(page)
   await expectClosed(page)
   await page.getByRole('link', { name: 'Back to the tasting' }).click()
-  await heading(page, 'Tasting').waitFor()
+  await page.getByText('2 of 2').waitFor()
+  expect(await page.getByRole('link').count()).toBe(0)
+  await handOn(page)
   expect(await page.getByRole('link').allInnerTexts()).toEqual(['Tasting'])
   await takeDevice(page, 'I bake and do not taste: uncover Plan and Bench')
   await page.getByText('71.7').first().waitFor()
@@ -65,7 +68,7 @@ test('a new trial takes a sealed one’s plan only by a second press, which that
   const { page, troubles } = await visit(browser, baseUrl)
   await readIn(page, baseUrl, whole)
   await sealOne(page)
-  await page.getByRole('button', { name: 'Hand on' }).click()
+  await handOn(page)
   await takeDevice(page, 'Take it, all stays covered')
   await page.getByRole('button', { name: 'New trial' }).click()
   await page.getByRole('button', { name: 'an earlier trial', exact: true }).click()

@@ -100,12 +100,13 @@ export async function expectCovered(page: Page, where: string): Promise<void> {
 /** The first taster's first ballot. */
 export async function sealOne(page: Page): Promise<void> {
   await page.goto(`${baseUrl}#/trial/${whole.trial.id}/tasting`)
-  await page.getByRole('button', { name: 'Everyone was asked' }).click()
-  await page.getByText('Who is tasting now?').waitFor()
+  await heading(page, 'Who is tasting?').waitFor()
   await page
     .getByRole('button', { name: /not begun/ })
     .first()
     .click()
+  await page.getByText('Contains cereals with gluten and milk.').waitFor()
+  await page.getByRole('button', { name: 'I can eat this: begin' }).click()
   await page.getByRole('button', { name: 'Liking: 7' }).click()
   await page.getByRole('button', { name: 'Chew: 3, just about right' }).click()
   await page.getByRole('button', { name: /^Seal \d{3}$/ }).click()
@@ -115,8 +116,7 @@ export async function sealOne(page: Page): Promise<void> {
 
 /** Opens the ballot that was sealed, with its answers, and leaves it as it is: the next code stands there again. */
 async function lookAgain(page: Page): Promise<void> {
-  await page.getByText('Change a sealed ballot of mine').click()
-  await page.getByRole('button', { name: /^\d{3}$/ }).click()
+  await page.getByRole('button', { name: /^Change \d{3}$/ }).click()
   await page.getByText('what is sealed now takes its place').waitFor()
   await page.getByRole('button', { name: 'Liking: 7', pressed: true }).waitFor()
   await page.getByRole('button', { name: 'Leave it as it is' }).click()
@@ -130,6 +130,13 @@ export async function expectClosed(page: Page): Promise<void> {
     await heading(page, 'This device lies at the table').waitFor()
     await expectCovered(page, `#/${address}, at the table`)
   }
+}
+
+/** Leaves an unfinished ballot by the two presses it takes. */
+export async function handOn(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Leave', exact: true }).click()
+  await page.getByRole('button', { name: 'Hand on', exact: true }).click()
+  await heading(page, 'Who is tasting?').waitFor()
 }
 
 export async function takeDevice(page: Page, how: string): Promise<void> {

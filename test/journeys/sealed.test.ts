@@ -6,6 +6,7 @@ import {
   expectCovered,
   expectNoLetter,
   expectNothingTold,
+  handOn,
   heading,
   pdfText,
   sealOne,
@@ -28,8 +29,7 @@ test('while a tasting is sealed nothing gives a level, letter or weight away: no
   await readIn(page, baseUrl, whole)
   await sealOne(page)
   await expectCovered(page, 'at the table')
-  await page.getByRole('button', { name: 'Hand on' }).click()
-  await heading(page, 'Tasting').waitFor()
+  await handOn(page)
   await expectCovered(page, 'tasting')
   const fresh = await page.context().newPage()
   await expectClosed(fresh)
@@ -85,7 +85,7 @@ test('blank ballots print codes and questions for every taster, on A4 and Letter
   const words = await shownText(page)
   for (const code of ['472', '905']) expect(words).toContain(code)
   expect(words).toContain('Liking')
-  expect(words).not.toContain('Who is tasting now?')
+  expect(words).not.toContain('Who is tasting?')
   expectNothingTold(words, 'ballots')
   expectNoLetter(words, 'ballots')
   for (const format of ['A4', 'Letter']) {

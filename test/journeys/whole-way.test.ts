@@ -106,7 +106,7 @@ const likings = [
 
 /** Whether the codes cannot be unsealed yet: as long as somebody planned has not tasted. */
 async function expectKept(page: Page, kept: boolean): Promise<void> {
-  await page.getByRole('button', { name: 'Hand on', exact: true }).click()
+  await page.getByRole('button', { name: 'Hand the device on', exact: true }).click()
   const unseal = page.getByRole('button', { name: 'Unseal the codes' })
   await unseal.waitFor()
   expect(await unseal.isDisabled()).toBe(kept)
@@ -115,22 +115,20 @@ async function expectKept(page: Page, kept: boolean): Promise<void> {
 async function taste(page: Page): Promise<void> {
   for (const [person, initials] of tasters.entries()) {
     await page.getByRole('button', { name: new RegExp(`^${initials}`) }).click()
+    await page.getByRole('button', { name: 'I can eat this: begin' }).click()
     for (const liking of likings[person] ?? []) {
-      const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
-      const name = await seal.textContent()
+      const code = await page.getByRole('heading', { level: 1, name: /^\d{3}$/ }).textContent()
+      const name = `Seal ${code}`
       await page.getByRole('button', { name: new RegExp(`^Liking: ${liking}(,|$)`) }).click()
       await page.getByRole('button', { name: /^Softness of crumb: 5/ }).click()
       if (person === 0 && liking === 8) {
         await draftKept(page, '8')
         await draftKept(page, '5')
         await page.reload()
-        await page.getByRole('button', { name: new RegExp(`^${initials}`) }).click()
         await page.getByRole('button', { name: /^Liking: 8/, pressed: true }).waitFor()
       }
-      await page.getByRole('button', { name: name ?? '', exact: true }).click()
-      await page
-        .getByRole('button', { name: name ?? '', exact: true })
-        .waitFor({ state: 'detached' })
+      await page.getByRole('button', { name, exact: true }).click()
+      await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
     }
     await page.getByText('Two of these are alike. Which one is different?').waitFor()
     await page
@@ -138,7 +136,8 @@ async function taste(page: Page): Promise<void> {
       .first()
       .click()
     await page.getByRole('button', { name: 'Seal this answer' }).click()
-    const thanks = page.getByText('Thank you. All your ballots are sealed.')
+    await page.getByText('All your ballots are sealed.').waitFor()
+    const thanks = page.getByRole('heading', { level: 1, name: 'Thank you.' })
     await thanks.waitFor()
     expect(await thanks.evaluate((element) => element === document.activeElement)).toBe(true)
     await expectKept(page, person < tasters.length - 1)
@@ -186,7 +185,6 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
   await bench(page)
   await page.setViewportSize({ width: 360, height: 800 })
   await go(page, 'Tasting')
-  await page.getByRole('button', { name: 'Everyone was asked' }).click()
   await taste(page)
   expect(await overhangPixels(page)).toBe(0)
 

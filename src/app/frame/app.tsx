@@ -6,6 +6,7 @@ import { HomePlace } from '@/app/home/home-place.tsx'
 import { TemperatureUnitContext } from '@/app/kit/field/temperature-unit.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
+import { useSeated } from '@/app/kit/page/seated.ts'
 import { keepFocus } from '@/app/kit/press/keep-focus.ts'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
 import { useTableDevice } from '@/app/services/table-device.ts'
@@ -50,10 +51,11 @@ function Shell() {
   const [location] = useLocation()
   useArrival(location)
   const { trialId: atTable } = useTableDevice()
+  const { seated } = useSeated()
   const away = typeof atTable === 'string' && location !== `/trial/${atTable}/tasting`
   return (
     <div className={styles.shell} ref={keepFocus}>
-      <Header />
+      {seated ? null : <Header />}
       <Suspense fallback={null}>
         <StandingNotes />
       </Suspense>

@@ -1,6 +1,7 @@
 import { Suspense } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
+import { useSeated } from '@/app/kit/page/seated.ts'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
@@ -57,6 +58,7 @@ function PlacePage({ place }: { place: PlaceName }) {
   const View = placeViews[place.name]
   if (!View) throw new Error(`no page for the place ${place.name}`)
   const uncovered = useUncoveredTrial()
+  const { seated } = useSeated()
   const mayLook = uncoverable.has(place.name)
   const cover = trialCover(
     planInForce(whole),
@@ -67,13 +69,17 @@ function PlacePage({ place }: { place: PlaceName }) {
   return (
     <>
       <PageTitle parts={[place.title, cover.tabTitle]} />
-      <TrialHead whole={whole} cover={cover} placeName={place.name} />
-      <TrialRail whole={whole} cover={cover} placeName={place.name} />
+      {seated ? null : (
+        <>
+          <TrialHead whole={whole} cover={cover} placeName={place.name} />
+          <TrialRail whole={whole} cover={cover} placeName={place.name} />
+        </>
+      )}
       <main
         id="page"
         ref={guardPresses}
         tabIndex={-1}
-        className={`${styles.page} ${styles.placePage}`}
+        className={seated ? '' : `${styles.page} ${styles.placePage}`}
       >
         <ErrorBoundary key={place.name} what={`the ${place.title} page`}>
           <Suspense fallback={<Progress label={`Opening ${place.title}`} done={null} />}>

@@ -10,9 +10,9 @@ import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { BakersDesk } from './bakers-desk.tsx'
 import { SeatOfTaster } from './seat-of-taster.tsx'
 import { ServedList } from './served-list.tsx'
-import { TastingCautions } from './tasting-cautions.tsx'
 import { type Table, TableContext } from './tasting-context.ts'
 import { useLayDevice } from './use-lay-device.ts'
+import { useSeat } from './use-seat.ts'
 import { Welcome } from './welcome.tsx'
 import { WhichWasWhich } from './which-was-which.tsx'
 
@@ -22,25 +22,25 @@ import { WhichWasWhich } from './which-was-which.tsx'
  */
 export function TastingPlace() {
   const whole = useWholeTrial()
-  const [tasterId, setTasterId] = useState<string | null>(null)
   const [sessionId, setSessionId] = useState<string | null>(null)
   const trialId = whole.trial.id
   const sessions = whole.sessions.toSorted((a, b) => a.number - b.number)
   const session = sessions.find((each) => each.id === sessionId) ?? sessions.at(-1)
   const seal = session && sealOf(whole, session.id)
-  useLayDevice(trialId, seal, tasterId !== null)
+  const { tasterId, sit, rise } = useSeat(trialId)
+  useLayDevice(trialId, seal, typeof tasterId === 'string')
   if (!session) return <NothingToTaste trialId={trialId} />
+  if (tasterId === undefined) return null
   const table: Table = { whole, session, state: tastingState(whole, session.id) }
   const taking = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
+  const here = new Set(table.state.tasters.map((taster) => taster.tasterId))
   return (
     <TableContext value={table}>
       <div className={styles.tasting}>
-        {tasterId === null || !taking ? (
+        {tasterId === null || !taking || !here.has(tasterId) ? (
           <>
-            <PageHeading>Tasting</PageHeading>
-            {taking ? <TastingCautions /> : null}
             <ErrorBoundary what="the seats at the table" of={whole}>
-              <Welcome onSit={setTasterId} sessions={sessions} onSession={setSessionId} />
+              <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
             </ErrorBoundary>
             {table.state.seal === 'unsealed' ? (
               <ErrorBoundary what="which was which" of={whole}>
@@ -59,7 +59,7 @@ export function TastingPlace() {
           </>
         ) : (
           <ErrorBoundary what="the ballot" of={whole}>
-            <SeatOfTaster key={tasterId} tasterId={tasterId} onLeave={() => setTasterId(null)} />
+            <SeatOfTaster key={tasterId} tasterId={tasterId} onRise={rise} />
           </ErrorBoundary>
         )}
       </div>

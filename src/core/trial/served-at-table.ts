@@ -12,13 +12,6 @@ export function inTwoGoes(plan: Pick<Plan, 'atTable' | 'levels' | 'serving'>): b
   return plan.levels.length > 0 && levelsServedAgain(plan).length === plan.levels.length
 }
 
-/** Seconds from a sealed serving to the next, after so many were tasted: the plan's rest, or its longer pause. */
-export function restAfter({ atTable }: Pick<Plan, 'atTable'>, tasted: number): number {
-  const { restSeconds = 0, pauseAfter, pauseSeconds = 0 } = atTable ?? {}
-  const long = pauseAfter !== undefined && tasted > 0 && tasted % pauseAfter === 0
-  return long ? Math.max(restSeconds, pauseSeconds) : restSeconds
-}
-
 /** What is wrong with how servings are offered: a level served again that is gone, or hot servings served again. */
 export function atTableProblems(plan: Plan): PlanProblem[] {
   const again = plan.atTable?.again ?? []

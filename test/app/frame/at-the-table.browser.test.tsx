@@ -6,7 +6,7 @@ const words = () => document.body.textContent
 
 test('a sealed tasting closes every other way: no link leads away, and a typed address shows nothing of a level', async () => {
   const { screen } = await openedAt(tasting, atTheTable())
-  await expect.element(screen.getByText('Who is tasting now?')).toBeVisible()
+  await expect.element(screen.getByText('Who is tasting?')).toBeVisible()
   await expect
     .element(screen.getByRole('button', { name: 'Take the device from the table' }))
     .toBeVisible()
@@ -23,7 +23,7 @@ test('a sealed tasting closes every other way: no link leads away, and a typed a
       .toBeVisible()
     expect(words()).not.toMatch(/73\.2|66\.4/)
     location.hash = `#/${tasting}`
-    await expect.element(screen.getByText('Who is tasting now?')).toBeVisible()
+    await expect.element(screen.getByText('Who is tasting?')).toBeVisible()
   }
   expect(document.title).not.toMatch(/73\.2|66\.4/)
 })

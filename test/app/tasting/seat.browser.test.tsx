@@ -7,13 +7,14 @@ const tasting = 'trial/trial-1/tasting'
 async function seated() {
   const opened = await openedAt(tasting, atTheTable())
   await opened.screen.getByRole('button', { name: /not begun/ }).click()
+  await opened.screen.getByRole('button', { name: 'I can eat this: begin' }).click()
   return opened
 }
 
 test('a ballot with a question still open is not sealed, and says which', async () => {
   const { notebook, screen } = await seated()
   await screen.getByRole('button', { name: 'Liking: 7' }).click()
-  await screen.getByRole('button', { name: /^Seal \d{3}$/ }).click()
+  await screen.getByRole('button', { name: '1 still to answer' }).click()
   await expect.element(screen.getByText('Some questions are still open, see above.')).toBeVisible()
   await expect
     .element(screen.getByRole('alert'))
@@ -39,14 +40,15 @@ test('a question is left out by one press, with a reason of its own, and the bal
 
 test('nothing on a taster’s page names a level, letter or weight', async () => {
   const { screen } = await seated()
-  await expect.element(screen.getByText('Code', { exact: true })).toBeVisible()
+  await expect.element(screen.getByRole('heading', { level: 1, name: /^\d{3}$/ })).toBeVisible()
   expect(document.body.innerHTML).not.toMatch(/73\.2|66\.4|level-\d|batch-\d|piece-\d/)
 })
 
 test('handed on, the device asks for the next, and the codes wait for the last ballot', async () => {
   const { screen } = await seated()
-  await screen.getByRole('button', { name: 'Hand on' }).click()
-  await expect.element(screen.getByText('Who is tasting now?')).toBeVisible()
+  await screen.getByRole('button', { name: 'Leave', exact: true }).click()
+  await screen.getByRole('button', { name: 'Hand on', exact: true }).click()
+  await expect.element(screen.getByText('Who is tasting?')).toBeVisible()
   await expect.element(screen.getByRole('button', { name: 'Unseal the codes' })).toBeDisabled()
 })
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { restAfter } from '@/core/seal/blind/rest-after.ts'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { tasterOrder } from '@/core/tasting/taster-order.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
-import { restAfter } from '@/core/trial/served-at-table.ts'
 import { observations } from '@/core/whole-trial/observations.ts'
 import { madePlan } from '../made-plan.ts'
 import { madeSession, nth } from '../session/made-session.ts'
@@ -92,8 +92,8 @@ test('liking is asked first, whatever the order of the plan', () => {
 })
 
 test('after so many servings the rest is the longer pause', () => {
-  const plan = { atTable: { restSeconds: 60, pauseAfter: 3, pauseSeconds: 300 } }
-  expect([1, 2, 3, 4, 5, 6].map((tasted) => restAfter(plan, tasted))).toEqual([
+  const rest = { restSeconds: 60, pauseAfter: 3, pauseSeconds: 300 }
+  expect([1, 2, 3, 4, 5, 6].map((tasted) => restAfter(rest, tasted))).toEqual([
     60, 60, 300, 60, 60, 300,
   ])
   expect(restAfter({}, 3)).toBe(0)

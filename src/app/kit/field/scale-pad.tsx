@@ -27,7 +27,6 @@ export function ScalePad({ name, scale, value, onPick }: ScalePadProps) {
           <Button
             key={point}
             size="bench"
-            kind={point === value ? 'primary' : 'plain'}
             pressed={point === value}
             label={`${name}: ${[point, anchorOf(scale, point)].filter(Boolean).join(', ')}`}
             onPress={() => onPick(point)}

@@ -1,60 +1,93 @@
 import { useState } from 'react'
-import { PageHeading } from '@/app/kit/page/page-heading.tsx'
+import { Fold } from '@/app/kit/page/fold.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { arriveAt } from './arrive-at.ts'
+import { restAfter } from '@/core/seal/blind/rest-after.ts'
 import { BallotForm } from './ballot-form.tsx'
+import { BeforeFirst } from './before-first.tsx'
+import { GuessForm } from './guess-form.tsx'
+import { LeaveBallot } from './leave-ballot.tsx'
+import { PausePage } from './pause-page.tsx'
 import type { Seat } from './seat.ts'
+import { SeatPage } from './seat-page.tsx'
 import { SetForm } from './set-form.tsx'
 import styles from './tasting.module.css'
 
-/** One taster with the device: the next code in their order, its questions, the seal; at the end it is handed on. */
-export function AtTheTable({ seat }: { seat: Seat }) {
-  const { view, onLeave } = seat
+/** One taster with the device: the next code in their order, its questions, the seal, a pause; at the end it is handed on. */
+export function AtTheTable({ seat, end }: { seat: Seat; end?: React.ReactNode }) {
+  const { view } = seat
   const [againCode, setAgainCode] = useState<string | null>(null)
+  const [haveCode, setHaveCode] = useState<string | null>(null)
+  const [lastCode, setLastCode] = useState<string | null>(null)
   const code = againCode ?? view.nextCode
   const serving = view.servings.find((each) => each.code === code)
   const openSet = view.sets.find((set) => !set.done)
-  const done = view.servings.filter((each) => each.done)
-  return (
-    <section className={styles.stack}>
-      <div className={styles.head}>
-        <PageHeading>{seat.name}, at the table</PageHeading>
-        <Button onPress={onLeave}>Hand on</Button>
-      </div>
-      {view.warmUpCode !== null && done.length === 0 ? (
-        <p className={styles.quiet}>{view.warmUpCode} comes first, to warm up; it is not scored.</p>
-      ) : null}
-      {serving ? (
-        <BallotForm
-          key={serving.code}
+  const tasted = view.servings.filter((each) => each.done).length
+  const leave = <LeaveBallot onLeave={() => seat.onLeave(false)} />
+  if (!seat.heard) return <BeforeFirst seat={seat} />
+  if (serving) {
+    const restSeconds = againCode === null && tasted > 0 ? restAfter(view.rest, tasted) : 0
+    if (restSeconds > 0 && haveCode !== serving.code)
+      return (
+        <PausePage
+          key={`before ${serving.code}`}
           seat={seat}
-          serving={serving}
-          onDone={() => setAgainCode(null)}
+          sealedCode={lastCode}
+          code={serving.code}
+          restSeconds={restSeconds}
+          progress={`${tasted} of ${view.servings.length} done`}
+          onHave={() => setHaveCode(serving.code)}
         />
-      ) : openSet ? (
-        <SetForm key={openSet.codes.join()} seat={seat} set={openSet} />
-      ) : (
-        <div className={styles.finished}>
-          <p className={styles.lead} tabIndex={-1} ref={arriveAt}>
-            Thank you. All your ballots are sealed.
-          </p>
-          <Button kind="primary" size="bench" onPress={onLeave}>
+      )
+    return (
+      <BallotForm
+        key={serving.code}
+        seat={seat}
+        serving={serving}
+        sealedCode={lastCode}
+        leave={leave}
+        onMend={setAgainCode}
+        onDone={() => {
+          setLastCode(serving.code)
+          setAgainCode(null)
+        }}
+      />
+    )
+  }
+  if (openSet) return <SetForm key={openSet.codes.join()} seat={seat} set={openSet} leave={leave} />
+  if (view.guess && !view.guess.done) return <GuessForm seat={seat} leave={leave} />
+  return <Finished seat={seat} end={end} onMend={setAgainCode} />
+}
+
+function Finished(props: { seat: Seat; end?: React.ReactNode; onMend: (code: string) => void }) {
+  const { seat, end, onMend } = props
+  const done = seat.view.servings.filter((each) => each.done)
+  return (
+    <SeatPage
+      title="Thank you."
+      titleLook="words"
+      name={seat.name}
+      progress={`${done.length} of ${seat.view.servings.length} sealed`}
+      foot={
+        end === undefined ? (
+          <Button kind="primary" size="bench" onPress={() => seat.onLeave(true)}>
             Hand the device on
           </Button>
-        </div>
-      )}
+        ) : null
+      }
+    >
+      <p className={styles.lead}>All your ballots are sealed.</p>
+      {end}
       {done.length > 0 ? (
-        <details className={styles.mend}>
-          <summary>Change a sealed ballot of mine</summary>
+        <Fold name="Change a sealed ballot of mine" result={`${done.length} sealed`}>
           <div className={styles.seats}>
             {done.map((each) => (
-              <Button key={each.code} onPress={() => setAgainCode(each.code)}>
+              <Button key={each.code} onPress={() => onMend(each.code)}>
                 {each.code}
               </Button>
             ))}
           </div>
-        </details>
+        </Fold>
       ) : null}
-    </section>
+    </SeatPage>
   )
 }

@@ -1,39 +1,52 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
+import { TextArea } from '@/app/kit/field/text-area.tsx'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
-import type { BlindServing } from '@/core/seal/blind/blind-view.ts'
+import type { BlindServing, Question } from '@/core/seal/blind/blind-view.ts'
 import { checkAnswers } from '@/core/seal/blind/check-answers.ts'
-import { arriveAt } from './arrive-at.ts'
-import { draftAnswers, draftOf } from './ballot-draft.ts'
+import { draftAnswers, draftOf, wordsField } from './ballot-draft.ts'
 import { QuestionEntry } from './question-entry.tsx'
 import type { Seat } from './seat.ts'
+import { SeatPage } from './seat-page.tsx'
 import styles from './tasting.module.css'
 
 interface BallotFormProps {
   seat: Seat
   serving: BlindServing
+  /** The code sealed just before, which may still be mended; null where there is none. */
+  sealedCode: string | null
+  onMend: (code: string) => void
   /** Sealed, or one that was sealed before left as it is. */
   onDone: () => void
+  leave: React.ReactNode
 }
 
-/** The ballot of one code. Unfinished answers survive a reload; sealing stores it whole, for good. */
-export function BallotForm({ seat, serving, onDone }: BallotFormProps) {
+/**
+ * The ballot of one code: liking first and alone, then the rest. Unfinished answers survive a reload; sealing stores it whole,
+ * for good.
+ */
+export function BallotForm(props: BallotFormProps) {
+  const { seat, serving, sealedCode, onMend, onDone, leave } = props
   const { view, now } = seat
   const { code, position, sealed: before } = serving
   const [tried, setTried] = useState(false)
   const [done, setDone] = useState(false)
+  const open = useRef<HTMLDivElement>(null)
   const draft = useDraft(seat.draftOf(code))
   const { ready, values, setAll } = draft
   const opened = values.startedAt
   useEffect(() => {
     if (ready && !done && opened === undefined)
       setAll({
-        ...(before ? draftOf(before.answers, before.startedAt) : { startedAt: String(now()) }),
+        startedAt: String(now()),
+        ...(before ? draftOf(before.answers, before.startedAt, before.words) : {}),
       })
   }, [ready, done, opened, setAll, now, before])
   if (!ready) return null
   const answers = draftAnswers(view.questions, values)
   const checked = checkAnswers(answers, view.questions)
+  const answered = new Set(answers.map(({ responseId }) => responseId))
+  const left = view.questions.filter(({ responseId }) => !answered.has(responseId)).length
   const close = () => {
     setDone(true)
     draft.clear()
@@ -41,38 +54,74 @@ export function BallotForm({ seat, serving, onDone }: BallotFormProps) {
   }
   const seal = async () => {
     setTried(true)
-    if (!checked.ok) return
-    await seat.sealBallot(code, answers, Number(opened ?? now()))
+    if (!checked.ok) {
+      open.current?.querySelector<HTMLElement>('button, input')?.focus()
+      return
+    }
+    const words = values[wordsField]?.trim() ?? ''
+    await seat.sealBallot(code, { answers, words, startedAt: Number(opened ?? now()) })
     close()
   }
   const troubles = tried && !checked.ok ? checked.troubles : []
+  const shown = askedNow(view.questions, answered)
+  const firstOpen = shown.find(({ responseId }) => !answered.has(responseId))?.responseId
   return (
-    <div className={styles.ballot}>
-      <p className={styles.code} tabIndex={-1} ref={arriveAt}>
-        <span className={styles.quiet}>Code</span> {code}{' '}
-        <span className={styles.quiet}>
-          {position} of {view.servings.length}
-        </span>
-      </p>
+    <SeatPage
+      title={code}
+      name={seat.name}
+      progress={`${position} of ${view.servings.length}`}
+      leave={leave}
+      foot={
+        <>
+          {before ? (
+            <Button size="bench" onPress={close}>
+              Leave it as it is
+            </Button>
+          ) : null}
+          <Button size="bench" kind={checked.ok ? 'primary' : 'plain'} onPress={seal}>
+            {left > 0 ? `${left} still to answer` : `Seal ${code}${before ? ' anew' : ''}`}
+          </Button>
+        </>
+      }
+    >
       {before ? (
         <p className={styles.quiet}>Sealed before: what is sealed now takes its place.</p>
-      ) : null}
-      {view.questions.map((question) => (
-        <QuestionEntry
-          key={question.responseId}
-          question={question}
-          draft={draft}
-          trouble={troubles.find((each) => each.responseId === question.responseId)}
-        />
+      ) : sealedCode === null ? null : (
+        <p className={styles.sealedLine}>
+          {sealedCode} sealed.{' '}
+          <Button kind="quiet" size="small" onPress={() => onMend(sealedCode)}>
+            Change {sealedCode}
+          </Button>
+        </p>
+      )}
+      {shown.map((question) => (
+        <div key={question.responseId} ref={question.responseId === firstOpen ? open : null}>
+          <QuestionEntry
+            question={question}
+            draft={draft}
+            trouble={troubles.find((each) => each.responseId === question.responseId)}
+          />
+        </div>
       ))}
+      {shown.length < view.questions.length ? null : (
+        <TextArea
+          label="In your own words (may stay empty)"
+          rows={2}
+          maxLength={300}
+          value={values[wordsField] ?? ''}
+          onValue={(words) => draft.set(wordsField, words)}
+        />
+      )}
       <p role="status" className={styles.quiet}>
         {troubles.length > 0 ? 'Some questions are still open, see above.' : ''}
       </p>
-      <Button kind="primary" size="bench" onPress={seal}>
-        Seal {code}
-        {before ? ' anew' : ''}
-      </Button>
-      {before ? <Button onPress={close}>Leave it as it is</Button> : null}
-    </div>
+    </SeatPage>
   )
+}
+
+/** Liking alone until it is answered, so that no attribute colours it; then everything. */
+function askedNow(questions: readonly Question[], answered: ReadonlySet<string>): Question[] {
+  const liking = questions.filter((question) => question.liking)
+  const open = liking.some(({ responseId }) => !answered.has(responseId))
+  return open ? liking : [...questions]
 }

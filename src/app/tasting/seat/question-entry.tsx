@@ -25,17 +25,20 @@ const mend: Record<AnswerTrouble['reason'], string> = {
 
 /** One question: its scale as keys (or a number), or the reason why there is no answer. */
 export function QuestionEntry({ question, draft, trouble }: QuestionEntryProps) {
-  const { name, scale } = question
+  const { name, scale, definition } = question
   const text = draft.values[valueField(question)] ?? ''
   const skipped = draft.values[skippedField(question)] === 'yes'
   const number = text === '' ? null : Number(text.replace(',', '.'))
   const message = trouble ? mend[trouble.reason] : undefined
+  const leaveOut = () =>
+    skipped ? draft.clear(skippedField(question)) : draft.set(skippedField(question), 'yes')
   const take = (value: number | null) =>
     value === null
       ? draft.clear(valueField(question))
       : draft.set(valueField(question), String(value))
   return (
     <div className={styles.question}>
+      <LeaveOut name={name} skipped={skipped} onPress={leaveOut} />
       {skipped ? (
         <TextField
           label={`No answer for ${name.toLowerCase()}: why? (may stay empty)`}
@@ -56,20 +59,29 @@ export function QuestionEntry({ question, draft, trouble }: QuestionEntryProps) 
       ) : (
         <ScalePad name={name} scale={scale} value={number} onPick={take} />
       )}
+      {definition === null ? null : <p className={styles.quiet}>{definition}</p>}
       {message && !skipped && scale.kind !== 'measured' ? (
         <p className={styles.trouble} role="alert">
           {message}
         </p>
       ) : null}
+    </div>
+  )
+}
+
+/** Slight, at the right of the question: a gap is never silent, and an answer may still be given. */
+function LeaveOut(props: { name: string; skipped: boolean; onPress: () => void }) {
+  const { name, skipped, onPress } = props
+  return (
+    <div className={styles.leaveOut}>
       <Button
         kind="quiet"
         size="small"
         pressed={skipped}
-        onPress={() =>
-          skipped ? draft.clear(skippedField(question)) : draft.set(skippedField(question), 'yes')
-        }
+        label={skipped ? 'Give an answer after all' : `No answer for ${name.toLowerCase()}`}
+        onPress={onPress}
       >
-        {skipped ? 'Give an answer after all' : `No answer for ${name.toLowerCase()}`}
+        {skipped ? 'answer after all' : 'leave out'}
       </Button>
     </div>
   )

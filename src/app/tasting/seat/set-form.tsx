@@ -2,12 +2,18 @@ import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindSet } from '@/core/seal/blind/blind-view.ts'
 import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
-import { arriveAt } from './arrive-at.ts'
 import type { Seat } from './seat.ts'
+import { SeatPage } from './seat-page.tsx'
 import styles from './tasting.module.css'
 
+interface SetFormProps {
+  seat: Seat
+  set: BlindSet
+  leave: React.ReactNode
+}
+
 /** A tell-apart set: its codes, one pick, sealed at once. */
-export function SetForm({ seat, set }: { seat: Seat; set: BlindSet }) {
+export function SetForm({ seat, set, leave }: SetFormProps) {
   const { codes, offered } = set
   const { tellApart } = seat.view
   const [startedAt] = useState(seat.now)
@@ -16,10 +22,18 @@ export function SetForm({ seat, set }: { seat: Seat; set: BlindSet }) {
     if (picked !== null) await seat.sealSet(codes, picked, startedAt)
   }
   return (
-    <div className={styles.ballot}>
-      <p className={styles.code} tabIndex={-1} ref={arriveAt}>
-        {codes.join(' · ')}
-      </p>
+    <SeatPage
+      title={codes.join(' · ')}
+      titleLook="words"
+      name={seat.name}
+      progress="one set"
+      leave={leave}
+      foot={
+        <Button kind="primary" size="bench" disabled={picked === null} onPress={seal}>
+          Seal this answer
+        </Button>
+      }
+    >
       {tellApart ? <p className={styles.lead}>{tellApartQuestion(tellApart)}</p> : null}
       <div className={styles.seats}>
         {offered.map((code) => (
@@ -34,9 +48,6 @@ export function SetForm({ seat, set }: { seat: Seat; set: BlindSet }) {
           </Button>
         ))}
       </div>
-      <Button kind="primary" size="bench" disabled={picked === null} onPress={seal}>
-        Seal this answer
-      </Button>
-    </div>
+    </SeatPage>
   )
 }

@@ -1,0 +1,70 @@
+import { useEffect, useEffectEvent, useState } from 'react'
+import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { Button } from '@/app/kit/press/button.tsx'
+import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { refreshText } from '@/core/wording/tasting/before-first-text.ts'
+import type { Seat } from './seat.ts'
+import { SeatPage } from './seat-page.tsx'
+import styles from './tasting.module.css'
+
+interface PausePageProps {
+  seat: Seat
+  sealedCode: string | null
+  code: string
+  restSeconds: number
+  progress: string
+  onHave: () => void
+}
+
+/** Between two samples: what was sealed, water and bread, and the next code. A ballot that was begun before is gone on with. */
+export function PausePage({
+  seat,
+  sealedCode,
+  code,
+  restSeconds,
+  progress,
+  onHave,
+}: PausePageProps) {
+  const { draftOf } = seat
+  const [begun, setBegun] = useState<boolean | null>(null)
+  const watch = useThrown()
+  const look = useEffectEvent(async () => {
+    const kept = await draftOf(code).load()
+    if (kept?.startedAt === undefined) setBegun(false)
+    else onHave()
+  })
+  useEffect(() => {
+    watch(look())
+  }, [watch])
+  if (begun !== false) return null
+  return (
+    <SeatPage
+      title={code}
+      titleLook="next"
+      name={seat.name}
+      progress={progress}
+      foot={
+        <Button size="bench" kind="primary" onPress={onHave}>
+          {code}: I have it
+        </Button>
+      }
+    >
+      {sealedCode === null ? null : <p className={styles.sealedLine}>{sealedCode} sealed</p>}
+      <p>
+        {refreshText} Next: look for the sample marked {code}.
+      </p>
+      <RestLeft seconds={restSeconds} now={seat.now} />
+    </SeatPage>
+  )
+}
+
+/** What is left of the rest that the plan wants; when it is over, that. */
+function RestLeft({ seconds, now }: { seconds: number; now: () => number }) {
+  const [until] = useState(() => now() + seconds * 1000)
+  const left = Math.ceil((until - useTicking(now)) / 1000)
+  return (
+    <p className={styles.quiet} role="timer">
+      {left > 0 ? `Rest for ${left} seconds more.` : 'Rested long enough.'}
+    </p>
+  )
+}

@@ -1,0 +1,27 @@
+import type { BlindView } from '@/core/seal/blind/blind-view.ts'
+import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+
+/** What a taster is about to do: "Five samples, one after another, three questions each." */
+export function orderText({
+  servings,
+  questions,
+  sets,
+}: Pick<BlindView, 'servings' | 'questions' | 'sets'>): string {
+  const asked = countText(questions.length, 'question')
+  const samples =
+    servings.length === 1
+      ? `One sample, ${asked}.`
+      : `${asSentenceStart(countText(servings.length, 'sample'))}, one after another, ${asked} each.`
+  const apart = sets.length === 0 ? '' : ' At the end you are asked to tell samples apart.'
+  return `${samples}${apart} Please do not talk about them until all have finished.`
+}
+
+/** What the servings hold, by name: "Contains cereals with gluten and milk." */
+export function containsText(allergens: readonly string[]): string {
+  return allergens.length === 0
+    ? 'No allergen is named by the formula; ask the host what is in it.'
+    : `Contains ${listText(allergens)}.`
+}
+
+/** Between two samples. */
+export const refreshText = 'A sip of water, a bite of plain bread.'
