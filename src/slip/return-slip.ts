@@ -1,5 +1,4 @@
 import type { Answer } from '@/core/seal/blind/answer.ts'
-import type { BallotSlip } from './ballot-slip.ts'
 import { BitReader, BitWriter } from './bits.ts'
 import { packedLines, unpackedLines } from './packed-text.ts'
 import { returnSeal, sameBytes, sizes } from './slip-key.ts'
@@ -35,6 +34,13 @@ export interface ReturnSlip {
   picks: (number | null)[]
   /** The place of the code taken for the usual one, `no-idea`, or null where nothing was asked or said. */
   usual: number | 'no-idea' | null
+}
+
+/** What a host keeps of a slip to read its return: codes, questions by their ids, sets, each in the slip's order. */
+export interface AskedOfSlip {
+  codes: string[]
+  responseIds: string[]
+  sets: string[][]
 }
 
 const version = 1
@@ -103,10 +109,7 @@ export function sealHolds(bytes: Uint8Array, key: Uint8Array): boolean {
 }
 
 /** A return whose seal holds, read whole against the slip it answers; null where it does not fit it. */
-export function readReturn(
-  bytes: Uint8Array,
-  slip: Pick<BallotSlip, 'codes' | 'questions' | 'sets'>,
-): ReturnSlip | null {
+export function readReturn(bytes: Uint8Array, slip: AskedOfSlip): ReturnSlip | null {
   try {
     return returnOf(new BitReader(bytes.slice(0, bytes.length - sizes.seal)), slip)
   } catch {
@@ -114,10 +117,7 @@ export function readReturn(
   }
 }
 
-function returnOf(
-  from: BitReader,
-  { codes, questions, sets }: Pick<BallotSlip, 'codes' | 'questions' | 'sets'>,
-): ReturnSlip | null {
+function returnOf(from: BitReader, { codes, responseIds, sets }: AskedOfSlip): ReturnSlip | null {
   from.number(8)
   const head = { tag: from.number(32), slot: from.number(8), issue: from.number(8) }
   const nonce = from.number(32)
@@ -125,7 +125,7 @@ function returnOf(
   const heardAllergens = from.number(1) === 1
   const count = from.number(8)
   const asked = from.number(5)
-  if (count > 0 && asked !== questions.length) return null
+  if (count > 0 && asked !== responseIds.length) return null
   const raw = Array.from({ length: count }, () => ({
     place: from.number(8),
     startedSeconds: from.number(24),

@@ -1,12 +1,20 @@
 import { type BallotSlip, openSlot } from './ballot-slip.ts'
 import { bytesOfDigits } from './digits.ts'
 import { bytesOfLinkText } from './link-text.ts'
-import { headOfReturn, type ReturnSlip, readReturn, sealHolds } from './return-slip.ts'
+import {
+  type AskedOfSlip,
+  headOfReturn,
+  type ReturnSlip,
+  readReturn,
+  sealHolds,
+} from './return-slip.ts'
 import { slipKey } from './slip-key.ts'
 
 /** A slip the host gave out: enough to know its return. */
 export interface IssuedSlip
-  extends Pick<BallotSlip, 'slot' | 'issue' | 'codes' | 'questions' | 'sets'> {
+  extends Pick<BallotSlip, 'slot' | 'issue' | 'issuedMinute'>,
+    AskedOfSlip {
+  /** Null for the slip of everybody. */
   tasterId: string | null
 }
 

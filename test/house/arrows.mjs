@@ -108,15 +108,24 @@ export const arrows = [
     may: [...base, 'core/seal/blind', 'core/wording/tasting', 'app/kit'],
     packages: storePackages,
   },
+  { folder: 'app/own', may: [...place, 'app/tasting/seat'], packages: [] },
   { folder: 'app/findings', may: place, packages: [] },
   { folder: 'app/report', may: place, packages: [] },
   {
     folder: 'app/frame',
     may: [
       ...place,
-      ...['home', 'kitchen', 'plan', 'bench', 'tasting', 'tasting/seat', 'findings', 'report'].map(
-        (name) => `app/${name}`,
-      ),
+      ...[
+        'home',
+        'kitchen',
+        'plan',
+        'bench',
+        'tasting',
+        'tasting/seat',
+        'own',
+        'findings',
+        'report',
+      ].map((name) => `app/${name}`),
     ],
     packages: [],
   },

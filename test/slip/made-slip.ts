@@ -104,7 +104,8 @@ export const issuedOf = (slip: BallotSlip, tasterId: string | null = 'ta-3'): Is
   slot: slip.slot,
   issue: slip.issue,
   codes: slip.codes,
-  questions: slip.questions,
+  issuedMinute: slip.issuedMinute,
+  responseIds: slip.questions.map((_, at) => `r${at}`),
   sets: slip.sets,
   tasterId,
 })

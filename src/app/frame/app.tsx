@@ -30,6 +30,7 @@ const ScoresPlace = lazy(async () => ({
 const AtTablePage = lazy(async () => ({
   default: (await import('./at-table-page.tsx')).AtTablePage,
 }))
+const OwnPlace = lazy(async () => ({ default: (await import('@/app/own/own-place.tsx')).OwnPlace }))
 const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
 
 /** The app around its notebook: every address and what stands at it. */
@@ -97,6 +98,13 @@ function Ways() {
         <Page title="About">
           <AboutPage />
         </Page>
+      </Route>
+      <Route path="/slip/:text?">
+        {({ text }) => (
+          <Page title="A tasting">
+            <OwnPlace text={text} />
+          </Page>
+        )}
       </Route>
       <Route path="/trial/:trialId/:place">
         {({ trialId, place }) => <TrialPage trialId={trialId} placeName={place} />}

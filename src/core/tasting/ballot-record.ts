@@ -16,7 +16,13 @@ const cameByShape = z.discriminatedUnion('way', [
     typedAgainBy: z.exactOptional(nameShape),
   }),
   /** By a slip from a taster's own phone; what looked odd about it is said. */
-  z.strictObject({ way: z.literal('slip'), odd: z.exactOptional(noteShape) }),
+  z.strictObject({
+    way: z.literal('slip'),
+    /** Which phone it was, and the how manieth word of it: the same return is taken once. */
+    nonce: wholeShape,
+    revision: wholeShape,
+    odd: z.exactOptional(noteShape),
+  }),
 ])
 
 /** One taster's answers for one serving (or one tell-apart set). Append-only: a changed ballot replaces the one it names. */

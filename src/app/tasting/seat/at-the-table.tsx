@@ -12,8 +12,16 @@ import { SeatPage } from './seat-page.tsx'
 import { SetForm } from './set-form.tsx'
 import styles from './tasting.module.css'
 
+interface AtTheTableProps {
+  seat: Seat
+  /** A phone of one's own is not handed on. */
+  mayLeave?: boolean
+  /** What stands at the end in place of handing the device on. */
+  end?: React.ReactNode
+}
+
 /** One taster with the device: the next code in their order, its questions, the seal, a pause; at the end it is handed on. */
-export function AtTheTable({ seat, end }: { seat: Seat; end?: React.ReactNode }) {
+export function AtTheTable({ seat, mayLeave = true, end }: AtTheTableProps) {
   const { view } = seat
   const [againCode, setAgainCode] = useState<string | null>(null)
   const [haveCode, setHaveCode] = useState<string | null>(null)
@@ -22,7 +30,7 @@ export function AtTheTable({ seat, end }: { seat: Seat; end?: React.ReactNode })
   const serving = view.servings.find((each) => each.code === code)
   const openSet = view.sets.find((set) => !set.done)
   const tasted = view.servings.filter((each) => each.done).length
-  const leave = <LeaveBallot onLeave={() => seat.onLeave(false)} />
+  const leave = mayLeave ? <LeaveBallot onLeave={() => seat.onLeave(false)} /> : null
   if (!seat.heard) return <BeforeFirst seat={seat} />
   if (serving) {
     const restSeconds = againCode === null && tasted > 0 ? restAfter(view.rest, tasted) : 0

@@ -33,11 +33,18 @@ export function GuessForm({ seat, leave }: { seat: Seat; leave: React.ReactNode 
         One of the samples may be what this kitchen always bakes. A guess is as welcome as no idea.
       </p>
       <div className={styles.seats}>
-        {codes.toSorted((one, other) => one.localeCompare(other)).map((code) => (
-          <Button key={code} size="bench" pressed={picked === code} onPress={() => setPicked(code)}>
-            {code}
-          </Button>
-        ))}
+        {codes
+          .toSorted((one, other) => one.localeCompare(other))
+          .map((code) => (
+            <Button
+              key={code}
+              size="bench"
+              pressed={picked === code}
+              onPress={() => setPicked(code)}
+            >
+              {code}
+            </Button>
+          ))}
       </div>
     </SeatPage>
   )

@@ -1,0 +1,168 @@
+import { useLiveQuery } from 'dexie-react-hooks'
+import { useState } from 'react'
+import { TextField } from '@/app/kit/field/text-field.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
+import { draftsOf } from '@/app/services/drafts-of.ts'
+import { useServices } from '@/app/services/services.ts'
+import { AtTheTable } from '@/app/tasting/seat/at-the-table.tsx'
+import type { Seat } from '@/app/tasting/seat/seat.ts'
+import { SeatPage } from '@/app/tasting/seat/seat-page.tsx'
+import styles from '@/app/tasting/seat/tasting.module.css'
+import { type BallotSlip, openSlot } from '@/slip/ballot-slip.ts'
+import {
+  doneField,
+  type OwnSealed,
+  type OwnTexts,
+  ownReturn,
+  ownView,
+  setField,
+} from './own-state.ts'
+import { ShowReturn } from './show-return.tsx'
+
+interface OwnBallotProps {
+  slip: BallotSlip
+  keptUnder: string
+}
+
+/** The slip's ballot as far as its taster has come; at the end the code that goes back to the host. */
+export function OwnBallot({ slip, keptUnder }: OwnBallotProps) {
+  const { notebook, now, newSeed } = useServices()
+  const texts = useLiveQuery(
+    async () => (await notebook.draft(keptUnder)) ?? {},
+    [notebook, keptUnder],
+  )
+  if (!texts) return null
+  /** Keeps one more act; the first draws the number by which the host tells phones apart. */
+  const keep = async (change: OwnTexts, act = true) => {
+    const before = (await notebook.draft(keptUnder)) ?? {}
+    const acts = Number(before.acts ?? 0) + (act ? 1 : 0)
+    await notebook.keepDraft(keptUnder, {
+      nonce: String(newSeed()),
+      ...before,
+      ...change,
+      acts: String(acts),
+    })
+  }
+  const view = ownView(slip, texts)
+  const open = slip.slot === openSlot
+  const name = open ? (texts.initials ?? '') : 'Your ballot'
+  if (texts.declined === 'yes') return <NotTasting onBack={() => keep({ declined: '' }, false)} />
+  if (open && name === '') return <WhoAreYou onName={(initials) => keep({ initials }, false)} />
+  const left = view.servings.filter(({ done }) => !done)
+  if (open && texts.heard === 'yes' && view.nextCode === null && left.length > 0)
+    return (
+      <WhichCode
+        name={name}
+        codes={left.map(({ code }) => code)}
+        done={view.servings.length - left.length}
+        onCode={(chosen) => keep({ chosen }, false)}
+      />
+    )
+  const seat: Seat = {
+    name,
+    view,
+    allergens: slip.allergens,
+    heard: texts.heard === 'yes',
+    onHeard: () => keep({ heard: 'yes' }),
+    onDecline: () => keep({ declined: 'yes' }, false),
+    draftOf: (code) => draftsOf(notebook, `${keptUnder}/${code}`, 'A half-filled ballot'),
+    now,
+    sealBallot: (code, sealed) => {
+      const own: OwnSealed = { ...sealed, sealedAt: now() }
+      return keep({ [doneField(code)]: JSON.stringify(own) })
+    },
+    sealSet: (codes, picked) => {
+      const place = slip.sets.findIndex((set) => set.join() === codes.join())
+      return keep({ [setField(place)]: picked })
+    },
+    sealGuess: (code) => keep({ usual: code ?? '' }),
+    onLeave: () => undefined,
+  }
+  return (
+    <div ref={guardPresses}>
+      <AtTheTable
+        seat={seat}
+        mayLeave={false}
+        end={<ShowReturn back={ownReturn(slip, texts)} slipKey={slip.key} />}
+      />
+    </div>
+  )
+}
+
+function WhoAreYou({ onName }: { onName: (initials: string) => Promise<void> }) {
+  const [initials, setInitials] = useState('')
+  const [problem, setProblem] = useState<string>()
+  const go = async () => {
+    const bare = initials.trim()
+    if (bare === '') return setProblem('Write the initials or the code the host knows you by.')
+    await onName(bare)
+  }
+  return (
+    <SeatPage
+      title="Who is tasting?"
+      titleLook="words"
+      name="A tasting"
+      foot={
+        <Button size="bench" kind="primary" onPress={go}>
+          That is me
+        </Button>
+      }
+    >
+      <TextField
+        label="Your initials or code"
+        hint="Never a full name."
+        value={initials}
+        onValue={(next) => {
+          setInitials(next)
+          setProblem(undefined)
+        }}
+        maxLength={12}
+        problem={problem}
+      />
+    </SeatPage>
+  )
+}
+
+interface WhichCodeProps {
+  name: string
+  codes: readonly string[]
+  done: number
+  onCode: (code: string) => Promise<void>
+}
+
+function WhichCode({ name, codes, done, onCode }: WhichCodeProps) {
+  return (
+    <SeatPage
+      title="Which code is on your plate?"
+      titleLook="words"
+      name={name}
+      progress={`${done} of ${done + codes.length} done`}
+    >
+      <div className={styles.seats}>
+        {codes.map((code) => (
+          <Button key={code} size="bench" onPress={() => onCode(code)}>
+            {code}
+          </Button>
+        ))}
+      </div>
+    </SeatPage>
+  )
+}
+
+function NotTasting({ onBack }: { onBack: () => Promise<void> }) {
+  return (
+    <SeatPage
+      title="You do not taste."
+      titleLook="words"
+      name="A tasting"
+      foot={
+        <Button size="bench" onPress={onBack}>
+          I taste after all
+        </Button>
+      }
+    >
+      <p>Tell the host, so that nobody waits for your ballot.</p>
+    </SeatPage>
+  )
+}

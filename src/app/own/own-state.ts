@@ -1,0 +1,101 @@
+import type { Answer } from '@/core/seal/blind/answer.ts'
+import type { BlindView } from '@/core/seal/blind/blind-view.ts'
+import { type BallotSlip, openSlot } from '@/slip/ballot-slip.ts'
+import type { ReturnSlip } from '@/slip/return-slip.ts'
+
+/** What a taster's own phone keeps of a slip: named texts, as the notebook keeps what is not finished. */
+export type OwnTexts = Readonly<Record<string, string>>
+
+/** What was sealed of one code. */
+export interface OwnSealed {
+  answers: Answer[]
+  words: string
+  startedAt: number
+  sealedAt: number
+}
+
+export const responseIdAt = (place: number) => `q${place}`
+export const doneField = (code: string) => `done/${code}`
+export const setField = (place: number) => `set/${place}`
+
+const sealedOf = (texts: OwnTexts, code: string): OwnSealed | null => {
+  const text = texts[doneField(code)]
+  return text === undefined ? null : (JSON.parse(text) as OwnSealed)
+}
+
+/** The blind view of a slip as far as its taster has come: made of the slip and of their own answers, of nothing else. */
+export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
+  const servings = slip.codes.map((code, place) => {
+    const sealed = sealedOf(texts, code)
+    return { code, position: place + 1, done: sealed !== null, sealed }
+  })
+  const open = servings.filter(({ done }) => !done)
+  const chosen = open.find(({ code }) => code === texts.chosen)
+  const next = slip.slot === openSlot ? chosen : open[0]
+  const sets = slip.sets.map((codes, place) => ({
+    codes,
+    offered: slip.tellApart?.test === 'duo-trio' ? codes.slice(1) : codes,
+    done: texts[setField(place)] !== undefined,
+  }))
+  const guess = slip.asksUsual ? { done: texts.usual !== undefined } : null
+  return {
+    sessionNumber: 1,
+    servings,
+    nextCode: next?.code ?? null,
+    warmUpCode: slip.warmUpCode,
+    sets,
+    tellApart: slip.tellApart,
+    questions: slip.questions.map((question, place) => ({
+      ...question,
+      responseId: responseIdAt(place),
+    })),
+    rest: slip.rest,
+    guess,
+    complete: open.length === 0 && sets.every(({ done }) => done) && guess?.done !== false,
+  }
+}
+
+/** What goes back to the host of all that was sealed so far, in the order in which it was. */
+export function ownReturn(slip: BallotSlip, texts: OwnTexts): ReturnSlip {
+  const issuedAt = slip.issuedMinute * 60_000
+  const seconds = (at: number) => (at - issuedAt) / 1000
+  const servings = slip.codes.flatMap((code, place) => {
+    const sealed = sealedOf(texts, code)
+    if (!sealed) return []
+    const answers = slip.questions.map((_, at) => {
+      const answer = sealed.answers.find(({ responseId }) => responseId === responseIdAt(at))
+      return answer?.value === null || !answer
+        ? { value: null, why: answer?.why ?? 'no reason given' }
+        : { value: answer.value }
+    })
+    return [
+      {
+        place,
+        answers,
+        words: sealed.words,
+        startedSeconds: seconds(sealed.startedAt),
+        sealedSeconds: seconds(sealed.sealedAt),
+      },
+    ]
+  })
+  return {
+    tag: slip.tag,
+    slot: slip.slot,
+    issue: slip.issue,
+    initials: slip.slot === openSlot ? (texts.initials ?? '') : '',
+    nonce: Number(texts.nonce ?? 0),
+    revision: Math.min(255, Number(texts.acts ?? 0)),
+    heardAllergens: texts.heard === 'yes',
+    servings: servings.toSorted((one, other) => one.sealedSeconds - other.sealedSeconds),
+    picks: slip.sets.map((codes, place) => {
+      const at = codes.indexOf(texts[setField(place)] ?? '')
+      return at < 0 ? null : at
+    }),
+    usual:
+      texts.usual === undefined
+        ? null
+        : texts.usual === ''
+          ? 'no-idea'
+          : Math.max(0, slip.codes.indexOf(texts.usual)),
+  }
+}
