@@ -183,10 +183,12 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
   })
   await plan(page)
   await bench(page)
+  await page.getByRole('link', { name: 'Tasting', exact: true }).click()
+  await page.getByRole('heading', { level: 1, name: 'Who is tasting?' }).waitFor()
   await page.setViewportSize({ width: 360, height: 800 })
-  await go(page, 'Tasting')
   await taste(page)
   expect(await overhangPixels(page)).toBe(0)
+  await page.setViewportSize({ width: 1280, height: 900 })
 
   await go(page, 'Findings')
   await page.getByRole('button', { name: 'Look now, and record it' }).click()

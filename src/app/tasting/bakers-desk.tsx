@@ -3,6 +3,7 @@ import styles from '@/app/tasting/seat/tasting.module.css'
 import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { CloseEarly } from './close-early.tsx'
 import { LateTaster } from './late-taster.tsx'
+import { OwnPhones } from './own-phones.tsx'
 import { PaperBallots } from './paper-ballots.tsx'
 import { TasterList } from './taster-list.tsx'
 import { useTable } from './tasting-context.ts'
@@ -21,6 +22,7 @@ export function BakersDesk() {
       </p>
       <TasterList />
       {open ? <LateTaster /> : null}
+      {state.seal === 'unsealed' ? null : <OwnPhones />}
       <div className={styles.actions}>
         <Unseal />
         {state.begun && open && !state.mayUnseal.ok ? <CloseEarly /> : null}

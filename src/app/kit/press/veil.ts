@@ -21,7 +21,9 @@ export function veilPlace(place: DOMRect): void {
   element.className = styles.veil ?? ''
   element.dataset.veil = ''
   element.setAttribute('aria-hidden', 'true')
-  const { x, y, width, height } = place
+  // Whole pixels: nobody reads a weight out of a fraction of one.
+  const [x, y] = [Math.floor(place.x), Math.floor(place.y)]
+  const [width, height] = [Math.ceil(place.right) - x, Math.ceil(place.bottom) - y]
   element.style.cssText = `left:${x}px;top:${y}px;width:${width}px;height:${height}px`
   const host = topDialog() ?? document.body
   host.append(element)
