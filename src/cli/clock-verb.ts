@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs'
+import { dayInTime, laidInTime } from '@/core/clock-plan/day-in-time.ts'
 import { planTheDay } from '@/core/clock-plan/plan-the-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
@@ -14,7 +15,8 @@ import {
 import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
-import { clockWindow } from './clock-window.ts'
+import { wallClock } from '@/core/wording/words/wall-clock.ts'
+import { planAsAsked } from './plan-as-asked.ts'
 import { planStops, stopsText } from './plan-stops.ts'
 import { processClock } from './process-clock.ts'
 import { readTrial } from './read-trial.ts'
@@ -24,7 +26,6 @@ import { jsonOption, type Verb } from './verb.ts'
 import { wrapped } from './wrapped.ts'
 
 const searchMilliseconds = 2000
-const recoverySeconds = 60
 
 /** The next session's day by the clock: who does what when, backwards from when people eat or forwards from when one starts. */
 export const clockVerb: Verb = {
@@ -44,19 +45,20 @@ export const clockVerb: Verb = {
   },
   answer: async (asked) => {
     const whole = readTrial(asked.file)
-    const plan = planInForce(whole)
+    const plan = planAsAsked(asked, planInForce(whole))
     const next = previewNextSession(plan, whole.trial.seed, whole.sessions)
     if (!next.ok)
       throw new CommandTrouble(
         `${asked.file}: no session can be dealt from this plan; check says why.`,
       )
     const { session } = next
+    const { problem: anyTime, parts } = problemOfDay(plan, session)
     const { spanSeconds } = plannedDay(plan, session)
-    const { originAt, window, blocks } = clockWindow(asked, plan, spanSeconds)
-    const room = { window, blocks, mixers: 1, recoverySeconds }
-    const { problem, parts } = problemOfDay(plan, session, room)
+    const inTime = dayInTime(plan, spanSeconds, wallClock(plan.zone, processClock))
+    const { originAt } = inTime
+    const problem = laidInTime(anyTime, inTime)
     const budget = { clock: () => performance.now(), milliseconds: searchMilliseconds }
-    const clock = planTheDay(problem, budget)
+    const clock = planTheDay(problem, parts, budget)
     if (!clock)
       throw new CommandTrouble(
         'No plan was found, not even with waits far off. Take more time, fewer flights or levels, or another order.',

@@ -1,6 +1,7 @@
 import { latestBegin } from './latest-begin.ts'
 import type { OvenBake } from './oven-bake.ts'
 import { inTurn, ovenTurns } from './oven-turns.ts'
+import type { BetweenLoads } from './room-of-day.ts'
 
 /** A bake and how long its dough takes to it by the method alone. */
 export interface BakeOnItsWay extends OvenBake {
@@ -17,7 +18,11 @@ export interface BakeOnItsWay extends OvenBake {
 export function doughStarts(
   doughOrder: readonly string[],
   bakes: readonly BakeOnItsWay[],
-  { handsSeconds, places }: { handsSeconds: number; places: number },
+  {
+    handsSeconds,
+    places,
+    between,
+  }: { handsSeconds: number; places: number; between: BetweenLoads },
 ): { startSeconds: Map<string, number>; bakeSeconds: Map<string, number> } {
   const earliest = new Map(doughOrder.map((id, index) => [id, index * handsSeconds]))
   const turnsFrom = (starts: ReadonlyMap<string, number>) => {
@@ -27,13 +32,13 @@ export function doughStarts(
         readySeconds: (starts.get(bake.batchId) ?? 0) + bake.methodSeconds,
       })),
     )
-    return { queue, begins: ovenTurns(queue, { places }) }
+    return { queue, begins: ovenTurns(queue, { places, between }) }
   }
   let starts = earliest
   let { queue, begins } = turnsFrom(starts)
   // Each round lets the bakes ahead of those just moved follow them; the last one never moves.
   for (let round = 0; round <= bakes.length; round += 1) {
-    const latest = latestBegin(queue, begins, places)
+    const latest = latestBegin(queue, begins, { places, between })
     const before = starts
     starts = begunBefore(doughOrder, handsSeconds, (id) => {
       const asks = queue.flatMap(({ batchId, methodSeconds }, at) =>

@@ -17,12 +17,14 @@ export function equalOfDay(
   const groups = [...new Set(pulls.map(groupOf))].map((key) =>
     pulls.filter((pull) => groupOf(pull) === key),
   )
-  const firstOf = (pull: PullPart) => parts.find(({ batchId }) => batchId === pull.batchId)?.id
+  const firstOf = (pull: PullPart) =>
+    parts.find(({ batchId, forAll }) => batchId === pull.batchId && !forAll)?.id
   const lastOf = (pull: PullPart) => parts.filter((part) => follows(part, pull)).at(-1)?.id
   return groups.flatMap((own, at): EqualGroup[] => {
+    const shortest = Math.min(...own.map(({ methodSeconds }) => methodSeconds))
     const ages = own.flatMap((pull) => {
       const from = firstOf(pull)
-      return from ? [{ from, to: pull.launchId }] : []
+      return from ? [{ from, to: pull.launchId, lessSeconds: pull.methodSeconds - shortest }] : []
     })
     const mouths = own.flatMap((pull) => {
       const to = lastOf(pull)

@@ -1,5 +1,6 @@
 import { emptySeconds, type OvenBake } from './oven-bake.ts'
 import { soonestFirst } from './oven-turns.ts'
+import type { BetweenLoads } from './room-of-day.ts'
 
 /**
  * How late each bake could begin without keeping a later one waiting, in seconds: until one of its places, or the oven for
@@ -9,7 +10,7 @@ import { soonestFirst } from './oven-turns.ts'
 export function latestBegin(
   bakes: readonly OvenBake[],
   beginSeconds: readonly number[],
-  places: number,
+  { places, between }: { places: number; between: BetweenLoads },
 ): number[] {
   const slots = slotsOf(bakes, beginSeconds, places)
   return bakes.map((bake, at) => {
@@ -20,8 +21,12 @@ export function latestBegin(
       if (later <= at) return []
       const empty = emptySeconds(bake, other)
       const shared = slots[later]?.some((slot) => slots[at]?.includes(slot))
-      if (empty === null && !shared) return []
-      return [(beginSeconds[later] ?? own) - bake.holdSeconds - (empty ?? 0)]
+      const otherLoad = other.load !== bake.load
+      if (empty === null && !shared && !otherLoad) return []
+      const rests = otherLoad
+        ? between.pullSeconds + Math.max(between.recoverySeconds, empty ?? 0)
+        : (empty ?? 0)
+      return [(beginSeconds[later] ?? own) - bake.holdSeconds - rests]
     })
     const mates = of((other) => other.load === bake.load)
     const ahead = of((other, later) => later > at && other.load !== bake.load)

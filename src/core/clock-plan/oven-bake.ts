@@ -1,7 +1,8 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type DayTask, lineIds, lineOf, taskSeconds } from './day-tasks.ts'
 import { type DealtDay, piecesByLoad } from './dealt-day.ts'
-import { ovenChangeSeconds } from './oven-change.ts'
+import { type OvenPace, ovenChangeSeconds } from './oven-change.ts'
+import { roomOfDay } from './room-of-day.ts'
 
 /** One way through the oven: of a piece, or of a dough that is baked whole. */
 export interface OvenBake {
@@ -19,11 +20,13 @@ export interface OvenBake {
   entersCelsius: number | undefined
   leavesCelsius: number | undefined
   heat: string
+  pace: OvenPace
 }
 
 /** All bakes of a day in the order of their loads; what is in no load comes last. */
 export function ovenBakes(plan: Plan, day: DealtDay, tasks: readonly DayTask[]): OvenBake[] {
   const loaded = piecesByLoad(day)
+  const { pace } = roomOfDay(plan)
   return day.dealt.doughOrder
     .flatMap((batchId) => {
       const own = tasks.filter((task) => task.batchId === batchId)
@@ -49,6 +52,7 @@ export function ovenBakes(plan: Plan, day: DealtDay, tasks: readonly DayTask[]):
           handsSeconds: bakes[0]?.step.handsSeconds ?? 0,
           entersCelsius: bakes[0]?.step.celsius,
           leavesCelsius: bakes.at(-1)?.step.celsius,
+          pace,
           heat: bakes.map(({ step }) => step.celsius ?? '').join(' '),
         },
       }
@@ -71,5 +75,5 @@ export function bakeTasks<Task extends DayTask>(line: readonly Task[]): Task[] {
 export function emptySeconds(before: OvenBake, next: OvenBake): number | null {
   if (before.load === next.load) return null
   if (before.heat === next.heat && before.leavesCelsius === before.entersCelsius) return null
-  return ovenChangeSeconds(before.leavesCelsius, next.entersCelsius)
+  return ovenChangeSeconds(before.leavesCelsius, next.entersCelsius, before.pace)
 }

@@ -1,4 +1,5 @@
 import { emptySeconds, type OvenBake } from './oven-bake.ts'
+import type { BetweenLoads } from './room-of-day.ts'
 
 /** A bake that has begun, with the moment the hands took it up and when it is out; in seconds of the day. */
 export interface BegunBake extends OvenBake {
@@ -28,16 +29,22 @@ interface Oven {
   begun?: readonly BegunBake[]
   /** What is not begun yet begins no sooner than now. */
   nowSeconds?: number
+  between?: BetweenLoads
 }
 
 /**
  * When each waiting bake begins. The oven takes the bakes in the order given (`inTurn`), each when it is ready and has its places: none before the loads ahead of its
- * own, and none at another temperature before all others are out and the oven has come to it. What is inside keeps its place
+ * own are out and the oven is as hot again, and none at another temperature before all others are out and the oven has come to it. What is inside keeps its place
  * until it is out. What should have begun before `nowSeconds` keeps that moment, but is thought to begin now by those after it.
  */
 export function ovenTurns(
   waiting: readonly WaitingBake[],
-  { places, begun = [], nowSeconds = Number.NEGATIVE_INFINITY }: Oven,
+  {
+    places,
+    begun = [],
+    nowSeconds = Number.NEGATIVE_INFINITY,
+    between = { pullSeconds: 0, recoverySeconds: 0 },
+  }: Oven,
 ): number[] {
   const free = Array.from({ length: places }, () => Number.NEGATIVE_INFINITY)
   for (const bake of begun.toSorted((one, other) => one.inSeconds - other.inSeconds))
@@ -49,8 +56,10 @@ export function ovenTurns(
       free.toSorted((one, other) => one - other)[bake.places - 1] ?? bake.readySeconds,
       ...baking.flatMap((other) => {
         const empty = emptySeconds(other, bake)
-        const ahead = other.load < bake.load ? [other.beginSeconds] : []
-        return empty === null ? ahead : [...ahead, other.outSeconds + empty]
+        if (other.load >= bake.load)
+          return empty === null ? [] : [other.outSeconds + between.pullSeconds + empty]
+        const rests = Math.max(between.recoverySeconds, empty ?? 0)
+        return [other.outSeconds + between.pullSeconds + rests]
       }),
     )
     const from = Math.max(begins, nowSeconds)

@@ -1,3 +1,4 @@
+import type { RungOf } from './search/day-demands.ts'
 import type { DayProblem } from './search/day-problem.ts'
 import { type Culprit, culpritsOf, type Mend, mendsOf } from './search/mends.ts'
 import {
@@ -8,6 +9,8 @@ import {
   mostRung,
   solveDay,
 } from './search/solve-day.ts'
+import { straightened } from './straightened.ts'
+import type { WorkPart } from './work-parts.ts'
 
 /** The rung of a step's waits, in quarters of its tolerance. */
 export interface StepRung {
@@ -31,12 +34,21 @@ export interface ClockPlan extends DayPlan {
  * within a quarter of their tolerance, each step's own rung is lowered in turn, those nearest the end of the method first, so
  * that one narrow place loosens no other wait. Null where not even waits far beyond their tolerance make a plan.
  */
-export function planTheDay(problem: DayProblem, budget: Budget, better?: Better): ClockPlan | null {
+export function planTheDay(
+  problem: DayProblem,
+  parts: readonly WorkPart[],
+  budget: Budget,
+  better?: Better,
+): ClockPlan | null {
+  const straight = (plan: DayPlan, rungOf: RungOf): DayPlan => ({
+    ...plan,
+    begins: straightened(problem, parts, plan.begins, rungOf),
+  })
   const part = (share: number) => ({ ...budget, milliseconds: budget.milliseconds * share })
   const first = solveDay(problem, part(0.5), better ? { better } : {})
   const within = first.ok ? first.plan.rung : null
   if (first.ok && within === 1)
-    return { ...first.plan, fits: true, stepRungs: [], mends: [], culprits: [] }
+    return { ...straight(first.plan, () => 1), fits: true, stepRungs: [], mends: [], culprits: [] }
   const mends = within === null ? mendsOf(problem, part(0.3)) : []
   const culprits = within === null ? culpritsOf(problem, part(0.1)) : []
   const rung = within ?? widestOf(mends)
@@ -44,12 +56,17 @@ export function planTheDay(problem: DayProblem, budget: Budget, better?: Better)
   const stepRungs = eachLowered(problem, rung, part(0.1))
   const ofStep = new Map(stepRungs.map((one) => [one.step, one.rung]))
   const stepOf = new Map(problem.tasks.map(({ id, step }) => [id, step]))
+  const ownRung: RungOf = ({ from }) => ofStep.get(stepOf.get(from) ?? '') ?? rung
   const solved = solveDay(problem, part(0.3), {
     ...(better ? { better } : {}),
     most: 1,
-    extra: ({ from }) => ofStep.get(stepOf.get(from) ?? '') ?? rung,
+    extra: ownRung,
   })
-  const plan = solved.ok ? solved.plan : first.ok ? first.plan : null
+  const plan = solved.ok
+    ? straight(solved.plan, (wait) => Math.max(1, ownRung(wait)))
+    : first.ok
+      ? straight(first.plan, () => first.plan.rung)
+      : null
   const loosened = stepRungs.filter((one) => one.rung > 1)
   return plan && { ...plan, rung, fits: rung <= mostRung, stepRungs: loosened, mends, culprits }
 }

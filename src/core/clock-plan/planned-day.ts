@@ -1,16 +1,17 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { handsOnDoughSeconds } from './bake-order.ts'
-import { type DayTask, dayTasks, lineIds, lineOf, taskKey, taskSeconds } from './day-tasks.ts'
+import { type DayTask, lineIds, lineOf, taskKey } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
-import { doughStarts } from './dough-starts.ts'
-import { bakeTasks, type OvenBake, ovenBakes } from './oven-bake.ts'
+import { firstTimes } from './first-times.ts'
+import { keptTimes } from './kept-times.ts'
+import type { OvenBake } from './oven-bake.ts'
+import { type DayAsked, problemOfDay } from './problem-of-day.ts'
+import type { Placed } from './search/day-problem.ts'
+import type { WorkPart } from './work-parts.ts'
 
-/** A task with its moments, in seconds from the day's first hand: hands begin, and its wait ends. */
+/** A task with its moments, in seconds from the day's first hand: hands begin, and its wait ends as planned. */
 export interface PlannedTask extends DayTask {
   beginSeconds: number
   endSeconds: number
-  /** When it could have begun by the method alone; later, a bake waits for the oven and a hot piece for the hands. */
-  readySeconds: number
 }
 
 export interface PlannedDay {
@@ -20,94 +21,87 @@ export interface PlannedDay {
   bakes: OvenBake[]
   /** From the first hand to the last thing done. */
   spanSeconds: number
+  /** When the first hand begins (UTC ms) where a moment was fixed and the times found for it are kept; else null. */
+  startAt: number | null
 }
 
 /**
- * The day of one session as it is planned, the only model of it: the Bench asks by it, the fairness check judges by it and the
- * plan's page states it. Doughs are begun as `doughStarts` says and go through the method without a stop; a bake waits until
- * the oven has a place and is at its temperature; the pieces of a load are finished one after another by one pair of hands.
- * A step of a whole dough waits for all its pieces.
+ * The day of one session as it is planned, the only one: the Bench asks by it, the fairness check judges by it, the plan's page
+ * states it and the terminal prints it. It is the one that was searched and kept for a time of day, as long as it still holds
+ * for this plan and deal; else the quick first plan of the same model.
  */
 export function plannedDay(plan: Plan, day: DealtDay): PlannedDay {
-  const tasks = dayTasks(plan, day)
-  const bakes = ovenBakes(plan, day, tasks)
-  const order = day.dealt.doughOrder
-  const doughs = order.map((id) => tasks.filter(({ batchId }) => batchId === id))
-  const untimed = timedTasks(doughs, () => ({ start: 0, bake: null, after: 0 }))
-  const onTheirWay = bakes.map((bake) => {
-    const first = untimed.find(({ unit, step }) => unit.id === bake.id && step.kind === 'bake')
-    return { ...bake, methodSeconds: first?.readySeconds ?? 0 }
+  const asked = problemOfDay(plan, day)
+  const kept = keptTimes(plan, day, asked.problem)
+  return dayByTimes(asked, kept?.begins ?? firstTimes(asked), kept?.originAt ?? null)
+}
+
+/** A day by the moments at which its parts begin; `originAt` is their second 0, UTC ms. */
+export function dayByTimes(
+  { parts, rough }: Pick<DayAsked, 'parts' | 'rough'>,
+  begins: Placed,
+  originAt: number | null,
+): PlannedDay {
+  const first = Math.min(...parts.map(({ id }) => begins[id] ?? 0))
+  const at = (id: string) => (begins[id] ?? first) - first
+  const begun = beginsOf(parts, at)
+  const pulls = new Map(
+    parts.flatMap((part) => (part.what === 'pull' ? [[part.id, at(part.id)] as const] : [])),
+  )
+  const overs = new Map(
+    parts.flatMap((part) =>
+      part.what === 'over' ? [[part.after[0]?.from, at(part.id)] as const] : [],
+    ),
+  )
+  const partOf = new Map(parts.flatMap((part) => part.taskKeys.map((key) => [key, part] as const)))
+  const doughs = new Map<string, DayTask[]>()
+  for (const task of rough.tasks)
+    doughs.set(task.batchId, [...(doughs.get(task.batchId) ?? []), task])
+  const tasks = rough.tasks.map((task): PlannedTask => {
+    const own = doughs.get(task.batchId) ?? []
+    const key = taskKey(task)
+    const part = partOf.get(key)
+    const beginSeconds = begun.get(key) ?? 0
+    const handsOff = beginSeconds + task.step.handsSeconds
+    const pulled = part && pulls.get(`${part.id} out`)
+    if (pulled !== undefined) return { ...task, beginSeconds, endSeconds: pulled }
+    if (task.step.waitSeconds === 0) return { ...task, beginSeconds, endSeconds: handsOff }
+    const nexts = nextKeys(own, task).map((next) => begun.get(next) ?? handsOff)
+    const over = part && overs.get(part.id)
+    const endSeconds = Math.max(
+      handsOff,
+      nexts.length > 0 ? Math.min(...nexts) : (over ?? handsOff + task.step.waitSeconds),
+    )
+    return { ...task, beginSeconds, endSeconds }
   })
-  const { startSeconds, bakeSeconds } = doughStarts(order, onTheirWay, {
-    handsSeconds: handsOnDoughSeconds(plan),
-    places: plan.placesPerLoad,
-  })
-  const after = handsAfterBake(plan)
-  const placeOf = new Map(bakes.map(({ id, place }) => [id, place]))
-  const timed = timedTasks(doughs, (batchId, unitId) => ({
-    start: startSeconds.get(batchId) ?? 0,
-    bake: bakeSeconds.get(unitId) ?? null,
-    after: (placeOf.get(unitId) ?? 0) * after,
-  }))
-  const first = Math.min(...timed.map(({ beginSeconds }) => beginSeconds))
-  const planned = timed.map((task) => ({
-    ...task,
-    beginSeconds: task.beginSeconds - first,
-    endSeconds: task.endSeconds - first,
-    readySeconds: task.readySeconds - first,
-  }))
   return {
-    tasks: planned,
-    byKey: new Map(planned.map((task) => [taskKey(task), task])),
-    bakes,
-    spanSeconds: Math.max(0, ...planned.map(({ endSeconds }) => endSeconds)),
+    tasks,
+    byKey: new Map(tasks.map((task) => [taskKey(task), task])),
+    bakes: rough.bakes,
+    spanSeconds: Math.max(0, ...tasks.map(({ endSeconds }) => endSeconds)),
+    startAt: originAt === null ? null : originAt + first * 1000,
   }
 }
 
-interface Moments {
-  start: number
-  /** When the unit's bake begins; null for as soon as it is ready. */
-  bake: number | null
-  /** How long the unit waits for the hands once it is out. */
-  after: number
+/** When each task begins: what is done to several pieces in one go, one after another. */
+function beginsOf(parts: readonly WorkPart[], at: (id: string) => number): Map<string, number> {
+  return new Map(
+    parts.flatMap((part) =>
+      part.taskKeys.map(
+        (key, turn) =>
+          [key, at(part.id) + (part.forAll ? 0 : turn * part.step.handsSeconds)] as const,
+      ),
+    ),
+  )
 }
 
-/** Every dough from its start on, each unit at its own pace. */
-function timedTasks(
-  doughs: readonly DayTask[][],
-  momentsOf: (batchId: string, unitId: string) => Moments,
-): PlannedTask[] {
-  return doughs.flatMap((own) => {
-    const [{ batchId } = { batchId: '' }] = own
-    const units = lineIds(batchId, own)
-    const ends = new Map(units.map((id) => [id, momentsOf(batchId, id).start]))
-    const turningOf = new Map(units.map((id) => [id, roundTheOven(lineOf(own, id))]))
-    return own.map((task) => {
-      const { unit } = task
-      const its = unit.kind === 'piece' ? [unit.id] : units
-      const ready = Math.max(...its.map((id) => ends.get(id) ?? 0))
-      const moments = momentsOf(batchId, unit.id)
-      const turning = its.map((id) => turningOf.get(id))
-      let begin = ready
-      if (turning.some((one) => one?.bake === task)) begin = Math.max(ready, moments.bake ?? ready)
-      else if (turning.some((one) => one?.next === task)) begin = ready + moments.after
-      const endSeconds = begin + taskSeconds(task)
-      for (const id of its) ends.set(id, endSeconds)
-      return { ...task, beginSeconds: begin, endSeconds, readySeconds: ready }
-    })
+/** What follows a task on each line that it belongs to. */
+function nextKeys(own: readonly DayTask[], task: DayTask): string[] {
+  const lines = task.unit.kind === 'piece' ? [task.unit.id] : lineIds(task.batchId, own)
+  const keys = lines.flatMap((id) => {
+    const line = lineOf(own, id)
+    const next = line[line.indexOf(task) + 1]
+    return next ? [taskKey(next)] : []
   })
-}
-
-/** Where a line meets the oven, and what it does next once it is out. */
-function roundTheOven(line: readonly DayTask[]): { bake?: DayTask; next?: DayTask } {
-  const bakes = bakeTasks(line)
-  const [bake] = bakes
-  if (!bake) return {}
-  const next = line[line.indexOf(bake) + bakes.length]
-  return next ? { bake, next } : { bake }
-}
-
-function handsAfterBake({ steps }: Plan): number {
-  const last = steps.findLastIndex(({ kind }) => kind === 'bake')
-  return steps.slice(last + 1).reduce((sum, step) => sum + step.handsSeconds * step.repeats, 0)
+  return [...new Set(keys)]
 }

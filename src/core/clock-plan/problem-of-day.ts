@@ -2,49 +2,82 @@ import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { DealtDay } from './dealt-day.ts'
 import { equalOfDay } from './equal-of-day.ts'
-import { usualOvenPace } from './oven-change.ts'
-import { plannedDay } from './planned-day.ts'
-import type { Block, DayProblem, Order, Stay, Wait, Window } from './search/day-problem.ts'
-import { type WorkPart, workParts } from './work-parts.ts'
-
-/** What a day asks of the kitchen besides the plan: how many of what, which hours are closed, from when or until when. */
-export interface DayRoom {
-  window: Window
-  blocks: Block[]
-  mixers: number
-  /** How long the oven takes to be as hot again after a load. */
-  recoverySeconds: number
-}
+import { emptySeconds, type OvenBake } from './oven-bake.ts'
+import { type DayRoom, roomOfDay } from './room-of-day.ts'
+import type { RoughDay } from './rough-day.ts'
+import { roughDay } from './rough-day.ts'
+import type { DayProblem, Order, Stay, TaskToPlace, Wait } from './search/day-problem.ts'
+import { waysDiffer } from './way-to-oven.ts'
+import { type PullPart, type WorkPart, workParts } from './work-parts.ts'
 
 /** Half a minute from oven to mouth, the usual tolerance of a hot piece; the age at baking may differ by 5 % of its length. */
 const mouthToleranceSeconds = 60
 
+/** The line that stands for all doughs, where something is done once for them together. */
+export const allDoughs = 'all'
+
+export interface DayAsked {
+  problem: DayProblem
+  parts: WorkPart[]
+  rough: RoughDay
+}
+
 /**
- * The planned day as a problem for the search: one task for each thing the hands do, a pull after each bake; waits with the
- * steps' tolerances, none early where a mark ends them; doughs in their order at every step, loads in turn. Pieces of later
- * loads wait longer for the oven than the method says, by as much as the planned day has them wait, the same for all lines of
- * a flight: so a flight is compared within itself.
+ * The planned day as a problem for the search, counted from its first hand: one task for each thing the hands do, a pull after
+ * each bake; waits with the steps' tolerances, none early where a mark ends them; doughs in their order at every step, loads
+ * in turn. What is done once for all doughs is one task. Pieces of later loads wait longer for the oven than the method says,
+ * by as much as the rough day has them wait, the same for all lines of a flight: so a flight is compared within itself.
  */
-export function problemOfDay(
-  plan: Plan,
-  day: DealtDay,
-  room: DayRoom,
-): { problem: DayProblem; parts: WorkPart[] } {
-  const planned = plannedDay(plan, day)
-  const parts = workParts(plan, day, planned)
-  const tasks = parts.map(({ id, batchId, step, what, activeSeconds }) => ({
-    ...{ id, line: batchId, step: step.id, activeSeconds },
-    uses: [
-      ...(activeSeconds > 0 ? [{ resource: 'hands', count: 1 }] : []),
-      ...(what === 'work' && step.uses.includes('mixer') ? [{ resource: 'mixer', count: 1 }] : []),
-    ],
-  }))
+export function problemOfDay(plan: Plan, day: DealtDay): DayAsked {
+  const room = roomOfDay(plan)
+  const rough = roughDay(plan, day)
+  const parts = workParts(plan, day, rough)
   const waits: Wait[] = parts.flatMap(({ id, after }) =>
     after.map(({ from, seconds, earlySeconds, lateSeconds }) => ({
       ...{ from, to: id, seconds, earlySeconds, lateSeconds },
     })),
   )
-  const stays: Stay[] = parts.flatMap((part) =>
+  const inTurn = loadOrders(parts, rough.bakes, room.recoverySeconds)
+  const fridge = room.fridgePlaces === null ? {} : { fridge: room.fridgePlaces }
+  return {
+    ...{ parts, rough },
+    problem: {
+      ...{ tasks: parts.map((part) => taskOf(part, room)), waits },
+      stays: [...ovenStays(parts), ...(room.fridgePlaces === null ? [] : fridgeStays(parts))],
+      ...{ blocks: [], window: { startSeconds: 0, startFixed: true } },
+      orders: [
+        ...doughOrders(plan, day, parts),
+        ...inTurn,
+        ...(mixedApart(plan) && waysDiffer(plan) ? meetings(parts, inTurn) : []),
+      ],
+      capacities: {
+        ...{ hands: room.hands, oven: plan.placesPerLoad, mixer: room.mixers, ...fridge },
+        ...(room.hands > 1 ? { baker: 1 } : {}),
+      },
+      equal: equalOfDay(plan, parts, { ageTolerance: 0.05, mouthToleranceSeconds }),
+      ...{ done: [], nowSeconds: null, oven: room.pace },
+    },
+  }
+}
+
+/** A machine that works alone keeps no hands; what wants one person keeps that one, where there are others. */
+function taskOf(part: WorkPart, { hands }: DayRoom): TaskToPlace {
+  const { id, batchId, step, what, activeSeconds, forAll } = part
+  const works = activeSeconds > 0
+  const alone = what === 'work' && step.uses.length === 1 && step.uses[0] === 'mixer'
+  const one = (resource: string) => ({ resource, count: 1 })
+  return {
+    ...{ id, line: forAll ? allDoughs : batchId, step: step.id, activeSeconds },
+    uses: [
+      ...(works && !alone ? [one('hands')] : []),
+      ...(works && what === 'work' && step.uses.includes('mixer') ? [one('mixer')] : []),
+      ...(works && what === 'work' && step.samePerson && hands > 1 ? [one('baker')] : []),
+    ],
+  }
+}
+
+function ovenStays(parts: readonly WorkPart[]): Stay[] {
+  return parts.flatMap((part) =>
     part.what === 'pull'
       ? [
           {
@@ -55,19 +88,23 @@ export function problemOfDay(
         ]
       : [],
   )
-  return {
-    parts,
-    problem: {
-      ...{ tasks, waits, stays, blocks: room.blocks, window: room.window },
-      orders: [...doughOrders(plan, day, parts), ...loadOrders(parts, room.recoverySeconds)],
-      capacities: { hands: plan.pairsOfHands, oven: plan.placesPerLoad, mixer: room.mixers },
-      equal: equalOfDay(plan, parts, { ageTolerance: 0.05, mouthToleranceSeconds }),
-      ...{ done: [], nowSeconds: null, oven: usualOvenPace },
-    },
-  }
 }
 
-/** What is done to whole doughs is done in dough order. */
+/** From the hands that put a dough, or a piece, into the cold to those that take it out. */
+function fridgeStays(parts: readonly WorkPart[]): Stay[] {
+  return parts
+    .filter(({ step, what }) => step.kind === 'cold-proof' && what === 'work')
+    .flatMap((cold) => {
+      const next = parts.filter(({ after }) => after.some(({ from }) => from === cold.id))
+      const pieces = cold.whole && cold.unitIds.length === 1 ? 1 : cold.unitIds.length
+      const each = next.length === 1 ? pieces : 1
+      return next.map(({ id }) => ({
+        ...{ resource: 'fridge', count: each, from: cold.id, to: id, afterSeconds: 0 },
+      }))
+    })
+}
+
+/** What is done to whole doughs is done in dough order; the oven, and what comes after it, has an order of its own. */
 function doughOrders(plan: Plan, day: DealtDay, parts: readonly WorkPart[]): Order[] {
   if (!mixedApart(plan)) return []
   return plan.steps.flatMap((step) => {
@@ -77,7 +114,10 @@ function doughOrders(plan: Plan, day: DealtDay, parts: readonly WorkPart[]): Ord
           part.batchId === batchId &&
           part.step.id === step.id &&
           part.what === 'work' &&
-          part.whole,
+          part.whole &&
+          part.step.kind !== 'bake' &&
+          !part.afterOven &&
+          !part.forAll,
       ),
     )
     return own.slice(1).flatMap((next, at) => {
@@ -87,8 +127,17 @@ function doughOrders(plan: Plan, day: DealtDay, parts: readonly WorkPart[]): Ord
   })
 }
 
-/** No load is launched before the one ahead is out and the oven has recovered. */
-function loadOrders(parts: readonly WorkPart[], recoverySeconds: number): Order[] {
+/** No load is launched before the one ahead is out and the oven has recovered, or come to another temperature. */
+function loadOrders(
+  parts: readonly WorkPart[],
+  bakes: readonly OvenBake[],
+  recoverySeconds: number,
+): Order[] {
+  const bakeOf = (pull: PullPart) => bakes.find(({ id }) => pull.unitIds.includes(id))
+  const rests = (before: PullPart, next: PullPart) => {
+    const [one, other] = [bakeOf(before), bakeOf(next)]
+    return Math.max(recoverySeconds, (one && other && emptySeconds(one, other)) ?? 0)
+  }
   const pulls = parts.flatMap((part) => (part.what === 'pull' ? [part] : []))
   const loads = [...new Set(pulls.map(({ load }) => load))].toSorted((one, other) => one - other)
   return loads.slice(1).flatMap((load, at) =>
@@ -97,9 +146,35 @@ function loadOrders(parts: readonly WorkPart[], recoverySeconds: number): Order[
       .flatMap((before) =>
         pulls
           .filter((pull) => pull.load === load)
-          .map(({ launchId }) => ({
-            ...{ from: before.id, to: launchId, seconds: recoverySeconds, ofOven: true },
+          .map((next) => ({
+            ...{ from: before.id, to: next.launchId, seconds: rests(before, next), ofOven: true },
           })),
       ),
   )
+}
+
+/** Doughs that take differently long to the oven still meet there: within the hands for their load and so long. */
+const mostApartSeconds = 120
+
+function meetings(parts: readonly WorkPart[], loads: readonly Order[]): Order[] {
+  const pulls = parts
+    .flatMap((part) => (part.what === 'pull' ? [part] : []))
+    .toSorted((one, other) => one.load - other.load)
+  const noLater = (from: string, to: string, seconds: number): Order => ({
+    ...{ from: to, to: from, fromBegin: true, seconds: -seconds },
+  })
+  return pulls.slice(1).flatMap((next, at) => {
+    const before = pulls[at]
+    if (!before) return []
+    if (before.load !== next.load) {
+      const rests = loads.find(({ from, to }) => from === before.id && to === next.launchId)
+      const seconds = before.activeSeconds + (rests?.seconds ?? 0) + mostApartSeconds
+      return [noLater(before.id, next.launchId, seconds)]
+    }
+    const hands = parts.find(({ id }) => id === next.launchId)?.activeSeconds ?? 0
+    return [
+      noLater(before.launchId, next.launchId, hands + mostApartSeconds),
+      noLater(next.launchId, before.launchId, hands + mostApartSeconds),
+    ]
+  })
 }

@@ -1,10 +1,5 @@
+import type { QuietHours } from '@/core/trial/day-wishes.ts'
 import type { Block } from './search/day-problem.ts'
-
-/** A time of day, in minutes from midnight. */
-export interface QuietHours {
-  fromMinutes: number
-  toMinutes: number
-}
 
 /** A calendar day; `day` may run past the end of its month. */
 export interface CalendarDay {

@@ -5,9 +5,11 @@ import type { WorkPart } from './work-parts.ts'
 /** One thing for the hands to do, in seconds from the plan's origin. */
 export interface RunRow {
   id: string
+  /** The same whenever this day is planned anew, and for the session once it is begun: dough, step, repeat and which of them. */
+  key: string
   beginSeconds: number
   endSeconds: number
-  /** Of which dough, counted from 1 in dough order. */
+  /** Of which dough, counted from 1 in dough order; 0 where it is done once for all. */
   dough: number
   batchId: string
   unitIds: WorkedUnit['id'][]
@@ -17,7 +19,8 @@ export interface RunRow {
   repeats: number
   /** Piece by piece: how many pieces, else null for a whole dough. */
   pieces: number | null
-  do: 'work' | 'launch' | 'pull'
+  /** `over`: a last wait is over. */
+  do: 'work' | 'launch' | 'pull' | 'over'
   /** How long it is left alone afterwards, until the hands come back to it; null for the last thing done to it. */
   waitSeconds: number | null
   /** The wait may end sooner or later than so: a mark or a reading says when. */
@@ -35,21 +38,30 @@ export function runSheet(
   for (const part of parts)
     for (const { from } of part.after)
       nextOf.set(from, Math.min(nextOf.get(from) ?? Number.POSITIVE_INFINITY, at(part.id)))
+  const counted = new Map<string, number>()
   return parts
     .map((part): RunRow => {
       const { id, batchId, step, repeat, unitIds, activeSeconds } = part
       const endSeconds = at(id) + activeSeconds
       const next = nextOf.get(id)
-      const bakes = step.kind === 'bake'
+      const what = doOf(part)
+      const dough = part.forAll ? 0 : doughOrder.indexOf(batchId) + 1
+      const name = `${dough}-${step.id}-${repeat}-${what}`
+      const nth = (counted.get(name) ?? 0) + 1
+      counted.set(name, nth)
       return {
         ...{ id, batchId, unitIds, repeat, endSeconds, beginSeconds: at(id) },
-        dough: doughOrder.indexOf(batchId) + 1,
+        ...{ dough, key: `${name}-${nth}`, do: what },
         ...{ stepId: step.id, name: step.name, repeats: step.repeats },
-        pieces: part.whole && unitIds.length === 1 ? null : unitIds.length,
-        do: part.what === 'pull' ? 'pull' : bakes ? 'launch' : 'work',
+        pieces: part.forAll || (part.whole && unitIds.length === 1) ? null : unitIds.length,
         waitSeconds: next === undefined ? null : next - endSeconds,
         waitsForMark: part.what === 'work' && step.endsBy.by !== 'clock',
       }
     })
     .toSorted((one, other) => one.beginSeconds - other.beginSeconds || one.dough - other.dough)
+}
+
+function doOf({ what, step }: WorkPart): RunRow['do'] {
+  if (what !== 'work') return what
+  return step.kind === 'bake' ? 'launch' : 'work'
 }

@@ -1,14 +1,18 @@
+import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { stepTolerance } from '@/core/trial/step-tolerance.ts'
-import { type DayTask, lineIds, lineOf, taskKey } from './day-tasks.ts'
+import { type DayTask, lineIds, lineOf, taskKey, taskSeconds } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
-import type { PlannedDay, PlannedTask } from './planned-day.ts'
+import { usualPullSeconds } from './room-of-day.ts'
+import type { RoughDay, RoughTask } from './rough-day.ts'
 
 /** What must have ended before a part begins, and how long after it. */
 export interface After {
   from: string
   seconds: number
+  /** How much of it is for the oven's queue, beyond the method. */
+  queuedSeconds: number
   earlySeconds: number
   lateSeconds: number
 }
@@ -18,18 +22,22 @@ interface Part {
   batchId: string
   step: Step
   repeat: number
-  /** The dough or pieces it is done to. */
+  /** The doughs or pieces it is done to, one after another. */
   unitIds: string[]
+  /** What it takes of the day's tasks, as `taskKey` names them. */
+  taskKeys: string[]
   activeSeconds: number
   after: After[]
   /** Done to a whole dough, or to all of its pieces at once. */
   whole: boolean
   afterOven: boolean
+  /** Done once for all doughs. */
+  forAll: boolean
 }
 
-/** Something to do by hand. */
+/** Something to do by hand; `over`: nothing but the moment at which a last wait is over. */
 export interface HandsPart extends Part {
-  what: 'work'
+  what: 'work' | 'over'
 }
 
 /** Something to take out of the oven, with what the oven holds for it. */
@@ -43,6 +51,8 @@ export interface PullPart extends Part {
   /** Where it stands in the rows of what is compared: pieces of one flight. */
   flight: number
   ageSeconds: number
+  /** From the first hand to the launch by the method alone, as the level has it. */
+  methodSeconds: number
 }
 
 export type WorkPart = HandsPart | PullPart
@@ -54,28 +64,38 @@ const longWaitSeconds = 600
  * The day's tasks as the hands meet them. Until the last long wait before the oven the pieces of a dough are worked together,
  * one after another in one go; from there on each piece is a line of its own. Every bake ends with a pull.
  */
-export function workParts(plan: Plan, day: DealtDay, planned: PlannedDay): WorkPart[] {
-  return day.dealt.doughOrder.flatMap((batchId) => partsOfDough(plan, day, planned, batchId))
+export function workParts(plan: Plan, day: DealtDay, planned: RoughDay): WorkPart[] {
+  const forAll = new Map<string, WorkPart>()
+  return day.dealt.doughOrder.flatMap((batchId) =>
+    partsOfDough({ plan, day, planned, forAll }, batchId),
+  )
 }
 
-function partsOfDough(plan: Plan, day: DealtDay, planned: PlannedDay, batchId: string): WorkPart[] {
+interface DayParts {
+  plan: Plan
+  day: DealtDay
+  planned: RoughDay
+  /** What is done once for all doughs, as found so far. */
+  forAll: Map<string, WorkPart>
+}
+
+function partsOfDough({ plan, day, planned, forAll }: DayParts, batchId: string): WorkPart[] {
   const own = planned.tasks.filter((task) => task.batchId === batchId)
   const parts = new Map<string, WorkPart>()
   for (const id of lineIds(batchId, own)) {
     const line = lineOf(own, id)
     const together = togetherUntil(line)
     const queued = queuedAt(line, together, planned, matesOf(plan, day, planned, id))
-    let before: { part: WorkPart; task: PlannedTask } | null = null
+    let before: { part: WorkPart; task: RoughTask } | null = null
     for (const [index, task] of line.entries()) {
       const key = partKey(task, index <= together)
-      const known = parts.get(key)
-      const waited = before
-        ? toleranceOf(before.task.step, before.task.step.waitSeconds + queued(index))
-        : null
+      const known = parts.get(key) ?? forAll.get(key)
+      const waited = before ? toleranceOf(before.task.step, queued(index)) : null
       const part = known ?? handsPart(key, task, index <= together, line)
-      if (known && task.unit.kind === 'piece' && !known.unitIds.includes(id)) {
-        known.unitIds.push(id)
-        known.activeSeconds += task.step.handsSeconds
+      if (!part.taskKeys.includes(taskKey(task))) {
+        part.taskKeys.push(taskKey(task))
+        part.unitIds.push(task.unit.id)
+        part.activeSeconds += part.forAll && known ? 0 : task.step.handsSeconds
       }
       if (
         before &&
@@ -84,17 +104,26 @@ function partsOfDough(plan: Plan, day: DealtDay, planned: PlannedDay, batchId: s
         !part.after.some(({ from }) => from === before?.part.id)
       )
         part.after.push({ from: before.part.id, ...waited })
-      parts.set(key, part)
+      if (part.forAll) forAll.set(key, part)
+      if (!(known && part.forAll)) parts.set(key, part)
       before = { part, task }
       const next = line[index + 1]
       if (task.step.kind === 'bake' && next?.step.kind !== 'bake') {
         const pull: WorkPart =
           parts.get(`${key} out`) ?? pullPart(plan, day, planned, task, line, part)
         if (!pull.after.some(({ from }) => from === part.id))
-          pull.after.push({ from: part.id, ...toleranceOf(task.step, task.step.waitSeconds) })
+          pull.after.push({ from: part.id, ...toleranceOf(task.step) })
         parts.set(pull.id, pull)
         before = { part: pull, task: { ...task, step: { ...task.step, waitSeconds: 0 } } }
       }
+    }
+    if (before && before.task.step.waitSeconds > 0) {
+      const over = overPart(before.part)
+      const wait = {
+        from: before.part.id,
+        ...toleranceOf(before.task.step),
+      }
+      if (!parts.has(over.id)) parts.set(over.id, { ...over, after: [wait] })
     }
   }
   return [...parts.values()]
@@ -108,9 +137,12 @@ function togetherUntil(line: readonly DayTask[]): number {
 }
 
 function partKey(task: DayTask, together: boolean): string {
+  if (isForAll(task)) return `all ${task.step.id} ${task.repeat}`
   if (task.unit.kind === 'batch' || !together) return taskKey(task)
   return `${task.batchId} ${task.levelId ?? ''} ${task.step.id} ${task.repeat}`
 }
+
+const isForAll = ({ step, unit }: DayTask) => step.once === true && unit.kind === 'batch'
 
 function handsPart(
   id: string,
@@ -121,19 +153,28 @@ function handsPart(
   const bake = line.findIndex(({ step }) => step.kind === 'bake')
   const { batchId, step, repeat, unit } = task
   return {
-    ...{ what: 'work', id, batchId, step, repeat, unitIds: [unit.id], after: [] },
-    activeSeconds: step.handsSeconds,
+    ...{ what: 'work', id, batchId, step, repeat, unitIds: [], taskKeys: [], after: [] },
+    activeSeconds: 0,
+    forAll: isForAll(task),
     whole: together || unit.kind === 'batch',
     afterOven: bake >= 0 && line.indexOf(task) > bake,
+  }
+}
+
+function overPart(last: WorkPart): HandsPart {
+  const { batchId, step, repeat, unitIds, whole, forAll } = last
+  return {
+    ...{ what: 'over', id: `${last.id} over`, batchId, step, repeat, unitIds, taskKeys: [] },
+    ...{ activeSeconds: 0, after: [], whole, afterOven: true, forAll },
   }
 }
 
 function pullPart(
   plan: Plan,
   day: DealtDay,
-  planned: PlannedDay,
-  task: PlannedTask,
-  line: readonly PlannedTask[],
+  planned: RoughDay,
+  task: RoughTask,
+  line: readonly RoughTask[],
   last: WorkPart,
 ): PullPart {
   const first = line.find(({ step }) => step.kind === 'bake') ?? task
@@ -142,7 +183,8 @@ function pullPart(
   const flights = rowsOf(plan, day)
   return {
     ...{ what: 'pull', id: `${last.id} out`, batchId: task.batchId, step: task.step },
-    ...{ repeat: task.repeat, unitIds: [task.unit.id], activeSeconds: pullSeconds, after: [] },
+    ...{ repeat: task.repeat, unitIds: [task.unit.id], taskKeys: [], after: [] },
+    ...{ activeSeconds: task.step.pullSeconds ?? usualPullSeconds, forAll: false },
     ...{ whole: task.unit.kind === 'batch', afterOven: true },
     launchId: taskKey(first),
     places: bake?.places ?? 1,
@@ -151,6 +193,9 @@ function pullPart(
     counted: piece === undefined || piece.role === 'counted',
     flight: flights.get(task.unit.id) ?? 0,
     ageSeconds: first.beginSeconds - (line[0]?.beginSeconds ?? 0),
+    methodSeconds: line
+      .slice(0, line.indexOf(first))
+      .reduce((total, each) => total + taskSeconds(each), 0),
   }
 }
 
@@ -174,9 +219,9 @@ function rowsOf(plan: Plan, day: DealtDay): Map<string, number> {
  * of a later load stand as balls and not opened; without one, before the bake.
  */
 function queuedAt(
-  line: readonly PlannedTask[],
+  line: readonly RoughTask[],
   together: number,
-  planned: PlannedDay,
+  planned: RoughDay,
   mates: ReadonlySet<string>,
 ): (index: number) => number {
   const bake = line.findIndex(({ step }) => step.kind === 'bake')
@@ -187,8 +232,9 @@ function queuedAt(
   return (index) => (index === where ? seconds : 0)
 }
 
-/** The bakes a unit is compared with: those of its flight where pieces are eaten hot, else those of its load. */
-function matesOf(plan: Plan, day: DealtDay, { bakes }: PlannedDay, id: string): Set<string> {
+/** The bakes a unit is compared with: those of its flight where pieces are eaten hot, else those of its load; of one dough each alone. */
+function matesOf(plan: Plan, day: DealtDay, { bakes }: RoughDay, id: string): Set<string> {
+  if (!mixedApart(plan)) return new Set([id])
   const rows = rowsOf(plan, day)
   const own = bakes.find((bake) => bake.id === id)
   const alike = (bake: { id: string; load: number }) =>
@@ -200,7 +246,7 @@ function matesOf(plan: Plan, day: DealtDay, { bakes }: PlannedDay, id: string): 
 }
 
 /** What some bakes wait for the oven in the planned day, on average and in whole seconds: the same for all of them. */
-function meanQueue(mates: ReadonlySet<string>, { tasks }: PlannedDay): number {
+function meanQueue(mates: ReadonlySet<string>, { tasks }: RoughDay): number {
   const first = new Map<string, number>()
   for (const { unit, step, readySeconds, beginSeconds } of tasks)
     if (step.kind === 'bake' && mates.has(unit.id) && !first.has(unit.id))
@@ -209,9 +255,6 @@ function meanQueue(mates: ReadonlySet<string>, { tasks }: PlannedDay): number {
   return Math.round(waits.reduce((sum, wait) => sum + wait, 0) / Math.max(1, waits.length))
 }
 
-function toleranceOf(step: Step, seconds: number): Omit<After, 'from'> {
-  return { seconds, ...stepTolerance(step) }
+function toleranceOf(step: Step, queuedSeconds = 0): Omit<After, 'from'> {
+  return { seconds: step.waitSeconds + queuedSeconds, queuedSeconds, ...stepTolerance(step) }
 }
-
-/** Hands for taking one piece out of the oven, in seconds: our own guess, since the method does not name it. */
-export const pullSeconds = 15

@@ -1,4 +1,4 @@
-import { lineOf } from '@/core/clock-plan/day-tasks.ts'
+import { lineOf, taskSeconds } from '@/core/clock-plan/day-tasks.ts'
 import { bakeTasks } from '@/core/clock-plan/oven-bake.ts'
 import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -40,9 +40,12 @@ function timesOf(day: PlannedDay, piece: { id: string; batchId: string }) {
   const line = lineOf(own, piece.id)
   const bakes = bakeTasks(line)
   const [first] = bakes
+  const way = first ? line.slice(0, line.indexOf(first)) : []
+  const methodSeconds = way.reduce((total, task) => total + taskSeconds(task), 0)
+  const mixed = line[0]?.beginSeconds ?? 0
   return {
-    methodSeconds: (first?.readySeconds ?? 0) - (own[0]?.beginSeconds ?? 0),
-    waitedSeconds: (first?.beginSeconds ?? 0) - (first?.readySeconds ?? 0),
+    methodSeconds,
+    waitedSeconds: (first?.beginSeconds ?? 0) - mixed - methodSeconds,
     outSeconds: bakes.at(-1)?.endSeconds ?? 0,
     readySeconds: line.at(-1)?.endSeconds ?? 0,
   }

@@ -1,7 +1,7 @@
 import { lineIds, lineOf, taskKey } from '@/core/clock-plan/day-tasks.ts'
 import type { PlannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Session } from './session-record.ts'
-import { asAgreedSeconds, runSeconds, type StepRun, waitSeconds } from './step-runs.ts'
+import { runSeconds, type StepRun, waitSeconds } from './step-runs.ts'
 
 /** What a dough or piece does next; `dueAt` in UTC ms, null where nothing tells. */
 export interface NextOnLine {
@@ -19,12 +19,14 @@ export function nextOfLines(
 ): Map<string, NextOnLine> {
   const found = new Map<string, NextOnLine>()
   let before: { planned: number; at: number } | null = null
+  const { startAt } = day
   for (const batchId of session.dealt.doughOrder) {
     const own = runs.filter((run) => run.batchId === batchId)
     const planned = Math.min(
       ...day.tasks.flatMap((task) => (task.batchId === batchId ? [task.beginSeconds] : [])),
     )
-    const firstDue: number | null = before && before.at + (planned - before.planned) * 1000
+    const firstDue: number | null =
+      before === null ? startAt : before.at + (planned - before.planned) * 1000
     const lines = lineIds(batchId, own).flatMap((id) => {
       const line = lineOf(own, id)
       const next = nextOnLine(line, day, firstDue)
@@ -46,7 +48,7 @@ function nextOnLine(
   const at = line.findLastIndex(isBehind)
   const last = line[at]
   if (last && last.stoppedAt === null && last.startedAt !== null) {
-    return { run: last, do: 'end', dueAt: endDue(last, last.startedAt) }
+    return { run: last, do: 'end', dueAt: endDue(last, last.startedAt, day) }
   }
   const run = line[at + 1]
   if (!run) return null
@@ -61,17 +63,24 @@ function nextOnLine(
 const isBehind = ({ startedAt, stoppedAt, skipped }: StepRun) =>
   startedAt !== null || stoppedAt !== null || skipped
 
-/** When a running step is due to end: its wait after the hands are off or, while they are on it, after the planned work. */
-function endDue(run: StepRun, startedAt: number): number {
-  return run.handsOffAt === null
-    ? startedAt + asAgreedSeconds(run) * 1000
-    : run.handsOffAt + waitSeconds(run) * 1000
+/**
+ * When a running step is due to end: its wait as planned and agreed after the hands are off or, while they are on it, after the
+ * planned work. A bake is stamped as begun once it is in.
+ */
+function endDue(run: StepRun, startedAt: number, { byKey }: PlannedDay): number {
+  const { step, handsOffAt, moreSeconds } = run
+  const planned = byKey.get(taskKey(run))
+  const waits = planned
+    ? Math.max(0, planned.endSeconds - planned.beginSeconds - step.handsSeconds + moreSeconds)
+    : waitSeconds(run)
+  if (handsOffAt !== null) return handsOffAt + waits * 1000
+  return startedAt + (runSeconds(step) - step.waitSeconds + waits) * 1000
 }
 
-/** How long after one step the next begins, as planned; at the oven, as soon as it is free. */
+/** How long after one step the next begins, as planned. */
 function gapSeconds({ byKey }: PlannedDay, last: StepRun, next: StepRun): number {
   const [before, after] = [byKey.get(taskKey(last)), byKey.get(taskKey(next))]
-  if (!before || !after || after.step.kind === 'bake') return 0
+  if (!before || !after) return 0
   return Math.max(0, after.beginSeconds - before.endSeconds)
 }
 
@@ -101,7 +110,7 @@ export function secondsUntil(
   const planned = byKey.get(taskKey(next.run))
   const then = byKey.get(taskKey(target))
   if (planned && then) {
-    return then.readySeconds - (next.do === 'start' ? planned.beginSeconds : planned.endSeconds)
+    return then.beginSeconds - (next.do === 'start' ? planned.beginSeconds : planned.endSeconds)
   }
   const from = line.indexOf(next.run) + (next.do === 'end' ? 1 : 0)
   return line

@@ -9,13 +9,6 @@ import { madeSession } from '../session/made-session.ts'
 import { randomPlan } from './random-plan.ts'
 import { checkDay } from './search/check-day.ts'
 
-const room = {
-  window: { startSeconds: 0, startFixed: true },
-  blocks: [],
-  mixers: 1,
-  recoverySeconds: 60,
-}
-
 function countingClock() {
   let looks = 0
   return () => {
@@ -29,8 +22,8 @@ it('plans days of many kinds so that nothing overlaps and every order holds', ()
   for (let seed = 1; seed <= 40; seed += 1) {
     const plan = randomPlan(seed)
     const session = madeSession(plan, [], seed)
-    const { problem, parts } = problemOfDay(plan, session, room)
-    const clock = planTheDay(problem, { clock: countingClock(), milliseconds: 300 })
+    const { problem, parts } = problemOfDay(plan, session)
+    const clock = planTheDay(problem, parts, { clock: countingClock(), milliseconds: 300 })
     if (!clock) continue
     fitting += clock.fits ? 1 : 0
     expect([seed, checkDay(problem, clock.begins).faults]).toEqual([seed, []])
@@ -51,8 +44,8 @@ it('bakes a flight of four doughs in dough order equally old, by one pair of han
   )
   const loads = order.map((id, at) => ({ id: `load-${at}`, number: at + 1, pieceIds: [id] }))
   const session = { ...dealt, dealt: { ...dealt.dealt, loads } }
-  const { problem } = problemOfDay(plan, session, room)
-  const clock = planTheDay(problem, { clock: countingClock(), milliseconds: 2000 })
+  const { problem, parts } = problemOfDay(plan, session)
+  const clock = planTheDay(problem, parts, { clock: countingClock(), milliseconds: 2000 })
   // Four mixes of 480 s and four bakes of 260 s: the doughs can stay 480 s apart all day, so that their ages are equal.
   expect(clock).toMatchObject({ fits: true, rung: 1, spreadRung: 1 })
 })

@@ -26,8 +26,10 @@ describe('dayCost', () => {
     // Pieces of 2667.6 / 9 = 296 g for three mouths: a full bite of 20 g of each.
     expect(day.gramsPerMouth).toBeCloseTo(180, 6)
     // To the oven 480 + 1800 + 2 × 1320 + 60 = 4980 s. The warm-up goes first and is of the third dough, which cannot be
-    // begun before 2 × 480 s of mixing; then nine loads of 260 s without a gap: 960 + 4980 + 2340 = 8280 s.
-    expect(day.spanSeconds).toBe(8280)
+    // begun before 2 × 480 s of mixing; then nine loads of 260 s, and between them 15 s for a pull and 60 s until the oven is as
+    // hot again: 960 + 4980 + 9 × 260 + 8 × 75 = 8880 s at least. One pair of hands, and equal waits in a flight, take minutes.
+    expect(day.spanSeconds).toBeGreaterThanOrEqual(8880)
+    expect(day.spanSeconds).toBeLessThanOrEqual(8880 + 300)
     expect(day.fridgePlaces).toBe(0)
   })
 

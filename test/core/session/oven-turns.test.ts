@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -10,12 +11,15 @@ import { madeSession, nth } from './made-session.ts'
 const seconds = (count: number) => 1_000_000 + count * 1000
 const minutes = (count: number) => seconds(count * 60)
 
-/** A day on which every piece is balled, and so ready for the oven, at minute 0. */
+/** A day on which every piece is balled, and has rested as long as planned, so that all are ready for the oven at minute 0. */
 function readyDay(plan: Plan, session: Session) {
   const { events, log } = madeLog()
-  const at = minutes(0)
+  const { byKey } = plannedDay(plan, session)
   for (const { id } of session.pieces) {
     const about = { kind: 'piece', id } as const
+    const rests =
+      (byKey.get(`${id} bake 1`)?.beginSeconds ?? 0) - (byKey.get(`${id} ball 1`)?.endSeconds ?? 0)
+    const at = minutes(0) - rests * 1000
     log({ kind: 'step-started', stepId: 'ball', repeat: 1 }, { about, at })
     log({ kind: 'step-stopped', stepId: 'ball', repeat: 1 }, { about, at })
   }
@@ -27,7 +31,7 @@ function readyDay(plan: Plan, session: Session) {
 
 const line = ({ do: what, unit }: AgendaItem) => `${what} ${unit.id}`
 
-// A bake of the made plan takes 20 s of work and 240 s in the oven.
+// A bake of the made plan takes 20 s of work and 240 s in the oven; then 15 s for the pull and 60 s until it is as hot again.
 describe('an oven for one piece at once', () => {
   const plan = madePlan()
   const session = madeSession(plan)
@@ -41,9 +45,9 @@ describe('an oven for one piece at once', () => {
     expect(out && line(out)).toBe(`end ${one}`)
     expect(out?.dueAt).toBe(minutes(5))
     expect(next && line(next)).toBe(`start ${two}`)
-    expect(next).toMatchObject({ dueAt: minutes(5), lateSeconds: -180 })
-    // The second is in 20 s after the first is out and takes its 240 s.
-    expect(afterNext).toMatchObject({ unit: { id: three }, dueAt: seconds(5 * 60 + 260) })
+    expect(next).toMatchObject({ dueAt: seconds(5 * 60 + 75), lateSeconds: -255 })
+    // The second is taken up then and has its 20 and 240 s.
+    expect(afterNext).toMatchObject({ unit: { id: three }, dueAt: seconds(5 * 60 + 75 + 260 + 75) })
   })
 
   it('keeps the place of a piece that is overdue: it comes first, and nothing is late that cannot go in', () => {
@@ -52,7 +56,10 @@ describe('an oven for one piece at once', () => {
     const [out, ...others] = items(minutes(6))
     expect(out && line(out)).toBe(`end ${one}`)
     expect(out?.lateSeconds).toBe(60)
-    expect(others[0]).toMatchObject({ unit: { id: two }, dueAt: minutes(6), lateSeconds: 0 })
+    expect(others[0]).toMatchObject({
+      unit: { id: two },
+      ...{ dueAt: seconds(6 * 60 + 75), lateSeconds: -75 },
+    })
     expect(others.every(({ lateSeconds }) => lateSeconds !== null && lateSeconds <= 0)).toBe(true)
   })
 
@@ -62,9 +69,9 @@ describe('an oven for one piece at once', () => {
     oven('bake-out', one, minutes(5))
     const [next, afterNext] = items(minutes(8))
     expect(next && line(next)).toBe(`start ${two}`)
-    expect(next).toMatchObject({ dueAt: minutes(5), lateSeconds: 180 })
-    // Not in yet at minute 8, the second piece keeps the third waiting 260 s from there.
-    expect(afterNext).toMatchObject({ unit: { id: three }, dueAt: seconds(8 * 60 + 260) })
+    expect(next).toMatchObject({ dueAt: seconds(5 * 60 + 75), lateSeconds: 105 })
+    // Not in yet at minute 8, the second piece keeps the third waiting from there.
+    expect(afterNext).toMatchObject({ unit: { id: three }, dueAt: seconds(8 * 60 + 260 + 75) })
   })
 
   it('keeps no place for a piece that was lost and never said to come out', () => {
@@ -76,12 +83,12 @@ describe('an oven for one piece at once', () => {
 })
 
 describe('an oven for two pieces at once', () => {
-  const plan = madePlan({ placesPerLoad: 2, sparePieces: 1 })
+  const plan = madePlan({ placesPerLoad: 2, sparePieces: 1, warmUpPiece: false })
   const session = madeSession(plan)
   const loaded = session.dealt.loads.flatMap((load) => load.pieceIds)
   const [one = '', two = '', three = '', four = ''] = loaded
 
-  it('fills the free place, sends the third in when the first is out, and a spare piece last', () => {
+  it('fills the free place, sends the next load in when the first is out, and a spare piece last', () => {
     const { oven, items } = readyDay(plan, session)
     oven('bake-in', one, minutes(0))
     expect(items(minutes(1))[0]).toMatchObject({
@@ -91,9 +98,17 @@ describe('an oven for two pieces at once', () => {
     })
     oven('bake-in', two, minutes(1))
     const now = items(minutes(2))
-    expect(now.slice(0, 3).map(line)).toEqual([`end ${one}`, `start ${three}`, `end ${two}`])
-    expect(now[1]?.dueAt).toBe(minutes(4))
-    expect(now[3]).toMatchObject({ unit: { id: four }, dueAt: minutes(5) })
+    expect(now.slice(0, 4).map(line)).toEqual([
+      `end ${one}`,
+      `end ${two}`,
+      `start ${three}`,
+      `start ${four}`,
+    ])
+    // The next load is in once both are out, at minutes 4 and 5, and the oven is as hot again.
+    expect(now.slice(2, 4).map(({ dueAt }) => dueAt)).toEqual([
+      seconds(5 * 60 + 75),
+      seconds(5 * 60 + 75),
+    ])
     const spares = session.pieces.filter(({ role }) => role === 'spare').map(({ id }) => id)
     expect(new Set(now.slice(-spares.length).map(({ unit }) => unit.id))).toEqual(new Set(spares))
   })
@@ -129,9 +144,9 @@ it('waits with a dough that is baked whole until all its pieces have a place', (
     agenda(session, { ...whole, placesPerLoad }, effectiveEvents(events), minutes(10)).find(
       ({ unit }) => unit.id === second,
     )?.dueAt
-  expect(dueAt(1)).toBe(minutes(13))
-  // With a place free, no sooner than the load ahead of it was taken up: 20 s of hands before minute 9.
-  expect(dueAt(2)).toBe(seconds(9 * 60 - 20))
+  expect(dueAt(1)).toBe(seconds(13 * 60 + 75))
+  // A place that is free beside another load stays so: loads go in one after another.
+  expect(dueAt(2)).toBe(seconds(13 * 60 + 75))
 })
 
 it('lets nothing in beside a piece that wants the oven at another temperature', () => {

@@ -47,6 +47,7 @@ export interface Order {
   fromBegin?: boolean
   /** It is part of the oven's dealt order, which a mend may give up. */
   ofOven?: boolean
+  /** Below zero: no more than so long after, read from `to` to `from`. */
   seconds: number
 }
 
@@ -70,7 +71,14 @@ export interface Block {
 export interface EqualGroup {
   name: string
   toleranceSeconds: number
-  spans: { from: string; to: string; fromEnd?: boolean; toEnd?: boolean }[]
+  /** `lessSeconds`: what of it is meant to differ, such as the longer way of a level that rests longer. */
+  spans: {
+    from: string
+    to: string
+    fromEnd?: boolean
+    toEnd?: boolean
+    lessSeconds?: number
+  }[]
 }
 
 export interface Window {

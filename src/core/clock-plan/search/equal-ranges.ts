@@ -42,10 +42,13 @@ export function equalSpans(problem: DayProblem, nodes: Nodes) {
     .filter(({ spans }) => spans.length > 1)
     .map(({ name, toleranceSeconds, spans }) => ({
       ...{ name, toleranceSeconds },
-      spans: spans.map(({ from, to, fromEnd, toEnd }) => ({
+      spans: spans.map(({ from, to, fromEnd, toEnd, lessSeconds = 0 }) => ({
         from: nodeOf(nodes, from),
         to: nodeOf(nodes, to),
-        plus: (toEnd ? (active.get(to) ?? 0) : 0) - (fromEnd ? (active.get(from) ?? 0) : 0),
+        plus:
+          (toEnd ? (active.get(to) ?? 0) : 0) -
+          (fromEnd ? (active.get(from) ?? 0) : 0) -
+          lessSeconds,
       })),
     }))
 }

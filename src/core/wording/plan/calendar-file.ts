@@ -23,7 +23,7 @@ export function calendarFile(day: CalendarOf): string {
   const events = day.rows.map((row): EventAttributes => {
     const wait = runWaitText(row)
     return {
-      uid: `${day.trialId}-${day.session}-${row.id.replaceAll(/[^A-Za-z0-9]+/g, '-')}@evenhand`,
+      uid: `${day.trialId}-${day.session}-${row.key.replaceAll(/[^A-Za-z0-9]+/g, '-')}@evenhand`,
       title: runRowText(row),
       description: [day.question, wait === '' ? '' : `Then ${wait}.`].join('\n').trim(),
       start: day.originAt + row.beginSeconds * 1000,

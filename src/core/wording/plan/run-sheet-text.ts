@@ -5,8 +5,8 @@ import { durationText } from '@/core/wording/words/duration-text.ts'
 export function runRowText(row: RunRow): string {
   const pieces = row.pieces === null || row.pieces === 1 ? '' : `, ${row.pieces} pieces`
   const turn = row.repeats > 1 ? ` ${row.repeat} of ${row.repeats}` : ''
-  const what = row.do === 'pull' ? 'Out of the oven' : `${row.name}${turn}`
-  return `${what}, dough ${row.dough}${pieces}`
+  const whose = row.dough === 0 ? 'all doughs' : `dough ${row.dough}`
+  return `${doText(row.do, `${row.name}${turn}`)}, ${whose}${pieces}`
 }
 
 /** What follows: "then 1 h 20 min", "then about 40 min, until the mark", nothing after the last. */
@@ -14,4 +14,9 @@ export function runWaitText({ waitSeconds, waitsForMark }: RunRow): string {
   if (waitSeconds === null || waitSeconds === 0) return ''
   const wait = durationText(waitSeconds)
   return waitsForMark ? `about ${wait}, until the mark` : wait
+}
+
+function doText(what: RunRow['do'], name: string): string {
+  if (what === 'pull') return 'Out of the oven'
+  return what === 'over' ? `${name} is over` : name
 }

@@ -48,8 +48,8 @@ export function checkDay(problem: DayProblem, at: Placed): Checked {
     .filter(({ spans }) => spans.length > 1)
     .map(({ spans, toleranceSeconds }) => {
       const ages = spans.map(
-        ({ from, to, fromEnd, toEnd }) =>
-          (toEnd ? end(to) : begin(to)) - (fromEnd ? end(from) : begin(from)),
+        ({ from, to, fromEnd, toEnd, lessSeconds = 0 }) =>
+          (toEnd ? end(to) : begin(to)) - (fromEnd ? end(from) : begin(from)) - lessSeconds,
       )
       return Math.max(1, rungOf(Math.max(...ages) - Math.min(...ages), toleranceSeconds))
     })

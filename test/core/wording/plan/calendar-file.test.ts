@@ -6,6 +6,7 @@ import { calendarFile } from '@/core/wording/plan/calendar-file.ts'
 const row = (id: string, beginSeconds: number, change: Partial<RunRow> = {}): RunRow => ({
   ...{
     id,
+    key: id,
     beginSeconds,
     endSeconds: beginSeconds + 90,
     dough: 1,
