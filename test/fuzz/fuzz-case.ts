@@ -4,6 +4,7 @@ import { commandOf } from '@/cli/command.ts'
 import { CommandTrouble } from '@/cli/trouble.ts'
 import { verbs } from '@/cli/verbs.ts'
 import { chanceFrom, wholeBetween } from '@/core/design/chance.ts'
+import { type BackupSource, backupSource, fuzzBackup } from './fuzz-backup.ts'
 import { scoresTable, wideTable } from './made-tables.ts'
 import { type Json, mutatedDocument } from './mutated-document.ts'
 import { mutatedTable } from './mutated-table.ts'
@@ -11,17 +12,20 @@ import { spoiledSlip } from './spoiled-slip.ts'
 
 /** What came of one made-up file: refused by every verb, or answered by those that could. */
 export interface FuzzOutcome {
-  kind: 'trial' | 'table' | 'slip'
+  kind: 'trial' | 'table' | 'slip' | 'backup'
   came: 'refused' | 'answered'
+  /** True where the day was planned too: that search gives itself two seconds more. */
+  searched?: boolean
 }
 
 export interface FuzzSources {
   documents: Json[]
   tables: string[][][]
+  backup: BackupSource
 }
 
-/** The samples and tables that are spoiled. */
-export function fuzzSources(root: string): FuzzSources {
+/** The samples, tables and the backup that are spoiled. */
+export async function fuzzSources(root: string): Promise<FuzzSources> {
   const documentOf = (path: string): Json => JSON.parse(readFileSync(join(root, path), 'utf8'))
   const tableOf = (path: string) =>
     readFileSync(join(root, path), 'utf8')
@@ -40,6 +44,7 @@ export function fuzzSources(root: string): FuzzSources {
       wideTable,
       tableOf('test/journeys/tasting-elsewhere.csv'),
     ],
+    backup: await backupSource(),
   }
 }
 
@@ -64,19 +69,21 @@ async function answered(name: string, words: readonly string[]): Promise<string 
 const notANumber = /\b(NaN|Infinity|undefined|\[object Object\])\b/
 
 /**
- * One spoiled file, drawn by its number, given to the reader and every verb, or a spoiled ballot slip given to its readers. Throws where one of them throws anything but a
- * trouble in words, prints what is no number, or takes a file that `check` refuses.
+ * One spoiled file, drawn by its number, given to the reader and every verb (one that `check` refuses to one other, drawn too;
+ * every eighth that it takes to the planning of the day as well); a backup is restored, a ballot slip given to its readers.
+ * Throws where anything throws but a trouble in words, where a verb prints what is no number or takes what `check` refuses.
  */
 export async function fuzzCase(
   seed: number,
   number: number,
-  { documents, tables }: FuzzSources,
+  { documents, tables, backup }: FuzzSources,
   folder: string,
 ): Promise<FuzzOutcome> {
   const chance = chanceFrom(seed, number)
-  const drawn = wholeBetween(chance, 1, 5)
-  if (drawn === 5) return { kind: 'slip', came: spoiledSlip(chance) }
-  if (drawn === 1) {
+  const kind = wholeBetween(chance, 1, 20)
+  if (kind <= 2) return { kind: 'backup', came: await fuzzBackup(chance, backup) }
+  if (kind <= 5) return { kind: 'slip', came: spoiledSlip(chance) }
+  if (kind <= 10) {
     const table = tables[wholeBetween(chance, 0, tables.length - 1)] ?? []
     const file = join(folder, 'spoiled.csv')
     writeFileSync(file, mutatedTable(chance, table))
@@ -88,7 +95,10 @@ export async function fuzzCase(
   const file = join(folder, 'spoiled.json')
   writeFileSync(file, mutatedDocument(chance, document))
   const checked = await answered('check', [file])
-  for (const name of trialVerbs) {
+  const one = trialVerbs[wholeBetween(chance, 0, trialVerbs.length - 1)] ?? 'weigh'
+  const searched = checked !== undefined && wholeBetween(chance, 1, 8) === 1
+  const asked = checked === undefined ? [one] : searched ? [...trialVerbs, 'clock'] : trialVerbs
+  for (const name of asked) {
     const more = name === 'findings' || name === 'report' ? ['--unseal'] : []
     if (name === 'report') more.push('--out', join(folder, 'report.html'))
     const answer = await answered(name, [file, ...more])
@@ -96,7 +106,7 @@ export async function fuzzCase(
     if (checked === undefined) throw new Error(`${name} takes what check refuses`)
     refuseStrange(name, answer)
   }
-  return { kind: 'trial', came: checked === undefined ? 'refused' : 'answered' }
+  return { kind: 'trial', came: checked === undefined ? 'refused' : 'answered', searched }
 }
 
 function refuseStrange(name: string, answer: string): void {

@@ -8,6 +8,7 @@ export interface FuzzMessage {
   number: number
   kind?: string
   came?: string
+  searched?: boolean
   milliseconds: number
   megabytes: number
   defect?: string
@@ -16,7 +17,7 @@ export interface FuzzMessage {
 /** Works the cases from one number up to another, telling each as it begins and ends. Arguments: seed, first, end. */
 export async function run([seed, first, end]: readonly string[]): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), 'evenhand-fuzz-'))
-  const sources = fuzzSources(process.cwd())
+  const sources = await fuzzSources(process.cwd())
   const tell = (message: FuzzMessage | { begins: number }) => process.send?.(message)
   try {
     for (let number = Number(first); number < Number(end); number += 1) {

@@ -7,7 +7,7 @@ import { fuzzCase, fuzzSources } from './fuzz-case.ts'
 /** The short run of what `npm run fuzz` does twenty thousand times, with another seed. */
 test('of 60 spoiled files none throws, none is half taken, and some are still read', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'evenhand-fuzz-'))
-  const sources = fuzzSources(process.cwd())
+  const sources = await fuzzSources(process.cwd())
   const came = new Map<string, number>()
   try {
     for (let number = 0; number < 60; number += 1) {
@@ -18,6 +18,8 @@ test('of 60 spoiled files none throws, none is half taken, and some are still re
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
+  expect(came.get('backup refused')).toBeGreaterThan(0)
+  expect(came.get('backup answered')).toBeGreaterThan(0)
   expect(came.get('trial refused')).toBeGreaterThan(5)
   expect(came.get('trial answered')).toBeGreaterThan(5)
 })
