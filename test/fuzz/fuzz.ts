@@ -6,7 +6,7 @@ const mostMilliseconds = 2000
 /** What the planning of a day gives itself on top. */
 const searchMilliseconds = 2000
 /** A case that says nothing for so long hangs; on a busy machine time of day runs ahead of the processor's. */
-const hangsAfterMilliseconds = 30_000
+const hangsAfterMilliseconds = 120_000
 /** So many processes share the work. */
 const processes = 2
 /** A process's whole heap: a case that wants more ends it. */
