@@ -67,7 +67,14 @@ test('while a tasting is sealed nothing gives a level, letter or weight away: no
   expectNothingTold(download.suggestedFilename(), 'file name')
   expect(download.suggestedFilename()).not.toMatch(/66|71/)
   await fresh.getByRole('button', { name: 'Back up all' }).click()
-  await fresh.getByText('1 of them is sealed, but the file holds everything: levels').waitFor()
+  const told = fresh.getByText('1 trial is sealed, but the file holds everything: levels')
+  await told.waitFor()
+  const [backup] = await Promise.all([
+    fresh.waitForEvent('download'),
+    fresh.getByRole('button', { name: 'Back up', exact: true }).click(),
+  ])
+  expect(backup.suggestedFilename()).toMatch(/^evenhand-backup-[\d-]+\.zip$/)
+  await told.waitFor()
   expect(troubles).toEqual([])
   await page.context().close()
 })

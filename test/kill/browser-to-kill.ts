@@ -14,8 +14,11 @@ const chromiumFound = findChromium()
 
 const patienceMilliseconds = 60_000
 
-/** Starts a browser on the profile in `folder` and opens a page in it. */
-export async function browserToKill(folder: string): Promise<BrowserToKill> {
+/** Starts a browser on the profile in `folder` and opens a page in it; `under` is a command that runs and watches it. */
+export async function browserToKill(
+  folder: string,
+  under: readonly string[] = [],
+): Promise<BrowserToKill> {
   const found = await chromiumFound
   if (!found) throw new Error('no Chromium was found')
   const portFile = join(folder, 'DevToolsActivePort')
@@ -33,7 +36,8 @@ export async function browserToKill(folder: string): Promise<BrowserToKill> {
     ...[`--user-data-dir=${folder}`, 'about:blank'],
   ]
   // A process group of its own, so that the kill reaches every process of this browser and no other.
-  const browser = spawn(found.path, args, { detached: true, stdio: 'ignore' })
+  const [command = found.path, ...words] = [...under, found.path]
+  const browser = spawn(command, [...words, ...args], { detached: true, stdio: 'ignore' })
   try {
     const port = await portIn(portFile)
     const client = await chromium.connectOverCDP(`http://127.0.0.1:${port}`)

@@ -17,15 +17,7 @@ export interface Change {
   make: (place: Place) => Promise<{ counts: Record<string, number>; question?: string }>
 }
 
-let bench = ''
-let tasting = ''
-
 const undoOf = (page: Page, words: RegExp) => page.getByRole('button', { name: words })
-
-const openBench = async ({ page }: Place) => {
-  await page.goto(bench)
-  await page.getByRole('button', { name: 'Temperature', exact: true }).waitFor()
-}
 
 /** A dealt day in which nothing has happened yet, under ids of its own. */
 function freshDay(round: number): string {
@@ -41,106 +33,119 @@ const pixel = Buffer.from(
   'base64',
 )
 
-export const changes: readonly Change[] = [
-  {
-    name: 'import',
-    make: async ({ page, baseUrl, round }) => {
-      await page.goto(baseUrl)
-      await page.locator('input[type=file][accept*=json]').setInputFiles({
-        ...{ name: 'day.json', mimeType: 'application/json', buffer: Buffer.from(freshDay(round)) },
-      })
-      await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
-      bench = page.url().replace(/plan$/, 'bench')
-      return { counts: { trials: 1 } }
-    },
-  },
-  {
-    name: 'press',
-    make: async (place) => {
-      await openBench(place)
-      await place.page.getByRole('button', { name: 'Begin', exact: true }).click()
-      await undoOf(place.page, /^Undo .*begun/).waitFor()
-      return { counts: { 'step-started': 1 } }
-    },
-  },
-  {
-    name: 'undo',
-    make: async (place) => {
-      await openBench(place)
-      await undoOf(place.page, /^Undo .*begun/).click()
-      await place.page.getByRole('button', { name: 'Begin', exact: true }).waitFor()
-      return { counts: { void: 1 } }
-    },
-  },
-  {
-    name: 'weight',
-    make: async (place) => {
-      await openBench(place)
-      await place.page.getByRole('button', { name: 'Weigh', exact: true }).click()
-      await place.page.getByRole('button', { name: /shows/i }).first().click()
-      await undoOf(place.page, /^Undo/).waitFor()
-      return { counts: { weighed: 1 } }
-    },
-  },
-  {
-    name: 'temperature',
-    make: async (place) => {
-      const celsius = (23 + (place.round % 20) / 10).toFixed(1)
-      await openBench(place)
-      await place.page.getByRole('button', { name: 'Temperature', exact: true }).click()
-      await place.page.getByLabel('Dough temperature').fill(celsius)
-      await place.page.getByRole('button', { name: 'Keep', exact: true }).click()
-      await undoOf(place.page, /^Undo .*Dough/).waitFor()
-      return { counts: { temperature: 1 } }
-    },
-  },
-  {
-    name: 'photo',
-    make: async (place) => {
-      await openBench(place)
-      const photo = place.page.getByRole('button', { name: 'Photo', exact: true })
-      const more = place.page.getByRole('button', { name: /^More/ })
-      if (!(await photo.isVisible())) await more.click()
-      await photo.click()
-      await place.page.locator('input[type=file][accept="image/*"]').setInputFiles({
-        ...{ name: 'dough.png', mimeType: 'image/png', buffer: pixel },
-      })
-      await undoOf(place.page, /^Undo .*[Pp]hoto/).waitFor()
-      return { counts: { photos: 1, pictures: 1, photo: 1 } }
-    },
-  },
-  {
-    name: 'plan edit',
-    make: async ({ page, round }) => {
-      const question = `Is it still here after kill ${round}?`
-      await page.goto(bench.replace(/bench$/, 'plan'))
-      await page.getByLabel('Question', { exact: true }).fill(question)
-      await page.locator('[data-kept=kept]').waitFor()
-      return { counts: {}, question }
-    },
-  },
-  {
-    name: 'ballot',
-    make: async ({ page, baseUrl }) => {
-      if (tasting === '') {
+/** Every kind of change, for one profile: where its trials are is remembered from one change to the next. */
+export function changesOfProfile(): readonly Change[] {
+  let bench = ''
+  let tasting = ''
+  const openBench = async ({ page }: Place) => {
+    await page.goto(bench)
+    await page.getByRole('button', { name: 'Temperature', exact: true }).waitFor()
+  }
+  return [
+    {
+      name: 'import',
+      make: async ({ page, baseUrl, round }) => {
         await page.goto(baseUrl)
-        await page.getByRole('button', { name: /flatbread/ }).click()
-        await page.waitForURL(/#\/trial\//)
-        tasting = page.url().replace(/\w+$/, 'tasting')
-      }
-      await page.goto(tasting)
-      const taster = page.getByRole('button', { name: /^(BM|DR|EL|JO|VW)\b(?!.*all)/ })
-      await taster.first().click()
-      const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
-      const name = (await seal.textContent()) ?? ''
-      const scales = page.locator('[role=group], fieldset')
-      for (const scale of await scales.all()) {
-        const step = scale.getByRole('button', { name: /: 5\b/ })
-        if ((await step.count()) > 0) await step.first().click()
-      }
-      await seal.click()
-      await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
-      return { counts: { ballots: 1 } }
+        await page.locator('input[type=file][accept*=json]').setInputFiles({
+          ...{
+            name: 'day.json',
+            mimeType: 'application/json',
+            buffer: Buffer.from(freshDay(round)),
+          },
+        })
+        await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
+        bench = page.url().replace(/plan$/, 'bench')
+        return { counts: { trials: 1 } }
+      },
     },
-  },
-]
+    {
+      name: 'press',
+      make: async (place) => {
+        await openBench(place)
+        await place.page.getByRole('button', { name: 'Begin', exact: true }).click()
+        await undoOf(place.page, /^Undo .*begun/).waitFor()
+        return { counts: { 'step-started': 1 } }
+      },
+    },
+    {
+      name: 'undo',
+      make: async (place) => {
+        await openBench(place)
+        await undoOf(place.page, /^Undo .*begun/).click()
+        await place.page.getByRole('button', { name: 'Begin', exact: true }).waitFor()
+        return { counts: { void: 1 } }
+      },
+    },
+    {
+      name: 'weight',
+      make: async (place) => {
+        await openBench(place)
+        await place.page.getByRole('button', { name: 'Weigh', exact: true }).click()
+        await place.page.getByRole('button', { name: /shows/i }).first().click()
+        await undoOf(place.page, /^Undo/).waitFor()
+        return { counts: { weighed: 1 } }
+      },
+    },
+    {
+      name: 'temperature',
+      make: async (place) => {
+        const celsius = (23 + (place.round % 20) / 10).toFixed(1)
+        await openBench(place)
+        await place.page.getByRole('button', { name: 'Temperature', exact: true }).click()
+        await place.page.getByLabel('Dough temperature').fill(celsius)
+        await place.page.getByRole('button', { name: 'Keep', exact: true }).click()
+        await undoOf(place.page, /^Undo .*Dough/).waitFor()
+        return { counts: { temperature: 1 } }
+      },
+    },
+    {
+      name: 'photo',
+      make: async (place) => {
+        await openBench(place)
+        const photo = place.page.getByRole('button', { name: 'Photo', exact: true })
+        const more = place.page.getByRole('button', { name: /^More/ })
+        if (!(await photo.isVisible())) await more.click()
+        await photo.click()
+        await place.page.locator('input[type=file][accept="image/*"]').setInputFiles({
+          ...{ name: 'dough.png', mimeType: 'image/png', buffer: pixel },
+        })
+        await undoOf(place.page, /^Undo .*[Pp]hoto/).waitFor()
+        return { counts: { photos: 1, pictures: 1, photo: 1 } }
+      },
+    },
+    {
+      name: 'plan edit',
+      make: async ({ page, round }) => {
+        const question = `Is it still here after kill ${round}?`
+        await page.goto(bench.replace(/bench$/, 'plan'))
+        await page.getByLabel('Question', { exact: true }).fill(question)
+        await page.locator('[data-kept=kept]').waitFor()
+        return { counts: {}, question }
+      },
+    },
+    {
+      name: 'ballot',
+      make: async ({ page, baseUrl }) => {
+        if (tasting === '') {
+          await page.goto(baseUrl)
+          await page.getByRole('button', { name: /flatbread/ }).click()
+          await page.waitForURL(/#\/trial\//)
+          tasting = page.url().replace(/\w+$/, 'tasting')
+        }
+        await page.goto(tasting)
+        const taster = page.getByRole('button', { name: /^(BM|DR|EL|JO|VW)\b(?!.*all)/ })
+        await taster.first().click()
+        const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
+        const name = (await seal.textContent()) ?? ''
+        const scales = page.locator('[role=group], fieldset')
+        for (const scale of await scales.all()) {
+          const step = scale.getByRole('button', { name: /: 5\b/ })
+          if ((await step.count()) > 0) await step.first().click()
+        }
+        await seal.click()
+        await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
+        return { counts: { ballots: 1 } }
+      },
+    },
+  ]
+}

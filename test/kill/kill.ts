@@ -4,15 +4,23 @@ import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { build, preview } from 'vite'
 import { browserToKill } from './browser-to-kill.ts'
-import { type Change, changes } from './changes.ts'
+import { type Change, changesOfProfile } from './changes.ts'
+import { watchSyncs } from './sync-trace.ts'
 import { type Tally, tallyOnDisk } from './tally.ts'
 
 const outDir = 'dist-kill'
+/** So many browsers, each on a profile of its own, are worked and killed side by side. */
+const profiles = 2
+/** So many changes of one profile may fail to come as far as the kept mark. */
+const mostMisses = 8
+
+type Done = Map<string, { kills: number; lost: number }>
 
 /**
  * Kills the browser right after the page has shown a change as kept, over and over and over every kind of change, opens it
  * again on the same profile and looks whether the change is there. Prints the figures; fails when anything was lost.
- * `npm run kill -- 40` kills forty times, `npm run kill -- 40 built` without building again.
+ * `npm run kill -- 40` kills forty times, `npm run kill -- 40 built` without building again; `npm run kill -- synced` kills
+ * nothing, but watches whether what was shown as kept had been synced to the disk.
  */
 export async function run([times = '208', built]: string[] = []): Promise<number> {
   if (built !== 'built') await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } })
@@ -25,45 +33,64 @@ export async function run([times = '208', built]: string[] = []): Promise<number
   })
   const address = server.httpServer.address()
   if (address === null || typeof address === 'string') throw new Error('the server has no port')
-  const folder = mkdtempSync(join(tmpdir(), 'evenhand-kill-'))
+  const began = Date.now()
+  const done: Done = new Map()
+  const baseUrl = `http://127.0.0.1:${address.port}/`
+  const each = Math.ceil(Number(times) / profiles)
   try {
-    return await killAll(folder, `http://127.0.0.1:${address.port}/`, Number(times))
+    if (times === 'synced') return await watchSyncs(baseUrl)
+    const lanes = Array.from({ length: profiles }, () => killOver(done, baseUrl, each))
+    // Whatever stops one profile, the figures of what was done are printed.
+    const ended = await Promise.allSettled(lanes)
+    const failed = ended.flatMap((end) => (end.status === 'rejected' ? [String(end.reason)] : []))
+    for (const reason of failed) console.log(`A profile stopped: ${reason}`)
+    const code = report(done, Math.round((Date.now() - began) / 1000))
+    return failed.length > 0 ? 1 : code
   } finally {
     await server.close()
+  }
+}
+
+/** Kills one browser after another on one profile. */
+async function killOver(done: Done, baseUrl: string, times: number): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'evenhand-kill-'))
+  const changes = changesOfProfile()
+  let shown: Shown | null = null
+  let misses = 0
+  try {
+    for (let round = 1; round <= times + 1; round += 1) {
+      const { page, kill } = await browserToKill(folder)
+      try {
+        const before: Tally =
+          round === 1 ? { counts: {}, questions: [] } : await tallyOf(page, baseUrl)
+        if (shown) count(done, shown, before)
+        if (round > times) return
+        const change = changes[(round - 1) % changes.length]
+        if (!change) throw new Error('there are no changes')
+        shown = await shownAsKept(change, { page, baseUrl, round }, before)
+        misses += shown ? 0 : 1
+        if (misses > mostMisses) throw new Error(`${misses} changes were never shown as kept`)
+      } finally {
+        await kill()
+      }
+    }
+  } finally {
     rmSync(folder, { recursive: true, force: true })
   }
 }
 
-async function killAll(folder: string, baseUrl: string, times: number): Promise<number> {
-  const done = new Map<string, { kills: number; lost: number }>()
-  let shown: Shown | null = null
-  let round = 0
-  const began = Date.now()
-  for (let kills = 0; kills < times; ) {
-    const change = changes[round % changes.length]
-    if (!change) throw new Error('there are no changes')
-    round += 1
-    const { page, kill } = await browserToKill(folder)
-    try {
-      const before = round === 1 ? { counts: {}, questions: [] } : await tallyOf(page, baseUrl)
-      if (shown) count(done, shown, before)
-      const expected = await change.make({ page, baseUrl, round })
-      shown = { change, expected, before }
-      kills += 1
-    } finally {
-      await kill()
-    }
-    console.log(
-      `${kills} of ${times}: ${change.name}, ${Math.round((Date.now() - began) / 1000)} s`,
-    )
-  }
-  const { page, kill } = await browserToKill(folder)
+/** Makes a change; null, and a word, where a busy machine never came to show it as kept: then there is nothing to look for. */
+async function shownAsKept(
+  change: Change,
+  place: Parameters<Change['make']>[0],
+  before: Tally,
+): Promise<Shown | null> {
   try {
-    if (shown) count(done, shown, await tallyOf(page, baseUrl))
-  } finally {
-    await kill()
+    return { change, expected: await change.make(place), before }
+  } catch (cause) {
+    console.log(`${change.name} was not shown as kept: ${String(cause).split('\n')[0]}`)
+    return null
   }
-  return report(done)
 }
 
 /** The tally of the profile, read on a page of the same address that is not the program. */
@@ -79,11 +106,7 @@ interface Shown {
 }
 
 /** Looks whether what was shown as kept is on the disk after the kill. */
-function count(
-  done: Map<string, { kills: number; lost: number }>,
-  { change, expected, before }: Shown,
-  found: Tally,
-): void {
+function count(done: Done, { change, expected, before }: Shown, found: Tally): void {
   const there =
     Object.entries(expected.counts).every(
       ([name, more]) => (found.counts[name] ?? 0) >= (before.counts[name] ?? 0) + more,
@@ -92,10 +115,12 @@ function count(
     (expected.question === undefined || found.questions.includes(expected.question))
   const line = done.get(change.name) ?? { kills: 0, lost: 0 }
   done.set(change.name, { kills: line.kills + 1, lost: line.lost + (there ? 0 : 1) })
+  const all = [...done.values()].reduce((sum, { kills }) => sum + kills, 0)
+  if (all % 20 === 0) console.log(`${all} kills`)
   if (!there) console.log(`LOST: ${change.name}, expected ${JSON.stringify(expected)}`)
 }
 
-function report(done: Map<string, { kills: number; lost: number }>): number {
+function report(done: Done, seconds: number): number {
   let kills = 0
   let lost = 0
   for (const [name, line] of done) {
@@ -103,6 +128,6 @@ function report(done: Map<string, { kills: number; lost: number }>): number {
     kills += line.kills
     lost += line.lost
   }
-  console.log(`${kills} kills of the browser after the kept mark, ${lost} lost`)
+  console.log(`${kills} kills of the browser after the kept mark, ${lost} lost, ${seconds} s`)
   return lost === 0 ? 0 : 1
 }

@@ -5,6 +5,7 @@ import { type BuiltApp, withBuiltApp } from './built-app.ts'
 import { measureFindings } from './findings-speed.ts'
 import { measureNotebook } from './home-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
+import { measureLarge } from './large-trial-speed.ts'
 import { measurePlan } from './plan-speed.ts'
 
 type Say = (what: string, value: number, unit?: string) => void
@@ -19,6 +20,7 @@ const browserParts: Record<string, (app: BuiltApp, say: Say) => Promise<void>> =
   keys: measureKeys,
   bench: measureBench,
   home: measureNotebook,
+  large: measureLarge,
 }
 
 /**

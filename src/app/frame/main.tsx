@@ -12,7 +12,7 @@ import '@/app/kit/look/base.css'
 import { randomId, randomSeed } from '@/app/services/random-id.ts'
 import { App } from './app.tsx'
 import { showAppearance } from './appearance.ts'
-import { StartFailure } from './start-failure.tsx'
+import type { StartTrouble } from './start-failure.tsx'
 
 // Shapes are checked without compiling code at run time, which the page's policy forbids.
 z.config({ jitless: true })
@@ -30,9 +30,15 @@ function keepingStorage(notebook: OpenNotebook): OpenNotebook {
   }
 }
 
+/** Fetched only where it is needed. */
+async function showFailure(root: Root, trouble: StartTrouble, detail: string): Promise<void> {
+  const { StartFailure } = await import('./start-failure.tsx')
+  root.render(<StartFailure trouble={trouble} detail={detail} />)
+}
+
 async function start(root: Root): Promise<void> {
   if (!('indexedDB' in globalThis)) {
-    root.render(<StartFailure trouble="no-store" detail="" />)
+    await showFailure(root, 'no-store', '')
     return
   }
   const chance = { now: () => Date.now(), newId: randomId, newSeed: randomSeed }
@@ -51,7 +57,7 @@ async function start(root: Root): Promise<void> {
     )
   } catch (failure) {
     const detail = failure instanceof Error ? failure.message : String(failure)
-    root.render(<StartFailure trouble={failureReasonOf(failure)} detail={detail} />)
+    await showFailure(root, failureReasonOf(failure), detail)
   }
 }
 

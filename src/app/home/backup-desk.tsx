@@ -6,6 +6,7 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { forgetLongWork, type LongWorkEnd, longWork } from '@/app/services/long-work.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
+import { sealedInFileText } from '@/core/wording/files/sealed-in-file-text.ts'
 import { RestoreReport } from './restore-report.tsx'
 
 /** How far a backup or restore is, and how it ended. */
@@ -62,7 +63,7 @@ function LongWorkEnded({ end }: { end: LongWorkEnd }) {
 type Saved = Extract<LongWorkEnd, { is: 'saved' }>
 
 function BackupSaved({ trials, sealed, damaged }: Saved) {
-  const words = `${trials === 1 ? '1 trial is' : `${trials} trials are`} in the file, with kitchen and photos. Keep it somewhere else than on this device.${sealedText(sealed)}`
+  const words = `${trials === 1 ? '1 trial is' : `${trials} trials are`} in the file, with kitchen and photos. Keep it somewhere else than on this device.${sealed === 0 ? '' : ` ${sealedInFileText(sealed)}`}`
   if (damaged === 0)
     return (
       <Notice kind="know" title="Backed up">
@@ -74,13 +75,6 @@ function BackupSaved({ trials, sealed, damaged }: Saved) {
       {words} What could not be read is not in it and stays in the notebook as it is.
     </ErrorNote>
   )
-}
-
-/** What a backup under seal gives away, as an export's question says it. */
-function sealedText(sealed: number): string {
-  if (sealed === 0) return ''
-  const which = sealed === 1 ? '1 of them is sealed' : `${sealed} of them are sealed`
-  return ` ${which}, but the file holds everything: levels, weights, letters and what each code stands for. Keep it from whoever still tastes.`
 }
 
 type ReadEnd = Extract<LongWorkEnd, { is: 'read' }>

@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { useStore } from 'zustand'
 import { Button } from '@/app/kit/press/button.tsx'
 import { FileButton } from '@/app/kit/press/file-button.tsx'
@@ -6,6 +7,7 @@ import { saveFile } from '@/app/kit/press/save-file.ts'
 import { longWork, startBackup, startRestore } from '@/app/services/long-work.ts'
 import { useServices } from '@/app/services/services.ts'
 import { BackupDesk } from './backup-desk.tsx'
+import { BackupDialog } from './backup-dialog.tsx'
 import { FileAnswers } from './file-answers.tsx'
 import styles from './home.module.css'
 import type { ReadIn } from './use-read-in.ts'
@@ -15,7 +17,15 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
   const { notebook, now, zone } = useServices()
   const busy = useStore(longWork, (state) => state.running !== null)
 
+  const [asking, setAsking] = useState<number | null>(null)
+  const askOrBackUp = async () => {
+    const all = await notebook.summaries({ archived: true, binned: true })
+    const sealed = all.filter((summary) => summary.sealed).length
+    if (sealed > 0) return setAsking(sealed)
+    await backUp()
+  }
   const backUp = () => {
+    setAsking(null)
     const day = new Date(now()).toISOString().slice(0, 10)
     return startBackup(notebook.name, zone, (zip) => saveFile(`evenhand-backup-${day}.zip`, zip))
   }
@@ -30,13 +40,16 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
           Read in a trial file
         </FileButton>
         <LinkButton href="#/scores">Import scores</LinkButton>
-        <Button onPress={backUp} disabled={busy}>
+        <Button onPress={askOrBackUp} disabled={busy}>
           Back up all
         </Button>
         <FileButton accept=".zip,application/zip" onFiles={restore}>
           Restore a backup
         </FileButton>
       </div>
+      {asking === null ? null : (
+        <BackupDialog sealed={asking} onBackUp={backUp} onClose={() => setAsking(null)} />
+      )}
       <BackupDesk />
       <FileAnswers reading={reading} />
     </div>

@@ -2,7 +2,7 @@ import { batchGrams } from '@/core/formula/batch-grams.ts'
 import { coldPlaces } from '@/core/trial/cold-places.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
-import { dayTasks } from './day-tasks.ts'
+import { type DayTask, dayTasks } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
 import { plannedDay } from './planned-day.ts'
 import { mostSamples, samplesPerSitting } from './samples-per-sitting.ts'
@@ -61,7 +61,9 @@ export function dayCost(
     pieces,
     tubs: day.batches.length,
     fridgePlaces: coldPlaces(plan),
-    handsSeconds: sum(dayTasks(plan, day, () => true).map(({ step }) => step.handsSeconds)),
+    handsSeconds: sum(
+      askedForOnce(dayTasks(plan, day, () => true)).map(({ step }) => step.handsSeconds),
+    ),
     ovenSeconds: sum([...longest.values()]),
     loads: longest.size,
     samplesPerSitting: samples,
@@ -70,6 +72,18 @@ export function dayCost(
     gramsPerMouth: bite === null ? null : bite * samples,
     spanSeconds,
   }
+}
+
+/** What the hands are asked for: a step that is done once for all doughs together is asked for once, with its first dough. */
+function askedForOnce(tasks: readonly DayTask[]): DayTask[] {
+  const asked = new Set<string>()
+  return tasks.filter(({ step, unit, repeat }) => {
+    if (step.once !== true || unit.kind !== 'batch') return true
+    const key = `${step.id} ${repeat}`
+    const first = !asked.has(key)
+    asked.add(key)
+    return first
+  })
 }
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)

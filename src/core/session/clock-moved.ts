@@ -17,3 +17,20 @@ export function clockMoved(
   )
   return last > now + toleratedSeconds * 1000 ? last : null
 }
+
+/** What two clocks of one device show at one moment: that of the day, which can be set, and a steady one, which cannot. */
+export interface TwoClocks {
+  dayMilliseconds: number
+  steadyMilliseconds: number
+}
+
+/**
+ * By how much the clock of the day was moved between two looks, in milliseconds, forwards above zero; null where both clocks
+ * tell of the same time gone by, but for a minute. Only of looks between which the device cannot have slept: in some sleep the
+ * steady clock stands.
+ */
+export function clockJump(before: TwoClocks, after: TwoClocks): number | null {
+  const byDay = after.dayMilliseconds - before.dayMilliseconds
+  const jump = byDay - (after.steadyMilliseconds - before.steadyMilliseconds)
+  return Math.abs(jump) > toleratedSeconds * 1000 ? jump : null
+}

@@ -59,3 +59,27 @@ test('the press that adds is offered up to the most a plan takes; from there a s
   }
   await expect.poll(counts).toEqual([12, 60, 24])
 })
+
+test('a pasted formula of more lines than a plan takes is said before it is taken, with what to do', async () => {
+  const notebook = createNotebook(`pasted-${newId()}`, chance)
+  const plan = startingPlan({ newId, at: chance.now(), zone: chance.zone })
+  const trialId = await notebook.createTrial(plan)
+  await render(
+    <ServicesContext value={{ notebook, ...chance }}>
+      <AtTrial trialId={trialId}>
+        <PlanPlace />
+      </AtTrial>
+    </ServicesContext>,
+  )
+  await page.getByRole('button', { name: 'Paste a formula' }).click()
+  const seeds = Array.from({ length: 70 }, (_, at) => `${at + 1} g sesame seed no ${at + 1}x`)
+  const field = page.getByLabelText('The formula as you have it')
+  await field.fill(['1000 g flour', '650 g water', '20 g salt', '5 g yeast', ...seeds].join('\n'))
+  const use = page.getByRole('button', { name: /^Use (this formula|it as weighed)$/ })
+  await expect.element(page.getByText(/a plan takes at most 60/)).toBeVisible()
+  await expect.element(use).toBeDisabled()
+  await field.fill('1000 g flour\n650 g water\n20 g salt\n5 g yeast')
+  await expect.element(use).toBeEnabled()
+  const whole = await notebook.wholeTrial(trialId)
+  expect(whole && planInForce(whole).formula).toEqual(plan.formula)
+})

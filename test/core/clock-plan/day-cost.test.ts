@@ -43,6 +43,14 @@ describe('dayCost', () => {
     expect([sets.samplesPerSitting, sets.tooManySamples]).toEqual([8, true])
   })
 
+  it('asks the hands once for a step that is done once for all doughs', () => {
+    const { steps } = madePlan()
+    const once = (step: (typeof steps)[number]) =>
+      step.kind === 'mix' || step.kind === 'fold' ? { ...step, once: true as const } : step
+    // Of the 3600 s above: mix 480 in place of 4 × 480, folds 2 × 120 in place of 4 × 2 × 120: 3600 − 1440 − 720 = 1440 s.
+    expect(cost({ steps: steps.map(once) }).handsSeconds).toBe(1440)
+  })
+
   it('takes the shared steps of one dough once', () => {
     const plan = madePlan()
     const factor = {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { clockMoved } from '@/core/session/clock-moved.ts'
+import { clockJump, clockMoved } from '@/core/session/clock-moved.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import { pieceMeasures } from '@/core/session/piece-measures.ts'
 import { stepDepartures } from '@/core/session/step-departures.ts'
@@ -20,6 +20,20 @@ test('a clock that stands before the last entry of its device was moved; another
   expect(clockMoved(standing, 'device-a', begun - 30_000)).toBeNull()
   expect(clockMoved(standing, 'device-a', begun - 60 * minutes)).toBe(begun)
   expect(clockMoved([], 'device-a', begun)).toBeNull()
+})
+
+test('a clock that runs away from the steady one was moved, forwards or back; a minute is forgiven', () => {
+  const before = { dayMilliseconds: begun, steadyMilliseconds: 4_000 }
+  const after = (day: number, steady: number) => ({
+    ...{ dayMilliseconds: begun + day, steadyMilliseconds: 4_000 + steady },
+  })
+  expect(clockJump(before, after(5_000, 5_000))).toBeNull()
+  expect(clockJump(before, after(60_000, 5_000))).toBeNull()
+  // 58 minutes on within five seconds; half an hour back within as many.
+  expect(clockJump(before, after(58 * minutes + 5_000, 5_000))).toBe(58 * minutes)
+  expect(clockJump(before, after(-30 * minutes + 5_000, 5_000))).toBe(-30 * minutes)
+  // An hour in which both ran is only an hour.
+  expect(clockJump(before, after(60 * minutes, 60 * minutes))).toBeNull()
 })
 
 test('with the clock set back between two stamps no duration is told, least of all one below zero', () => {

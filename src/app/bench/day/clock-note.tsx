@@ -1,23 +1,42 @@
+import { useEffect } from 'react'
+import { useStore } from 'zustand'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { clockMove, forgetClockMove, watchClock } from '@/app/services/clock-watch.ts'
 import { useServices } from '@/app/services/services.ts'
 import { clockMoved } from '@/core/session/clock-moved.ts'
-import { dayTime } from '@/core/wording/words/day-time.ts'
+import { clockBehindText, clockJumpedText } from '@/core/wording/bench/clock-moved-text.ts'
 
-/** Says that this device's clock was moved back, for as long as its last entry is still to come. */
+/**
+ * Says that this device's clock was moved: for as long as its last entry is still to come, and, where it jumped under an open
+ * page, until that is closed.
+ */
 export function ClockNote({ device }: { device: string }) {
   const { events, session } = useBench()
-  const now = useTicking(useServices().now)
+  const { notebook, now: clock } = useServices()
+  useEffect(() => watchClock(notebook, clock), [notebook, clock])
+  const now = useTicking(clock)
+  const move = useStore(clockMove, (state) => state.move)
   const last = clockMoved(events, device, now)
-  if (last === null) return null
+  const behind = last === null ? null : clockBehindText(last, now, session.zone)
+  const jumped = move ? clockJumpedText(move.from, move.to, session.zone) : null
   return (
-    <Notice kind="caution" title="This device’s clock was moved">
-      <p>
-        It shows {dayTime(now, now, session.zone)}, but the last entry was made at{' '}
-        {dayTime(last, now, session.zone)}. Set the clock right; a time that was logged wrongly can
-        be corrected in the log.
-      </p>
-    </Notice>
+    <>
+      {behind ? (
+        <Notice kind="caution" title={behind.title}>
+          <p>{behind.text}</p>
+        </Notice>
+      ) : null}
+      {jumped ? (
+        <Notice kind="caution" title={jumped.title}>
+          <p>{jumped.text}</p>
+          <Button kind="quiet" onPress={() => forgetClockMove(notebook)}>
+            Close
+          </Button>
+        </Notice>
+      ) : null}
+    </>
   )
 }

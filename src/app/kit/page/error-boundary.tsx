@@ -1,8 +1,27 @@
-import { Component, type ReactNode } from 'react'
+import { Component, lazy, type ReactNode, Suspense } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
-import { failureReasonOf } from '@/core/record/failure-reason.ts'
-import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { ErrorNote } from './error-note.tsx'
+import type { FailureNoteProps } from './failure-note.tsx'
+
+/** The words of every failure are many and seldom needed: fetched then. Where not even they come, it says less. */
+const FailureNote = lazy(async () => {
+  try {
+    return { default: (await import('./failure-note.tsx')).FailureNote }
+  } catch {
+    return { default: ShortNote }
+  }
+})
+
+function ShortNote({ what, onAgain }: FailureNoteProps) {
+  return (
+    <ErrorNote
+      title={`Something went wrong in ${what}.`}
+      action={<Button onPress={onAgain}>Try again</Button>}
+    >
+      What was kept before is safe in the notebook. Reload the page if it comes back.
+    </ErrorNote>
+  )
+}
 
 interface ErrorBoundaryProps {
   /** What failed, as a person would call it: "the findings". */
@@ -31,32 +50,11 @@ export class ErrorBoundary extends Component<
   override render() {
     if (!this.state.failed) return this.props.children
     const { cause } = this.state
-    const reason = failureReasonOf(cause)
-    const { title, kept, mend, press } = keepingFailureText(reason)
+    const again = () => this.setState({ failed: false, cause: undefined })
     return (
-      <ErrorNote
-        title={reason === null ? `Something went wrong in ${this.props.what}.` : title}
-        action={
-          press === 'reload' ? (
-            <Button kind="plain" onPress={() => window.location.reload()}>
-              Reload
-            </Button>
-          ) : (
-            <Button kind="plain" onPress={() => this.setState({ failed: false, cause: undefined })}>
-              Try again
-            </Button>
-          )
-        }
-      >
-        <p>
-          {kept} {mend}
-        </p>
-        {reason === null ? (
-          <p>
-            The program says: <q>{cause instanceof Error ? cause.message : String(cause)}</q>
-          </p>
-        ) : null}
-      </ErrorNote>
+      <Suspense fallback={null}>
+        <FailureNote what={this.props.what} cause={cause} onAgain={again} />
+      </Suspense>
     )
   }
 }

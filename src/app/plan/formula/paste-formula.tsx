@@ -11,6 +11,7 @@ import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
 import { formulaDoubtText, halfReadText } from '@/core/wording/plan/formula-doubt-text.ts'
 import { formulaLacksText, formulaReplacedText } from '@/core/wording/plan/formula-lacks-text.ts'
+import { pastedTooManyText } from '@/core/wording/plan/full-text.ts'
 import { PastedLines } from './pasted-lines.tsx'
 
 /** A formula pasted as text: what was understood of each line stands under it, to be mended there before it is taken. */
@@ -34,8 +35,13 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
         .join('\n'),
     )
   const added = useMemo(() => (formula ? addedForFactor(plan, formula) : null), [plan, formula])
+  // As the plan would have it, with what its factor adds.
+  const tooMany = useMemo(
+    () => (formula ? pastedTooManyText(withFormula(plan, formula, newId).formula) : null),
+    [plan, formula, newId],
+  )
   const take = () => {
-    if (!formula || refused > 0) return
+    if (!formula || refused > 0 || tooMany !== null) return
     store
       .getState()
       .changeSaid(
@@ -53,7 +59,11 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
       actions={
         <>
           <Button onPress={onClose}>Leave it</Button>
-          <Button kind="primary" onPress={take} disabled={!formula || refused > 0}>
+          <Button
+            kind="primary"
+            onPress={take}
+            disabled={!formula || refused > 0 || tooMany !== null}
+          >
             {doubts.length > 0 ? 'Use it as weighed' : 'Use this formula'}
           </Button>
         </>
@@ -77,6 +87,7 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
         onLine={writeLine}
       />
       {formula && refused > 0 ? <Notice kind="caution">{halfReadText(refused)}</Notice> : null}
+      {tooMany === null ? null : <Notice kind="caution">{tooMany}</Notice>}
       {doubts.map((doubt) => (
         <Notice key={formulaDoubtText(doubt)} kind="caution">
           {formulaDoubtText(doubt)}

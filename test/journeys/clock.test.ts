@@ -1,0 +1,58 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { openBrowser, visit } from './visit.ts'
+
+const baseUrl = inject('baseUrl')
+let browser: Browser
+
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser.close())
+
+/** A page whose clock of the day can be moved by a hand, as in a device's settings; the steady clock stays. */
+async function withClock(): Promise<{ page: Page; troubles: string[] }> {
+  const visited = await visit(browser, baseUrl)
+  await visited.page.addInitScript(() => {
+    const real = Date.now
+    Date.now = () => real() + Number(sessionStorage.getItem('moved') ?? 0)
+  })
+  await visited.page.goto(baseUrl)
+  await visited.page.getByRole('button', { name: /flatbread/ }).click()
+  await visited.page.waitForURL(/bench$/)
+  await visited.page.getByRole('region', { name: 'Now' }).waitFor()
+  return visited
+}
+
+const moveMinutes = (page: Page, minutes: number) =>
+  page.evaluate((by) => sessionStorage.setItem('moved', String(by * 60_000)), minutes)
+
+test('a clock that is set forward under the open Bench is said, after a reload too, until it is read', async () => {
+  const { page, troubles } = await withClock()
+  await moveMinutes(page, 58)
+  const note = page.getByText('This device’s clock was moved on by 58 min')
+  await note.waitFor()
+  await page.getByText(/What was begun before that shows 58 min too much/).waitFor()
+  await page.reload()
+  await note.waitFor()
+  await page.getByRole('button', { name: 'Close', exact: true }).click()
+  await note.waitFor({ state: 'detached' })
+  await page.reload()
+  await page.getByRole('region', { name: 'Now' }).waitFor()
+  expect(await note.count()).toBe(0)
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
+test('a clock that is set back is said from the log, and a press then tells no time below zero', async () => {
+  const { page, troubles } = await withClock()
+  await moveMinutes(page, -90)
+  await page.getByText('This device’s clock was moved', { exact: true }).waitFor()
+  await page.getByText(/clock was moved back by 1 h 30 min/).waitFor()
+  await page.getByRole('region', { name: 'Now' }).getByRole('button').first().click()
+  await page.getByRole('button', { name: /^Undo/ }).waitFor()
+  for (const shown of await page.getByRole('timer').allTextContents())
+    expect(shown).not.toMatch(/[-−]\d/)
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
