@@ -33,8 +33,12 @@ export async function eraseTrial(store: Store, trialId: string): Promise<void> {
       store.photos,
       store.pictures,
     ]
+    const sessionIds = await store.sessions.where({ trialId }).primaryKeys()
+    const own = new Set([trialId, ...sessionIds])
     for (const table of belonging) await table.where({ trialId }).delete()
-    await store.drafts.filter((draft) => draft.key.split('/').includes(trialId)).delete()
+    await store.drafts
+      .filter((draft) => draft.key.split('/').some((part) => own.has(part)))
+      .delete()
     await store.summaries.delete(trialId)
     await store.trials.delete(trialId)
   })

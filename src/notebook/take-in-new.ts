@@ -4,6 +4,7 @@ import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { changeTrial } from './change-trial.ts'
 import { keepAhead } from './next-counts.ts'
 import type { TakenIn } from './notebook.ts'
+import { NotebookFailure } from './notebook-failure.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 
@@ -29,6 +30,7 @@ export async function takeInNew(
       ...{ ...plan, id: newId(), revision: revision + 1, at: now(), zone },
     }))
     const { whole, taken, conflicts } = merged
+    await refuseTaken(store, whole)
     await store.plans.bulkPut(whole.plans)
     await store.sessions.bulkPut(whole.sessions)
     await store.events.bulkPut(whole.events)
@@ -37,6 +39,20 @@ export async function takeInNew(
     await keepAhead(store, [...whole.events, ...whole.ballots])
     return { now: whole, told: { ok: true, trialId: here.trial.id, taken, conflicts } }
   })
+}
+
+/** Refuses records whose ids stand for those of another trial here: they would take their place. */
+async function refuseTaken(store: Store, whole: WholeTrial): Promise<void> {
+  const idsOf = (records: readonly { id: string }[]) => records.map(({ id }) => id)
+  const held = await Promise.all([
+    store.plans.bulkGet(idsOf(whole.plans)),
+    store.sessions.bulkGet(idsOf(whole.sessions)),
+    store.events.bulkGet(idsOf(whole.events)),
+    store.ballots.bulkGet(idsOf(whole.ballots)),
+    store.photos.bulkGet(idsOf(whole.photos)),
+  ])
+  const taken = held.flat().find((record) => record && record.trialId !== whole.trial.id)
+  if (taken) throw new NotebookFailure('refused-record', `${taken.id} is of another trial here`)
 }
 
 /** The things the file's copy names and this kitchen lacks; what is here stays as it is. */

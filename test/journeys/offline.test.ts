@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { readIn } from './read-in.ts'
 import { whole } from './sealed-trial.ts'
 import { outDir } from './server.ts'
@@ -13,6 +13,7 @@ let browser: Browser
 let folder: string
 let server: PreviewServer
 let address: string
+let serves = false
 
 async function serve(port = 0): Promise<void> {
   server = await preview({
@@ -23,10 +24,12 @@ async function serve(port = 0): Promise<void> {
   const bound = server.httpServer.address()
   if (bound === null || typeof bound === 'string') throw new Error('the server has no port')
   address = `http://127.0.0.1:${bound.port}/`
+  serves = true
 }
 
 /** No server any more, not even for a browser that keeps its connection. */
 async function stopServing(): Promise<void> {
+  serves = false
   if ('closeAllConnections' in server.httpServer) server.httpServer.closeAllConnections()
   await server.close()
 }
@@ -36,6 +39,9 @@ beforeAll(async () => {
   cpSync(outDir, folder, { recursive: true })
   browser = await openBrowser()
   await serve()
+})
+afterEach(async () => {
+  if (!serves) await serve(Number(new URL(address).port))
 })
 afterAll(async () => {
   await browser.close()
@@ -106,7 +112,6 @@ test('first visit to the notebook alone, then no server: a trial day from sample
   expect(readFileSync(await (await saving).path()).length).toBeGreaterThan(10_000)
   expect(troubles).toEqual([])
   await context.close()
-  await serve(Number(new URL(address).port))
 })
 
 test('first visit to the notebook alone, then no server: presses, a reload, every ballot and the unsealing of a day', async () => {
@@ -131,6 +136,7 @@ test('first visit to the notebook alone, then no server: presses, a reload, ever
       .first()
       .click()
     await sealAll(page)
+    await page.getByRole('button', { name: 'Hand on' }).click()
   }
   await page.getByRole('button', { name: 'Unseal the codes' }).click()
   await page.getByRole('button', { name: 'Unseal for good' }).click()
@@ -140,7 +146,6 @@ test('first visit to the notebook alone, then no server: presses, a reload, ever
   await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
   expect(troubles).toEqual([])
   await context.close()
-  await serve(Number(new URL(address).port))
 })
 
 /** Seals whatever comes to the taster who sits there: each code, and the set to tell apart. */

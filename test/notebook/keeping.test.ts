@@ -32,6 +32,10 @@ describe('putting away', () => {
     expect(second).toContain('trial-2')
     await notebook.keepDraft('plan/trial-1', { question: 'Wh' })
     await notebook.keepDraft('plan/trial-10', { question: 'Other' })
+    // What was typed at the bench and on a half-filled ballot lies under its session.
+    await notebook.keepDraft('bench/session-1', { note: 'too wet' })
+    await notebook.keepDraft('ballot/session-1/taster-1/472', { liking: '7' })
+    await notebook.keepDraft('bench/session-10', { note: 'of another' })
     const picture = new Blob(['x'], { type: 'image/png' })
     const photo = { at: 1, mediaType: 'image/png' as const, widthPixels: 1, heightPixels: 1 }
     await notebook.addPhoto({ ...photo, id: 'photo-2', trialId: 'trial-1' }, picture)
@@ -40,6 +44,9 @@ describe('putting away', () => {
     expect(await notebook.summaries({ binned: true, archived: true })).toEqual([])
     expect(await notebook.picture('photo-2')).toBeUndefined()
     expect(await notebook.draft('plan/trial-1')).toBeUndefined()
+    expect(await notebook.draft('bench/session-1')).toBeUndefined()
+    expect(await notebook.draft('ballot/session-1/taster-1/472')).toBeUndefined()
+    expect(await notebook.draft('bench/session-10')).toEqual({ note: 'of another' })
     expect(await notebook.draft('plan/trial-10')).toEqual({ question: 'Other' })
     expect(await notebook.kitchen()).toEqual(wholeTrialOf().kitchen)
     await expect(notebook.exportTrial('trial-1')).rejects.toMatchObject({ reason: 'no-such-trial' })

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, notebookWithTrial } from './notebook-of.ts'
 
@@ -40,6 +41,29 @@ describe('another copy of a trial that stands here', () => {
     })
     const file = writeTrialFile(wholeTrialOf())
     expect(await notebook.importTrial(file)).toMatchObject({ compared: { newer: 'here' } })
+  })
+
+  test('N44: a record whose id stands for one of another trial here is refused, and that other is not touched', async () => {
+    const notebook = await notebookWithTrial()
+    await notebook.createTrial({ ...planOf(), id: 'plan-2', trialId: 'trial-2' })
+    const about = { kind: 'trial' as const, id: 'trial-2' }
+    const other = {
+      trialId: 'trial-2',
+      sessionId: null,
+      kind: 'note' as const,
+      text: 'mine',
+      about,
+    }
+    const logged = await notebook.log(other)
+    const before = await contentOf(notebook)
+    const file = goneOn()
+    file.events = file.events.map((event) =>
+      event.id === 'note-there' ? { ...event, id: logged.id } : event,
+    )
+    await expect(notebook.takeInNew(writeTrialFile(file))).rejects.toMatchObject({
+      reason: 'refused-record',
+    })
+    expect(await contentOf(notebook)).toEqual(before)
   })
 
   test('N44: what is new comes in by its id, what is here stays, and doing it again brings nothing', async () => {

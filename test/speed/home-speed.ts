@@ -5,7 +5,7 @@ import { dayForSpeed } from './day-for-speed.ts'
 const openings = 5
 
 /** Puts copies of the one trial into the database beside it, each with its plan and its line in the list. */
-function copyTrial(page: Page, copies: number): Promise<void> {
+export function copyTrial(page: Page, copies: number): Promise<void> {
   return page.evaluate(
     (howMany) =>
       new Promise<void>((resolve, reject) => {

@@ -1,4 +1,5 @@
 import { cpus } from 'node:os'
+import { measureBackup } from './backup-speed.ts'
 import { measureBareCommands } from './bare-commands.ts'
 import { measureBench } from './bench-speed.ts'
 import { type BuiltApp, withBuiltApp } from './built-app.ts'
@@ -21,6 +22,7 @@ const browserParts: Record<string, (app: BuiltApp, say: Say) => Promise<void>> =
   bench: measureBench,
   home: measureNotebook,
   large: measureLarge,
+  backup: measureBackup,
 }
 
 /**

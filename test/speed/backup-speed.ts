@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs'
+import type { Page } from 'playwright-core'
+import type { BuiltApp } from './built-app.ts'
+import { readTrialsIn } from './built-app.ts'
+import { dayForSpeed } from './day-for-speed.ts'
+import { copyTrial } from './home-speed.ts'
+
+const trials = 2000
+const patience = { timeout: 500_000 }
+
+/** Backs up a notebook of very many trials and restores it on another device, where a restore is stopped and taken up again. */
+export async function measureBackup(
+  app: BuiltApp,
+  say: (what: string, value: number, unit?: string) => void,
+): Promise<void> {
+  const first = await app.open()
+  await readTrialsIn(first, [dayForSpeed(1)])
+  await copyTrial(first, trials - 1)
+  await first.goto(app.address)
+  await first.getByRole('button', { name: 'Back up all' }).waitFor()
+  const asked = Date.now()
+  const saving = first.waitForEvent('download', patience)
+  await first.getByRole('button', { name: 'Back up all' }).click()
+  const zip = readFileSync(await (await saving).path())
+  say('backing up 2,000 trials', Date.now() - asked)
+
+  const second = await app.open()
+  await second.getByRole('button', { name: 'Back up all' }).waitFor()
+  const began = Date.now()
+  await give(second, zip)
+  await second.getByText(/Restoring: \d+ of 2000 trials/).waitFor(patience)
+  say('restoring 2,000 trials: first word of how far it is', Date.now() - began)
+  await second.getByRole('button', { name: 'Stop' }).click()
+  const stopped = Date.now()
+  await second.getByText(/Stopped; .* still to come/).waitFor(patience)
+  say('restoring 2,000 trials: from Stop to its end', Date.now() - stopped)
+  const again = Date.now()
+  await give(second, zip)
+  await second.getByText(/\d+ trials came in, \d+ were here already\.$/).waitFor(patience)
+  say('restoring 2,000 trials with the notebook open, some here already', Date.now() - again)
+}
+
+const give = (page: Page, zip: Buffer) =>
+  page
+    .locator('input[type=file][accept*=zip]')
+    .setInputFiles({ name: 'mine.zip', mimeType: 'application/zip', buffer: zip })
