@@ -50,7 +50,7 @@ const changesOfFiles: readonly Change[] = [
   },
   (chance, files) => {
     const bytes = files[pick(chance, Object.keys(files))] ?? new Uint8Array()
-    Object.defineProperty(files, pick(chance, strangeNames), { value: bytes, enumerable: true })
+    files[pick(chance, strangeNames)] = bytes
   },
   (chance, files) => {
     files[pick(chance, Object.keys(files))] = new Uint8Array(wholeBetween(chance, 0, 2000))
