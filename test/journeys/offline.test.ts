@@ -3,9 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
-import { readIn } from './read-in.ts'
-import { whole } from './sealed-trial.ts'
+import { afterAll, beforeAll, expect, test } from 'vitest'
 import { outDir } from './server.ts'
 import { openBrowser } from './visit.ts'
 
@@ -13,7 +11,6 @@ let browser: Browser
 let folder: string
 let server: PreviewServer
 let address: string
-let serves = false
 
 async function serve(port = 0): Promise<void> {
   server = await preview({
@@ -24,12 +21,10 @@ async function serve(port = 0): Promise<void> {
   const bound = server.httpServer.address()
   if (bound === null || typeof bound === 'string') throw new Error('the server has no port')
   address = `http://127.0.0.1:${bound.port}/`
-  serves = true
 }
 
 /** No server any more, not even for a browser that keeps its connection. */
 async function stopServing(): Promise<void> {
-  serves = false
   if ('closeAllConnections' in server.httpServer) server.httpServer.closeAllConnections()
   await server.close()
 }
@@ -39,9 +34,6 @@ beforeAll(async () => {
   cpSync(outDir, folder, { recursive: true })
   browser = await openBrowser()
   await serve()
-})
-afterEach(async () => {
-  if (!serves) await serve(Number(new URL(address).port))
 })
 afterAll(async () => {
   await browser.close()
@@ -112,63 +104,8 @@ test('first visit to the notebook alone, then no server: a trial day from sample
   expect(readFileSync(await (await saving).path()).length).toBeGreaterThan(10_000)
   expect(troubles).toEqual([])
   await context.close()
+  await serve(Number(new URL(address).port))
 })
-
-test('first visit to the notebook alone, then no server: presses, a reload, every ballot and the unsealing of a day', async () => {
-  const { context, page, troubles } = await firstVisit()
-  await stopServing()
-  await readIn(page, address, whole)
-  const trial = `#/trial/${whole.trial.id}/`
-  await open(page, `${trial}bench`, 'Bench')
-  await page.getByRole('button', { name: 'Begin', exact: true }).click()
-  const undo = page.getByRole('button', { name: /^Undo .*begun/ })
-  await undo.waitFor()
-  await page.getByRole('button', { name: 'Weigh', exact: true }).click()
-  await page.getByRole('button', { name: /shows/i }).first().click()
-  await undo.waitFor({ state: 'detached' })
-  await page.reload()
-  await page.getByRole('button', { name: /^Undo/ }).waitFor()
-  await open(page, `${trial}tasting`, 'Tasting')
-  await page.getByRole('button', { name: 'Everyone was asked' }).click()
-  for (const _ of ['one taster', 'the other']) {
-    await page
-      .getByRole('button', { name: /not begun/ })
-      .first()
-      .click()
-    await sealAll(page)
-    await page.getByRole('button', { name: 'Hand on' }).click()
-  }
-  await page.getByRole('button', { name: 'Unseal the codes' }).click()
-  await page.getByRole('button', { name: 'Unseal for good' }).click()
-  await page.getByText('The codes are open.').waitFor()
-  await page.reload()
-  await open(page, `${trial}findings`, 'Findings')
-  await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
-  expect(troubles).toEqual([])
-  await context.close()
-})
-
-/** Seals whatever comes to the taster who sits there: each code, and the set to tell apart. */
-async function sealAll(page: Page): Promise<void> {
-  const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
-  const pick = page.getByRole('button', { name: /^\d{3}$/ })
-  const thanks = page.getByText('Thank you. All your ballots are sealed.')
-  for (;;) {
-    await seal.or(pick).or(thanks).first().waitFor()
-    if (await thanks.isVisible()) return
-    if (await seal.isVisible()) {
-      const code = (await seal.textContent()) ?? ''
-      await page.getByRole('button', { name: 'Liking: 7' }).click()
-      await page.getByRole('button', { name: 'Chew: 3, just about right' }).click()
-      await page.getByRole('button', { name: code, exact: true }).click()
-      await page.getByRole('button', { name: code, exact: true }).waitFor({ state: 'detached' })
-    } else {
-      await pick.first().click()
-      await page.getByRole('button', { name: 'Seal this answer' }).click()
-      await page.getByRole('button', { name: 'Seal this answer' }).waitFor({ state: 'detached' })
-    }
-  }
-}
 
 test('a newer version is offered and waits: the old one goes on until it is taken', async () => {
   const { context, page } = await firstVisit()
