@@ -15,8 +15,8 @@ const places = [
 ] as const
 
 /** Notes every piece of work that holds up a frame, from before the page's first line of script. */
-function watchFrames(page: Page): Promise<void> {
-  return page.addInitScript(() => {
+async function watchFrames(page: Page): Promise<void> {
+  await page.addInitScript(() => {
     const held: number[] = []
     Object.assign(window, { held })
     new PerformanceObserver((list) => {
