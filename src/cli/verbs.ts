@@ -8,5 +8,6 @@ export const verbs: Record<string, () => Promise<Verb>> = {
   clock: async () => (await import('./clock-verb.ts')).clockVerb,
   detect: async () => (await import('./detect-verb.ts')).detectVerb,
   findings: async () => (await import('./findings-verb.ts')).findingsVerb,
+  adopt: async () => (await import('./adopt-verb.ts')).adoptVerb,
   report: async () => (await import('./report-verb.ts')).reportVerb,
 }

@@ -21,7 +21,7 @@ const worked = [
   'core/whole-trial',
   'core/plan-edits',
 ]
-const judged = [...worked, 'core/fairness', 'core/findings', 'core/learned']
+const judged = [...worked, 'core/house', 'core/fairness', 'core/findings', 'core/learned']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
 const keeping = [...core, 'trial-file', 'notebook', 'slip']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
@@ -78,8 +78,13 @@ export const arrows = [
     may: [...ground, 'core/weighing', 'core/trial', 'core/design'],
     packages: outsideCore,
   },
+  { folder: 'core/house', may: [...planned, 'core/clock-plan'], packages: outsideCore },
   { folder: 'core/fairness', may: worked, packages: outsideCore },
-  { folder: 'core/findings', may: [...worked, 'core/fairness'], packages: outsideCore },
+  {
+    folder: 'core/findings',
+    may: [...worked, 'core/house', 'core/fairness'],
+    packages: outsideCore,
+  },
   { folder: 'core/learned', may: [...worked, 'core/findings'], packages: outsideCore },
   { folder: 'core/figure', may: judged, packages: outsideCore },
   { folder: 'core/wording', may: judged, packages: outsideCore },
@@ -111,6 +116,7 @@ export const arrows = [
   { folder: 'app/own', may: [...place, 'app/tasting/seat'], packages: [] },
   { folder: 'app/findings', may: place, packages: [] },
   { folder: 'app/report', may: place, packages: [] },
+  { folder: 'app/house', may: place, packages: [] },
   {
     folder: 'app/frame',
     may: [
@@ -125,6 +131,7 @@ export const arrows = [
         'own',
         'findings',
         'report',
+        'house',
       ].map((name) => `app/${name}`),
     ],
     packages: [],

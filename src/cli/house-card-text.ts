@@ -1,0 +1,50 @@
+import type { HouseCard } from '@/core/house/house-card.ts'
+import { type House, houseInForce } from '@/core/house/house-record.ts'
+import { gramsText } from '@/core/units/grams-text.ts'
+import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import {
+  doughLineText,
+  houseCaution,
+  methodLine,
+  restsOnText,
+  yieldText,
+} from '@/core/wording/house/house-text.ts'
+import { textTable } from './text-table.ts'
+import { wrapped } from './wrapped.ts'
+
+const degrees = (celsius: number) => `${plainNumber(celsius)} °C`
+
+/** The card of a house formula for the terminal: yield, weights in the order of work, water, method, what it rests on. */
+export function houseCardText(house: House, card: HouseCard, bakeNow: string): string {
+  const revision = houseInForce(house)
+  const rows = card.parts.flatMap(({ preferment, lines }) => [
+    ...(card.parts.length > 1 ? [[preferment ?? 'Dough', '', '']] : []),
+    ...lines.map((line) => [
+      line.name,
+      line.percent === null ? '' : plainNumber(Math.round(line.percent * 100) / 100),
+      gramsText(line.grams, line.resolutionGrams),
+    ]),
+  ])
+  const water = card.water?.batches[0]
+  const waterLine =
+    card.water && water
+      ? [
+          `Water at ${decimalText(water.waterCelsius, 1)} °C, for dough of ${decimalText(card.water.wantedDoughCelsius, 1)} °C.`,
+        ]
+      : []
+  const method = revision.steps.map((step, at) => `${at + 1}. ${methodLine(step, degrees)}`)
+  return [
+    house.name,
+    ...(bakeNow === '' ? [] : [wrapped(bakeNow)]),
+    `For ${yieldText(revision.yield, card.pieceGrams)}.`,
+    textTable(
+      ['', '%', 'g'],
+      [...rows, [doughLineText(card), '', decimalText(card.doughGrams, 0)]],
+      [false, true, true],
+    ),
+    ...waterLine,
+    method.join('\n'),
+    ...revision.restsOn.map((one) => wrapped(`Rests on “${one.question}” ${restsOnText(one)}`)),
+    wrapped(houseCaution),
+  ].join('\n\n')
+}
