@@ -58,6 +58,7 @@ export async function backUp(
   }
   const { appearance, temperatureUnit, cautionsSeen } = await storedSettings(store)
   zip.add('kitchen.json', asFile(await store.kitchen.toArray()))
+  zip.add('houses.json', asFile(await store.houses.toArray()))
   zip.add('settings.json', asFile({ appearance, temperatureUnit, cautionsSeen }))
   onProgress?.(trialIds.length, trialIds.length)
   return { zip: zip.end(), trials, sealed: underSeal, damaged }

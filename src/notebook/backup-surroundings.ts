@@ -1,5 +1,6 @@
 import { strFromU8 } from 'fflate'
 import * as z from 'zod/mini'
+import { houseShape } from '@/core/house/house-record.ts'
 import { kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
 import type { Content } from '@/trial-file/migration.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
@@ -23,12 +24,14 @@ export function backupVersion(zip: ZipReader): number | undefined {
   return told.success ? told.data.version : undefined
 }
 
-/** Kitchen and settings of a backup, brought up to the present version and checked; undefined when they do not hold. */
+/** Kitchen, house formulas and settings of a backup, brought up to the present version and checked; undefined when they do not hold. */
 export function backupSurroundings(zip: ZipReader, version: number) {
   const steps = presentChain.migrations.slice(version - 1)
   const asList = z.array(z.looseObject({})).safeParse(jsonFile(zip, 'kitchen.json'))
+  // A backup from before there were house formulas has no such file.
+  const asHouses = z.array(houseShape).safeParse(jsonFile(zip, 'houses.json') ?? [])
   const asRecord = z.looseObject({}).safeParse(jsonFile(zip, 'settings.json'))
-  if (!asList.success || !asRecord.success) return undefined
+  if (!asList.success || !asRecord.success || !asHouses.success) return undefined
   const things = asList.data.map((thing: Content) =>
     steps.reduce((old, step) => step.kitchenThing(old), thing),
   )
@@ -37,6 +40,6 @@ export function backupSurroundings(zip: ZipReader, version: number) {
     steps.reduce((old: Content, step) => step.settings(old), asRecord.data),
   )
   return kitchen.success && settings.success
-    ? { kitchen: kitchen.data, settings: settings.data }
+    ? { kitchen: kitchen.data, houses: asHouses.data, settings: settings.data }
     : undefined
 }

@@ -5,6 +5,7 @@ import { asFailure } from './as-failure.ts'
 import { bookPage, newestBegun } from './book-page.ts'
 import { changeSettings } from './change-settings.ts'
 import { keepDraft } from './keep-draft.ts'
+import { binHouse, keepHouse, storedHouse, storedHouses } from './keep-house.ts'
 import { makeReady } from './make-ready.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Notebook, OpenNotebook } from './notebook.ts'
@@ -109,6 +110,11 @@ export function createNotebook(
     draft: tell(async (key) => (await store.drafts.get(key))?.values),
     keepDraft: tell((key, values) => keepDraft(store, key, values)),
     dropDraft: tell(async (key) => await store.drafts.delete(key)),
+
+    houses: tell(() => storedHouses(store)),
+    house: tell((id) => storedHouse(store, id)),
+    keepHouse: tell((house) => keepHouse(store, house)),
+    binHouse: tell((id, binned) => binHouse(store, id, binned ? now() : undefined)),
 
     settings: tell(() => storedSettings(store)),
     keepSettings: tell((change) => changeSettings(store, change)),

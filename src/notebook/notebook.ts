@@ -1,3 +1,4 @@
+import type { House } from '@/core/house/house-record.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Event } from '@/core/session/event-record.ts'
@@ -110,6 +111,13 @@ export interface Notebook {
   draft(key: string): Promise<Record<string, string> | undefined>
   keepDraft(key: string, values: Record<string, string>): Promise<void>
   dropDraft(key: string): Promise<void>
+
+  /** House formulas that are not in the bin, the one changed last first. */
+  houses(): Promise<House[]>
+  house(id: string): Promise<House | undefined>
+  /** Keeps a house formula, new or with a revision more; revisions that were kept are never changed. */
+  keepHouse(house: House): Promise<void>
+  binHouse(id: string, binned: boolean): Promise<void>
 
   settings(): Promise<Settings>
   keepSettings(change: Partial<Omit<Settings, 'key' | 'device'>>): Promise<void>

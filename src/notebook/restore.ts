@@ -80,12 +80,18 @@ async function takeSurroundings(
   around: NonNullable<ReturnType<typeof backupSurroundings>>,
   record: RestoreRecord,
 ): Promise<void> {
-  await store.transaction('rw', [store.kitchen, store.settings, store.drafts], async () => {
-    const here = new Set(await store.kitchen.toCollection().primaryKeys())
-    await store.kitchen.bulkAdd(around.kitchen.filter((thing) => !here.has(thing.id)))
-    await store.settings.put({ ...(await storedSettings(store)), ...around.settings })
-    await keepRestoreRecord(store, record)
-  })
+  await store.transaction(
+    'rw',
+    [store.kitchen, store.houses, store.settings, store.drafts],
+    async () => {
+      const here = new Set(await store.kitchen.toCollection().primaryKeys())
+      await store.kitchen.bulkAdd(around.kitchen.filter((thing) => !here.has(thing.id)))
+      const housesHere = new Set(await store.houses.toCollection().primaryKeys())
+      await store.houses.bulkAdd(around.houses.filter((house) => !housesHere.has(house.id)))
+      await store.settings.put({ ...(await storedSettings(store)), ...around.settings })
+      await keepRestoreRecord(store, record)
+    },
+  )
 }
 
 type ReadOne = { file: string; whole: WholeTrial } | { file: string; left: LeftOut }

@@ -1,4 +1,5 @@
 import { Dexie, type Table, type Transaction } from 'dexie'
+import type { House } from '@/core/house/house-record.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Event } from '@/core/session/event-record.ts'
@@ -47,9 +48,9 @@ const firstTables = {
   summaries: 'trialId',
 }
 
-/** What version 2 adds: the home list by its newest work, and the shelves, without reading a trial. */
+/** What version 2 adds: house formulas; the home list by its newest work, and the shelves, without reading a trial. */
 const tablesOf: Readonly<Record<number, Record<string, string>>> = {
-  2: { trials: 'id, archivedAt, binnedAt', summaries: 'trialId, lastAt' },
+  2: { trials: 'id, archivedAt, binnedAt', summaries: 'trialId, lastAt', houses: 'id' },
 }
 
 /** Opens databases, but never one that is newer than the version asked for. */
@@ -80,6 +81,7 @@ export class Store extends Dexie {
   declare pictures: Table<Picture, string>
   declare kitchen: Table<KitchenThing, string>
   declare drafts: Table<Draft, string>
+  declare houses: Table<House, string>
   declare settings: Table<Settings | LastCount, string>
   declare summaries: Table<Summary, string>
   /** The trial that was last read or changed here, its records checked: so that the next change need not read them again. */

@@ -60,7 +60,7 @@ describe('backup and restore', () => {
     const notebook = await fullNotebook()
     const files = unzipSync(new Uint8Array(await (await zipOf(notebook)).arrayBuffer()))
     expect(Object.keys(files).toSorted((a, b) => (a < b ? -1 : 1))).toEqual([
-      ...['backup.json', 'kitchen.json', 'pictures/photo-2.png', 'settings.json'],
+      ...['backup.json', 'houses.json', 'kitchen.json', 'pictures/photo-2.png', 'settings.json'],
       ...['trials/trial-1.json', 'trials/trial-2.json'],
     ])
     const { text } = await notebook.exportTrial('trial-1')

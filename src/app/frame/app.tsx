@@ -23,6 +23,9 @@ const KitchenPlace = lazy(async () => ({
 const StandingNotes = lazy(async () => ({
   default: (await import('./standing-notes.tsx')).StandingNotes,
 }))
+const HousePlace = lazy(async () => ({
+  default: (await import('@/app/house/house-place.tsx')).HousePlace,
+}))
 const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
 const ScoresPlace = lazy(async () => ({
   default: (await import('@/app/findings/table/scores-place.tsx')).ScoresPlace,
@@ -88,6 +91,13 @@ function Ways() {
         <Page title="Kitchen">
           <KitchenPlace />
         </Page>
+      </Route>
+      <Route path="/house/:houseId">
+        {({ houseId }) => (
+          <Page title="House formula">
+            <HousePlace houseId={houseId} />
+          </Page>
+        )}
       </Route>
       <Route path="/scores">
         <Page title="Scores from elsewhere">

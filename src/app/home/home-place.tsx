@@ -22,6 +22,9 @@ const FileDesk = lazy(async () => ({ default: (await import('./file-desk.tsx')).
 const SampleShelf = lazy(async () => ({
   default: (await import('./sample-shelf.tsx')).SampleShelf,
 }))
+const HouseShelf = lazy(async () => ({
+  default: (await import('./house-shelf.tsx')).HouseShelf,
+}))
 const EraseDialog = lazy(async () => ({
   default: (await import('./erase-dialog.tsx')).EraseDialog,
 }))
@@ -121,6 +124,9 @@ export function HomePlace() {
         </>
       ) : null}
       <Suspense fallback={null}>
+        <ErrorBoundary what="the house formulas">
+          <HouseShelf />
+        </ErrorBoundary>
         <ErrorBoundary what="files and backups">
           <FileDesk reading={reading} />
         </ErrorBoundary>

@@ -18,6 +18,7 @@ export const failureReasons = [
   'refused-record',
   /** A press at the bench or table that the log has moved on from, perhaps in another window. */
   'moved-on',
+  'house-moved-on',
   /** A kitchen thing that a trial names cannot be removed. */
   'in-use',
   /** Expectation, main response with its margin, and number of sessions are locked since the first mix. */

@@ -1,69 +1,93 @@
 import { useState } from 'react'
-import { NumberField } from '@/app/kit/field/number-field.tsx'
-import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { useLocation } from 'wouter'
+import { TextField } from '@/app/kit/field/text-field.tsx'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
+import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { formulaViews } from '@/core/formula/formula-views.ts'
-import { resizeToFlour } from '@/core/formula/resize-formula.ts'
-import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
+import { useServices } from '@/app/services/services.ts'
+import { restingOn } from '@/core/findings/judged/resting-on.ts'
+import { adoptLevel } from '@/core/house/adopt-level.ts'
+import { revisedHouse, withMoreEvidence } from '@/core/house/changed-house.ts'
+import { type House, houseInForce, type RestsOn } from '@/core/house/house-record.ts'
 import type { Level } from '@/core/trial/level.ts'
-import type { Plan } from '@/core/trial/plan-record.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 
 interface AdoptProps {
-  plan: Plan
+  whole: WholeTrial
   level: Level
+  because: RestsOn['because']
+  /** What the findings say now. */
+  said: string
   kind: 'primary' | 'plain'
 }
 
-/** The winner as a house formula, scaled to any amount of flour. */
-export function Adopt({ plan, level, kind }: AdoptProps) {
+/**
+ * Keeps a level as a house formula and goes there. Where the trial before this one stands behind a house formula already, that
+ * one gets a revision more, resting on both.
+ */
+export function Adopt({ whole, level, because, said, kind }: AdoptProps) {
+  const { notebook, newId, now, zone } = useServices()
+  const [, go] = useLocation()
+  const plan = planInForce(whole)
+  const levelName = levelText(level, plan.factor.unitOfMeasure)
   const [open, setOpen] = useState(false)
-  const [flourGrams, setFlourGrams] = useState<number | null>(1000)
-  const at = formulaAtLevel(plan, level)
-  if (!at.ok) return null
-  const views = formulaViews(resizeToFlour(at.formula, flourGrams ?? 1000))
+  const [name, setName] = useState(`House dough, ${levelName}`)
+  const restsOn = restingOn(whole, level, { because, levelName, said })
+  const adopted = adoptLevel(plan, level, restsOn, { at: now(), zone })
+
+  const keep = async () => {
+    if (!adopted.ok || name.trim() === '') return
+    const { revision } = adopted
+    const before = earlierHouse(await notebook.houses(), whole)
+    const house: House = before
+      ? revisedHouse(before, withMoreEvidence(houseInForce(before), revision))
+      : { id: newId(), name: name.trim(), createdAt: now(), revisions: [revision] }
+    await notebook.keepHouse(house)
+    go(`/house/${house.id}`)
+  }
+
   return (
     <>
       <Button kind={kind} onPress={() => setOpen(true)}>
-        Adopt {levelText(level, plan.factor.unitOfMeasure)}
+        Adopt {levelName}
       </Button>
-      <Dialog title="House formula" open={open} onClose={() => setOpen(false)}>
-        <NumberField
-          label="Flour"
-          unit="g"
-          value={flourGrams}
-          onValue={setFlourGrams}
-          check={(grams) =>
-            grams > 0 && grams <= 1e6 ? undefined : 'Enter 1 g to 1,000 kg of flour.'
-          }
-        />
-        <LedgerTable
-          caption={`${plan.factor.name}: ${levelText(level, plan.factor.unitOfMeasure)}`}
-          rowHead="Ingredient"
-          columns={[
-            { key: 'percent', head: 'Of flour', unit: '%' },
-            { key: 'grams', head: 'Weight', unit: 'g' },
-          ]}
-          rows={[
-            ...views.overall.map((row) => ({
-              key: row.ingredientId,
-              head: row.name,
-              cells: [
-                row.percent === null ? '–' : plainNumber(Math.round(row.percent * 100) / 100),
-                decimalText(row.grams, row.grams < 10 ? 2 : 1),
-              ],
-            })),
-            {
-              key: 'dough',
-              head: 'Dough',
-              cells: ['', decimalText(views.doughGrams, 0)],
-              quiet: true,
-            },
-          ]}
-        />
+      <Dialog
+        title="House formula"
+        open={open}
+        onClose={() => setOpen(false)}
+        actions={
+          <>
+            <Button onPress={() => setOpen(false)}>Not now</Button>
+            <Button kind="primary" onPress={keep} disabled={!adopted.ok || name.trim() === ''}>
+              Keep it
+            </Button>
+          </>
+        }
+      >
+        {adopted.ok ? (
+          <>
+            <p>
+              Formula, method, temperatures and what it rests on are kept as a record of its own in
+              the notebook, to be weighed out at any yield.
+            </p>
+            <TextField label="Name" value={name} onValue={setName} />
+          </>
+        ) : (
+          <Notice kind="caution">
+            This level cannot be made by the plan as it stands; Plan says why.
+          </Notice>
+        )}
       </Dialog>
     </>
+  )
+}
+
+/** The house formula that rests on this trial, or on the one that it followed. */
+function earlierHouse(houses: readonly House[], { trial }: WholeTrial): House | undefined {
+  const known = [trial.id, trial.follows?.trialId]
+  return houses.find((house) =>
+    houseInForce(house).restsOn.some(({ trialId }) => known.includes(trialId)),
   )
 }

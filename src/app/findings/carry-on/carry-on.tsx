@@ -8,6 +8,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { mendingPlan } from '@/core/fairness/mending-plan.ts'
+import { levelToAdopt } from '@/core/findings/judged/level-to-adopt.ts'
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import {
   confirmingPlan,
@@ -20,7 +21,7 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
-import { spokenOf } from '@/core/wording/findings/headline.ts'
+import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText } from '@/core/wording/findings/next-step-text.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { Adopt } from './adopt.tsx'
@@ -77,7 +78,15 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
   const plan = planInForce(whole)
   const { findings } = answer
   const pair = winnerAndRival(plan, findings)
-  if (step === 'adopt') return pair ? <Adopt plan={plan} level={pair.winner} kind={kind} /> : null
+  const [main] = findings.responses
+  const chosen = levelToAdopt(plan, findings)
+  if (step === 'adopt') {
+    if (!main || !chosen) return null
+    const said = headline(main, namingOf(findings, answer.scores.responses[0]))
+    return (
+      <Adopt whole={whole} {...chosen} said={`${said.shown} ${said.known}`.trim()} kind={kind} />
+    )
+  }
   const best = bestInside(findings)
   const follows: Record<Exclude<NextStep, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
     mend: { how: 'repeats', next: mendingPlan(plan, source.fairness) },

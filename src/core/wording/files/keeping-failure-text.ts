@@ -80,6 +80,13 @@ export function keepingFailureText(reason: FailureReason | null): KeepingFailure
         mend: 'It may have been changed in another window. Reload the page, look at what stands there, and do it again if it is still wanted.',
         press: 'reload',
       }
+    case 'house-moved-on':
+      return {
+        title: 'Another window changed this house formula meanwhile.',
+        kept: nothingOfIt,
+        mend: 'Open it again, look at what stands there now, and change it if it is still wanted.',
+        press: 'again',
+      }
     case 'moved-on':
       return {
         title: 'The log has moved on since you looked.',

@@ -20,7 +20,5 @@ export function bakeNowSentence(spoken: Spoken, usualName: string | null = null)
   const own = usual === null ? usualName : levelInWords(usual, naming)
   if (own !== null)
     return `On Saturday bake your usual, ${own}: nothing was settled, so there is no reason to change.`
-  return (
-    'on Saturday bake whichever is least work: nothing was settled, and none of them is your usual.',
-  )
+  return 'On Saturday bake whichever is least work: nothing was settled, and none of them is your usual.'
 }

@@ -1,0 +1,236 @@
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { NumberField } from '@/app/kit/field/number-field.tsx'
+import {
+  usualGramsPerMillilitre,
+  usualGramsPerSquareCentimetre,
+} from '@/core/house/formula-at-yield.ts'
+import type { Yield } from '@/core/house/house-record.ts'
+import { most } from '@/core/record/most.ts'
+import { mostGrams } from '@/core/record/quantity.ts'
+import { betweenText, wholeBetweenText } from '@/core/wording/words/field-check-text.ts'
+import styles from './house.module.css'
+
+interface HouseYieldProps {
+  made: Yield
+  onMade: (made: Yield) => void
+}
+
+const ways: { value: Yield['by']; label: string }[] = [
+  { value: 'pieces', label: 'Pieces' },
+  { value: 'pans', label: 'Pans' },
+  { value: 'tins', label: 'Tins' },
+  { value: 'flour', label: 'Flour' },
+]
+
+/** How much is made, in the baker's own measure: pieces and their mass, pans by their floor, tins by what they hold, flour. */
+export function HouseYield({ made, onMade }: HouseYieldProps) {
+  return (
+    <div>
+      <Choice
+        label="Measured by"
+        hideLabel
+        row
+        value={made.by}
+        options={ways}
+        onValue={(by) => onMade(started(by, made))}
+      />
+      <div className={styles.fields}>
+        {made.by === 'flour' ? (
+          <Grams
+            label="Flour"
+            value={made.flourGrams}
+            onValue={(flourGrams) => onMade({ ...made, flourGrams })}
+          />
+        ) : (
+          <NumberField
+            label={made.by === 'pieces' ? 'How many' : made.by === 'pans' ? 'Pans' : 'Tins'}
+            value={made.pieces}
+            check={(count) =>
+              Number.isInteger(count) && count >= 1 && count <= most.piecesOfBatch
+                ? undefined
+                : wholeBetweenText(1, most.piecesOfBatch)
+            }
+            onValue={(pieces) => (pieces === null ? undefined : onMade({ ...made, pieces }))}
+          />
+        )}
+        <OwnFields made={made} onMade={onMade} />
+      </div>
+    </div>
+  )
+}
+
+function OwnFields({ made, onMade }: HouseYieldProps) {
+  switch (made.by) {
+    case 'flour':
+      return null
+    case 'pieces':
+      return (
+        <Grams
+          label="Each"
+          value={made.pieceGrams}
+          onValue={(pieceGrams) => onMade({ ...made, pieceGrams })}
+        />
+      )
+    case 'pans': {
+      const { pan } = made
+      const density = (
+        <Between
+          label="Dough a cm²"
+          unit="g"
+          value={made.gramsPerSquareCentimetre}
+          ends={[0.05, 10]}
+          onValue={(gramsPerSquareCentimetre) => onMade({ ...made, gramsPerSquareCentimetre })}
+        />
+      )
+      return pan.is === 'circle' ? (
+        <>
+          <Length
+            label="Across"
+            value={pan.diameter}
+            onValue={(diameter) => onMade({ ...made, pan: { ...pan, diameter } })}
+          />
+          {density}
+        </>
+      ) : (
+        <>
+          <Length
+            label="Length"
+            value={pan.length}
+            onValue={(length) => onMade({ ...made, pan: { ...pan, length } })}
+          />
+          <Length
+            label="Width"
+            value={pan.width}
+            onValue={(width) => onMade({ ...made, pan: { ...pan, width } })}
+          />
+          {density}
+        </>
+      )
+    }
+    case 'tins':
+      return <TinFields made={made} onMade={onMade} />
+  }
+}
+
+function TinFields({
+  made,
+  onMade,
+}: {
+  made: Extract<Yield, { by: 'tins' }>
+  onMade: HouseYieldProps['onMade']
+}) {
+  const { tin } = made
+  const density = (
+    <Between
+      label="Dough a ml"
+      unit="g"
+      value={made.gramsPerMillilitre}
+      ends={[0.05, 3]}
+      onValue={(gramsPerMillilitre) => onMade({ ...made, gramsPerMillilitre })}
+    />
+  )
+  if (tin.is === 'round')
+    return (
+      <>
+        <Length
+          label="Across, top"
+          value={tin.topDiameter}
+          onValue={(topDiameter) => onMade({ ...made, tin: { ...tin, topDiameter } })}
+        />
+        <Length
+          label="Across, bottom"
+          value={tin.bottomDiameter}
+          onValue={(bottomDiameter) => onMade({ ...made, tin: { ...tin, bottomDiameter } })}
+        />
+        <Length
+          label="Height"
+          value={tin.height}
+          onValue={(height) => onMade({ ...made, tin: { ...tin, height } })}
+        />
+        {density}
+      </>
+    )
+  const set = (change: Partial<typeof tin>) => onMade({ ...made, tin: { ...tin, ...change } })
+  return (
+    <>
+      <Length
+        label="Length, top"
+        value={tin.topLength}
+        onValue={(topLength) => set({ topLength })}
+      />
+      <Length label="Width, top" value={tin.topWidth} onValue={(topWidth) => set({ topWidth })} />
+      <Length
+        label="Length, bottom"
+        value={tin.bottomLength}
+        onValue={(bottomLength) => set({ bottomLength })}
+      />
+      <Length
+        label="Width, bottom"
+        value={tin.bottomWidth}
+        onValue={(bottomWidth) => set({ bottomWidth })}
+      />
+      <Length label="Height" value={tin.height} onValue={(height) => set({ height })} />
+      {density}
+    </>
+  )
+}
+
+interface OneNumber {
+  label: string
+  value: number
+  onValue: (value: number) => void
+}
+
+const Length = (props: OneNumber) => <Between {...props} unit="cm" ends={[0.5, 300]} />
+const Grams = (props: OneNumber) => <Between {...props} unit="g" ends={[1, mostGrams]} />
+
+function Between({
+  label,
+  value,
+  onValue,
+  unit,
+  ends: [least, end],
+}: OneNumber & { unit: string; ends: [number, number] }) {
+  return (
+    <NumberField
+      label={label}
+      unit={unit}
+      value={value}
+      digits={2}
+      check={(number) =>
+        number >= least && number <= end ? undefined : betweenText(least, end, unit)
+      }
+      onValue={(number) => (number === null ? undefined : onValue(number))}
+    />
+  )
+}
+
+/** A yield in another measure to start from: as many pieces as before, usual pans and tins (common practice, no source). */
+function started(by: Yield['by'], before: Yield): Yield {
+  if (before.by === by) return before
+  const pieces = before.by === 'flour' ? 1 : before.pieces
+  const lossPercent = before.by === 'flour' ? 0 : before.lossPercent
+  switch (by) {
+    case 'flour':
+      return { by, flourGrams: 1000 }
+    case 'pieces':
+      return { by, pieces, pieceGrams: 500, lossPercent }
+    case 'pans':
+      return {
+        ...{ by, pieces, lossPercent, gramsPerSquareCentimetre: usualGramsPerSquareCentimetre },
+        pan: { is: 'rectangle', length: 40, width: 30 },
+      }
+    case 'tins':
+      return {
+        ...{ by, pieces, lossPercent, gramsPerMillilitre: usualGramsPerMillilitre },
+        tin: {
+          is: 'box',
+          topLength: 30,
+          topWidth: 11,
+          bottomLength: 29,
+          bottomWidth: 10,
+          height: 9,
+        },
+      }
+  }
+}
