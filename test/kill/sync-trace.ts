@@ -30,7 +30,7 @@ export async function watchSyncs(baseUrl: string): Promise<number> {
     await read?.make({ page, baseUrl, round: 1 })
     await page.goto(page.url().replace(/plan$/, 'bench'))
     for (let press = 1; press <= presses; press += 1) {
-      const celsius = (23 + press / 10).toFixed(1)
+      const celsius = String(Math.round(230 + press) / 10)
       await page.getByRole('button', { name: 'Temperature', exact: true }).click()
       await page.getByLabel('Dough temperature').fill(celsius)
       // What was typed is kept as a draft a moment after the last key: that write must not be taken for the press's.

@@ -1,8 +1,6 @@
-import { createContext, useContext } from 'react'
+import { useContext } from 'react'
+import { TemperatureUnitContext } from './temperature-unit-context.ts'
 import { type TemperatureUnit, temperatureText } from './temperature-words.ts'
-
-/** The unit a person reads and types temperatures in; the frame sets it from the settings. */
-export const TemperatureUnitContext = createContext<TemperatureUnit>('celsius')
 
 /** The unit in which temperatures are shown and typed now. */
 export function useTemperatureUnit(): TemperatureUnit {
