@@ -94,7 +94,7 @@ test('first visit to the notebook alone, then no server: a trial day from sample
   await page.goto(address)
   await page.getByRole('button', { name: /focaccia/ }).click()
   await page.waitForURL(/#\/trial\/.*findings$/)
-  await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
+  await page.getByRole('list', { name: 'How far this carries' }).waitFor()
   await page.goto(page.url().replace(/findings$/, 'report'))
   await page.getByRole('heading', { level: 1, name: 'Report', exact: true }).waitFor()
   await page.getByRole('button', { name: 'Trial file' }).waitFor()

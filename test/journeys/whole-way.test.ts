@@ -192,7 +192,7 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
 
   await go(page, 'Findings')
   await page.getByRole('button', { name: 'Look now, and record it' }).click()
-  await page.getByRole('heading', { level: 2, name: 'How far this carries' }).waitFor()
+  await page.getByRole('list', { name: 'How far this carries' }).waitFor()
   await page.getByText(/^\d of 3 answers told the pieces at 66\.4\s% and 71\.7\s% apart/).waitFor()
   await go(page, 'Report')
   const file = await saved(page, 'Trial file')

@@ -5,10 +5,13 @@ import styles from './charts.module.css'
 interface BestLayerProps {
   chart: ResponseChart
   bestText: string | null
+  marginText: string | null
 }
 
-/** Control, margin and the best's interval, which lies along the foot of the plot under the rail. */
-export function BestLayer({ chart, bestText }: BestLayerProps) {
+const letterPixels = 6.6
+
+/** The margin as a bracket at the right, and where the best may lie: a bracket over the plot, its ends dotted down to the beam. */
+export function BestLayer({ chart, bestText, marginText }: BestLayerProps) {
   const xScale = useXAxisScale()
   const yScale = useYAxisScale()
   const area = usePlotArea()
@@ -16,40 +19,43 @@ export function BestLayer({ chart, bestText }: BestLayerProps) {
   const x = (at: number) => Number(xScale(at))
   const inside = (value: number) =>
     Math.min(area.y + area.height, Math.max(area.y, Number(yScale(value))))
-  const { best, control, margin } = chart
-  const foot = area.y + area.height + 16
+  const { best, margin } = chart
+  const top = area.y - 12
+  const foot = area.y + area.height
   const right = area.x + area.width - 1
-  const controlMean = control?.estimate ?? null
   return (
     <g>
-      {controlMean === null ? null : (
-        <line
-          className={styles.control}
-          x1={area.x}
-          x2={right}
-          y1={inside(controlMean)}
-          y2={inside(controlMean)}
-        />
-      )}
       {margin === null ? null : (
         <>
           <path
             className={styles.margin}
-            d={`M${right - 5} ${inside(margin.high)}H${right}V${inside(margin.low)}H${right - 5}`}
+            d={`M${right - 6} ${inside(margin.around)}H${right}V${inside(margin.low)}H${right - 6}`}
           />
-          <text x={right - 9} y={inside(margin.high) + 4} textAnchor="end">
-            margin
-          </text>
+          {marginText === null ? null : (
+            <text x={right} y={inside(margin.around) - 6} textAnchor="end" className={styles.halo}>
+              {marginText}
+            </text>
+          )}
         </>
       )}
       {best === null ? null : (
         <>
-          <line className={styles.best} x1={x(best.fromAt)} x2={x(best.toAt)} y1={foot} y2={foot} />
-          <path className={styles.best} d={endMark(x(best.fromAt), foot, best.openLow ? 1 : 0)} />
-          <path className={styles.best} d={endMark(x(best.toAt), foot, best.openHigh ? -1 : 0)} />
-          <circle className={styles.filled} cx={x(best.at)} cy={foot} r={4.5} />
+          <line className={styles.best} x1={x(best.fromAt)} x2={x(best.toAt)} y1={top} y2={top} />
+          <path className={styles.best} d={endMark(x(best.fromAt), top, best.openLow ? 1 : 0)} />
+          <path className={styles.best} d={endMark(x(best.toAt), top, best.openHigh ? -1 : 0)} />
+          <path className={styles.best} d={`M${x(best.at)} ${top}V${top - 6}`} />
+          {best.openLow ? null : (
+            <path className={styles.bound} d={`M${x(best.fromAt)} ${top + 6}V${foot}`} />
+          )}
+          {best.openHigh ? null : (
+            <path className={styles.bound} d={`M${x(best.toAt)} ${top + 6}V${foot}`} />
+          )}
           {bestText === null ? null : (
-            <text x={x(best.at)} y={foot + 21} textAnchor={anchorAt(best.at)}>
+            <text
+              x={within(x(best.at), (bestText.length * letterPixels) / 2, area.x, right)}
+              y={top - 11}
+              textAnchor="middle"
+            >
               {bestText}
             </text>
           )}
@@ -61,11 +67,11 @@ export function BestLayer({ chart, bestText }: BestLayerProps) {
 
 function endMark(x: number, y: number, open: number): string {
   return open === 0
-    ? `M${x} ${y - 5}V${y + 5}`
-    : `M${x + open * 7} ${y - 5}L${x} ${y}L${x + open * 7} ${y + 5}`
+    ? `M${x} ${y - 6}V${y + 6}`
+    : `M${x + open * 7} ${y - 6}L${x} ${y}L${x + open * 7} ${y + 6}`
 }
 
-function anchorAt(at: number): 'start' | 'middle' | 'end' {
-  if (at < 0.3) return 'start'
-  return at > 0.7 ? 'end' : 'middle'
+/** The middle of a text of half this width that stays between the edges. */
+function within(at: number, half: number, low: number, high: number): number {
+  return Math.max(low + half, Math.min(high - half, at))
 }

@@ -7,8 +7,8 @@ import { useQuietLayers } from './use-quiet-layers.ts'
 interface ChartBaseProps {
   y: ValueAxis
   heightPixels: number
-  /** Room below the plot for the best's interval. */
-  footPixels?: number
+  /** Room above the plot, for the best's bracket. */
+  topPixels?: number
   /** Rows that hold `at` for the curve; layers bring their own. */
   rows?: readonly { at: number }[]
   label: string
@@ -23,7 +23,7 @@ interface ChartBaseProps {
  * the level rail above it; figures of the upright axis stand inside, on their rules.
  */
 export function ChartBase(props: ChartBaseProps) {
-  const { y, heightPixels, footPixels = 0, rows = [], label, children, fewTicks, litAt } = props
+  const { y, heightPixels, topPixels = 16, rows = [], label, children, fewTicks, litAt } = props
   const ends = [y.ticks[0], y.ticks.at(-1)]
   const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
   const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
@@ -43,7 +43,7 @@ export function ChartBase(props: ChartBaseProps) {
       >
         <ComposedChart
           data={[...rows]}
-          margin={{ top: 16, right: 0, bottom: footPixels, left: 0 }}
+          margin={{ top: topPixels, right: 0, bottom: 8, left: 0 }}
           accessibilityLayer={false}
         >
           <CartesianGrid vertical={false} stroke="var(--rule)" syncWithTicks />

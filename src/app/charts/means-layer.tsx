@@ -9,10 +9,12 @@ interface MeansLayerProps {
   /** A mean in words, for the readout and for those who do not see it. */
   say: (mean: Mean) => string
   onReach: (mean: Mean | null) => void
+  /** Half the length of a mean's stroke. */
+  half?: number
 }
 
 /** Means as bold crosses with their intervals; each can be reached by keyboard and then says its numbers. */
-export function MeansLayer({ means, say, onReach }: MeansLayerProps) {
+export function MeansLayer({ means, say, onReach, half = 9 }: MeansLayerProps) {
   const xScale = useXAxisScale()
   const yScale = useYAxisScale()
   if (!xScale || !yScale) return null
@@ -36,14 +38,14 @@ export function MeansLayer({ means, say, onReach }: MeansLayerProps) {
       >
         <rect
           className={styles.reach}
-          x={x - 14}
+          x={x - half - 5}
           y={Math.min(high, y - 12) - 3}
-          width={28}
+          width={2 * half + 10}
           height={Math.max(low, y + 12) - Math.min(high, y - 12) + 6}
           rx={3}
         />
         <line className={styles.interval} x1={x} x2={x} y1={low} y2={high} />
-        <line className={styles.mean} x1={x - 9} x2={x + 9} y1={y} y2={y} />
+        <line className={styles.mean} x1={x - half} x2={x + half} y1={y} y2={y} />
       </g>
     )
   })

@@ -37,6 +37,7 @@ async function shown() {
         fills={fills}
         label="Liking"
         bestText="best 70"
+        marginText="your margin, 1"
         tasterId={null}
         lit={null}
         say={(mean) => `${mean.label}: mean ${mean.estimate}`}
@@ -49,7 +50,7 @@ async function shown() {
 
 test('every value is a point, and means stand at the true distances of their levels', async () => {
   const { container } = await shown()
-  expect(container.querySelectorAll('circle[r="4"]')).toHaveLength(12)
+  expect(container.querySelectorAll('circle[class*="point"]')).toHaveLength(12)
   const [first, second, third] = [...container.querySelectorAll('g[role="img"]')].map((mark) => {
     const box = mark.getBoundingClientRect()
     return box.x + box.width / 2

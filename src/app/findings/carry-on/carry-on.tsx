@@ -1,9 +1,8 @@
 import { useLocation } from 'wouter'
 import styles from '@/app/findings/findings.module.css'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
-import { Method } from '@/app/findings/parts/method.tsx'
+import { PartFold } from '@/app/findings/parts/part-fold.tsx'
 import { arrivingAt } from '@/app/kit/page/arriving-at.ts'
-import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
@@ -22,8 +21,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
 import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
-import { nextStepText } from '@/core/wording/findings/next-step-text.ts'
-import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { nextStepText, nextTitles } from '@/core/wording/findings/next-step-text.ts'
 import { Adopt } from './adopt.tsx'
 import { bestInside } from './best-inside.ts'
 import { winnerAndRival } from './winner.ts'
@@ -41,10 +39,12 @@ export function CarryOn({ source, answer }: CarryOnProps) {
   if (!main) return null
   const spoken = spokenOf(main, namingOf(findings, scores.responses[0]))
   return (
-    <Section title="Carry on">
-      {whole ? <p>{boundUnits(expectationSentence(spoken, scores))}</p> : null}
+    <PartFold
+      title="Carry on"
+      result={whole ? expectationSentence(spoken, scores) : nextTitles(next, spoken)}
+    >
       <div className={styles.steps}>
-        {next.map((step, index) => (
+        {next.map((step) => (
           <div key={step} className={styles.step}>
             <p>{nextStepText(step, spoken).text}</p>
             {whole ? (
@@ -54,14 +54,37 @@ export function CarryOn({ source, answer }: CarryOnProps) {
                 answer={answer}
                 step={step}
                 title={nextStepText(step, spoken).title}
-                kind={index === 0 ? 'primary' : 'plain'}
+                kind="plain"
               />
             ) : null}
           </div>
         ))}
       </div>
-      {whole ? <Method topics={['best']} /> : null}
-    </Section>
+    </PartFold>
+  )
+}
+
+/** The first two steps as presses beside what to bake next, the most pressing filled; nothing where a table has no trial to carry on. */
+export function FirstSteps({ source, answer }: CarryOnProps) {
+  const { findings, scores, next } = answer
+  const { whole } = source
+  const [main] = findings.responses
+  if (!main || !whole) return null
+  const spoken = spokenOf(main, namingOf(findings, scores.responses[0]))
+  return (
+    <div className={styles.presses}>
+      {next.slice(0, 2).map((step, index) => (
+        <StepPress
+          key={step}
+          whole={whole}
+          source={source}
+          answer={answer}
+          step={step}
+          title={nextStepText(step, spoken).title}
+          kind={index === 0 ? 'primary' : 'plain'}
+        />
+      ))}
+    </div>
   )
 }
 

@@ -1,24 +1,25 @@
 import { Suspense } from 'react'
 import styles from '@/app/findings/findings.module.css'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
-import { Section } from '@/app/kit/page/section.tsx'
+import { Fold } from '@/app/kit/page/fold.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
 import type { ResponseChart } from '@/core/figure/response-chart.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import { alsoSeen, lookedAt } from '@/core/wording/findings/also-seen.ts'
+import { alsoSeenSentence, lookedAt } from '@/core/wording/findings/also-seen.ts'
 import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { headline } from '@/core/wording/findings/headline.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { DirectionAndBest } from './direction-and-best.tsx'
-import { Fold } from './fold.tsx'
 import { Ladder } from './ladder.tsx'
 import { SmallMultiples } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
 import { PairsPart } from './pairs-part.tsx'
+import { PartFold } from './part-fold.tsx'
 import { ResponsePart } from './response-part.tsx'
 import { sayMean } from './say-mean.ts'
 import { TasterPart } from './taster-part.tsx'
@@ -33,6 +34,7 @@ interface AlsoSeenProps {
 /** The other responses: all on one axis, a sentence each, and the whole of each behind a fold. */
 export function AlsoSeen({ source, answer }: AlsoSeenProps) {
   const { scores, findings } = answer
+  if (findings.responses.length < 2) return null
   const unit = findings.factor.unitOfMeasure
   const drawn = findings.responses.map((found, index) => ({
     id: found.id,
@@ -41,7 +43,7 @@ export function AlsoSeen({ source, answer }: AlsoSeenProps) {
     say: (mean: Parameters<typeof sayMean>[0]) => sayMean(mean, unit),
   }))
   return (
-    <Section title="Also seen">
+    <PartFold title="Also seen" result={alsoSeenSentence(findings.responses)}>
       <div className={styles.underRail}>
         <ChartFrame
           title="Everything recorded, on the rail’s axis"
@@ -59,18 +61,25 @@ export function AlsoSeen({ source, answer }: AlsoSeenProps) {
             </div>
           ))}
         />
-        <Method topics={['means', 'levels', 'verdict', 'pairs', 'control', 'best']} />
+        <Method
+          what="what else was seen was"
+          topics={['means', 'levels', 'verdict', 'pairs', 'control', 'best']}
+        />
       </div>
       <p>{lookedAt(findings.responses.length - 1)}</p>
       {findings.responses.slice(1).map((found, index) => (
-        <div key={found.id} className={styles.stack}>
-          <p>{boundUnits(alsoSeen(found, namingOf(findings, scores.responses[index + 1])))}</p>
-          <Fold title={`${found.name}, in full`}>
-            <InFull source={source} answer={answer} index={index + 1} />
-          </Fold>
-        </div>
+        <Fold
+          key={found.id}
+          name={found.name}
+          level={3}
+          result={boundUnits(
+            headline(found, namingOf(findings, scores.responses[index + 1])).shown,
+          )}
+        >
+          <InFull source={source} answer={answer} index={index + 1} />
+        </Fold>
       ))}
-    </Section>
+    </PartFold>
   )
 }
 
@@ -97,15 +106,11 @@ function InFull(props: InFullProps) {
   if (!found) return null
   const naming = namingOf(answer.findings, answer.scores.responses[index])
   return (
-    <div className={styles.columns}>
-      <div className={styles.lead}>
-        <ResponsePart {...props} />
-      </div>
-      <div className={styles.beside}>
-        <Ladder found={found} naming={naming} index={index} />
+    <div className={styles.part}>
+      <ResponsePart {...props} />
+      <Ladder found={found} naming={naming} />
+      <div className={styles.folds}>
         <PairsPart {...props} />
-      </div>
-      <div className={styles.below}>
         <DirectionAndBest {...props} />
         <TooMuchPart findings={answer.findings} index={index} />
         <TasterPart {...props} />

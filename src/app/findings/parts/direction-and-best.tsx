@@ -1,7 +1,6 @@
 import styles from '@/app/findings/findings.module.css'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
-import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { useBootstrap } from '@/app/worker/use-bootstrap.ts'
@@ -18,7 +17,7 @@ import { placeSentence } from '@/core/wording/findings/place-sentence.ts'
 import { trendSentence } from '@/core/wording/findings/trend-sentence.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { Method } from './method.tsx'
-import { partTitle } from './part-title.ts'
+import { PartFold } from './part-fold.tsx'
 
 interface DirectionAndBestProps {
   source: FindingsSource
@@ -39,30 +38,28 @@ export function DirectionAndBest({ source, answer, index }: DirectionAndBestProp
   const naming = namingOf(findings, scores.responses[index])
   const spoken = spokenOf(found, naming)
   const levels = scores.levels.map(({ name }) => name)
+  const of = { index, name: found.name }
   return (
     <>
       {findings.factor.ordered && shown !== null && isPresent(shown) ? (
-        <Section title={partTitle('Which way', index, found.name)}>
-          <p>{boundUnits(trendSentence(shown.trend, found.name, naming))}</p>
-          <Method topics={['trend']} />
-        </Section>
+        <PartFold title="Which way" result={trendSentence(shown.trend, found.name, naming)} {...of}>
+          <Method what="the line was" topics={['trend']} />
+        </PartFold>
       ) : null}
       {best === null ? null : (
-        <Section title={partTitle('Where the best lies', index, found.name)}>
+        <PartFold
+          title="Where the best lies"
+          result={placeSentence(spoken, isPresent(best) ? best : null)}
+          {...of}
+        >
           <div className={styles.stack}>
-            <p>
-              {boundUnits(placeSentence(spoken, isPresent(best) ? best : null))}{' '}
-              {isPresent(best)
-                ? boundUnits(
-                    asHandledSentence(
-                      found.conclusion,
-                      best,
-                      levels,
-                      findings.factor.unitOfMeasure,
-                    ),
-                  )
-                : null}
-            </p>
+            {isPresent(best) ? (
+              <p>
+                {boundUnits(
+                  asHandledSentence(found.conclusion, best, levels, findings.factor.unitOfMeasure),
+                )}
+              </p>
+            ) : null}
             {findings.factor.ordered && isPresent(best) ? (
               <Redrawn
                 bootstrap={bootstrap}
@@ -73,20 +70,22 @@ export function DirectionAndBest({ source, answer, index }: DirectionAndBestProp
               />
             ) : null}
             <Method
+              what="the best was"
               topics={['best', 'delta', 'lackOfFit', 'asHandled', 'bootstrap']}
               figures={bestFigures(best, levels, findings.factor.unitOfMeasure)}
             />
           </div>
-        </Section>
+        </PartFold>
       )}
       {isPresent(found.rows) ? (
-        <Section title={partTitle('Was it freshness, or the order?', index, found.name)}>
-          <ul className={styles.plainList}>
-            <li>{boundUnits(besideSentence(found.conclusion.freshness, 'freshness'))}</li>
-            <li>{boundUnits(besideSentence(found.conclusion.order, 'order'))}</li>
-          </ul>
-          <Method topics={['freshness']} />
-        </Section>
+        <PartFold
+          title="Freshness and order"
+          result={besideSentence(found.conclusion.freshness, 'freshness')}
+          {...of}
+        >
+          <p>{boundUnits(besideSentence(found.conclusion.order, 'order'))}</p>
+          <Method what="freshness and order were" topics={['freshness']} />
+        </PartFold>
       ) : null}
     </>
   )

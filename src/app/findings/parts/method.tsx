@@ -4,16 +4,18 @@ import { type MethodTopic, methodNotes } from '@/core/wording/findings/method-no
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 
 interface MethodProps {
+  /** What it explains, with its verb: "the means were". */
+  what: string
   /** A note for every number of the part, each named by it. */
   topics: readonly MethodTopic[]
   /** Numbers that stand behind the words of the part. */
   figures?: readonly string[]
 }
 
-/** How the numbers beside it were worked out, one press deeper: the numbers behind the words, then each one's method and source. */
-export function Method({ topics, figures = [] }: MethodProps) {
+/** How the numbers above it were worked out, one press deeper: the numbers behind the words, then each one's method and source. */
+export function Method({ what, topics, figures = [] }: MethodProps) {
   return (
-    <SideNote label="How this was worked out">
+    <SideNote label={`How ${what} worked out`}>
       {figures.length > 0 ? (
         <ul className={styles.figures}>
           {figures.map((figure) => (

@@ -1,18 +1,18 @@
 import { Suspense } from 'react'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
-import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { pairsBlock } from '@/core/report/result-pictures.ts'
 import { againstControlTable, pairsTable } from '@/core/report/result-tables.ts'
-import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { pairsSentence } from '@/core/wording/findings/pairs-sentence.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { PairsChart } from './lazy-charts.ts'
 import { BlockTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
-import { partTitle } from './part-title.ts'
+import { PartFold } from './part-fold.tsx'
 
 interface PairsPartProps {
   source: FindingsSource
@@ -29,9 +29,14 @@ export function PairsPart({ source, answer, index }: PairsPartProps) {
   const shown = rung === null ? null : found[rung]
   if (shown === null || !isPresent(shown))
     return (
-      <Section title={partTitle('Which differ', index, found.name)}>
-        <p>{reasonText(isPresent(found.factor) ? { reason: 'no-scores' } : found.factor)}</p>
-      </Section>
+      <PartFold
+        title="Which differ"
+        result={reasonText(isPresent(found.factor) ? { reason: 'no-scores' } : found.factor)}
+        index={index}
+        name={found.name}
+      >
+        <Method what="pairs are" topics={['pairs', 'control']} />
+      </PartFold>
     )
   const block = pairsBlock(
     { scores, findings, curves, letters: source.letters, nameOf: source.nameOf },
@@ -40,7 +45,12 @@ export function PairsPart({ source, answer, index }: PairsPartProps) {
     shown,
   )
   return (
-    <Section title={partTitle('Which differ', index, found.name)}>
+    <PartFold
+      title="Which differ"
+      result={pairsSentence(found.conclusion, namingOf(findings, scores.responses[index]))}
+      index={index}
+      name={found.name}
+    >
       <ChartFrame
         title={`Differences in ${found.name.toLocaleLowerCase('en')}`}
         picture={
@@ -57,7 +67,7 @@ export function PairsPart({ source, answer, index }: PairsPartProps) {
           </>
         }
       />
-      <Method topics={['pairs', 'control']} />
-    </Section>
+      <Method what="the differences were" topics={['pairs', 'control']} />
+    </PartFold>
   )
 }

@@ -1,10 +1,11 @@
-import { Section } from '@/app/kit/page/section.tsx'
 import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { KeptPhoto } from './kept-photo.tsx'
+import { PartFold } from './part-fold.tsx'
 import { photosByLevel } from './photos-of.ts'
 import styles from './photos-part.module.css'
 
@@ -23,8 +24,12 @@ export function PhotosPart({ whole, letters }: PhotosPartProps) {
     return level && own.length > 0 ? [{ level, own }] : []
   })
   if (shown.length === 0) return null
+  const count = shown.reduce((sum, { own }) => sum + own.length, 0)
   return (
-    <Section title="Side by side">
+    <PartFold
+      title="Side by side"
+      result={`${asSentenceStart(countText(count, 'photo'))} of ${countText(shown.length, 'level')}.`}
+    >
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
       <section className={styles.row} aria-label="Photos by level" tabIndex={0}>
         {shown.map(({ level, own }) => (
@@ -45,6 +50,6 @@ export function PhotosPart({ whole, letters }: PhotosPartProps) {
           </div>
         ))}
       </section>
-    </Section>
+    </PartFold>
   )
 }

@@ -10,16 +10,15 @@ import { isPresent } from '@/core/findings/reason.ts'
 import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
 import { chartAlt } from '@/core/wording/findings/chart-alt.ts'
-import { rungTitle } from '@/core/wording/findings/rung-text.ts'
+import { chartTitle, marginLabel } from '@/core/wording/findings/chart-title.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { ResponseChart } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
-import { Method } from './method.tsx'
 import { sayMean } from './say-mean.ts'
 
 /** The chart's own height, its labels and its readout's line. */
-const responseChartPixels = 340 + 64 + 24
+const responseChartPixels = 300 + 58 + 22
 
 interface ResponsePartProps {
   source: FindingsSource
@@ -35,7 +34,14 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
   const found = findings.responses[index]
   if (!found) return null
   const rung = shownRung(found)
-  const chart = chartOfResponse(scores, index, found, rung, curves[index] ?? null)
+  const alongLevels = found.conclusion.shown.some(({ is }) => is !== 'pairs')
+  const chart = chartOfResponse(
+    scores,
+    index,
+    found,
+    rung,
+    alongLevels ? (curves[index] ?? null) : null,
+  )
   const unit = findings.factor.unitOfMeasure
   const shown = rung === null ? null : found[rung]
   const span = bestSpan(
@@ -45,44 +51,42 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
   const tasters = [...new Set(chart.points.flatMap((point) => point.tasterId ?? []))]
   const options = tasters.map((id) => ({ value: id, label: source.nameOf(id) }))
   return (
-    <>
-      <ChartFrame
-        title={`${found.name}${rung === null ? '' : `, means of ${rungTitle(rung).toLocaleLowerCase('en')}`}`}
-        tools={
-          tasters.length > 1 ? (
-            <SelectField
-              label="Whose scores"
-              hideLabel
-              value={tasterId}
-              options={[{ value: '', label: 'All tasters' }, ...options]}
-              onValue={setTasterId}
-            />
-          ) : null
-        }
-        picture={
-          <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
-            <ResponseChart
-              chart={chart}
-              fills={levelFills(axisLevels(scores.levels))}
-              label={chartAlt(found, rung, findings)}
-              bestText={
-                span === null
-                  ? null
-                  : bestLabel(
-                      span,
-                      scores.levels.map(({ name }) => name),
-                      unit,
-                    )
-              }
-              tasterId={tasterId === '' ? null : tasterId}
-              lit={lit}
-              say={(mean) => sayMean(mean, unit)}
-            />
-          </Suspense>
-        }
-        table={<LevelsTable answer={answer} index={index} />}
-      />
-      <Method topics={['means', 'levels', 'band', 'best']} />
-    </>
+    <ChartFrame
+      title={chartTitle(found.name, scores.responses[index])}
+      tools={
+        tasters.length > 1 ? (
+          <SelectField
+            label="Whose scores"
+            hideLabel
+            value={tasterId}
+            options={[{ value: '', label: 'All tasters' }, ...options]}
+            onValue={setTasterId}
+          />
+        ) : null
+      }
+      picture={
+        <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
+          <ResponseChart
+            chart={chart}
+            fills={levelFills(axisLevels(scores.levels))}
+            label={chartAlt(found, rung, findings)}
+            bestText={
+              span === null
+                ? null
+                : bestLabel(
+                    span,
+                    scores.levels.map(({ name }) => name),
+                    unit,
+                  )
+            }
+            marginText={marginLabel(scores.responses[index])}
+            tasterId={tasterId === '' ? null : tasterId}
+            lit={lit}
+            say={(mean) => sayMean(mean, unit)}
+          />
+        </Suspense>
+      }
+      table={<LevelsTable answer={answer} index={index} />}
+    />
   )
 }

@@ -1,10 +1,11 @@
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
-import { Section } from '@/app/kit/page/section.tsx'
 import { SideNote } from '@/app/kit/page/side-note.tsx'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { ridersSentence } from '@/core/wording/fairness/riders-sentence.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
+import { PartFold } from './part-fold.tsx'
 import { RiderRow } from './rider-row.tsx'
 import styles from './riders-part.module.css'
 
@@ -18,15 +19,11 @@ export function RidersPart({ source: { whole, fairness } }: { source: FindingsSo
   const planned = fairness.filter(({ severity, when }) => severity === 'know' && when === 'before')
   const fine = fairness.filter(({ severity }) => severity === 'fine')
   return (
-    <Section title="What the riders did to it">
-      {first.length === 0 ? (
-        <p>The log shows nothing that rode along with the level and is large enough to name.</p>
-      ) : (
-        <Rows items={first} plan={plan} label="What rode along" />
-      )}
+    <PartFold title="What the riders did" result={ridersSentence(first, plan)}>
+      {first.length === 0 ? null : <Rows items={first} plan={plan} label="What rode along" />}
       <Folded items={planned} plan={plan} label="Known from the plan" />
       <Folded items={fine} plan={plan} label="Checked and fine" />
-    </Section>
+    </PartFold>
   )
 }
 

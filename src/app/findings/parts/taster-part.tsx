@@ -2,7 +2,6 @@ import { Suspense } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
-import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
 import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
@@ -11,13 +10,12 @@ import type { ResponseFindings } from '@/core/findings/response-findings-shape.t
 import { decimalText } from '@/core/units/number-text.ts'
 import { agreementSentence } from '@/core/wording/findings/agreement-sentence.ts'
 import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
-import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { TasterCharts } from './lazy-charts.ts'
 import { Method } from './method.tsx'
-import { partTitle } from './part-title.ts'
+import { PartFold } from './part-fold.tsx'
 import { WhenNear } from './when-near.tsx'
 
 /** How one taster goes with the rest, and how much of the scale they use. */
@@ -52,8 +50,12 @@ export function TasterPart({ source, answer, index }: TasterPartProps) {
     return level ? `best at ${levelNameText(level, unit)}` : 'no single best'
   }
   return (
-    <Section title={partTitle('Each taster’s own curve', index, found.name)}>
-      <p>{boundUnits(agreementSentence(found, findings, response.better.is))}</p>
+    <PartFold
+      title="Each taster"
+      result={agreementSentence(found, findings, response.better.is)}
+      index={index}
+      name={found.name}
+    >
       <ChartFrame
         title={`${found.name}, a taster’s means at each level`}
         picture={
@@ -100,9 +102,10 @@ export function TasterPart({ source, answer, index }: TasterPartProps) {
         }
       />
       <Method
+        what="agreement was"
         topics={['agreement', 'correlation', 'ranks', 'rankDifference', 'page']}
         figures={rankFigures(found.ranks, findings)}
       />
-    </Section>
+    </PartFold>
   )
 }

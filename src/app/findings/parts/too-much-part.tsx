@@ -1,6 +1,5 @@
 import styles from '@/app/findings/findings.module.css'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
-import { Section } from '@/app/kit/page/section.tsx'
 import type { FindingsDocument } from '@/core/findings/findings-document.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { dropText, sharesText } from '@/core/wording/findings/just-about-right-text.ts'
@@ -8,7 +7,7 @@ import { responseInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { Method } from './method.tsx'
-import { partTitle } from './part-title.ts'
+import { PartFold } from './part-fold.tsx'
 import shares from './too-much-part.module.css'
 
 /** Too little, right and too much: the shares as a bar, and what each side cost this response. */
@@ -16,7 +15,14 @@ export function TooMuchPart({ findings, index }: { findings: FindingsDocument; i
   const found = findings.responses[index]
   if (!found || found.justAboutRight.length === 0) return null
   return (
-    <Section title={partTitle('Too much or too little', index, found.name)}>
+    <PartFold
+      title="Too much or too little"
+      result={found.justAboutRight
+        .map((each) => `${responseInWords(each.responseId, findings)}: ${sharesText(each)}.`)
+        .join(' ')}
+      index={index}
+      name={found.name}
+    >
       {found.justAboutRight.map((each) => (
         <div key={each.responseId} className={styles.stack}>
           <ChartFrame
@@ -46,7 +52,6 @@ export function TooMuchPart({ findings, index }: { findings: FindingsDocument; i
               />
             }
           />
-          <p>{boundUnits(sharesText(each))}.</p>
           <ul className={styles.plainList}>
             {each.drops.map((drop) => (
               <li key={drop.side}>{boundUnits(dropText(drop, found.name))}</li>
@@ -54,8 +59,8 @@ export function TooMuchPart({ findings, index }: { findings: FindingsDocument; i
           </ul>
         </div>
       ))}
-      <Method topics={['justAboutRight', 'meanDrop']} />
-    </Section>
+      <Method what="the shares and drops were" topics={['justAboutRight', 'meanDrop']} />
+    </PartFold>
   )
 }
 

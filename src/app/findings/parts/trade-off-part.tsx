@@ -5,8 +5,9 @@ import { isPresent } from '@/core/findings/reason.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { levelInWords, responseInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
-import { Fold } from './fold.tsx'
+import { tradeOffSentence } from '@/core/wording/findings/trade-off-sentence.ts'
 import { Method } from './method.tsx'
+import { PartFold } from './part-fold.tsx'
 import type { Weights } from './weights.ts'
 
 interface TradeOffPartProps {
@@ -19,12 +20,17 @@ interface TradeOffPartProps {
 export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) {
   const { findings } = answer
   const { tradeOff } = findings
-  if (!isPresent(tradeOff)) return <Fold title="Trade-off">{reasonText(tradeOff)}</Fold>
+  if (!isPresent(tradeOff))
+    return (
+      <PartFold title="Trade-off" result={reasonText(tradeOff)}>
+        <Method what="a trade-off is" topics={['tradeOff']} />
+      </PartFold>
+    )
   const now = weights ?? tradeOff.weights
   const weigh = (responseId: string, weight: number) =>
     onWeights(now.map((each) => (each.responseId === responseId ? { responseId, weight } : each)))
   return (
-    <Fold title="Trade-off: weigh the responses against one another">
+    <PartFold title="Trade-off" result={tradeOffSentence(tradeOff, findings)}>
       <div className={styles.stack}>
         <div className={styles.weights}>
           {now.map(({ responseId, weight }) => (
@@ -64,8 +70,8 @@ export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) 
             ],
           }))}
         />
-        <Method topics={['tradeOff']} />
+        <Method what="the trade-off was" topics={['tradeOff']} />
       </div>
-    </Fold>
+    </PartFold>
   )
 }

@@ -39,7 +39,8 @@ export function allowanceOf(levels: number, done: number, { most, early }: Looki
   }
 }
 
-function addedRate(most: number, done: number): number {
+/** The true rate of a difference without cause when a trial that was to end after `most` sessions is read after each one more up to `done`. */
+export function addedRate(most: number, done: number): number {
   const rates = addedRates[Math.min(6, Math.max(2, most))] as readonly number[]
   return rates[Math.min(rates.length, done - most) - 1] as number
 }

@@ -1,4 +1,6 @@
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { levelInWords } from './named-in-findings.ts'
 import type { Spoken } from './shown-sentence.ts'
 
@@ -57,4 +59,13 @@ function repeatText({ conclusion, naming }: Spoken): string {
   if (lacks?.what === 'margin')
     return `More sessions alone will hardly do: ask for a wider margin${apart}.`
   return `The same plan once more${apart}.`
+}
+
+/** The steps by their titles in one line: "Adopt 74 %, or narrow the range." */
+export function nextTitles(steps: readonly NextStep[], spoken: Spoken): string {
+  const titles = steps.map((step) => nextStepText(step, spoken).title)
+  return `${listText(
+    titles.map((title, index) => (index === 0 ? title : midSentence(title))),
+    'or',
+  )}.`
 }

@@ -1,33 +1,26 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
-import { Section } from '@/app/kit/page/section.tsx'
-import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
-import { axisLevels } from '@/core/figure/chart-of-response.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import type { Naming } from '@/core/wording/findings/answer-of-rung.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
-import { endingSentence } from '@/core/wording/findings/ending-sentence.ts'
-import { spokenOf } from '@/core/wording/findings/headline.ts'
+import { costSentence } from '@/core/wording/findings/cost-sentence.ts'
 import { levelInWords } from '@/core/wording/findings/named-in-findings.ts'
-import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { Method } from './method.tsx'
+import { PartFold } from './part-fold.tsx'
 import { unbroken } from './unbroken.ts'
 
-interface EasiestProps {
+interface WhatLevelsCostProps {
   main: ResponseFindings
   naming: Naming
   scores: ScoreTable
-  letters: ReadonlyMap<string, string>
 }
 
-/** The default ending: the easiest level that is as good as the best, with failures, time and handling beside every level. */
-export function Easiest({ main, naming, scores, letters }: EasiestProps) {
-  const { asGood, ending } = main.conclusion
-  const { level: levelId } = ending
-  const levels = axisLevels(scores.levels)
+/** Whether each level is as good as the best, with its failures, time of hands and handling beside it. */
+export function WhatLevelsCost({ main, naming, scores }: WhatLevelsCostProps) {
+  const { asGood } = main.conclusion
   const judged = new Map(isPresent(asGood) ? asGood.levels.map((each) => [each.level, each]) : [])
   const asGoodWord = (levelId: string) => {
     const one = judged.get(levelId)
@@ -37,20 +30,10 @@ export function Easiest({ main, naming, scores, letters }: EasiestProps) {
     return 'not shown'
   }
   return (
-    <Section title="The easiest that is as good">
-      <p>
-        {levelId === null ? null : (
-          <>
-            <LevelTab
-              levels={levels}
-              levelId={levelId}
-              letter={letters.get(levelId)}
-              size="small"
-            />{' '}
-          </>
-        )}
-        {boundUnits(endingSentence(spokenOf(main, naming), scores))}
-      </p>
+    <PartFold
+      title="As good, and what it costs"
+      result={costSentence(main.conclusion, naming, scores)}
+    >
       {scores.ease ? (
         <LedgerTable
           caption="What each level costs"
@@ -75,9 +58,10 @@ export function Easiest({ main, naming, scores, letters }: EasiestProps) {
         />
       ) : null}
       <Method
+        what="as good as the best was"
         topics={['equivalence', 'easiest', 'handling']}
         figures={asGoodFigures(asGood, naming)}
       />
-    </Section>
+    </PartFold>
   )
 }

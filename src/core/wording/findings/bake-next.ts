@@ -1,0 +1,40 @@
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { endingSentence } from './ending-sentence.ts'
+import { levelInWords } from './named-in-findings.ts'
+import type { Spoken } from './shown-sentence.ts'
+
+/** What to bake next, whatever the verdict: a heading, the levels it names, and why in a sentence. */
+export interface BakeNext {
+  title: string
+  levels: string[]
+  text: string
+}
+
+/** From the conclusion: the level that is good enough, else the usual until more is known, else all of them once more. */
+export function bakeNext(spoken: Spoken, scores: Pick<ScoreTable, 'ease' | 'levels'>): BakeNext {
+  const { conclusion, naming } = spoken
+  const { ending, rung, usual, shown } = conclusion
+  if (ending.level !== null)
+    return {
+      title: ending.why === 'best-shown' ? 'The best of those tried' : 'Easiest that is as good',
+      levels: [ending.level],
+      text: endingSentence(spoken, scores),
+    }
+  if (rung !== 'factor')
+    return {
+      title: 'Bake next',
+      levels: scores.levels.map(({ id }) => id),
+      text: 'All of them once more: one session speaks of its own pieces alone.',
+    }
+  const levels = usual === null ? [] : [usual]
+  const name = usual === null ? null : levelInWords(usual, naming)
+  if (shown.length === 0)
+    return {
+      title: 'On Saturday',
+      levels,
+      text: name
+        ? `Bake your usual, ${name}: nothing that was shown speaks against it.`
+        : 'Change nothing for now: nothing that was shown speaks for another level.',
+    }
+  return { title: 'On Saturday', levels, text: endingSentence(spoken, scores) }
+}

@@ -1,0 +1,45 @@
+import type { Conclusion } from '@/core/findings/evidence/conclusion-shape.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+import { type LevelNaming, levelInWords } from './named-in-findings.ts'
+import { reasonText } from './reason-text.ts'
+
+/** Which levels are shown to be as good as the best, and what failed or took longest: the table in one line. */
+export function costSentence(
+  { asGood }: Pick<Conclusion, 'asGood'>,
+  naming: LevelNaming,
+  { ease }: Pick<ScoreTable, 'ease'>,
+): string {
+  const costs = ease ? costWords(ease, naming) : ''
+  if (!isPresent(asGood)) return [reasonText(asGood), costs].filter(Boolean).join(' ')
+  const passing = asGood.levels.filter(({ passes }) => passes)
+  const margin = `within your margin of ${plainNumber(asGood.margin)}`
+  const good =
+    passing.length === 0
+      ? `None is shown to be as good as the best ${margin}.`
+      : `${asSentenceStart(listText(passing.map(({ level }) => levelInWords(level, naming))))} ${passing.length === 1 ? 'is' : 'are'} as good as the best ${margin}.`
+  return [good, costs].filter(Boolean).join(' ')
+}
+
+function costWords(ease: NonNullable<ScoreTable['ease']>, naming: LevelNaming): string {
+  const failed = ease.filter(({ failures }) => failures > 0)
+  const hands = ease.flatMap(({ handsSeconds }) => handsSeconds ?? [])
+  const parts = [
+    failed.length === 0
+      ? 'nothing failed'
+      : listText(
+          failed.map(
+            ({ level, failures }) =>
+              `${countText(failures, 'piece')} of ${levelInWords(level, naming)} failed`,
+          ),
+        ),
+  ]
+  if (hands.length > 1 && Math.max(...hands) - Math.min(...hands) >= 60)
+    parts.push(
+      `hands on from ${durationText(Math.min(...hands))} to ${durationText(Math.max(...hands))}`,
+    )
+  return `${asSentenceStart(parts.join('; '))}.`
+}
