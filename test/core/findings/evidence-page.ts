@@ -4,12 +4,16 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { alsoSeen, lookedAt } from '@/core/wording/findings/also-seen.ts'
 import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
+import { bakeNext } from '@/core/wording/findings/bake-next.ts'
 import { besideSentence } from '@/core/wording/findings/beside-sentence.ts'
+import { costSentence } from '@/core/wording/findings/cost-sentence.ts'
 import { endingSentence } from '@/core/wording/findings/ending-sentence.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
 import { hangsSentence } from '@/core/wording/findings/hangs-sentence.ts'
 import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText } from '@/core/wording/findings/next-step-text.ts'
+import { openParts } from '@/core/wording/findings/open-parts.ts'
+import { pairsSentence } from '@/core/wording/findings/pairs-sentence.ts'
 import { placeSentence } from '@/core/wording/findings/place-sentence.ts'
 import { rungLines } from '@/core/wording/findings/rung-text.ts'
 
@@ -22,6 +26,10 @@ export interface EvidencePage {
   next: string[]
   ladder: string[]
   hangs: string
+  bakeNext: string
+  open: string[]
+  pairs: string
+  costs: string
   freshness: string
   alsoSeen: string[]
 }
@@ -48,6 +56,10 @@ export function evidencePage(scores: ScoreTable): EvidencePage {
     }),
     ladder: rungLines(main, naming).map(({ title, says }) => `${title}: ${says}`),
     hangs: hangsSentence(main.conclusion, (taster) => taster),
+    bakeNext: bakeNext(spoken, scores).text,
+    open: openParts(spoken).map(({ title, text }) => `${title}. ${text}`),
+    pairs: pairsSentence(main.conclusion, naming),
+    costs: costSentence(main.conclusion, naming, scores),
     freshness: besideSentence(main.conclusion.freshness, 'freshness'),
     alsoSeen: [
       lookedAt(others.length),

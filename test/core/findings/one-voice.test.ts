@@ -52,6 +52,9 @@ const exclusive: [string, RegExp, RegExp][] = [
     /^Not settled|nothing is settled|No difference in \S+ was shown/,
     /is the best of the levels tried|Of the levels tried/,
   ],
+  ['bake the usual, yet adopt', /Bake your usual/, /Adopt \S|take the easiest|Unexpected/],
+  ['nothing shown, yet a pair', /What would have shown\./, /differs? from|It holds/],
+  ['nothing would show, yet shown', /What would have shown\./, /The factor: shown/],
   ['hold and adopt', /make it again before you adopt it|before you adopt it/, /Adopt \S+ ?%?: /],
 ]
 
