@@ -1,6 +1,6 @@
+import { Dexie } from 'dexie'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
-import { summaryOf } from './summary-of.ts'
 import { type Summary, summaryShape } from './summary-record.ts'
 
 /**
@@ -15,7 +15,13 @@ export async function summaryNow(
   if (!trial) return undefined
   const read = summaryShape.safeParse(stored)
   if (read.success && read.data.revision === trial.revision) return read.data
-  const whole = await storedTrial(store, trial.id)
+  return await madeAnew(store, trial.id)
+}
+
+/** What makes a line is loaded when one is missing: a visit that finds all of them stored needs none of it. */
+async function madeAnew(store: Store, trialId: string): Promise<Summary | undefined> {
+  const { summaryOf } = await Dexie.waitFor(import('./summary-of.ts'))
+  const whole = await storedTrial(store, trialId)
   return whole && summaryOf(whole)
 }
 
@@ -27,11 +33,8 @@ export async function summariesMissing(store: Store): Promise<Summary[]> {
   ])
   const known = new Set(lineIds)
   const missing = trialIds.filter((trialId) => !known.has(trialId))
-  const lines = missing.map(async (trialId) => {
-    const whole = await storedTrial(store, trialId)
-    return whole ? [summaryOf(whole)] : []
-  })
-  return (await Promise.all(lines)).flat()
+  const lines = await Promise.all(missing.map((trialId) => madeAnew(store, trialId)))
+  return lines.filter((line) => line !== undefined)
 }
 
 /** The lines of all trials that are asked for, newest work first. Only reads, so that a live query may use it. */

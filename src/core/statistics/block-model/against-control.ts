@@ -19,6 +19,8 @@ export type AgainstControl = {
  * Every other level against the control, difference = mean(level) − mean(control), by Dunnett's two-sided comparison
  * (Dunnett 1955, J Am Stat Assoc 50:1096; from memory), with the correlations of the fitted covariance.
  * Where these are not products λ_i·λ_j to 1e-6, the nearest such form is used and the method says *approximate*.
+ *
+ * @example againstControl(fit, 0) // [{"level": 1, "difference": 2}, {"level": 2, "difference": 4}] (the worked table, by hand)
  */
 export function againstControl(
   fit: ComparedLevels,
@@ -42,6 +44,8 @@ export function againstControl(
 /**
  * The comparisons of every other level with a control: differences with their errors, and the loadings λ of the correlations
  * between them, exact where the gap is 0, else the nearest product form.
+ *
+ * @example controlLoadings(fit, 0).loadings // [0.7071, 0.7071] (equal numbers: correlation 1/2)
  */
 export function controlLoadings(fit: ComparedLevels, control: number) {
   const others = Array.from({ length: fit.levelCount }, (_, i) => i).filter((i) => i !== control)

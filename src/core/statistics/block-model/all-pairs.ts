@@ -18,6 +18,8 @@ export type PairOfLevels = {
  * Every pair of levels, a before b, difference = mean(b) − mean(a), by Tukey–Kramer: p and simultaneous limits from the
  * studentized range at √2·|difference|/se for all levels of the fit (Kramer 1956, Biometrics 12:307; from memory). Where the means
  * themselves come from unlike patterns, `pairVariances` gives each pair's variance over the average pair's.
+ *
+ * @example allPairs(fit) // [{"difference": 2}, {"difference": 4}, {"difference": 2}] (the worked table, by hand)
  */
 export function allPairs(
   fit: ComparedLevels,

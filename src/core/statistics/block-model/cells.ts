@@ -24,6 +24,8 @@ export type Cells = {
 /**
  * Gathers rows into cells of block × level. A model in block and level (or in a level's value) fits the cell means with
  * their numbers as weights exactly as it fits the rows; only the scatter inside the cells is to be added to the residual.
+ *
+ * @example gatherCells(rows) // {"rowCount": 6, "lowest": 1, "highest": 6, "insideSumOfSquares": 0} (the worked table)
  */
 export function gatherCells(rows: LevelRows): Cells {
   insistOnRows(rows)

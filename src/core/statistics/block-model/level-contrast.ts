@@ -3,7 +3,11 @@ import { type ComparedLevels, levelDifference, unscaledCovariance } from './leve
 /** A weighted sum of level means, weights adding to zero: estimate, standard error, t and the fit's degrees of freedom. */
 export type LevelContrast = { estimate: number; se: number; t: number; df: number }
 
-/** A contrast of the level means of a fit with the fit's own error, so that lack of fit of a line or curve never enters. */
+/**
+ * A contrast of the level means of a fit with the fit's own error, so that lack of fit of a line or curve never enters.
+ *
+ * @example levelContrast(fit, lineWeights([0, 1, 2])) // {"estimate": 2, "se": 0.7071, "df": 2} (the worked table, by hand: √2·√(0.5/2))
+ */
 export function levelContrast(fit: ComparedLevels, weights: readonly number[]): LevelContrast {
   let estimate = 0
   let variance = 0

@@ -9,7 +9,11 @@ export type ComparedLevels = Pick<
 
 export type LevelDifference = { difference: number; se: number; unscaledVariance: number }
 
-/** Mean of level b less mean of level a in a fit, with its standard error (and its variance over the residual variance). */
+/**
+ * Mean of level b less mean of level a in a fit, with its standard error (and its variance over the residual variance).
+ *
+ * @example levelDifference(fit, 0, 2) // {"difference": 4, "se": 1.4142} (the worked table, by hand: √2·√(2/2))
+ */
 export function levelDifference(fit: ComparedLevels, a: number, b: number): LevelDifference {
   const difference = effectOf(fit, b) - effectOf(fit, a)
   const unscaledVariance =

@@ -40,7 +40,11 @@ export function fitLevels(rows: LevelRows): Answer<LevelFit> {
   return fitLevelCells(gatherCells(rows))
 }
 
-/** The same from cells that are gathered already, so that several models of one response gather once. */
+/**
+ * The same from cells that are gathered already, so that several models of one response gather once.
+ *
+ * @example fitLevelCells(gatherCells(rows)) // {"ok": true, "f": 4, "df1": 2, "df2": 2, "residualSd": 1.4142} (the worked table, by hand)
+ */
 export function fitLevelCells(cells: Cells): Answer<LevelFit> {
   return fitLevelColumns(cells, [], [])
 }

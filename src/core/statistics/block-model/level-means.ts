@@ -7,6 +7,8 @@ export type LevelMean = { level: number; estimate: number; se: number; low: numb
 /**
  * Marginal mean of every level: what the average block would give it, every block counting the same, at the average of any
  * covariate over the rows. Limits are plain t with the fit's residual degrees of freedom (the convention of R's emmeans).
+ *
+ * @example levelMeans(fit) // [{"estimate": 2, "se": 1}, {"estimate": 4, "se": 1}, {"estimate": 6, "se": 1}] (the worked table, by hand: √2/√2)
  */
 export function levelMeans(fit: LevelFit, confidence = 0.95): LevelMean[] {
   const factor = tHalfWidth(confidence, fit.df2)

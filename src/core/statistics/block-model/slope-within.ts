@@ -10,6 +10,8 @@ const settled = 1e-13
  * The slope of y on x when blocks and units are both taken out, from what varies inside both alone: for instance minutes inside
  * a piece, whoever tasted. Both ways are swept in turn until nothing moves (alternating projections; one round where the table is
  * complete). Null where nothing of x is left (less than 1e-9 of its spread) or no degree of freedom.
+ *
+ * @example slopeWithin([0, 1, 4, 10, 13, 12], [0, 0, 1, 0, 1, 0], Int32Array.of(0, 0, 0, 1, 1, 1), Int32Array.of(0, 1, 2, 0, 1, 2), { blocks: 2, units: 3 }) // {"slope": 2, "df": 1} (y is 10·block + unit + 2x)
  */
 export function slopeWithin(
   y: ArrayLike<number>,

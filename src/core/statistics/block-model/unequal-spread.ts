@@ -11,6 +11,8 @@ export type UnequalSpread = { p: number; widest: number; calmest: number }
 /**
  * Do the levels scatter alike? What y ~ block + factor(level) leaves over, as distances from each level's median, compared by a one-way F
  * (after Brown & Forsythe 1974; from memory). Null with fewer than three values at a level.
+ *
+ * @example unequalSpread(rows, fit) // null (the worked table has two values a level)
  */
 export function unequalSpread(
   { y, block, level, levelCount }: LevelRows,
@@ -52,6 +54,8 @@ export function unequalSpread(
  * All pairs, each by its own error: the mean of the differences within the blocks that had both, its error from how these differ, and
  * simultaneous limits and p by Student's t with that pair's own degrees of freedom, times the number of pairs (Bonferroni): the studentized
  * range needs one error for all, and with each pair's own calls a difference in 8 of 100 (six blocks, simulated). A pair of fewer than three common blocks, or without scatter, stays as it was.
+ *
+ * @example pairsByOwnError(rows, allPairs(fit)) // [{"difference": 2}, {"difference": 4}, {"difference": 2}] (two common blocks: as they were)
  */
 export function pairsByOwnError(
   rows: LevelRows,

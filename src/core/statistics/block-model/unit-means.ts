@@ -23,6 +23,8 @@ export type UnitMeans = { means: (number | null)[]; groups: (number | null)[]; g
  * same, so that a missing harsh taster does not lift a batch. Where every taster scored every unit equally often these are
  * plain means. Unconnected groups are solved apart; whether a group boundary cuts a block is for the caller to see.
  * In each group the larger of the two sides is swept out and the smaller fitted.
+ *
+ * @example unitMeans({ y: [1, 2, 6, 3, 6, 6], taster: [0, 0, 0, 1, 1, 1], unit: [0, 1, 2, 0, 1, 2], tasterCount: 2, unitCount: 3 }) // {"means": [2, 4, 6], "groupCount": 1} (plain means of a complete table)
  */
 export function unitMeans(rows: UnitRows): UnitMeans {
   const manyTasters = rows.tasterCount > rows.unitCount

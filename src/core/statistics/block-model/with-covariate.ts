@@ -25,6 +25,8 @@ export type WithCovariate = {
  *
  * Refuses `covariate-not-separable` when the covariate is constant within blocks or follows the levels exactly, and what
  * `fitLevels` refuses. `known` are the rows' cells with their fit without the covariate, where they are worked out already.
+ *
+ * @example compareWithCovariate(rows, [1, -1, 0, -1, 1, 0]) // {"ok": true, "slope": 0.5, "widening": 1} (the worked table, by hand: 2/4)
  */
 export function compareWithCovariate(
   rows: LevelRows,

@@ -18,6 +18,8 @@ export type Crossing = { at: number[]; stretches: Stretch[] }
  * everything; for a curve up to three stretches. The set may be empty when a curve stays clear of the target.
  *
  * Refuses `no-slope` when the fit is level to rounding.
+ *
+ * @example crossingOf(line, 4).at // [1] (the worked table lies on 2 + 2L)
  */
 export function crossingOf(
   fit: PolynomialFit,

@@ -3,7 +3,11 @@ import { type PolynomialFit, quadraticForm } from './polynomial-fit.ts'
 
 export type CurvePoint = { level: number; estimate: number; se: number; low: number; high: number }
 
-/** The fitted line or curve at some levels, with the plain t interval of its height: the band of a chart, point by point. */
+/**
+ * The fitted line or curve at some levels, with the plain t interval of its height: the band of a chart, point by point.
+ *
+ * @example curveAt(line, [0, 2]) // [{"estimate": 2}, {"estimate": 6}] (the worked table lies on 2 + 2L)
+ */
 export function curveAt(
   fit: PolynomialFit,
   levels: readonly number[],

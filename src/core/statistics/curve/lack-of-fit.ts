@@ -10,6 +10,8 @@ export type LackOfFit = { f: number; df1: number; df2: number; p: number }
  * from the same rows, against the residual of the level fit.
  *
  * Refuses `no-lack-of-fit-df` when the curve has as many coefficients as there are levels (a curve through three levels).
+ *
+ * @example lackOfFit(line, fit) // {"ok": true, "f": 0, "df1": 1, "df2": 2, "p": 1} (the worked table lies on its line)
  */
 export function lackOfFit(curve: PolynomialFit, levels: LevelFit): Answer<LackOfFit> {
   const df1 = curve.residual.df - levels.residual.df

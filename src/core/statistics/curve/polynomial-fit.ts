@@ -26,6 +26,8 @@ export type PolynomialFit = {
  *
  * Refuses: `no-rows`, `one-level`, `needs-three-levels` for a curve over fewer values, `level-values-equal` when no block
  * holds enough different levels, and what `residualOf` refuses.
+ *
+ * @example fitPolynomial(gatherCells(hump), [0, 1, 2], 2) // {"ok": true, "coefficients": [6, 0.5, -3.5]} (the worked hump over −1 to 1, by hand)
  */
 export function fitPolynomial(
   cells: Cells,

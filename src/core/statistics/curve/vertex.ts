@@ -16,6 +16,8 @@ export type Vertex = {
  * {x : (b + 2cx)² ≤ t²(v_bb + 4x·v_bc + 4x²·v_cc)}, which is bounded only if c² > t²·v_cc.
  *
  * Refuses `no-curvature` when c is numerically zero (below 1e-10 of the spread of the values over the range of levels).
+ *
+ * @example vertexOf(curve) // {"ok": true, "vertex": 1.0714, "isTop": true} (the worked hump, by hand: 7.5/7)
  */
 export function vertexOf(fit: PolynomialFit, confidence = 0.95): Answer<Vertex> {
   const [, b, c] = fit.coefficients

@@ -8,6 +8,8 @@ export type Desire =
  * How desirable one response is, from 0 to 1 (Derringer & Suich 1980, J Qual Technol 12:214): 0 at or past *worthless*, 1 at
  * or past *perfect*, between them the share of the way to the power `bend`. A target falls off on both sides.
  * Limits in the wrong order are a programmer's mistake and throw.
+ *
+ * @example desirability(5, { kind: 'higher', worthless: 1, perfect: 9, bend: 1 }) // 0.500 (half the way)
  */
 export function desirability(value: number, desire: Desire): number {
   if (!(desire.bend > 0)) throw new RangeError('a bend must be positive')
@@ -25,6 +27,8 @@ export function desirability(value: number, desire: Desire): number {
 /**
  * Overall desirability: the weighted geometric mean, so that a single 0 makes the whole 0. Weights are not negative and not
  * all zero; a response of weight 0 does not count.
+ *
+ * @example overallDesirability([{ value: 0.25, weight: 1 }, { value: 1, weight: 1 }]) // 0.500 (√(0.25·1))
  */
 export function overallDesirability(parts: readonly { value: number; weight: number }[]): number {
   const total = parts.reduce((sum, { weight }) => sum + weight, 0)

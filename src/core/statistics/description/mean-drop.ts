@@ -25,6 +25,8 @@ export type MeanDrop = {
  *
  * Refuses `group-empty` when either is empty, `group-not-separable` when no block and level tells them apart, and what
  * `residualOf` refuses. How large a group must be is for the caller to judge.
+ *
+ * @example meanDrop({ y: [5, 6, 8, 9], block: [0, 0, 0, 0], level: [0, 0, 0, 0], blockCount: 1, levelCount: 1 }, [true, true, false, false]) // {"ok": true, "drop": 3, "se": 0.7071, "df": 2} (two means with pooled variance 1/2)
  */
 export function meanDrop(
   rows: LevelRows,

@@ -52,6 +52,8 @@ interface AskedOfTest {
 /**
  * How many independent answers a tell-apart test needs: the smallest number whose power reaches what is asked, and the
  * smallest from which it always does (power saw-tooths with n). Searched up to `limit`; refuses `never-reached` beyond.
+ *
+ * @example answersNeeded('triangle', 1) // {"ok": true, "smallest": 3} (1/27 is the first power of 1/3 below 5 %)
  */
 export function answersNeeded(
   test: TellApartTest,

@@ -28,6 +28,8 @@ const dependentBelow = 1e-9
  * When a column follows from the blocks and the columns before it (its part of R is below 1e-9 of its length), the answer
  * is the index of the first such column instead of a fit. `inside` are further rows that blocks do not touch, one entry for
  * each column and the response.
+ *
+ * @example blockedLeastSquares(cells, [indicator(cells.level, 1), indicator(cells.level, 2)]).fit.coefficients // [2, 4] (the worked table, by hand)
  */
 export function blockedLeastSquares(
   rows: BlockedRows,

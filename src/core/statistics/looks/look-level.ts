@@ -46,6 +46,8 @@ export const mostLookedAt = 8
  * after each from the second on, so that the total error over all looks stays at `total`: 2(1 − Φ(C·√(most/done))), strict early (after
  * O'Brien & Fleming 1979; from memory). More than six levels use the constants of six, which is on the safe side. Fewer
  * than two sessions, or none left to look early at, keep the total itself; sessions beyond the most keep the last look's.
+ *
+ * @example lookLevel(0.05, { levels: 2, most: 2, done: 2 }) // 0.050 (one look has no price)
  */
 export function lookLevel(
   total: TotalError,

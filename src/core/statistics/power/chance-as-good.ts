@@ -26,6 +26,8 @@ const reach = 8.5
  * with u = √(χ²_df/df), s the sd of a level's mean, c the one-sided 5 % t for a level named before the mix, else Dunnett's
  * one-sided factor of levels − 1 comparisons; k levels equal. For levels not named it is a lower bound (stepping down finds up to 6 of 100 more).
  * Worked out by simulation and quadrature for this project, checked against R.
+ *
+ * @example chanceAsGood({ levels: 3, meanSd: 0.1, df: 20, margin: 10, named: true }) // 1.000 (a margin of a hundred standard deviations)
  */
 export function chanceAsGood(design: AsGoodDesign): number {
   const { levels, meanSd, df, margin, named } = design

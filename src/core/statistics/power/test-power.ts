@@ -12,7 +12,11 @@ export function fTestPower(df1: number, df2: number, noncentrality: number, alph
   return noncentralFTails(fQuantile(1 - alpha, df1, df2), df1, df2, noncentrality).upper
 }
 
-/** Chance that |t| passes a critical value, to either side, when the true difference is so many standard errors. */
+/**
+ * Chance that |t| passes a critical value, to either side, when the true difference is so many standard errors.
+ *
+ * @example powerBeyond(1.95996, 100000, 0) // 0.0500 (both tails)
+ */
 export function powerBeyond(critical: number, df: number, noncentrality: number): number {
   return (
     noncentralTTails(critical, df, noncentrality).upper +

@@ -10,6 +10,8 @@ export type WouldShow = { halfWidth: number; wouldShow: number }
  * Before anything is mixed: the half-width of Tukey's interval for any pair, and the true difference of one pair that Tukey
  * finds with the wanted power. `levelVariance` is the variance of one level's mean as compared (so that the standard error of
  * a difference is √(2·variance)), `df` the degrees of freedom of its error.
+ *
+ * @example tukeyWouldShow(0.5, 2, 100000) // {"halfWidth": 1.96, "wouldShow": 2.8} (two levels: the normal, 1.960 + 0.842)
  */
 export function tukeyWouldShow(
   levelVariance: number,
@@ -26,7 +28,11 @@ export function tukeyWouldShow(
   return { halfWidth: critical * se, wouldShow: findRoot(missing, 0, high, 1e-10) * se }
 }
 
-/** Chance that Tukey's comparison finds a pair that truly differs by so much. */
+/**
+ * Chance that Tukey's comparison finds a pair that truly differs by so much.
+ *
+ * @example tukeyPower(0, 1, 2, 100000) // 0.050 (no difference: its error)
+ */
 export function tukeyPower(
   difference: number,
   levelVariance: number,
@@ -41,6 +47,8 @@ export function tukeyPower(
 /**
  * Half-width of the interval of a fitted slope times the whole range of levels: how surely the way from the first to the last
  * level will be known. `levelValues` each with the same variance of its mean.
+ *
+ * @example slopeHalfWidth(1, [0, 1, 2], 100000) // 2.77 (1.960·2/√2)
  */
 export function slopeHalfWidth(
   levelVariance: number,

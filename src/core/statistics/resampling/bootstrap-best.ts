@@ -24,7 +24,11 @@ export type BootstrapLimits = {
   shareWithoutCurve: number
 }
 
-/** A bootstrap of where the curve turns with room for so many resamples, nothing drawn yet. */
+/**
+ * A bootstrap of where the curve turns with room for so many resamples, nothing drawn yet.
+ *
+ * @example startBootstrap(clusters, 5) // {"drawn": 0, "turned": 0} (nothing drawn yet)
+ */
 export function startBootstrap(clusters: CurveClusters, resamples: number): BootstrapOfBest {
   return {
     clusters,
@@ -54,6 +58,8 @@ function withPairs({ count, sums }: CurveClusters): Float64Array {
  * clusters (a system of two unknowns), and where it turns is noted. Changes the bootstrap in place, so that a long run can be
  * cut into slices for progress and stopping; the answer is the same however it is cut.
  * A resample whose curvature is numerically zero has no turning point and is counted as such. Throws past the room given.
+ *
+ * @example [startBootstrap(clusters, 2)].map((begun) => (takeResamples(begun, Int32Array.of(3, 3)), begun.drawn)) // [2] (two resamples of one pair each)
  */
 export function takeResamples(bootstrap: BootstrapOfBest, drawn: Int32Array): void {
   const { count, centre, scale } = bootstrap.clusters
@@ -96,6 +102,8 @@ export function takeResamples(bootstrap: BootstrapOfBest, drawn: Int32Array): vo
  * widen the limits, as they should where the data leave the curvature open.
  *
  * Refuses `no-resample-had-a-best` when none turned.
+ *
+ * @example bootstrapLimits(bootstrap) // {"ok": true, "median": 1.0714, "shareWithTop": 1} (both sessions drawn: the worked hump itself)
  */
 export function bootstrapLimits(
   bootstrap: BootstrapOfBest,

@@ -12,6 +12,8 @@ export type CurveClusters = { count: number; sums: Float64Array; centre: number;
  * block belongs to, so no block reaches over two clusters.
  *
  * Refuses `no-rows`, `needs-three-levels`, and `too-few-clusters` below two.
+ *
+ * @example curveClusters(rows, [0, 1, 2], [0, 1]) // {"ok": true, "count": 2, "centre": 1, "scale": 1} (by hand)
  */
 export function curveClusters(
   rows: LevelRows,

@@ -17,6 +17,8 @@ export function drawsIn(count: number): number {
  * Which of `count` clusters each of some resamples holds, drawn with replacement: `drawsIn(count)` numbers for each resample.
  * A number below `count` is one cluster; from there on, count·(1 + first) + second is a pair of clusters, drawn at once, since
  * pairs take half the steps to draw and to sum.
+ *
+ * @example drawClusters(random, 1, 3) // [0, 0, 0] (one cluster leaves no choice)
  */
 export function drawClusters(
   random: RandomGenerator,

@@ -34,6 +34,8 @@ export interface ScatterSums {
  * else, batch after taster:level, piece after both, residual last. A taster's own mood in a flight is swept out and counts as
  * no component. With equal numbers these are the sums of the plain analysis of variance. A sum without degrees of freedom
  * is all zeros.
+ *
+ * @example scatterSums(scatter).residual // {"squares": 0} (the worked scores are taster + level + piece exactly)
  */
 export function scatterSums(rows: ScatterRows): ScatterSums {
   insist(rows)

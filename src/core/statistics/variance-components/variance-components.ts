@@ -23,6 +23,8 @@ export interface VarianceComponents {
  * each sum is set equal to its expectation, the residual first. Negative estimates are set to 0 at the very end: the other
  * equations use them as they are. Refuses a component without degrees of freedom, and one whose equation holds another
  * that has no answer (`no-residual-df`).
+ *
+ * @example varianceComponents([scatterSums(scatter)]).batch // {"ok": false} (one batch a level: no degrees of freedom)
  */
 export function varianceComponents(tables: readonly ScatterSums[]): VarianceComponents {
   const sums = {
