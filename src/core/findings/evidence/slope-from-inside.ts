@@ -34,9 +34,8 @@ function slopeByTaster(cells: Cells, values: Float64Array) {
   const block = cells.session.map(
     (session, row) => session * tasters.length + (cells.taster[row] as number),
   )
-  const sessions = 1 + Math.max(...cells.session)
   return slopeWithin(cells.y, values, block, cells.piece, {
-    blocks: sessions * tasters.length,
+    blocks: cells.sessions * tasters.length,
     units: 1 + cells.piece.reduce((most, code) => Math.max(most, code), 0),
   })
 }

@@ -18,7 +18,7 @@ export function sessionLevelMeans(pieces: ComparableMeans, levels: number): Rung
     y: pieces.y,
     taster: pieces.flight,
     unit,
-    tasterCount: Math.max(...pieces.flight) + 1,
+    tasterCount: 1 + pieces.flight.reduce((most, flight) => Math.max(most, flight), 0),
     unitCount: units.size,
   })
   const handled = [...units.keys()].map(() => ({ sum: 0, n: 0 }))

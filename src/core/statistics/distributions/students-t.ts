@@ -27,23 +27,33 @@ export function tTwoSidedP(t: number, df: number): number {
  */
 export function tQuantile(p: number, df: number): number {
   if (p === 0.5) return 0
-  return p < 0.5 ? stdlibQuantile(p, df) : -stdlibQuantile(1 - p, df)
+  return p < 0.5 ? lowerQuantile(p, df) : -lowerQuantile(1 - p, df)
 }
 
-const halfWidths = new Map<string, number>()
-
 /**
- * Half-width factor of a two-sided interval: the t that leaves (1 − confidence)/2 above it. Kept once computed, since every
- * interval of a fit asks for the same.
+ * Half-width factor of a two-sided interval: the t that leaves (1 − confidence)/2 above it.
  *
  * @example tHalfWidth(0.95, 4) // 2.7764 (any table of t)
  */
 export function tHalfWidth(confidence: number, df: number): number {
-  const key = `${confidence} ${df}`
-  const known = halfWidths.get(key)
-  if (known !== undefined) return known
-  const found = -stdlibQuantile((1 - confidence) / 2, df)
-  if (halfWidths.size > 2000) halfWidths.clear()
-  halfWidths.set(key, found)
+  return -lowerQuantile((1 - confidence) / 2, df)
+}
+
+const known = new Map<number, Map<number, number>>()
+/** So many errors are asked of one number of degrees of freedom, and so many of these are kept. */
+const mostKept = 500
+
+/** Kept once computed: the intervals and bounds of a fit ask for the same few, and each takes as long as a small fit. */
+function lowerQuantile(p: number, df: number): number {
+  let ofDf = known.get(df)
+  if (!ofDf || ofDf.size > mostKept) {
+    if (known.size > mostKept) known.clear()
+    ofDf = new Map()
+    known.set(df, ofDf)
+  }
+  const before = ofDf.get(p)
+  if (before !== undefined) return before
+  const found = stdlibQuantile(p, df)
+  ofDf.set(p, found)
   return found
 }
