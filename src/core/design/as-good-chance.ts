@@ -10,13 +10,19 @@ export interface OpenDesign {
   unitVariance: number
   margin: number
   named: boolean
+  /** Error of the bound with so many sessions; 0.05 unless one looks early. */
+  errorWith?: (count: number) => number
 }
 
 /** The chance with so many sessions, all levels equal; 0 with fewer than two. */
-export function chanceWith({ levels, unitVariance, margin, named }: OpenDesign, count: number) {
+export function chanceWith(
+  { levels, unitVariance, margin, named, errorWith }: OpenDesign,
+  count: number,
+) {
   if (count < 2) return 0
   const meanSd = Math.sqrt(unitVariance / count)
-  return chanceAsGood({ levels, meanSd, df: (levels - 1) * (count - 1), margin, named })
+  const error = errorWith?.(count) ?? 0.05
+  return chanceAsGood({ levels, meanSd, df: (levels - 1) * (count - 1), margin, named, error })
 }
 
 /** The fewest sessions that make it 8 in 10; null when sixty would not. */

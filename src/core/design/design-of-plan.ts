@@ -1,5 +1,6 @@
 import { unitOf } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { writtenFirst } from '@/core/trial/written-first.ts'
 import type { TrialDesign } from './detectable.ts'
 import type { Spread } from './spread.ts'
 
@@ -15,6 +16,7 @@ export function designOfPlan(
     | 'plannedSessions'
     | 'responses'
     | 'mainResponseId'
+    | 'writtenFirst'
   >,
   spread?: Spread,
 ): TrialDesign {
@@ -29,5 +31,13 @@ export function designOfPlan(
     unit: unitOf(plan),
     margin: main?.margin ?? null,
     ...(spread ? { spread } : {}),
+    looks: looksOf(plan),
   }
+}
+
+/** The most sessions, where findings are looked at before the last of them. */
+function looksOf(plan: Pick<Plan, 'plannedSessions' | 'writtenFirst'>): { most: number } | null {
+  const { mostSessions, looks } = writtenFirst(plan)
+  const most = Math.max(mostSessions ?? 0, plan.plannedSessions)
+  return looks || plan.plannedSessions < most ? { most } : null
 }

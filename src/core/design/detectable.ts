@@ -1,5 +1,6 @@
 import { bendWeights, lineWeights } from '@/core/statistics/block-model/level-contrast.ts'
 import { tHalfWidth } from '@/core/statistics/distributions/students-t.ts'
+import { lookLevel, type TotalError } from '@/core/statistics/looks/look-level.ts'
 import { noncentralityShown } from '@/core/statistics/power/noncentrality-shown.ts'
 import { fTestPower } from '@/core/statistics/power/test-power.ts'
 import { slopeHalfWidth, tukeyPower, tukeyWouldShow } from '@/core/statistics/power/would-show.ts'
@@ -22,6 +23,8 @@ export interface TrialDesign {
   /** The smallest difference the baker would care about; null when none was named. */
   margin: number | null
   spread?: Spread
+  /** Findings are looked at before the last of so many sessions: then each claim has to be clearer. */
+  looks?: { most: number } | null
 }
 
 export type DetectableReason =
@@ -78,7 +81,9 @@ export function detectable(design: TrialDesign): Detectable {
   if (tasters < 1) return everyRung({ ok: false, reason: 'needs-two-tasters' })
   const variance = levelVariances(design)
   const rung = (variance: number, blocks: number, reason: DetectableReason) =>
-    blocks < 2 ? ({ ok: false, reason } as const) : answered(design, variance, blocks)
+    blocks < 2
+      ? ({ ok: false, reason } as const)
+      : answered(design, variance, blocks, reason === 'needs-two-sessions')
   return {
     thesePieces: rung(variance.thesePieces, tasters, 'needs-two-tasters'),
     theseDoughs:
@@ -95,10 +100,16 @@ const everyRung = (rung: DetectableRung): Detectable => ({
   theFactor: rung,
 })
 
-function answered(design: TrialDesign, variance: number, blocks: number): DetectableRung {
+function answered(
+  design: TrialDesign,
+  variance: number,
+  blocks: number,
+  ofFactor: boolean,
+): DetectableRung {
   const { levels, margin } = design
   const df = (blocks - 1) * (levels - 1)
-  const { halfWidth, wouldShow } = tukeyWouldShow(variance, levels, df)
+  const error = errorsOf(design, ofFactor)
+  const { halfWidth, wouldShow } = tukeyWouldShow(variance, levels, df, 0.8, error.all)
   const values = design.levelValues === undefined ? evenly(levels) : design.levelValues
   const slopeDf = blocks * (levels - 1) - 1
   const bend = values !== null && values.length > 2
@@ -109,10 +120,11 @@ function answered(design: TrialDesign, variance: number, blocks: number): Detect
     tukeyHalfWidth: halfWidth,
     slopeHalfWidth: values === null ? null : slopeHalfWidth(variance, values, slopeDf),
     wouldShow,
-    riseShows: values === null ? null : riseThatShows(variance, values, df),
-    humpShows: bend ? humpThatShows(variance, values, df) : null,
-    ending: margin === null ? null : endingOf(levels, variance * blocks, margin, blocks),
-    pairPowerAtMargin: margin === null ? null : tukeyPower(margin, variance, levels, df),
+    riseShows: values === null ? null : riseThatShows(variance, values, df, error.expected),
+    humpShows: bend ? humpThatShows(variance, values, df, error.expected) : null,
+    ending:
+      margin === null ? null : endingOf(levels, variance * blocks, margin, blocks, error.boundWith),
+    pairPowerAtMargin: margin === null ? null : tukeyPower(margin, variance, levels, df, error.all),
     overallPowerAtMargin:
       margin === null ? null : fTestPower(levels - 1, df, margin ** 2 / (2 * variance)),
   }
@@ -120,13 +132,36 @@ function answered(design: TrialDesign, variance: number, blocks: number): Detect
 
 const evenly = (levels: number) => Array.from({ length: levels }, (_, index) => index)
 
-function riseThatShows(variance: number, values: readonly number[], df: number): number {
+/** The error of all comparisons and of a written expectation: of the factor, what the rule for early looks leaves at the planned session. */
+function errorsOf({ levels, sessions, looks }: TrialDesign, ofFactor: boolean) {
+  const most = looks?.most ?? 0
+  const at = (total: TotalError, done: number) =>
+    ofFactor && most > 2 ? lookLevel(total, { levels, most: Math.max(most, done), done }) : total
+  return {
+    all: at(0.05, sessions),
+    expected: at(expectedError, sessions),
+    /** Of a one-sided bound with another number of sessions. */
+    boundWith: (done: number) => at(0.1, done) / 2,
+  }
+}
+
+function riseThatShows(
+  variance: number,
+  values: readonly number[],
+  df: number,
+  error: number,
+): number {
   const range = Math.max(...values) - Math.min(...values)
-  return range * contrastThatShows(variance, lineWeights(values), df)
+  return range * contrastThatShows(variance, lineWeights(values), df, error)
 }
 
 /** A parabola of this height over both ends, its top in the middle. */
-function humpThatShows(variance: number, values: readonly number[], df: number): number {
+function humpThatShows(
+  variance: number,
+  values: readonly number[],
+  df: number,
+  error: number,
+): number {
   const weights = bendWeights(values)
   const range = Math.max(...values) - Math.min(...values)
   const middle = (Math.max(...values) + Math.min(...values)) / 2
@@ -134,17 +169,28 @@ function humpThatShows(variance: number, values: readonly number[], df: number):
     (sum, weight, at) => sum + weight * (1 - ((2 * ((values[at] ?? 0) - middle)) / range) ** 2),
     0,
   )
-  return contrastThatShows(variance, weights, df) / Math.abs(ofOne)
+  return contrastThatShows(variance, weights, df, error) / Math.abs(ofOne)
 }
 
-function contrastThatShows(variance: number, weights: readonly number[], df: number): number {
+function contrastThatShows(
+  variance: number,
+  weights: readonly number[],
+  df: number,
+  error: number,
+): number {
   const squares = weights.reduce((sum, weight) => sum + weight * weight, 0)
-  return noncentralityShown(tHalfWidth(1 - expectedError, df), df) * Math.sqrt(variance * squares)
+  return noncentralityShown(tHalfWidth(1 - error, df), df) * Math.sqrt(variance * squares)
 }
 
-function endingOf(levels: number, unitVariance: number, margin: number, blocks: number) {
+function endingOf(
+  levels: number,
+  unitVariance: number,
+  margin: number,
+  blocks: number,
+  errorWith: (count: number) => number,
+) {
   const of = (named: boolean): EndingChance => {
-    const open = { levels, unitVariance, margin, named }
+    const open = { levels, unitVariance, margin, named, errorWith }
     return { chance: chanceWith(open, blocks), enough: sessionsForChance(open) }
   }
   return { named: of(true), notNamed: of(false) }

@@ -1,3 +1,4 @@
+import type { MinutesEnds } from '@/core/dough-temperature/proof-minutes.ts'
 import type { StepKind } from '@/core/trial/step.ts'
 
 /** The lowest and highest over the levels, in the item's own unit or as the name says. */
@@ -19,7 +20,9 @@ type Bare = Record<string, never>
 export interface FairnessData {
   'water-temperature': {
     state: 'matched' | 'one-water' | 'no-water' | 'some-water' | 'unknown'
+    /** Of proof, by the usual gassing rate and by the slowest and quickest that were seen. */
     minutes: number | null
+    minutesEnds: MinutesEnds | null
   }
   'water-past-limits': { levelId: string | null; waterCelsius: number } & Ends
   'piece-mass': { of: 'piece' | 'dough'; flourPercentOtherwise: number } & Ends
@@ -90,7 +93,11 @@ export interface FairnessData {
   'no-warm-up': Bare
   /** Hours at 24 °C. */
   'ferment-hours': { batches: number } & Ends
-  'dough-warmth': { batches: number; minutes: number | null } & Ends
+  'dough-warmth': {
+    batches: number
+    minutes: number | null
+    minutesEnds: MinutesEnds | null
+  } & Ends
   'piece-warmth': { pieces: number } & Ends
   'levels-handled': {
     levelId: string

@@ -86,6 +86,26 @@ describe('detectable', () => {
     expect(whatWouldHelp(design({ levels: 2 })).oneLevelLess).toBeNull()
   })
 
+  it('asks for more where findings are looked at before the last session', () => {
+    const plain = numbers(detectable(design({ sessions: 5, tasters: 6 })).theFactor)
+    const looked = detectable(design({ sessions: 5, tasters: 6, looks: { most: 5 } }))
+    // Early-strict rule, K = 5, five levels: at the last look p .039 instead of .05 (rules of evidence, R8), so a little more must be there.
+    expect(numbers(looked.theFactor).wouldShow).toBeGreaterThan(plain.wouldShow)
+    expect(numbers(looked.theFactor).wouldShow).toBeLessThan(plain.wouldShow * 1.1)
+    expect(numbers(looked.theFactor).riseShows).toBeGreaterThan(plain.riseShows ?? 0)
+    expect(numbers(looked.theFactor).ending?.named.chance).toBeLessThan(
+      plain.ending?.named.chance ?? 0,
+    )
+    // These pieces are looked at once.
+    expect(looked.thesePieces).toEqual(detectable(design({ sessions: 5, tasters: 6 })).thesePieces)
+    // After two of five it takes p .0011: much more.
+    const early = detectable(design({ sessions: 2, tasters: 6, looks: { most: 5 } })).theFactor
+    const two = detectable(design({ sessions: 2, tasters: 6 })).theFactor
+    expect(numbers(early).wouldShow).toBeGreaterThan(numbers(two).wouldShow * 1.3)
+    const written = { hopedLevelId: null, mostSessions: 6, looks: true, againstUsual: false }
+    expect(designOfPlan(madePlan({ writtenFirst: written })).looks).toEqual({ most: 6 })
+  })
+
   it('reads the design off a plan', () => {
     expect(designOfPlan(madePlan())).toEqual({
       levels: 4,
@@ -95,6 +115,7 @@ describe('detectable', () => {
       sessions: 2,
       unit: 'batch',
       margin: 1,
+      looks: null,
     })
     const choice = madePlan({
       levels: madePlan().levels.map((level) => ({ ...level, value: null })),

@@ -91,7 +91,14 @@ describe('findings', () => {
           ...{ agreement: [], bootstrap: null },
           conclusion: {
             ...one.conclusion,
-            hangs: { ...one.conclusion.hangs, tasters: one.conclusion.hangs.tasters.length },
+            hangs: {
+              ...one.conclusion.hangs,
+              tasters: one.conclusion.hangs.tasters.length,
+              ending: {
+                ...one.conclusion.hangs.ending,
+                tasters: one.conclusion.hangs.ending.tasters.length,
+              },
+            },
           },
         })
         expectAlike(bare(b), bare(a))

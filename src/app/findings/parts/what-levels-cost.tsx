@@ -6,6 +6,7 @@ import { decimalText } from '@/core/units/number-text.ts'
 import type { Naming } from '@/core/wording/findings/answer-of-rung.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
 import { costSentence } from '@/core/wording/findings/cost-sentence.ts'
+import { handlingHead } from '@/core/wording/findings/handling-head.ts'
 import { levelInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { Method } from './method.tsx'
@@ -43,7 +44,7 @@ export function WhatLevelsCost({ main, naming, scores }: WhatLevelsCostProps) {
             { key: 'good', head: 'As good', align: 'text' },
             { key: 'failures', head: 'Failed' },
             { key: 'hands', head: 'Hands on' },
-            { key: 'handling', head: 'Handling' },
+            { key: 'handling', head: handlingHead },
           ]}
           rows={scores.ease.map((ease) => ({
             key: ease.level,

@@ -26,6 +26,8 @@ const designParts = [
   'mainResponseId',
   'doughs',
   'tellApart',
+  'expectation',
+  'writtenFirst',
 ] as const
 
 /** What difference this design could show, said before the mix, and what one step more would buy. */
@@ -34,13 +36,9 @@ export function DetectPanel() {
 }
 
 const Detect = memo(function Detect({ plan }: { plan: Plan }) {
-  const { levels, tasters, flights, sessions, unit, margin } = designOfPlan(plan)
   const learned = useLearnedSpread(plan)
   const spread = learned?.spread ?? commonSpread
-  const design = useMemo(
-    () => ({ levels, levelValues: null, tasters, flights, sessions, unit, margin, spread }),
-    [levels, tasters, flights, sessions, unit, margin, spread],
-  )
+  const design = useMemo(() => designOfPlan(plan, spread), [plan, spread])
   const { tellApart, plannedSessions } = plan
   const asked = useMemo(
     () => ({ design, sets: { tellApart, tasters: plan.tasters, plannedSessions } }),

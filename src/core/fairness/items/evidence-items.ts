@@ -1,5 +1,6 @@
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
-import { type DetectableRung, detectable } from '@/core/design/detectable.ts'
+import { detectable } from '@/core/design/detectable.ts'
+import { whatShows } from '@/core/design/what-shows.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Remedy } from '@/core/fairness/remedy.ts'
 import { unitOf } from '@/core/trial/doughs.ts'
@@ -8,7 +9,7 @@ import { madeItem } from './made-item.ts'
 
 /**
  * Whether the design can answer: one session, in which nothing got its level twice, and the difference that would show
- * against the margin, for these pieces by tasters and for the factor by sessions. That is known for nine-point scales only:
+ * against the margin, for these pieces by tasters (of a pair) and for the factor by sessions (of what the verdict will ask). That is known for nine-point scales only:
  * how far other answers scatter, nobody has said.
  */
 export function evidenceItems(plan: Plan): FairnessItem[] {
@@ -28,16 +29,15 @@ export function evidenceItems(plan: Plan): FairnessItem[] {
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (margin === null || tasters < 1 || main?.by !== 'taster') return items
   if (main.scale.kind !== 'nine-point') return items
-  const rungs = detectable({ ...design, margin: null, levelValues: null })
-  const show = (rung: DetectableRung) => (rung.ok ? rung.wouldShow : null)
-  const ofPieces = show(rungs.thesePieces)
+  const rungs = detectable({ ...design, margin: null })
+  const ofPieces = rungs.thesePieces.ok ? rungs.thesePieces.wouldShow : null
   if (ofPieces !== null) {
     const remedies: Remedy[] = [{ code: 'more-tasters' }, { code: 'add-flight' }, ...addSession]
     const data = { wouldShow: ofPieces, margin }
     const size = ofPieces / margin
     items.push(madeItem('few-tasters', { size, data, remedies, path: '/tasters' }))
   }
-  const ofFactor = show(rungs.theFactor)
+  const ofFactor = whatShows(rungs.theFactor, plan)
   if (ofFactor !== null) {
     const data = { wouldShow: ofFactor, margin }
     const found = { size: ofFactor / margin, data, remedies: addSession }

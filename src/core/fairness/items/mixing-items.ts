@@ -25,7 +25,7 @@ export function waterItems(
   if (!water.ok) {
     if (water.reason === 'no-batch') return []
     if (water.reason === 'no-water-at-mix') return [unwateredItem(water, path)]
-    const data = { state: 'unknown' as const, minutes: null }
+    const data = { state: 'unknown' as const, minutes: null, minutesEnds: null }
     const remedies = [{ code: 'enter-temperatures' as const }]
     return [madeItem('water-temperature', { size: 0.5, counts: false, data, remedies, path })]
   }
@@ -34,7 +34,8 @@ export function waterItems(
     levelId === null ? [] : [{ levelId, value: oneWaterDoughCelsius }],
   )
   const state = matched ? ('matched' as const) : ('one-water' as const)
-  const found = { data: { state, minutes: water.spreadMinutes }, perLevel, path: `${path}/matched` }
+  const { spreadMinutes: minutes, spreadMinutesEnds: minutesEnds } = water
+  const found = { data: { state, minutes, minutesEnds }, perLevel, path: `${path}/matched` }
   const rider = madeItem('water-temperature', {
     ...found,
     size: water.spreadCelsius,
@@ -57,11 +58,11 @@ export function waterItems(
 
 /** Dough temperatures that no water can match, because some or all doughs take none at the mix. */
 function unwateredItem(unwatered: UnwateredDoughs, path: string): FairnessItem {
-  const { doughs, spreadCelsius, spreadMinutes } = unwatered
+  const { doughs, spreadCelsius, spreadMinutes: minutes, spreadMinutesEnds } = unwatered
   const none = doughs.every(({ waterCelsius }) => waterCelsius === null)
   const state = none ? ('no-water' as const) : ('some-water' as const)
   return madeItem('water-temperature', {
-    ...{ size: spreadCelsius, data: { state, minutes: spreadMinutes }, path },
+    ...{ size: spreadCelsius, data: { state, minutes, minutesEnds: spreadMinutesEnds }, path },
     perLevel: doughs.flatMap(({ levelId, doughCelsius }) =>
       levelId === null ? [] : [{ levelId, value: doughCelsius }],
     ),

@@ -1,4 +1,4 @@
-import { proofMinutes, warmSeconds } from '@/core/dough-temperature/proof-minutes.ts'
+import { minutesApart, warmSeconds } from '@/core/dough-temperature/proof-minutes.ts'
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
 import type { LoggedSession } from '@/core/fairness/logged-sessions.ts'
 import { bakes } from '@/core/session/bakes.ts'
@@ -34,14 +34,16 @@ function doughItem(rows: readonly LevelAmount[], logged: readonly LoggedSession[
   const { perLevel, ...ends } = spread
   const middle = (ends.low + ends.high) / 2
   const seconds = warmSeconds(plan.steps)
-  const [cold, warm] = [
-    proofMinutes(seconds, middle, ends.low),
-    proofMinutes(seconds, middle, ends.high),
-  ]
-  const minutes = cold === null || warm === null ? null : cold - warm
+  const { spreadMinutes: minutes, spreadMinutesEnds: minutesEnds } = minutesApart(seconds, middle, [
+    ends.low,
+    ends.high,
+  ])
   return [
     madeItem('dough-warmth', {
-      ...{ size: ends.high - ends.low, data: { batches: rows.length, minutes, ...ends } },
+      ...{
+        size: ends.high - ends.low,
+        data: { batches: rows.length, minutes, minutesEnds, ...ends },
+      },
       ...{ perLevel, when: 'after', path: '/temperature' },
       remedies: [
         { code: plan.temperature?.matched === false ? 'match-water' : 'correct-water-by-reading' },

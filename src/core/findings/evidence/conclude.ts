@@ -1,6 +1,7 @@
 import { type Absent, absent, isPresent } from '@/core/findings/reason.ts'
 import type { Cells } from '@/core/findings/rungs/cells.ts'
 import { decisiveRung, type FittedRungs } from '@/core/findings/rungs/decisive-rung.ts'
+import type { FittedRung } from '@/core/findings/rungs/rung-of.ts'
 import type { ScoreResponse, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { allowanceOf } from './allowance.ts'
 import { askedOf } from './asked-of.ts'
@@ -9,14 +10,12 @@ import { cautionOf } from './caution-of.ts'
 import type { Conclusion } from './conclusion-shape.ts'
 import { endingOf, nextOf } from './ending-of.ts'
 import { expectationOutcome } from './expectation-outcome.ts'
-import { hangsOn } from './hangs-on.ts'
+import { hangsOn, notLookedAt } from './hangs-on.ts'
 import { lacksOf } from './judged-levels.ts'
 import { leanOf } from './lean-of.ts'
 import { nearOf } from './near-of.ts'
 import { type VerdictAsked, verdictOf } from './verdict-of.ts'
 import { wouldHaveShown } from './would-have-shown.ts'
-
-const notLooked: Conclusion['hangs'] = { looked: false, tasters: [], sessions: [] }
 
 /** The conclusion of the response at `index`: what the rules of evidence allow to be said, from the fits of its rungs. */
 export function conclude(
@@ -45,6 +44,7 @@ export function conclude(
   const judgeable = { ...found, best: found.rung.best }
   const { question, p, ...verdict } = verdictOf(scores, judgeable, by)
   const { shown, tooSmall } = verdict
+  const repeats = scores.replicated && rung === 'factor' ? fewestRepeats(found) : null
   const freshness = besideLevel(scores, cells, 'minutes', rung, found)
   const order = besideLevel(scores, cells, 'position', rung, found)
   const caution = cautionOf(shown, freshness, order)
@@ -56,6 +56,7 @@ export function conclude(
     main: index === 0,
     asked,
     sessions: cells.sessions,
+    repeats,
     byTasters: cells.tasters.length > 0,
     better: response.better.is,
     usual: present.control === null ? null : (present.levels[present.control]?.id ?? null),
@@ -64,7 +65,7 @@ export function conclude(
     wouldShow: question && shown.length === 0 ? wouldHaveShown(question) : null,
     freshness,
     order,
-    hangs: question && index === 0 ? hangsOn(scores, cells, found, by, caution) : notLooked,
+    hangs: question && index === 0 ? hangsOn(scores, cells, found, by, caution) : notLookedAt,
     // What freshness or order may have done bears no expectation out.
     expectation:
       caution && asked.expected !== null
@@ -75,8 +76,18 @@ export function conclude(
     lacks:
       settled && rung === 'factor'
         ? null
-        : lacksOf({ ...by, found: judgeable }, rung, cells.sessions),
+        : lacksOf({ ...by, found: judgeable }, rung, repeats ?? cells.sessions, repeats !== null),
   }
+}
+
+/** How often the level made least often was made. */
+function fewestRepeats({ rows }: FittedRung): number {
+  const counts = new Array<number>(rows.levelCount).fill(0)
+  for (let row = 0; row < rows.level.length; row += 1) {
+    const level = rows.level[row] as number
+    counts[level] = (counts[level] as number) + 1
+  }
+  return Math.min(...counts)
 }
 
 /** No rung answers: nothing is shown, and why stands where the answers would. */
@@ -89,11 +100,11 @@ function nothing(
 ): Conclusion {
   const none: Absent = isPresent(fitted.factor) ? absent('no-scores') : fitted.factor
   return {
-    ...{ sessions: cells.sessions, byTasters: cells.tasters.length > 0 },
+    ...{ sessions: cells.sessions, repeats: null, byTasters: cells.tasters.length > 0 },
     ...{ better: response.better.is, usual: null },
     ...{ rung: null, main: index === 0, asked, allowance: null, near: null, shown: [] },
     ...{ lean: null, wouldShow: null, tooSmall: none, asGood: none, place: none },
-    ...{ freshness: none, order: none, caution: null, hangs: notLooked },
+    ...{ freshness: none, order: none, caution: null, hangs: notLookedAt },
     expectation: asked.expected === null ? 'none' : 'not-settled',
     ending: { kind: 'stay', level: null, why: null },
     next: ['repeat'],

@@ -50,7 +50,7 @@ const endingShape = z.strictObject({
 
 /** What is lacking to know more: sessions in all, a wider margin, or tasters. */
 const lacksShape = z.discriminatedUnion('what', [
-  z.strictObject({ what: z.literal('sessions'), enough: z.number() }),
+  z.strictObject({ what: z.enum(['sessions', 'repeats']), enough: z.number() }),
   z.strictObject({ what: z.literal('margin'), least: z.number() }),
   z.strictObject({ what: z.literal('a-second-session') }),
 ])
@@ -62,11 +62,15 @@ const cautionShape = z.strictObject({
   apart: z.number(),
 })
 
-/** Without whom or which session the first step says something else; `looked` false where leaving one out was not tried. */
+/**
+ * Without whom or which session something else is shown, and without whom what is shown stays but it ends otherwise; `looked` false where
+ * leaving one out was not tried.
+ */
 const hangsShape = z.strictObject({
   looked: z.boolean(),
   tasters: z.array(z.string()),
   sessions: z.array(z.number()),
+  ending: z.strictObject({ tasters: z.array(z.string()), sessions: z.array(z.number()) }),
 })
 
 /**
@@ -81,6 +85,8 @@ export const conclusionShape = z.strictObject({
   asked: askedShape,
   /** The sessions it rests on, whether tasters stand behind it, which way is better, and the usual among its levels. */
   sessions: z.number(),
+  /** Where levels were made again in no block: how often at least, doughs or loaves of one level; null where sessions are the blocks. */
+  repeats: z.nullable(z.number()),
   byTasters: z.boolean(),
   better: z.enum(['higher', 'lower', 'target', 'neither']),
   usual: z.nullable(levelIdShape),

@@ -9,12 +9,20 @@ import { balancedLevels } from '@/core/statistics/block-model/balanced-levels.ts
 import type { ComparedLevels } from '@/core/statistics/block-model/level-difference.ts'
 import type { Caution, Conclusion } from './conclusion-shape.ts'
 import type { Judgeable } from './judged-levels.ts'
-import { type VerdictAsked, verdictOf, wordOfVerdict } from './verdict-of.ts'
+import { type VerdictAsked, verdictOf, wordsOfVerdict } from './verdict-of.ts'
 
 /** With more sessions or tasters none weighs so much, and leaving each out would take its time. */
 const mostLeftOut = 20
 /** A table with gaps is fitted anew each time: beyond so many scores that would take too long. */
 const mostFitted = 5_000
+
+/** Leaving one out was not tried. */
+export const notLookedAt: Conclusion['hangs'] = {
+  looked: false,
+  tasters: [],
+  sessions: [],
+  ending: { tasters: [], sessions: [] },
+}
 
 /**
  * The verdict without each taster and without each session: on whom or on which (by number, from 1) it hangs, because without
@@ -31,23 +39,32 @@ export function hangsOn(
   const mayTasters = cells.tasters.length >= 3 && cells.tasters.length <= mostLeftOut
   const maySessions = cells.sessions >= 3 && cells.sessions <= mostLeftOut
   const left = leftOutOf(scores, cells, found)
-  if (left === null || (!mayTasters && !maySessions))
-    return { looked: false, tasters: [], sessions: [] }
-  const word = (judgeable: Judgeable | null) =>
+  if (left === null || (!mayTasters && !maySessions)) return notLookedAt
+  const words = (judgeable: Judgeable | null) =>
     judgeable === null
-      ? 'nothing can be said'
-      : wordOfVerdict(scores, verdictOf(scores, judgeable, by), by, caution)
-  const said = word(left(null, null))
+      ? { shown: 'nothing can be said', ending: '' }
+      : wordsOfVerdict(scores, verdictOf(scores, judgeable, by), by, caution)
+  const said = words(left(null, null))
+  const tasters = mayTasters
+    ? cells.tasters.map((name, taster) => ({ name, ...words(left(taster, null)) }))
+    : []
+  const sessions = maySessions
+    ? Array.from({ length: cells.sessions }, (_, at) => ({
+        name: at + 1,
+        ...words(left(null, at)),
+      }))
+    : []
+  const other = (one: { shown: string }) => one.shown !== said.shown
+  const endsOther = (one: { shown: string; ending: string }) =>
+    !other(one) && one.ending !== said.ending
   return {
     looked: true,
-    tasters: mayTasters
-      ? cells.tasters.filter((_, taster) => word(left(taster, null)) !== said)
-      : [],
-    sessions: maySessions
-      ? Array.from({ length: cells.sessions }, (_, session) => session)
-          .filter((session) => word(left(null, session)) !== said)
-          .map((session) => session + 1)
-      : [],
+    tasters: tasters.filter(other).map(({ name }) => name),
+    sessions: sessions.filter(other).map(({ name }) => name),
+    ending: {
+      tasters: tasters.filter(endsOther).map(({ name }) => name),
+      sessions: sessions.filter(endsOther).map(({ name }) => name),
+    },
   }
 }
 

@@ -96,13 +96,14 @@ function evenHump(
 }
 
 /**
- * What is lacking to know whether a level is as good, by the spread that was found: so many sessions in all where twelve or fewer make it
+ * What is lacking to know whether a level is as good, by the spread that was found: so many sessions (in no block: doughs of each level) in all where twelve or fewer make it
  * 8 in 10 that a level truly as good is shown to be, else a margin that six would do for. Null where it is not lacking.
  */
 export function lacksOf(
   { found, response, hoped }: JudgedBy,
   rung: RungName,
-  sessions: number,
+  times: number,
+  inNoBlock: boolean,
 ): Lacks | null {
   if (rung !== 'factor') return { what: 'a-second-session' }
   const { margin } = response
@@ -110,12 +111,13 @@ export function lacksOf(
   const { se } = levelDifference(found.fit, 0, 1)
   const design = {
     levels: found.present.levels.length,
-    unitVariance: (se ** 2 / 2) * sessions,
+    unitVariance: (se ** 2 / 2) * times,
     named: hoped !== null && found.present.index.includes(hoped),
   }
-  if (chanceWith({ ...design, margin }, sessions) >= wantedChance) return null
+  if (chanceWith({ ...design, margin }, times) >= wantedChance) return null
   const enough = sessionsForChance({ ...design, margin })
-  if (enough !== null && enough <= mostAsked) return { what: 'sessions', enough }
+  if (enough !== null && enough <= mostAsked)
+    return { what: inNoBlock ? 'repeats' : 'sessions', enough }
   return { what: 'margin', least: marginForChance(design, usualMost) }
 }
 

@@ -60,15 +60,15 @@ function questionOf(
   }
 }
 
-/** A verdict in a word to compare by: what is shown and which way, and how it ends; not how large. */
-export function wordOfVerdict(
+/** A verdict in two words to compare by: what is shown and which way, not how large; and how it ends. */
+export function wordsOfVerdict(
   scores: ScoreTable,
   verdict: Verdict,
   { rung, allowance }: VerdictAsked,
   caution: Caution | null,
-): string {
+): { shown: string; ending: string } {
   const ending = endingOf(scores, { ...verdict, rung, allowance, caution })
-  return [...verdict.shown.map(wordOfShown), wordOfEnding(ending)].join(', ')
+  return { shown: verdict.shown.map(wordOfShown).join(', '), ending: wordOfEnding(ending) }
 }
 
 function wordOfShown(one: Shown): string {

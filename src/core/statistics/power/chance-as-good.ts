@@ -16,6 +16,8 @@ export interface AsGoodDesign {
   named: boolean
   /** How many levels are truly equal and best; the others count as far below. All of them unless said. */
   equal?: number
+  /** Error of the one-sided bound; 0.05 unless one looks early. */
+  error?: number
 }
 
 const step = 0.125
@@ -30,11 +32,11 @@ const reach = 8.5
  * @example chanceAsGood({ levels: 3, meanSd: 0.1, df: 20, margin: 10, named: true }) // 1.000 (a margin of a hundred standard deviations)
  */
 export function chanceAsGood(design: AsGoodDesign): number {
-  const { levels, meanSd, df, margin, named } = design
+  const { levels, meanSd, df, margin, named, error = 0.05 } = design
   const others = (design.equal ?? levels) - 1
   const factor = named
-    ? tQuantile(0.95, df)
-    : oneSidedDunnettQuantile(0.05, evenLoadings(levels - 1), df)
+    ? tQuantile(1 - error, df)
+    : oneSidedDunnettQuantile(error, evenLoadings(levels - 1), df)
   return averageOverScale(df, (u) => {
     const shift = margin / meanSd - factor * Math.SQRT2 * u
     let sum = 0

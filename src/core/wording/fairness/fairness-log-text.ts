@@ -2,7 +2,7 @@ import { decimalText } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 import { levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
-import { rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import { proofText, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 
 const counted = (parts: readonly (readonly [number, string, string?])[]) =>
   asSentenceStart(
@@ -38,7 +38,7 @@ export const logSentences: Sentences<
   'ferment-hours': (item) =>
     `From the first reading to the oven the doughs had ${rangeText(item.data, 2, 'h')} at 24 °C by level, ${sizeText(item, 1)} % apart.`,
   'dough-warmth': (item) =>
-    `The doughs left the mixer at ${rangeText(item.data, 1, '°C')} by level, ${sizeText(item, 1)} °C apart${item.data.minutes === null ? '' : `, about ${decimalText(item.data.minutes, 0)} min of proof`}.`,
+    `The doughs left the mixer at ${rangeText(item.data, 1, '°C')} by level, ${sizeText(item, 1)} °C apart${proofText(item.data)}.`,
   'piece-warmth': (item) =>
     `The pieces were at ${rangeText(item.data, 1, '°C')} by level, ${sizeText(item, 1)} °C apart.`,
   'levels-handled': (item, plan) => {

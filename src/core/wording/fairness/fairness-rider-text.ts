@@ -4,13 +4,10 @@ import { pairApartText, withoutScaleText } from '@/core/wording/weighing/scales-
 import { coarseText } from '@/core/wording/weighing/weighing-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
-import { rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import { proofText, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
 
 const moreOrLess = (lessGrams: number, what: string) =>
   `${decimalText(Math.abs(lessGrams), 0)} g ${lessGrams < 0 ? 'more' : 'less'} ${what}`
-
-const proof = (minutes: number | null) =>
-  minutes === null ? '' : `, about ${decimalText(minutes, 0)} min of proof`
 
 const withoutWater = {
   'no-water': 'No water goes in at the mix',
@@ -48,7 +45,7 @@ export const riderSentences: Sentences<
   'water-temperature': (item) => {
     if (item.data.state === 'unknown')
       return 'No temperatures are entered, so nobody knows how far apart the doughs come out.'
-    const apart = `${sizeText(item, 1)} °C apart${proof(item.data.minutes)}`
+    const apart = `${sizeText(item, 1)} °C apart${proofText(item.data)}`
     const alike = Math.abs(item.amount?.value ?? 0) < 0.05
     if (item.data.state === 'no-water' || item.data.state === 'some-water')
       return alike

@@ -1,3 +1,4 @@
+import type { MinutesEnds } from '@/core/dough-temperature/proof-minutes.ts'
 import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -21,4 +22,20 @@ export function rangeText(
 ): string {
   const [from, to] = [decimalText(low, decimals), decimalText(high, decimals)]
   return withUnit(from === to ? from : `${from} to ${to}`, unit)
+}
+
+/** ", about 9 min of proof (7 to 12)": by the usual gassing rate, and by the slowest and quickest that were seen. */
+export function proofText({
+  minutes,
+  minutesEnds,
+}: {
+  minutes: number | null
+  minutesEnds: MinutesEnds | null
+}): string {
+  if (minutes === null) return ''
+  const about = `, about ${decimalText(minutes, 0)} min of proof`
+  if (minutesEnds === null) return about
+  const { least, most } = minutesEnds
+  const [low, high] = [decimalText(least, 0), decimalText(most, 0)]
+  return low === high ? about : `${about} (${low} to ${high})`
 }

@@ -91,7 +91,8 @@ function lacksWords(lacks: Lacks): string {
     case 'a-second-session':
       return 'of the factor itself one session cannot speak'
     case 'sessions':
-      return `${countText(lacks.enough, 'session')} in all would show a level to be as good in 8 of 10 such trials`
+    case 'repeats':
+      return `${lacks.what === 'sessions' ? countText(lacks.enough, 'session') : `${lacks.enough} of each level`} in all would show a level to be as good in 8 of 10 such trials`
     case 'margin':
       return `within so fine a margin hardly any number of sessions would show a level to be as good; six would do for a margin of ${decimalText(lacks.least, differenceDecimals(lacks.least))}`
   }

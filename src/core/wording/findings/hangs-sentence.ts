@@ -9,16 +9,28 @@ export function hangsSentence(
   nameOf: (taster: string) => string,
 ): string {
   if (!hangs.looked) return ''
-  const on = [
-    ...hangs.tasters.slice(0, mostNamed).map(nameOf),
-    ...(hangs.tasters.length > mostNamed
-      ? [countText(hangs.tasters.length - mostNamed, 'more taster')]
-      : []),
-    ...hangs.sessions.map((session) => `session ${session}`),
-  ]
+  const on = namesOf(hangs, nameOf)
+  const endsOn = namesOf(hangs.ending, nameOf)
+  const ends = endsOn.length > 0 ? `how it ends hangs on ${listText(endsOn)}` : ''
   if (on.length === 0)
-    return 'Without any one taster, or any one session, the verdict would be the same.'
-  return shown.length > 0
-    ? `It hangs on ${listText(on)}: without ${on.length === 1 ? 'that' : 'any one of them'} it would say something else.`
-    : `Without ${on.length === 1 ? on[0] : `any one of ${listText(on)}`} something would have been shown: it hangs on that.`
+    return ends
+      ? `Without any one taster, or any one session, the same would be shown; only ${ends}.`
+      : 'Without any one taster, or any one session, the verdict would be the same.'
+  const first =
+    shown.length > 0
+      ? `It hangs on ${listText(on)}: without ${on.length === 1 ? 'that' : 'any one of them'} it would say something else.`
+      : `Without ${on.length === 1 ? on[0] : `any one of ${listText(on)}`} something would have been shown: it hangs on that.`
+  return ends ? `${first} Beside that, ${ends}.` : first
+}
+
+function namesOf(
+  { tasters, sessions }: Pick<Conclusion['hangs'], 'tasters' | 'sessions'>,
+  nameOf: (taster: string) => string,
+): string[] {
+  const more = tasters.length - mostNamed
+  return [
+    ...tasters.slice(0, mostNamed).map(nameOf),
+    ...(more > 0 ? [countText(more, 'more taster')] : []),
+    ...sessions.map((session) => `session ${session}`),
+  ]
 }

@@ -106,7 +106,7 @@ export const methodNotes = {
   },
   equivalence: {
     title: 'As good as the best',
-    text: 'A level’s mean less that of the best other level, and how far it may fall short at most. A level named before the mix needs a plain one-sided 95 % bound. Without a name all are looked at, so they step down from the surest, each by a bound that allows for those that are left.',
+    text: 'A level’s mean less that of the best other level, and how far it may fall short at most; where lower is better it is turned, so that below zero is always worse. A level named before the mix needs a plain one-sided 95 % bound. Without a name all are looked at, so they step down from the surest, each by a bound that allows for those that are left.',
     source:
       'Comparisons with the best: Hsu 1984 (textbook). Worked out by simulation and quadrature for this project, checked against R.',
   },
@@ -117,7 +117,7 @@ export const methodNotes = {
   },
   handling: {
     title: 'Failures, hands-on time, handling',
-    text: 'Failures are counted pieces that failed, of all counted pieces. Hands-on time is that of one line through the planned method. Handling scores are the baker’s at the bench, who knows the dough: they are not blind, and are turned so that more is easier.',
+    text: 'Failures are counted pieces that failed, of all counted pieces. Hands-on time is that of one line through the planned method. Handling scores are the baker’s at the bench, who knows the dough: they are not blind, and are turned so that 9 is easiest: a 3 of stickiness stands as a 7.',
     source: 'Common practice.',
   },
   freshness: {

@@ -56,6 +56,8 @@ function repeatText({ conclusion, naming }: Spoken): string {
   const { lacks } = conclusion
   if (lacks?.what === 'sessions')
     return `The same plan with ${lacks.enough} sessions in all; sessions are what the answer lacks.`
+  if (lacks?.what === 'repeats')
+    return `Make each level ${lacks.enough} times in all, in an order that is drawn; better still in sessions that hold every level.`
   if (lacks?.what === 'margin')
     return `More sessions alone will hardly do: ask for a wider margin${apart}.`
   return `The same plan once more${apart}.`

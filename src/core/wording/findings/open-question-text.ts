@@ -15,13 +15,17 @@ const kinds = {
 } as const
 
 /** "with 3 sessions only a rise of 1.9 would have shown": what nothing shown leaves open. */
-export function wouldShowWords({ wouldShow, sessions }: Conclusion, naming: Naming): string {
-  if (!wouldShow) return `${countText(sessions, 'session')} cannot show it`
+export function wouldShowWords(
+  { wouldShow, sessions, repeats }: Conclusion,
+  naming: Naming,
+): string {
+  const made = repeats === null ? countText(sessions, 'session') : `${repeats} of each level`
+  if (!wouldShow) return `${made} cannot show it`
   const { of, size } = wouldShow
   const widest = widestDifference(naming.scale)
   if (widest !== null && size >= widest)
-    return `with ${countText(sessions, 'session')} and this scatter hardly anything that fits on the scale would have shown`
-  return `with ${countText(sessions, 'session')} only ${kinds[of]} of about ${decimalText(size, differenceDecimals(size))} would have shown`
+    return `with ${made} and this scatter hardly anything that fits on the scale would have shown`
+  return `with ${made} only ${kinds[of]} of about ${decimalText(size, differenceDecimals(size))} would have shown`
 }
 
 /** Which way it leans, never as if one more session would settle it; empty where it leans no way. */

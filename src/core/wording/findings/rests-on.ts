@@ -18,16 +18,23 @@ export function restsOn(
     countText(found.n, tasters > 0 ? 'score' : 'value'),
     ...(tasters > 0 ? [countText(tasters, 'taster')] : []),
     countText(scores.levels.length, 'level'),
-    countText(
-      count((row) => row.session),
-      'session',
-    ),
+    ...(scores.replicated
+      ? []
+      : [
+          countText(
+            count((row) => row.session),
+            'session',
+          ),
+        ]),
     countText(
       count((row) => row.piece),
       'piece',
     ),
   ]
-  const lines = [`It rests on ${listText(parts)}.`, unitSentence(scores)]
+  const inNoBlock = scores.replicated
+    ? ['They were made again in no block, so the one error is that between those of a level.']
+    : []
+  const lines = [`It rests on ${listText(parts)}.`, ...inNoBlock, unitSentence(scores)]
   if (found.failures > 0)
     lines.push(
       `${asSentenceStart(countText(found.failures, 'cell'))} ${found.failures === 1 ? 'has' : 'have'} no score because the dough or piece failed: that is an answer too, and stands under failures.`,

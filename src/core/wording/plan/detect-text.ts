@@ -1,4 +1,5 @@
 import type { Detectable, DetectableReason, DetectableRung } from '@/core/design/detectable.ts'
+import { type AskedOfPlan, askedOfPlan } from '@/core/design/what-shows.ts'
 import type { WhatWouldHelp } from '@/core/design/what-would-help.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
@@ -41,7 +42,7 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
     `${asSentenceStart(`with ${design.slice(0, -1).join(', ')}`)} and ${design.at(-1)}:`,
     about(now.thesePieces, 'between these pieces'),
     now.theseDoughs.ok ? about(now.theseDoughs, 'between these doughs') : '',
-    about(now.theFactor, 'of the factor itself, made again,', askedOf(plan)),
+    about(now.theFactor, 'of the factor itself, made again,', askedOfPlan(plan)),
     endingWords(now.theFactor, main?.margin ?? null, 'sessions'),
     now.theFactor.ok ? '' : endingWords(now.thesePieces, main?.margin ?? null, 'tasters'),
   ]
@@ -54,16 +55,7 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
   return said.filter(Boolean).join(' ')
 }
 
-type Question = 'rise' | 'hump' | 'pair'
-
-/** What the verdict will ask of a plan: a rise or fall, a best in between, or a pair where nothing else was written. */
-function askedOf({ expectation, levels }: AskedPlan): Question {
-  if (levels.some(({ value }) => value === null)) return 'pair'
-  if (expectation?.direction === 'best-inside') return 'hump'
-  return expectation?.direction === 'rises' || expectation?.direction === 'falls' ? 'rise' : 'pair'
-}
-
-function about(rung: DetectableRung, what: string, asked: Question = 'pair'): string {
+function about(rung: DetectableRung, what: string, asked: AskedOfPlan = 'pair'): string {
   const start = asSentenceStart(what)
   if (!rung.ok) return `${start} nothing can be said: that ${needs[rung.reason]}.`
   const kinds = {

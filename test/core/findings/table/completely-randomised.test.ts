@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest'
 import { findings } from '@/core/findings/findings.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
+import { headline } from '@/core/wording/findings/headline.ts'
+import { restsOn } from '@/core/wording/findings/rests-on.ts'
 import tests from '../../../outside/reference/tests.json'
 
 // R's own one-way example, `anova(lm(weight ~ group, PlantGrowth))` (Dobson 1983): F = 4.8461 with 2 and 27 degrees of
@@ -31,4 +33,29 @@ test('a completely randomised table of three groups of ten gives R’s one-way a
   expect(factor.f).toBeCloseTo(3.76634 / 2 / tests.fieller_ratio_plantgrowth.pooled_variance, 4)
   expect(factor.f).toBeCloseTo(4.8461, 4)
   expect(factor.p).toBeCloseTo(0.01591, 5)
+})
+
+test('is spoken of by how often each level was made, never as one session', () => {
+  // The same numbers dealt over the groups without order: nothing is shown.
+  const dealt = ['a', 'b', 'c'].flatMap((group, at) =>
+    [4.1, 5.9, 5.2, 4.6, 6.1].map((weight, plant) => `${group},${plant + 1},${weight + 0.01 * at}`),
+  )
+  const read = scoresOfCsv(['group,plant,weight', ...dealt].join('\n'), {
+    as: [
+      { role: 'level', column: 'group' },
+      { role: 'replicate', column: 'plant' },
+    ],
+  })
+  if (!read.ok) throw new Error(JSON.stringify(read.troubles))
+  const document = findings(read.scores, { seed: 1, resamples: null })
+  const [found] = document.responses
+  if (!found) throw new Error('no response')
+  const { factor, unit, levels } = document
+  expect(found.conclusion.repeats).toBe(5)
+  expect(headline(found, { factor, unit, levels, scale: 'measured' }).shown).toMatch(
+    /^Not settled: with 5 of each level only a difference of two levels of about/,
+  )
+  const rests = restsOn(read.scores, found, 0).join(' ')
+  expect(rests).not.toContain('session')
+  expect(rests).toContain('made again in no block')
 })
