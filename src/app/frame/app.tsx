@@ -116,7 +116,7 @@ function Ways() {
           </Page>
         )}
       </Route>
-      <Route path="/trial/:trialId/:place">
+      <Route path="/trial/:trialId/:place/:part?">
         {({ trialId, place }) => <TrialPage trialId={trialId} placeName={place} />}
       </Route>
       <Route>

@@ -1,10 +1,12 @@
 import * as Comlink from 'comlink'
+import type { ClockService } from './clock-worker.ts'
 import type { FindingsService } from './findings-worker.ts'
 import type { LearningService } from './learning-worker.ts'
 import type { PlanService } from './plan-worker.ts'
 
 /** What can be asked off the screen, by the worker that answers it. */
 export interface WorkerServices {
+  clock: ClockService
   findings: FindingsService
   learning: LearningService
   plan: PlanService
@@ -19,6 +21,8 @@ export interface OpenWorker<Name extends WorkerName> {
 }
 
 const starts: Record<WorkerName, () => Worker> = {
+  clock: () =>
+    new Worker(new URL('./clock-worker.ts', import.meta.url), { type: 'module', name: 'clock' }),
   findings: () =>
     new Worker(new URL('./findings-worker.ts', import.meta.url), {
       type: 'module',

@@ -19,6 +19,8 @@ export interface PlannedDay {
   tasks: PlannedTask[]
   byKey: ReadonlyMap<string, PlannedTask>
   bakes: OvenBake[]
+  /** When each part of the work begins. */
+  begins: Placed
   /** From the first hand to the last thing done. */
   spanSeconds: number
   /** When the first hand begins (UTC ms) where a moment was fixed and the times found for it are kept; else null. */
@@ -78,6 +80,7 @@ export function dayByTimes(
     tasks,
     byKey: new Map(tasks.map((task) => [taskKey(task), task])),
     bakes: rough.bakes,
+    begins: Object.fromEntries(parts.map(({ id }) => [id, at(id)])),
     spanSeconds: Math.max(0, ...tasks.map(({ endSeconds }) => endSeconds)),
     startAt: originAt === null ? null : originAt + first * 1000,
   }

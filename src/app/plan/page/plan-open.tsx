@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
+import { useLocation } from 'wouter'
 import type { StoreApi } from 'zustand'
+import { ClockPage } from '@/app/plan/clock/clock-page.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { forgetUnkept, showUnkept } from '@/app/services/unkept.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
@@ -25,6 +27,8 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
   const whole = useWholeTrial()
   const { notebook } = useServices()
   const learned = useReadLearned()
+  const [location] = useLocation()
+  const clock = location.endsWith('/plan/clock')
   const latest = useRef(whole)
   const [store] = useState(() =>
     createPlanPage(standing(whole), drafts, kitchen, {
@@ -62,7 +66,7 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
   return (
     <PlanPageContext value={store}>
       <LearnedContext value={learned}>
-        <PlanPageBody />
+        {clock ? <ClockPage back={`#/trial/${whole.trial.id}/plan`} /> : <PlanPageBody />}
       </LearnedContext>
     </PlanPageContext>
   )

@@ -3,6 +3,7 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { FactorSection } from '@/app/plan/asked/factor-section.tsx'
 import { QuestionSection } from '@/app/plan/asked/question-section.tsx'
 import { ResponsesSection } from '@/app/plan/asked/responses-section.tsx'
+import { DaySection } from '@/app/plan/clock/day-section.tsx'
 import { FormulaSection } from '@/app/plan/formula/formula-section.tsx'
 import { PiecesSection } from '@/app/plan/formula/pieces-section.tsx'
 import { KitchenSection } from '@/app/plan/kitchen/kitchen-section.tsx'
@@ -60,6 +61,9 @@ export const PlanPageBody = memo(function PlanPageBody() {
           </PlanPart>
           <PlanPart what="the method">
             <MethodSection />
+          </PlanPart>
+          <PlanPart what="the day by the clock">
+            <DaySection />
           </PlanPart>
           <PlanPart what="the responses">
             <ResponsesSection />

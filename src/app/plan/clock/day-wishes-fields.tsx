@@ -1,0 +1,154 @@
+import { useId, useState } from 'react'
+import { Choice } from '@/app/kit/field/choice.tsx'
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
+import { Switch } from '@/app/kit/field/switch.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
+import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
+import { useServices } from '@/app/services/services.ts'
+import type { DayWishes } from '@/core/trial/day-wishes.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { civilFromText } from '@/core/wording/plan/civil-text.ts'
+import { civilMoment } from '@/core/wording/words/civil-moment.ts'
+import { civilTime } from '@/core/wording/words/civil-time.ts'
+import styles from './clock-page.module.css'
+
+const usualQuiet = { fromMinutes: 23 * 60, toMinutes: 6 * 60 + 30 }
+/** The helpers in the order they were added: at most so many. */
+const helperNames = ['first', 'second', 'third']
+const two = (value: number) => String(value).padStart(2, '0')
+
+/** What is fixed of the day: when people eat or one starts, the hours in which nobody works, who helps when. */
+export function DayWishesFields({ plan }: { plan: Plan }) {
+  const { change } = usePlanActions()
+  const { now } = useServices()
+  const wishes = plan.day ?? {}
+  const { fixed, quiet, helpers = [] } = wishes
+  const edit = (next: (day: DayWishes) => DayWishes) =>
+    change((each) => {
+      const { kept: _, ...day } = each.day ?? {}
+      return { ...each, day: next(day) }
+    })
+  const soon = () => Math.ceil((now() + 24 * 3_600_000) / 3_600_000) * 3_600_000
+  const fix = (what: 'eat' | 'start' | 'none') =>
+    edit(({ fixed: before, ...day }) =>
+      what === 'none'
+        ? day
+        : {
+            ...(before ? day : { quiet: usualQuiet, ...day }),
+            fixed: { what, at: before?.at ?? soon() },
+          },
+    )
+  return (
+    <div className={styles.wishes}>
+      <Choice
+        label="Plan the day"
+        row
+        value={fixed?.what ?? 'none'}
+        options={[
+          { value: 'eat', label: 'back from when we eat' },
+          { value: 'start', label: 'on from when I start' },
+          { value: 'none', label: 'without a date' },
+        ]}
+        onValue={fix}
+      />
+      <FieldRow>
+        {fixed ? (
+          <MomentField
+            label={fixed.what === 'eat' ? 'We eat at' : 'I start at'}
+            at={fixed.at}
+            zone={plan.zone}
+            onAt={(at) => edit((day) => ({ ...day, fixed: { ...fixed, at } }))}
+          />
+        ) : null}
+      </FieldRow>
+      {fixed ? (
+        <Switch
+          label="Nobody works at night, from 23:00 to 6:30"
+          on={quiet !== undefined}
+          onSwitch={(on) =>
+            edit(({ quiet: _, ...day }) => (on ? { ...day, quiet: usualQuiet } : day))
+          }
+        />
+      ) : null}
+      {fixed
+        ? helpers.map((helper, at) => (
+            <FieldRow key={helperNames[at]}>
+              <MomentField
+                label={`Helper ${at + 1} comes at`}
+                at={helper.fromAt}
+                zone={plan.zone}
+                onAt={(fromAt) =>
+                  edit((day) => ({ ...day, helpers: helpers.with(at, { ...helper, fromAt }) }))
+                }
+              />
+              <MomentField
+                label={`Helper ${at + 1} leaves at`}
+                at={helper.untilAt}
+                zone={plan.zone}
+                onAt={(untilAt) =>
+                  edit((day) => ({ ...day, helpers: helpers.with(at, { ...helper, untilAt }) }))
+                }
+              />
+              <Button
+                size="small"
+                onPress={() => edit((day) => ({ ...day, helpers: helpers.toSpliced(at, 1) }))}
+              >
+                Without helper {at + 1}
+              </Button>
+            </FieldRow>
+          ))
+        : null}
+      {fixed && helpers.length < 3 ? (
+        <Button
+          size="small"
+          onPress={() =>
+            edit((day) => ({
+              ...day,
+              helpers: [...helpers, { fromAt: fixed.at - 3 * 3_600_000, untilAt: fixed.at }],
+            }))
+          }
+        >
+          Add a helper’s hours
+        </Button>
+      ) : null}
+    </div>
+  )
+}
+
+interface MomentFieldProps {
+  label: string
+  at: number
+  zone: string
+  onAt: (at: number) => void
+}
+
+/** A day and a time in the plan's zone. What is typed by half stays as it is and changes nothing yet. */
+function MomentField({ label, at, zone, onAt }: MomentFieldProps) {
+  const id = useId()
+  const { year, month, day, hour, minute } = civilTime(at, zone)
+  const shown = `${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`
+  const [half, setHalf] = useState<string | null>(null)
+  return (
+    <div className={styles.moment}>
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        type="datetime-local"
+        value={half ?? shown}
+        aria-invalid={half !== null ? true : undefined}
+        aria-describedby={half !== null ? `${id}-trouble` : undefined}
+        onChange={(typed) => {
+          const civil = civilFromText(typed.target.value)
+          if (!civil) return setHalf(typed.target.value)
+          setHalf(null)
+          onAt(civilMoment(civil, zone))
+        }}
+      />
+      {half === null ? null : (
+        <p id={`${id}-trouble`} className={styles.off}>
+          {label}: write day, hour and minute.
+        </p>
+      )}
+    </div>
+  )
+}

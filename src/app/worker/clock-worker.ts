@@ -1,0 +1,42 @@
+import * as Comlink from 'comlink'
+import { type ClockOfPlan, firstClock, searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
+import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
+import { ageItems } from '@/core/fairness/items/age-items.ts'
+import type { Session } from '@/core/session/session-record.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { wallClock } from '@/core/wording/words/wall-clock.ts'
+
+/** How long a better plan is sought, in milliseconds. */
+const searchMilliseconds = 1000
+
+export interface ClockAsked {
+  plan: Plan
+  session: Session
+}
+
+/** A day, with what it does to fairness in the numbers of the fairness check. */
+export interface DayFound extends ClockOfPlan {
+  ages: FairnessItem[]
+}
+
+const service = {
+  /** The day that is followed now, at once. */
+  first({ plan, session }: ClockAsked): DayFound {
+    return withAges(plan, session, firstClock(plan, session, wallClock(plan.zone)))
+  },
+  /** The best day that a second of searching finds. */
+  best({ plan, session }: ClockAsked): DayFound {
+    const budget = { clock: () => performance.now(), milliseconds: searchMilliseconds }
+    return withAges(plan, session, searchedClock(plan, session, wallClock(plan.zone), budget))
+  },
+}
+
+/** Ages as they come out once these times are kept; where no moment is fixed, as the followed day has them. */
+function withAges(plan: Plan, session: Session, found: ClockOfPlan): DayFound {
+  const kept = found.toKeep ? { ...plan, day: { ...plan.day, kept: found.toKeep } } : plan
+  return { ...found, ages: ageItems(kept, [session]) }
+}
+
+export type ClockService = typeof service
+
+Comlink.expose(service)
