@@ -9,12 +9,15 @@ export function commandOf(name: string, verb: Verb, words: readonly string[]): A
   const { values, positionals } = parsed(name, verb, words)
   if (values.help === true) return 'help'
   const [file, more] = positionals
+  const one = verb.several !== true
   if (file === undefined)
     throw new CommandTrouble(`${name}: name a file. ${name} --help tells more.`)
-  if (more !== undefined) throw new CommandTrouble(`${more}: ${name} takes one file at a time.`)
+  if (more !== undefined && one)
+    throw new CommandTrouble(`${more}: ${name} takes one file at a time.`)
   const texts = (option: string) => [values[option] ?? []].flat().map(String)
   return {
     file,
+    files: positionals,
     flag: (option) => values[option] === true,
     texts,
     text: (option) => texts(option)[0],

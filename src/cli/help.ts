@@ -8,9 +8,10 @@ const start = 'npm run --silent evenhand --'
 /** The page that lists the verbs. */
 export async function generalHelp(): Promise<string> {
   const rows = await Promise.all(
-    Object.entries(verbs).map(
-      async ([name, load]) => [`  ${name} FILE`, (await load()).summary] as const,
-    ),
+    Object.entries(verbs).map(async ([name, load]) => {
+      const { summary, several } = await load()
+      return [`  ${name} FILE${several ? ' FILE …' : ''}`, summary] as const
+    }),
   )
   return [
     `Usage: ${start} VERB FILE [options]`,
@@ -27,7 +28,7 @@ export function verbHelp(name: string, verb: Verb): string {
     ([option, { value, help }]) => [`  --${option}${value ? ` ${value}` : ''}`, help] as const,
   )
   return [
-    `Usage: ${start} ${name} FILE [options]`,
+    `Usage: ${start} ${name} FILE${verb.several ? ' FILE …' : ''} [options]`,
     wrapped(`${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}. ${verb.about}`),
     textList(options),
   ].join('\n\n')

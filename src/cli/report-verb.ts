@@ -4,20 +4,11 @@ import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
 import { found } from './found.ts'
 import { nextOf } from './found-shape.ts'
+import { notWrittenText } from './not-written.ts'
 import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
 import { CommandTrouble } from './trouble.ts'
 import { unsealOption, type Verb } from './verb.ts'
-
-/** Why a file was not written, by the system's code, with the mend. */
-const notWritten: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such folder. Name a folder that is there.',
-  ENOTDIR: 'a part of this path is no folder. Name a folder that is there.',
-  EISDIR: 'this is a folder. Name a file in it.',
-  EACCES: 'may not be written. Name a folder of your own.',
-  EROFS: 'this disk takes no writing. Name a folder on another.',
-  ENOSPC: 'the disk is full. Make room, or name a folder on another.',
-}
 
 /** The report of a trial as one self-contained HTML file, or as Markdown, by the ending of --out. */
 export const reportVerb: Verb = {
@@ -48,8 +39,7 @@ export const reportVerb: Verb = {
     try {
       writeFileSync(out, write(made.document))
     } catch (failure) {
-      const code = (failure as NodeJS.ErrnoException).code ?? String(failure)
-      throw new CommandTrouble(`${out}: ${notWritten[code] ?? `cannot be written (${code}).`}`)
+      throw new CommandTrouble(notWrittenText(out, failure))
     }
     return `${out}: written.`
   },

@@ -9,6 +9,8 @@ export interface VerbOption {
 
 export interface Asked {
   file: string
+  /** All files that were named; one alone where the verb takes no more. */
+  files: string[]
   flag: (name: string) => boolean
   text: (name: string) => string | undefined
   texts: (name: string) => string[]
@@ -20,6 +22,8 @@ export interface Verb {
   /** Sentences under the usage line. */
   about: string
   options: Record<string, VerbOption>
+  /** It takes several files at a time. */
+  several?: boolean
   answer: (asked: Asked) => Promise<string>
 }
 

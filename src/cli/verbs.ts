@@ -9,5 +9,7 @@ export const verbs: Record<string, () => Promise<Verb>> = {
   detect: async () => (await import('./detect-verb.ts')).detectVerb,
   findings: async () => (await import('./findings-verb.ts')).findingsVerb,
   adopt: async () => (await import('./adopt-verb.ts')).adoptVerb,
+  pool: async () => (await import('./pool-verb.ts')).poolVerb,
+  archive: async () => (await import('./archive-verb.ts')).archiveVerb,
   report: async () => (await import('./report-verb.ts')).reportVerb,
 }

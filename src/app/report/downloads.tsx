@@ -9,6 +9,7 @@ import { reportMarkdown } from '@/core/report/report-markdown.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { fileStem } from './file-stem.ts'
 import styles from './report.module.css'
+import { saveArchive } from './save-archive.ts'
 
 interface DownloadsProps {
   whole: WholeTrial
@@ -39,6 +40,9 @@ export function Downloads({ whole, scores, document }: DownloadsProps) {
         Values as CSV
       </Button>
       <Button onPress={saveTrial}>Trial file</Button>
+      <Button onPress={() => saveArchive(notebook, { whole, scores, document }, stem)}>
+        Archive with tables and photos
+      </Button>
     </div>
   )
 }

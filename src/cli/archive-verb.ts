@@ -1,0 +1,54 @@
+import { writeFileSync } from 'node:fs'
+import { strToU8, zipSync } from 'fflate'
+import { archiveFiles } from '@/core/report/archive/archive-files.ts'
+import { reportDocument } from '@/core/report/report-document.ts'
+import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { found } from './found.ts'
+import { nextOf } from './found-shape.ts'
+import { notWrittenText } from './not-written.ts'
+import { processClock } from './process-clock.ts'
+import { stillSealed } from './read-trial.ts'
+import { CommandTrouble } from './trouble.ts'
+import { unsealOption, type Verb } from './verb.ts'
+
+/** So that the same trial gives the same bytes: the first day a zip can name. */
+const zipDay = new Date(1980, 0, 1)
+
+/** Tables, dictionary, trial file, report and a script in R as one zip. */
+export const archiveVerb: Verb = {
+  summary: 'write everything of a trial as one zip of tidy tables',
+  about:
+    'Tables (RFC 4180) with a dictionary, the trial file, the report as HTML and Markdown, and a short script in R that computes the main model again. Photos are in the archive that the app writes; a trial file has none.',
+  options: {
+    out: { type: 'string', value: 'OUT.zip', help: 'where to write it' },
+    unseal: unsealOption,
+  },
+  answer: async (asked) => {
+    const out = asked.text('out')
+    if (out === undefined || !/\.zip$/i.test(out))
+      throw new CommandTrouble('archive: say where to write it with --out OUT.zip.')
+    const answer = await found(asked, null)
+    const { whole, scores, findings } = answer
+    if (!whole)
+      throw new CommandTrouble(`${asked.file}: an archive is made of a trial file (.json).`)
+    const made = reportDocument({
+      ...{ whole, scores, findings },
+      next: nextOf(answer),
+      version: __APP_VERSION__,
+      clock: processClock,
+      unsealed: asked.flag('unseal'),
+    })
+    if (!made.ok) throw stillSealed(asked.file)
+    const { document } = made
+    const files = archiveFiles({ whole, scores, document, trialFile: writeTrialFile(whole) })
+    const packed = Object.fromEntries(
+      Object.entries(files).map(([name, text]) => [name, strToU8(text)]),
+    )
+    try {
+      writeFileSync(out, zipSync(packed, { mtime: zipDay }))
+    } catch (failure) {
+      throw new CommandTrouble(notWrittenText(out, failure))
+    }
+    return `${out}: written.`
+  },
+}

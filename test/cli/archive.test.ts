@@ -1,0 +1,90 @@
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { strFromU8, unzipSync } from 'fflate'
+import { expect, test } from 'vitest'
+import { trialFindings } from '@/core/findings/trial-findings.ts'
+import { runCommand, scratch } from './run-command.ts'
+import { samplePath, sampleTrial } from './sample-file.ts'
+
+const has = (program: string, ...words: string[]) => spawnSync(program, words).status === 0
+const python = has('python3', '-c', 'import csv')
+const r = has('Rscript', '--version')
+
+async function archiveOf(name: string) {
+  const out = scratch(`${name}.zip`)
+  const { code, err } = await runCommand('archive', samplePath(name), '--out', out)
+  expect({ code, err }).toEqual({ code: 0, err: '' })
+  const files = unzipSync(readFileSync(out))
+  const folder = scratch(`${name}-files`)
+  mkdirSync(folder, { recursive: true })
+  for (const [file, bytes] of Object.entries(files)) writeFileSync(`${folder}/${file}`, bytes)
+  return { files, folder, bytes: readFileSync(out) }
+}
+
+test('tables, dictionary, trial file, report and script; the same bytes again', async () => {
+  const { files, bytes } = await archiveOf('focaccia-hydration')
+  expect(Object.keys(files)).toEqual([
+    ...['README.txt', 'levels.csv', 'formula.csv', 'method.csv', 'weights.csv', 'log.csv'],
+    ...['ballots.csv', 'observations.csv', 'dictionary.csv', 'main-model.R'],
+    ...['report.html', 'report.md', 'trial.json'],
+  ])
+  expect((await archiveOf('focaccia-hydration')).bytes.equals(bytes)).toBe(true)
+  const text = (name: string) => strFromU8(files[name] ?? new Uint8Array())
+  const told = text('dictionary.csv')
+  for (const file of ['levels.csv', 'log.csv', 'observations.csv'])
+    for (const column of (text(file).split('\r\n')[0] ?? '').split(','))
+      expect(told).toMatch(new RegExp(`^${file},.*,${column},`, 'm'))
+})
+
+test.skipIf(!python)(
+  'an independent reader of CSV finds 120 scores and every row as wide as its head',
+  async () => {
+    const { folder } = await archiveOf('focaccia-hydration')
+    // Python's own csv module, strict: it raises on a stray quote.
+    const script = `
+import csv, glob, json, os, sys
+told = {}
+for path in sorted(glob.glob(sys.argv[1] + "/*.csv")):
+    with open(path, newline="", encoding="utf-8") as file:
+        rows = list(csv.reader(file, strict=True))
+    told[os.path.basename(path)] = [len(rows) - 1, sorted({len(row) for row in rows})]
+    if path.endswith("observations.csv"):
+        head = rows[0]
+        main = [row for row in rows[1:] if row[head.index("main")] == "1"]
+        told["main"] = len([float(row[head.index("value")]) for row in main])
+print(json.dumps(told))
+`
+    const read = spawnSync('python3', ['-c', script, folder], { encoding: 'utf8' })
+    expect(read.stderr).toBe('')
+    const told = JSON.parse(read.stdout)
+    // 3 sessions × 8 tasters × 5 levels.
+    expect(told.main).toBe(120)
+    for (const [file, [, widths]] of Object.entries(told as Record<string, [number, number[]]>))
+      if (file.endsWith('.csv')) expect([file, widths.length]).toEqual([file, 1])
+  },
+)
+
+test.skipIf(!r)('the script in R computes the main model again', async () => {
+  const { folder } = await archiveOf('focaccia-hydration')
+  const run = spawnSync('Rscript', ['main-model.R'], { cwd: folder, encoding: 'utf8' })
+  const answer = trialFindings(sampleTrial('focaccia-hydration'), {
+    unsealed: false,
+    resamples: null,
+  })
+  const rung = answer.ok ? answer.document.responses[0]?.factor : null
+  if (!rung || !('f' in rung)) throw new Error('no rung')
+  expect(run.stdout).toContain(rung.f.toPrecision(5))
+})
+
+test('where it cannot be written it says why', async () => {
+  const { err } = await runCommand(
+    'archive',
+    samplePath('focaccia-hydration'),
+    '--out',
+    '/no-such-folder/x.zip',
+  )
+  expect(err).toContain('there is no such folder')
+  expect((await runCommand('archive', samplePath('focaccia-hydration'))).err).toContain(
+    '--out OUT.zip',
+  )
+})
