@@ -8,6 +8,7 @@ import { nextOf } from './found-shape.ts'
 import { notWrittenText } from './not-written.ts'
 import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
+import { trialFileHash } from './trial-file-hash.ts'
 import { CommandTrouble } from './trouble.ts'
 import { unsealOption, type Verb } from './verb.ts'
 
@@ -35,6 +36,7 @@ export const archiveVerb: Verb = {
       ...{ whole, scores, findings },
       next: nextOf(answer),
       version: __APP_VERSION__,
+      dataSha256: trialFileHash(whole),
       clock: processClock,
       unsealed: asked.flag('unseal'),
     })

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process'
+import { createHash } from 'node:crypto'
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { strFromU8, unzipSync } from 'fflate'
 import { expect, test } from 'vitest'
@@ -59,8 +60,10 @@ print(json.dumps(told))
     const told = JSON.parse(read.stdout)
     // 3 sessions × 8 tasters × 5 levels.
     expect(told.main).toBe(120)
-    for (const [file, [, widths]] of Object.entries(told as Record<string, [number, number[]]>))
-      if (file.endsWith('.csv')) expect([file, widths.length]).toEqual([file, 1])
+    const { main: _, ...tables } = told as Record<string, [number, number[]]>
+    expect(Object.keys(tables)).toHaveLength(8)
+    for (const [file, [rows, widths]] of Object.entries(tables))
+      expect([file, rows > 0, widths.length]).toEqual([file, true, 1])
   },
 )
 
@@ -74,6 +77,19 @@ test.skipIf(!r)('the script in R computes the main model again', async () => {
   const rung = answer.ok ? answer.document.responses[0]?.factor : null
   if (!rung || !('f' in rung)) throw new Error('no rung')
   expect(run.stdout).toContain(rung.f.toPrecision(5))
+})
+
+test('the report names the hash of the data, and comes again byte for byte', async () => {
+  const { files } = await archiveOf('focaccia-hydration')
+  // By Node's own hash of the file that stands in the archive.
+  const hash = createHash('sha256')
+    .update(files['trial.json'] ?? '')
+    .digest('hex')
+  const outs = ['one.html', 'two.html'].map((name) => scratch(name))
+  for (const out of outs) await runCommand('report', samplePath('focaccia-hydration'), '--out', out)
+  const [one, two] = outs.map((out) => readFileSync(out, 'utf8'))
+  expect(one).toContain(`SHA-256 ${hash}`)
+  expect(two).toBe(one)
 })
 
 test('where it cannot be written it says why', async () => {

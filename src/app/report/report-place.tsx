@@ -16,6 +16,7 @@ import { civilTime } from '@/core/wording/words/civil-time.ts'
 import { Downloads } from './downloads.tsx'
 import styles from './report.module.css'
 import { ReportView } from './report-view.tsx'
+import { useTrialHash } from './use-trial-hash.ts'
 
 /** The Report place: one document that someone else can check, on screen, on paper and as files. */
 export function ReportPlace() {
@@ -42,6 +43,7 @@ export function ReportPlace() {
 
 function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
   const open = useMemo(() => toMendInTrial(whole), [whole])
+  const dataSha256 = useTrialHash(whole)
   const found = useFindings(scores, whole.trial.seed, null, open)
   if (found.state === 'working') return <Progress label="Writing the report" done={null} />
   if (found.state === 'failed')
@@ -58,6 +60,7 @@ function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
     findings,
     next,
     version: __APP_VERSION__,
+    ...(dataSha256 === undefined ? {} : { dataSha256 }),
     clock: civilTime,
     unsealed: false,
   })

@@ -4,6 +4,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { methodNotes } from '@/core/wording/findings/method-notes.ts'
 import {
   addedSessionsText,
+  dataText,
   earlyLooksText,
   peeksText,
   revisionText,
@@ -17,7 +18,11 @@ import type { ReportSection } from './report-block.ts'
 const { bootstrap: _, ...methods } = methodNotes
 
 /** Everything someone else needs to check the answer: looks before the end, seeds, revisions, methods with sources. */
-export function originSection(whole: WholeTrial, clock: CivilClock): ReportSection {
+export function originSection(
+  whole: WholeTrial,
+  clock: CivilClock,
+  made: { dataSha256?: string | undefined; version: string },
+): ReportSection {
   const plan = planInForce(whole)
   const looks = earlyLooks(whole)
   const added = addedSessions(whole)
@@ -37,6 +42,7 @@ export function originSection(whole: WholeTrial, clock: CivilClock): ReportSecti
             whole.sessions.map(({ dealt }) => dealt.seed),
           ),
           revisionText(plan.revision),
+          made.dataSha256 === undefined ? '' : dataText(made.dataSha256, made.version),
         ].filter((text) => text !== ''),
       },
       { kind: 'heading', text: 'Methods' },

@@ -30,6 +30,8 @@ export interface ReportInput {
   next: readonly NextStep[]
   /** The version of the program that makes the report. */
   version: string
+  /** SHA-256 of the trial file, in hex; left out where nobody reckoned it. */
+  dataSha256?: string
   /** Gives the days and hours of the log. */
   clock: CivilClock
   /** True when the one who asks knows that a sealed trial is looked at. */
@@ -71,7 +73,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         departuresSection(whole),
         ...photosSection(whole, clock),
         fairnessSection(whole),
-        originSection(whole, clock),
+        originSection(whole, clock, { dataSha256: input.dataSha256, version }),
         cautionsSection(),
       ],
       madeBy: `Made by Evenhand ${version}.`,

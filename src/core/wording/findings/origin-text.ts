@@ -26,4 +26,9 @@ export function seedsText(trialSeed: number, sessionSeeds: readonly number[]): s
   return `Draws start from seed ${trialSeed}; each session keeps its own: ${listText(sessionSeeds.map(String)) || 'none yet'}.`
 }
 
+/** By what anybody can tell that a trial file is the one the report was made of, and which program made it. */
+export function dataText(sha256: string, version: string): string {
+  return `The data: SHA-256 ${sha256} of the trial file. Evenhand ${version} makes the same report of it again, byte for byte.`
+}
+
 export const revisionText = (revision: number) => `The plan stands at revision ${revision}.`
