@@ -10,7 +10,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { typedNumber } from '@/core/units/typed-number.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
-import { bakeNowSentence } from '@/core/wording/findings/bake-now.ts'
+import { bakeNext } from '@/core/wording/findings/bake-next.ts'
 import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
@@ -75,7 +75,8 @@ export const adoptVerb: Verb = {
     const learned = workForPlan(learnedMixingWork([whole]), plan, whole.kitchen)
     const card = houseCard(revision, name, whole.kitchen, { today: todayAsked(asked), learned })
     if (asked.flag('json')) return JSON.stringify({ house, card }, null, 2)
-    return houseCardText(house, card, spoken ? bakeNowSentence(spoken, usualName(plan)) : '')
+    const bake = spoken ? bakeNext(spoken, scores) : null
+    return houseCardText(house, card, bake ? `${bake.title}: ${bake.text}` : '')
   },
 }
 
@@ -92,11 +93,6 @@ function levelAsked(plan: Plan, asked: Asked): Level | null {
   throw new CommandTrouble(
     `--level ${text}: no level of this trial. Its levels are ${levelList(plan)}.`,
   )
-}
-
-function usualName({ levels, factor }: Plan): string | null {
-  const usual = levels.find((level) => level.control)
-  return usual ? levelText(usual, factor.unitOfMeasure) : null
 }
 
 const levelList = (plan: Plan) =>

@@ -15,7 +15,7 @@ import { wrapped } from './wrapped.ts'
 const degrees = (celsius: number) => `${plainNumber(celsius)} °C`
 
 /** The card of a house formula for the terminal: yield, weights in the order of work, water, method, what it rests on. */
-export function houseCardText(house: House, card: HouseCard, bakeNow: string): string {
+export function houseCardText(house: House, card: HouseCard, bake: string): string {
   const revision = houseInForce(house)
   const rows = card.parts.flatMap(({ preferment, lines }) => [
     ...(card.parts.length > 1 ? [[preferment ?? 'Dough', '', '']] : []),
@@ -35,7 +35,7 @@ export function houseCardText(house: House, card: HouseCard, bakeNow: string): s
   const method = revision.steps.map((step, at) => `${at + 1}. ${methodLine(step, degrees)}`)
   return [
     house.name,
-    ...(bakeNow === '' ? [] : [wrapped(bakeNow)]),
+    ...(bake === '' ? [] : [wrapped(bake)]),
     `For ${yieldText(revision.yield, card.pieceGrams)}.`,
     textTable(
       ['', '%', 'g'],
