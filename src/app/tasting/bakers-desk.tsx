@@ -4,7 +4,8 @@ import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { CloseEarly } from './close-early.tsx'
 import { LateTaster } from './late-taster.tsx'
 import { OwnPhones } from './own-phones.tsx'
-import { PaperBallots } from './paper-ballots.tsx'
+import { PaperBallots } from './paper/paper-ballots.tsx'
+import { PaperEntry } from './paper/paper-entry.tsx'
 import { TasterList } from './taster-list.tsx'
 import { useTable } from './tasting-context.ts'
 import { Unseal } from './unseal.tsx'
@@ -23,6 +24,7 @@ export function BakersDesk() {
       <TasterList />
       {open ? <LateTaster /> : null}
       {state.seal === 'unsealed' ? null : <OwnPhones />}
+      {open ? <PaperEntry /> : null}
       <div className={styles.actions}>
         <Unseal />
         {state.begun && open && !state.mayUnseal.ok ? <CloseEarly /> : null}

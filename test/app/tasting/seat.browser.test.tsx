@@ -25,7 +25,7 @@ test('a ballot with a question still open is not sealed, and says which', async 
 test('a question is left out by one press, with a reason of its own, and the ballot goes to its serving', async () => {
   const { notebook, screen } = await seated()
   await screen.getByRole('button', { name: 'Liking: 7' }).click()
-  await screen.getByRole('button', { name: 'No answer for chew' }).click()
+  await screen.getByRole('button', { name: 'leave out: chew' }).click()
   await screen.getByRole('button', { name: /^Seal \d{3}$/ }).click()
   await expect.poll(async () => (await notebook.wholeTrial('trial-1'))?.ballots.length).toBe(5)
   const whole = await notebook.wholeTrial('trial-1')

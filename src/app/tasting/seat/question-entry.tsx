@@ -78,7 +78,7 @@ function LeaveOut(props: { name: string; skipped: boolean; onPress: () => void }
         kind="quiet"
         size="small"
         pressed={skipped}
-        label={skipped ? 'Give an answer after all' : `No answer for ${name.toLowerCase()}`}
+        label={`${skipped ? 'answer after all' : 'leave out'}: ${name.toLowerCase()}`}
         onPress={onPress}
       >
         {skipped ? 'answer after all' : 'leave out'}
