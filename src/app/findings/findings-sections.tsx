@@ -9,6 +9,7 @@ import { PhotosPart } from '@/app/findings/parts/photos-part.tsx'
 import { ResponsePart } from '@/app/findings/parts/response-part.tsx'
 import { RestsOnPart } from '@/app/findings/parts/rests-on-part.tsx'
 import { RidersPart } from '@/app/findings/parts/riders-part.tsx'
+import { TablePart } from '@/app/findings/parts/table-part.tsx'
 import { TasterPart } from '@/app/findings/parts/taster-part.tsx'
 import { TellApartPart } from '@/app/findings/parts/tell-apart-part.tsx'
 import { TooMuchPart } from '@/app/findings/parts/too-much-part.tsx'
@@ -53,6 +54,10 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
     { what: 'what the riders did', shown: <RidersPart source={source} /> },
     { what: 'too much or too little', shown: <TooMuchPart findings={findings} index={0} /> },
     { what: 'the tasters', shown: <TasterPart {...part} /> },
+    {
+      what: 'what the table says of itself',
+      shown: source.whole ? <TablePart whole={source.whole} nameOf={source.nameOf} /> : null,
+    },
     {
       what: 'whether people can tell them apart',
       shown: <TellApartPart findings={findings} />,

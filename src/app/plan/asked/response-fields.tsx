@@ -65,6 +65,24 @@ export function ResponseFields({ response, index, locked }: Props) {
           onValue={(about) => edit({ about })}
         />
       </FieldRow>
+      {response.by === 'taster' ? (
+        <PlanText
+          field={`response/${id}/definition`}
+          path={`${path}/definition`}
+          label="What the word means"
+          hint="Stands under the question, so that all tasters judge the same; may stay empty."
+          value={response.definition ?? ''}
+          maxLength={200}
+          onValue={(text) =>
+            change((plan) =>
+              inResponse(plan, id, ({ definition: _, ...each }) =>
+                text.trim() === '' ? each : { ...each, definition: text },
+              ),
+            )
+          }
+          wide
+        />
+      ) : null}
       <ResponseScale response={response} path={path} onScale={(scale) => edit({ scale })} />
       <FieldRow>
         <SelectField

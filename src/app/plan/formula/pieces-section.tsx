@@ -81,7 +81,7 @@ export function PiecesSection() {
       <PlanText
         field="servingRule"
         label="How a serving is cut, topped and offered"
-        hint="The same for every piece."
+        hint="The same for every piece: carrier, portion, which slice and where in the loaf, crust side, temperature."
         value={rule}
         maxLength={5000}
         onValue={(next) => set({ servingRule: next })}

@@ -9,6 +9,7 @@ import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { withTaster } from '@/core/plan-edits/people/tasters.ts'
 import { most } from '@/core/record/most.ts'
 import { AddTaster } from './add-taster.tsx'
+import { AtTableFields } from './at-table-fields.tsx'
 
 const answers = [
   { value: 'out', label: 'not this time' },
@@ -53,6 +54,7 @@ export function TastersSection() {
       </RoomFor>
       <TroubleHere at="/tasters" />
       <TellApartFields />
+      <AtTableFields />
       <Switch
         label="Tasters may talk while scoring"
         on={talk}

@@ -12,6 +12,18 @@ const rating = (low: string, middle: string | null, high: string): Response['sca
   ],
 })
 
+/** A strength that is neither good nor bad by itself: asked of each serving, with its meaning under the question. */
+const attribute = (
+  name: string,
+  definition: string,
+  low: string,
+  high: string,
+): ResponsePreset => ({
+  ...{ name, definition, by: 'taster', about: 'serving', margin: 1 },
+  scale: rating(low, null, high),
+  better: { is: 'neither' },
+})
+
 /** The nine points of liking: Peryam and Pilgrim 1957, Food Technology 11(9), from memory. */
 const likingPoints = [
   'dislike extremely',
@@ -40,6 +52,7 @@ export const responsePresets: readonly ResponsePreset[] = [
   },
   {
     name: 'Crispness',
+    definition: 'how loudly and how readily the crust breaks at the first bite',
     by: 'taster',
     about: 'serving',
     scale: rating('soft', null, 'very crisp'),
@@ -48,6 +61,7 @@ export const responsePresets: readonly ResponsePreset[] = [
   },
   {
     name: 'Openness of crumb',
+    definition: 'how large and uneven the holes of the cut face are',
     by: 'taster',
     about: 'serving',
     scale: rating('tight', null, 'very open'),
@@ -62,6 +76,32 @@ export const responsePresets: readonly ResponsePreset[] = [
     better: { is: 'target', at: 3 },
     margin: 0.5,
   },
+  attribute('Chew', 'how much work it takes before it can be swallowed', 'tender', 'very chewy'),
+  attribute(
+    'Gumminess',
+    'how far the crumb balls together and clings to the teeth',
+    'not gummy',
+    'very gummy',
+  ),
+  attribute(
+    'Crust colour',
+    'from the palest to the darkest part that is not burnt',
+    'pale',
+    'very dark',
+  ),
+  attribute('Charring', 'black spots or edges, and the bitterness of them', 'none', 'a great deal'),
+  attribute(
+    'Flavour',
+    'how strong the taste of grain and ferment is, whether liked or not',
+    'bland',
+    'very strong',
+  ),
+  attribute(
+    'Aroma',
+    'how strong the smell is when it is held to the nose, before a bite',
+    'hardly any',
+    'very strong',
+  ),
   {
     name: 'Stickiness at the bench',
     by: 'baker',

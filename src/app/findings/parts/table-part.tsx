@@ -1,0 +1,44 @@
+import type { FindingsSource } from '@/app/findings/findings-source.ts'
+import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Fold } from '@/app/kit/page/fold.tsx'
+import { tableFindings } from '@/core/findings/at-table/table-findings.ts'
+import { decimalText } from '@/core/units/number-text.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { tableSentences } from '@/core/wording/findings/table-sentences.ts'
+
+/** What the table says of itself: how tasters repeat, the first position, whether blinding held. */
+export function TablePart({
+  whole,
+  nameOf,
+}: {
+  whole: WholeTrial
+  nameOf: FindingsSource['nameOf']
+}) {
+  const found = tableFindings(whole, { unsealed: true })
+  if (!found.ok) return null
+  const sentences = tableSentences(found, nameOf)
+  if (sentences.length === 0) return null
+  return (
+    <Fold name="What the table says of itself" result={sentences[0]}>
+      {sentences.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {found.repeats.length === 0 ? null : (
+        <LedgerTable
+          caption="How each taster repeats"
+          rowHead="Taster"
+          columns={[
+            { key: 'pairs', head: 'Pairs' },
+            { key: 'apart', head: 'Apart' },
+            { key: 'sd', head: 'SD of one answer' },
+          ]}
+          rows={found.repeats.map(({ tasterId, pairs, meanApart, sd }) => ({
+            key: tasterId,
+            head: nameOf(tasterId),
+            cells: [String(pairs), decimalText(meanApart, 1), decimalText(sd, 2)],
+          }))}
+        />
+      )}
+    </Fold>
+  )
+}
