@@ -1,6 +1,5 @@
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
-import { codeOfPiece } from '@/app/bench/code-of-piece.ts'
 import { LineMark } from '@/app/bench/line-mark.tsx'
 import { pieceName } from '@/app/bench/line-name.ts'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
@@ -83,11 +82,9 @@ export function NowStep({ item, runs, next }: NowStepProps) {
 const lettersOf = (session: Session, { units }: AgendaItem) =>
   listText(units.map((unit) => unitLetter(session, unit).letter))
 
+/** Of a piece its flight and place, never its code: whoever bakes and tastes must not see one beside a letter. */
 function pieceText(session: Session, plan: Plan, pieceId: string): string {
-  const code = codeOfPiece(session, pieceId)
-  return [pieceName(session, plan, pieceId).which, code === null ? '' : `served as ${code}`]
-    .filter(Boolean)
-    .join(', ')
+  return pieceName(session, plan, pieceId).which
 }
 
 /** When the step is due, said by the clock: of the whole step only this follows it. */

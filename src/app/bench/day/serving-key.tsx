@@ -12,15 +12,19 @@ import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /** Which code goes on which piece, folded away until the pieces are plated; it can be printed for a helper. */
 export function ServingKey() {
-  const { session } = useBench()
+  const { session, plan } = useBench()
   const [printing, setPrinting] = useState(false)
   if (session.dealt.servings.length === 0 && session.dealt.sets.length === 0) return null
   return (
     <details className={styles.key}>
       <summary>Which code goes on which piece</summary>
       <div className={styles.entry}>
-        <p className={styles.then}>For whoever plates, and for no eye that scores.</p>
-        <KeyTables />
+        <p className={styles.then}>
+          {plan.keyKeptBy === 'helper'
+            ? 'A helper keeps the key, so it is not shown here: print it for them, face down.'
+            : 'For whoever plates, and for no eye that scores.'}
+        </p>
+        {plan.keyKeptBy === 'helper' ? null : <KeyTables />}
         <Button onPress={() => setPrinting(true)}>Print the key</Button>
       </div>
       {printing ? (
@@ -52,7 +56,7 @@ function KeyTables() {
           { key: 'code', head: 'Code' },
         ]}
         rows={pieces.map(({ pieceId, levelId, letter, flight, code }) => ({
-          key: pieceId,
+          key: `${pieceId} ${code}`,
           head: (
             <LevelTab
               levels={plan.levels}
