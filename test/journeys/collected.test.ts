@@ -67,7 +67,7 @@ test('eight tasters by one device: double taps at every seal, a reload, the way 
   await page.getByText('Every ballot is in. The codes wait to be unsealed.').waitFor()
   expect(troubles).toEqual([])
   await page.context().close()
-})
+}, 300_000)
 
 test('a pause page stands between two samples where the plan wants a rest', async () => {
   const rested = tastingTrial({ atTable: { restSeconds: 45, asksUsual: true } })

@@ -192,4 +192,4 @@ test('eight tasters by their own phones: one offline, returned by picture, camer
   await host.getByText('The codes are open.').waitFor()
   expect(troubles).toEqual([])
   await host.context().close()
-})
+}, 400_000)

@@ -104,10 +104,7 @@ export function BallotForm(props: BallotFormProps) {
         </div>
       ))}
       {shown.length < view.questions.length ? null : (
-        <TextArea
-          label="In your own words (may stay empty)"
-          rows={2}
-          maxLength={300}
+        <OwnWords
           value={values[wordsField] ?? ''}
           onValue={(words) => draft.set(wordsField, words)}
         />
@@ -116,6 +113,28 @@ export function BallotForm(props: BallotFormProps) {
         {troubles.length > 0 ? 'Some questions are still open, see above.' : ''}
       </p>
     </SeatPage>
+  )
+}
+
+/** A taster's own words, behind one press: most say nothing, and the seal stays in sight. */
+function OwnWords({ value, onValue }: { value: string; onValue: (words: string) => void }) {
+  const [asked, setAsked] = useState(false)
+  if (!asked && value === '')
+    return (
+      <div>
+        <Button kind="quiet" size="small" onPress={() => setAsked(true)}>
+          Add words of your own
+        </Button>
+      </div>
+    )
+  return (
+    <TextArea
+      label="In your own words (may stay empty)"
+      rows={2}
+      maxLength={300}
+      value={value}
+      onValue={onValue}
+    />
   )
 }
 
