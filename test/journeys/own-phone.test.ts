@@ -94,7 +94,7 @@ test('eight tasters by their own phones: one offline, returned by picture, camer
   for (const name of tasterNames) {
     await press(host, `Code for ${name}`).click()
     await host.getByText(`${name} scans this`).waitFor()
-    links.push(await host.locator('[data-slip-link]').innerText())
+    links.push((await host.locator('[data-slip-link]').textContent()) ?? '')
   }
   expect(new Set(links).size).toBe(8)
   for (const link of links) {
