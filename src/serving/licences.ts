@@ -15,6 +15,7 @@ const beside = {
 /** Texts for packages that name their licence and carry no copy of it, by the licence's name. */
 const texts: Readonly<Record<string, string>> = {
   Unlicense: 'src/serving/unlicense.txt',
+  MIT: 'src/serving/mit.txt',
 }
 
 /** Carries the licences that the bundler does not, and completes its list: every package named there with the text of its licence. */

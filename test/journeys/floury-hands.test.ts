@@ -90,17 +90,17 @@ test('a second tap on the same spot logs nothing: weighing, Begin, and the end o
     await tapTwice(page, /^The scale shows/, gap)
     expect(await newEvents(page, before), `weighing, ${gap} ms`).toEqual(['weighed'])
   }
-  await page.getByRole('button', { name: 'Back', exact: true }).click()
+  // With the fourth weight all is weighed, and the dough is in front again.
   for (const gap of gaps) {
     const before = (await kept(page)).events
     await tapTwice(page, 'Begin', gap)
     const first = gap === gaps[0] ? ['lock', 'step-started'] : ['step-started']
     expect(await newEvents(page, before), `Begin, ${gap} ms`).toEqual(first)
-    await tapTwice(page, 'Hands off: 30 min of rest begin', gap)
+    await tapTwice(page, 'Hands off', gap)
     const resting = [...first, 'hands-off']
     expect(await newEvents(page, before), `Hands off, ${gap} ms`).toEqual(resting)
     // The next dough is due when the oven has room for it: until then this one stays in front.
-    await page.getByRole('button', { name: 'Done, and Fold 1 of 2 begins' }).click()
+    await page.getByRole('button', { name: 'Rest over and Fold 1 of 2 begins' }).click()
     await tapTwice(page, 'End the rest now', gap)
     expect(await newEvents(page, before), `Done and Fold 1, ${gap} ms`).toEqual([
       ...resting,

@@ -31,16 +31,17 @@ test('on a full disk a press at the Bench says that it was not logged, and is ta
   const page = await onTheBench()
   await fillRoom(page)
   const before = await recordCounts(page)
-  const press = page.getByRole('region', { name: 'Now' }).getByRole('button').first()
+  const press = page.getByRole('region', { name: 'Main press' }).getByRole('button').first()
   const words = (await press.textContent()) ?? ''
   await press.click()
   await alertOf(page, 'This press was not logged').filter({ hasText: noRoom }).waitFor()
   expect(await press.textContent()).toBe(words)
   expect(await recordCounts(page)).toEqual(before)
 
+  await page.getByRole('button', { name: 'More to log' }).click()
   await page.getByRole('button', { name: 'Photo', exact: true }).click()
   await page.getByLabel('Caption').fill('too wet to fold')
-  await page.locator('input[type=file][accept="image/*"]').setInputFiles({
+  await page.locator('input[type=file][accept="image/*"]:not([capture])').setInputFiles({
     ...{ name: 'dough.png', mimeType: 'image/png' },
     buffer: readFileSync('src/app/frame/public/icon-192.png'),
   })

@@ -56,7 +56,8 @@ async function plan(page: Page): Promise<void> {
 async function weighAll(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Weigh', exact: true }).click()
   const shows = page.getByRole('button', { name: /^The scale shows/ })
-  const weighed = page.getByText('All weighed')
+  // With the last weight in, the dough is in front again.
+  const weighed = page.getByRole('button', { name: 'Begin', exact: true })
   for (;;) {
     await shows.or(weighed).waitFor()
     if (await weighed.isVisible()) break
@@ -68,7 +69,6 @@ async function weighAll(page: Page): Promise<void> {
       label,
     )
   }
-  await page.getByRole('button', { name: 'Back to the bench' }).click()
 }
 
 /** The next dough is due sooner than the end of this mix, but while hands are on it the running one stays in front. */
@@ -78,23 +78,24 @@ async function bench(page: Page): Promise<void> {
   await weighAll(page)
   await page.getByRole('button', { name: 'Begin', exact: true }).click()
   await inFront(page)
-  await page.getByRole('button', { name: 'Temperature', exact: true }).click()
+  await page.getByRole('button', { name: 'Dough temperature', exact: true }).click()
   await page.getByLabel('Dough temperature').fill('24,')
   await draftKept(page, '24,')
   await page.reload()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix begun”$/ }).waitFor()
   await inFront(page)
-  await page.getByRole('button', { name: 'Temperature', exact: true }).click()
+  await page.getByRole('button', { name: 'Dough temperature', exact: true }).click()
   await expect.poll(() => page.getByLabel('Dough temperature').inputValue()).toBe('24,')
   await page.getByLabel('Dough temperature').fill('24,5')
-  await page.getByRole('button', { name: 'Keep', exact: true }).click()
+  await page.getByRole('button', { name: /^Keep 24,5/ }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Dough 24.5 °C”$/ }).waitFor()
-  await page.getByRole('button', { name: 'Hands off: 30 min of rest begin' }).click()
+  await page.getByRole('button', { name: 'Hands off', exact: true }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix: hands off”$/ }).click()
-  await page.getByRole('button', { name: 'Done without its rest' }).click()
+  await page.getByRole('button', { name: 'Hands off', exact: true }).click()
+  await page.getByRole('button', { name: 'Rest over and Fold 1 of 2 begins' }).click()
   await page.getByText('The rest is not over.').waitFor()
   await page.getByRole('button', { name: 'End the rest now' }).click()
-  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done”$/ }).waitFor()
+  await page.getByRole('button', { name: /^Undo “[A-Z]: Mix done” and “Fold 1/ }).waitFor()
 }
 
 /** Each taster's likings, in the order the codes come to them: made up, and not the same for any two. */

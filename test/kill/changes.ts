@@ -39,7 +39,7 @@ export function changesOfProfile(): readonly Change[] {
   let tasting = ''
   const openBench = async ({ page }: Place) => {
     await page.goto(bench)
-    await page.getByRole('button', { name: 'Temperature', exact: true }).waitFor()
+    await page.getByRole('button', { name: 'More to log' }).waitFor()
   }
   return [
     {
@@ -91,9 +91,10 @@ export function changesOfProfile(): readonly Change[] {
       make: async (place) => {
         const celsius = (23 + (place.round % 20) / 10).toFixed(1)
         await openBench(place)
+        await place.page.getByRole('button', { name: 'More to log' }).click()
         await place.page.getByRole('button', { name: 'Temperature', exact: true }).click()
         await place.page.getByLabel('Dough temperature').fill(celsius)
-        await place.page.getByRole('button', { name: 'Keep', exact: true }).click()
+        await place.page.getByRole('button', { name: /^Keep \d/ }).click()
         await undoOf(place.page, /^Undo .*Dough/).waitFor()
         return { counts: { temperature: 1 } }
       },
@@ -106,7 +107,7 @@ export function changesOfProfile(): readonly Change[] {
         const more = place.page.getByRole('button', { name: /^More/ })
         if (!(await photo.isVisible())) await more.click()
         await photo.click()
-        await place.page.locator('input[type=file][accept="image/*"]').setInputFiles({
+        await place.page.locator('input[type=file][accept="image/*"]:not([capture])').setInputFiles({
           ...{ name: 'dough.png', mimeType: 'image/png', buffer: pixel },
         })
         await undoOf(place.page, /^Undo .*[Pp]hoto/).waitFor()

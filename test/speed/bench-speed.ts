@@ -37,7 +37,7 @@ function pressOnce(page: Page): Promise<number> {
           requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - from)))
         })
         watcher.observe(document.body, { childList: true, subtree: true, characterData: true })
-        document.querySelector<HTMLElement>('section[aria-label=Now] button')?.click()
+        document.querySelector<HTMLElement>('section[aria-label="Main press"] button')?.click()
       }),
   )
 }

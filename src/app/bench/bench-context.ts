@@ -17,6 +17,10 @@ export interface Bench {
   whole: WholeTrial
   plan: Plan
   session: Session
+  /** Names this device in the log. */
+  device: string
+  /** The codes of this session are kept and the cover is on: letters alone, no level, weight or key. */
+  covered: boolean
   /** The session's log as it stands: corrections applied, what was undone left out. */
   events: readonly Standing[]
   /** Stores at once; several entries of one press are kept all or none. False where it was not kept, which is said. */

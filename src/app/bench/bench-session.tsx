@@ -1,41 +1,45 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import { ClockNote } from '@/app/bench/day/clock-note.tsx'
-import { ComingUp, FollowTheClock } from '@/app/bench/day/coming-up.tsx'
+import { CoveredNote } from '@/app/bench/day/covered-note.tsx'
+import { DayParts } from '@/app/bench/day/day-parts.tsx'
 import { frontLine } from '@/app/bench/day/front-line.ts'
+import type { Entering } from '@/app/bench/day/log-presses.tsx'
 import { nextOnLine } from '@/app/bench/day/next-on-line.ts'
 import { NowStep } from '@/app/bench/day/now-step.tsx'
-import { OffPlan } from '@/app/bench/day/off-plan.tsx'
-import { OvenCaution } from '@/app/bench/day/oven-caution.tsx'
-import { RunningClocks } from '@/app/bench/day/running-clocks.tsx'
-import { ServingKey } from '@/app/bench/day/serving-key.tsx'
 import { useAgenda } from '@/app/bench/day/use-agenda.ts'
-import { EntryKeyBoard } from '@/app/bench/entries/entry-key-board.tsx'
 import { EntryPanel } from '@/app/bench/entries/entry-panel.tsx'
 import type { BenchUnit } from '@/app/bench/entries/entry-props.ts'
-import { useEntryKeys } from '@/app/bench/entries/use-entry-keys.ts'
-import { LogList } from '@/app/bench/log/log-list.tsx'
 import { useBenchLog } from '@/app/bench/log/use-bench-log.ts'
+import { MorePanel } from '@/app/bench/more/more-panel.tsx'
+import { OvenView } from '@/app/bench/oven/oven-view.tsx'
+import { BenchRail } from '@/app/bench/rail/bench-rail.tsx'
+import { type LineNow, linesNow } from '@/app/bench/rail/line-now.ts'
+import { Missed } from '@/app/bench/ring/missed.tsx'
+import { useRinging } from '@/app/bench/ring/use-ringing.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
-import { landing } from '@/app/kit/press/keep-focus.ts'
-import { LinkButton } from '@/app/kit/press/link-button.tsx'
+import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
-import { sessionUnsealed } from '@/core/seal/sealed.ts'
+import { levelAxis } from '@/core/figure/level-axis.ts'
+import { sessionSealed } from '@/core/seal/sealed.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import { dayAlarms } from '@/core/session/alarms/day-alarms.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
-import type { EntryKind } from '@/core/session/press/entry-kinds.ts'
+import { ovenCues } from '@/core/session/oven/oven-cues.ts'
+import { ovenNow } from '@/core/session/oven/oven-now.ts'
+import { goToPress } from '@/core/session/press/go-to-press.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
-import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { AllDone } from './all-done.tsx'
 import styles from './bench.module.css'
 import { type Bench, BenchContext } from './bench-context.ts'
-import { BenchFoot } from './bench-foot.tsx'
 import { useKeepAwake } from './keep-awake.ts'
 import { NotLogged } from './not-logged.tsx'
+import { toFront } from './to-front.ts'
 
 interface BenchSessionProps {
   whole: WholeTrial
@@ -43,122 +47,127 @@ interface BenchSessionProps {
   device: string
 }
 
-/** One session being worked: the step in front with its clock, the entries, what comes next, the log; clocks and undo at the foot. */
+/** One session being worked: the doughs' clocks, the one thing to do now with its main press, and the day below. */
 export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const { notebook, now } = useServices()
-  useKeepAwake()
+  const awake = useKeepAwake()
   const { log, notLogged } = useBenchLog(whole, session)
-  const key = `bench/${session.id}`
-  const drafts = useDraft(draftsOf(notebook, key, 'What was typed at the bench'))
+  const drafts = useDraft(draftsOf(notebook, `bench/${session.id}`, 'What was typed at the bench'))
+  const uncovered = useUncoveredTrial()
   const { levelId, pick } = useCurrentLevel()
   const [picked, setPicked] = useState<BenchUnit | null>(null)
-  const [entering, setEntering] = useState<{ kind: EntryKind; unit: BenchUnit } | null>(null)
+  const [entering, setEntering] = useState<Entering | null>(null)
 
   const plan = planOfSession(whole, session)
+  const covered = sessionSealed(whole, session.id) && uncovered.trialId !== whole.trial.id
   const events = eventsOfSession(whole.events, session.id)
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
   const items = useAgenda(session, plan, events, now)
   const { item, unit } = frontLine(session, items, levelId, picked)
-  const bench: Bench = { whole, plan, session, events, log, notLogged, drafts }
+  const oven = useMemo(() => ovenNow(session, plan, items, runs), [session, plan, items, runs])
+  const alarms = useMemo(() => dayAlarms(items), [items])
+  const cues = useMemo(() => ovenCues(oven.inside), [oven])
+  const bench: Bench = { whole, plan, session, device, covered, events, log, notLogged, drafts }
+  const ringing = useRinging({ alarms, cues, bench, awake })
+
   const bringToFront = (each: AgendaItem) => {
     pick(each.levelId)
     setPicked(each.unit)
     setEntering(null)
-    window.scrollTo(0, 0)
+    toFront()
   }
+  const bringLine = (line: LineNow) => {
+    if (line.item) bringToFront(line.item)
+    else {
+      pick(line.levelId)
+      setPicked(line.unit)
+      setEntering(null)
+      toFront()
+    }
+  }
+  const followClock = () => {
+    pick(null)
+    setPicked(null)
+  }
+  const levelIds = levelAxis(plan.levels).positions.map((position) => position.levelId)
+  useEffect(() => toFront(), [])
+  const lines = linesNow(session, levelIds, items, runs)
+  const frontKey = lines.find(
+    (line) =>
+      line.unit.id === unit?.id ||
+      (line.levelId !== null && line.levelId === (item?.levelId ?? levelId)) ||
+      lines.length === 1,
+  )?.key
   const others = items.filter((each) => each !== item)
-  const bakesNext = item?.step.kind === 'bake' || item?.step.kind === 'warm-up'
+  const atOven = item !== null && item.step.kind === 'bake'
+  const onEnter = (next: Entering) => {
+    setEntering(next)
+    toFront()
+  }
   return (
     <BenchContext value={bench}>
-      <ClockNote device={device} />
-      <NotLogged />
-      {entering ? (
-        <ErrorBoundary what="this entry" of={entering}>
-          <EntryPanel kind={entering.kind} unit={entering.unit} onClose={() => setEntering(null)} />
-        </ErrorBoundary>
-      ) : (
-        <div className={styles.columns}>
-          <div className={styles.front}>
-            {bakesNext ? <OvenCaution open /> : null}
+      <div data-bench-rail="" />
+      <ErrorBoundary what="the clocks of the doughs" of={items}>
+        <BenchRail lines={lines} frontKey={frontKey ?? null} onPick={bringLine} />
+      </ErrorBoundary>
+      <div className={styles.columns}>
+        <div className={styles.front}>
+          <ClockNote device={device} />
+          <NotLogged />
+          <Missed ringing={ringing} />
+          {entering && entering.kind !== 'more' ? (
+            <ErrorBoundary what="this entry" of={entering}>
+              <EntryPanel {...entering} kind={entering.kind} onClose={() => setEntering(null)} />
+            </ErrorBoundary>
+          ) : entering ? (
+            <ErrorBoundary what="what can be logged" of={entering}>
+              <MorePanel
+                item={item}
+                unit={entering.unit}
+                runs={runs}
+                onEnter={(kind) => onEnter({ kind, unit: entering.unit })}
+                onClose={() => setEntering(null)}
+              />
+            </ErrorBoundary>
+          ) : (
             <ErrorBoundary what="the step in front" of={items}>
-              {item ? (
-                <NowStep item={item} runs={runs} next={nextOnLine(runs, item)} />
+              {item && unit ? (
+                atOven ? (
+                  <OvenView oven={oven} front={item} unit={unit} runs={runs} onEnter={onEnter} />
+                ) : (
+                  <NowStep
+                    item={item}
+                    unit={unit}
+                    runs={runs}
+                    next={nextOnLine(runs, item)}
+                    goTo={goToPress(session, item, others, runs, events)}
+                    mayLaunch={oven.freePlaces > 0 && oven.next === null}
+                    waiting={others[0] ?? null}
+                    onGo={bringToFront}
+                    onEnter={onEnter}
+                  />
+                )
               ) : (
-                <AllDone whole={whole} session={session} everything={items.length === 0} />
+                <AllDone
+                  everything={items.length === 0}
+                  unit={unit}
+                  runs={runs}
+                  onEnter={onEnter}
+                />
               )}
             </ErrorBoundary>
-            <ErrorBoundary what="the entries" of={items}>
-              {unit ? (
-                <Keys item={item} unit={unit} onPick={(kind) => setEntering({ kind, unit })} />
-              ) : null}
-            </ErrorBoundary>
-            {bakesNext ? null : <OvenCaution open={false} />}
-            {levelId === null && picked === null ? null : (
-              <FollowTheClock
-                onPress={() => {
-                  pick(null)
-                  setPicked(null)
-                }}
-              />
-            )}
-          </div>
-          <div>
-            <ErrorBoundary what="what comes next" of={items}>
-              <ComingUp items={others} onPick={bringToFront} />
-            </ErrorBoundary>
-            <ErrorBoundary what="what went otherwise than planned" of={whole}>
-              <OffPlan />
-            </ErrorBoundary>
-            <ErrorBoundary what="the key of the codes" of={whole}>
-              <ServingKey />
-            </ErrorBoundary>
-            <ErrorBoundary what="the log" of={whole}>
-              <LogList />
-            </ErrorBoundary>
-          </div>
+          )}
+          {entering ? null : <CoveredNote />}
         </div>
-      )}
-      <BenchFoot device={device}>
-        <ErrorBoundary what="the running clocks" of={items}>
-          <RunningClocks items={entering ? items : others} runs={runs} onPick={bringToFront} />
-        </ErrorBoundary>
-      </BenchFoot>
+        <DayParts
+          items={others}
+          runs={runs}
+          ringing={ringing}
+          followed={levelId === null && picked === null}
+          onFollow={followClock}
+          onPick={bringToFront}
+        />
+      </div>
     </BenchContext>
-  )
-}
-
-interface KeysProps {
-  item: AgendaItem | null
-  unit: BenchUnit
-  onPick: (kind: EntryKind) => void
-}
-
-function Keys({ item, unit, onPick }: KeysProps) {
-  return <EntryKeyBoard key={unit.id} keys={useEntryKeys(item, unit)} onPick={onPick} />
-}
-
-interface AllDoneProps {
-  whole: WholeTrial
-  session: Session
-  everything: boolean
-}
-
-/** Where to go when nothing is left to do: to the tasting, or, with that behind, to the next planned session or the findings. */
-function AllDone({ whole, session, everything }: AllDoneProps) {
-  const next = nextSession(whole)
-  const tasted = sessionUnsealed(whole.events, session.id)
-  const place = next !== null ? 'plan' : tasted ? 'findings' : 'tasting'
-  return (
-    <div className={styles.now}>
-      <h2 className={styles.nowTitle} {...landing}>
-        {everything ? 'All steps are done' : 'This dough is through'}
-      </h2>
-      {next === null ? null : (
-        <p className={styles.then}>Session {next} begins on the Plan page.</p>
-      )}
-      <LinkButton href={`#/trial/${whole.trial.id}/${place}`} kind="primary" size="bench">
-        To the {place}
-      </LinkButton>
-    </div>
   )
 }

@@ -9,11 +9,11 @@ interface LineMarkProps {
   letterOnly?: boolean
 }
 
-/** A batch or piece by its tab; a dough that serves all levels by its bare letter. */
+/** A batch or piece by its tab; a dough that serves all levels, and every one while the codes are kept, by its bare letter. */
 export function LineMark({ unit, size = 'plain', letterOnly = false }: LineMarkProps) {
-  const { session, plan } = useBench()
+  const { session, plan, covered } = useBench()
   const { letter, levelId } = unitName(session, plan, unit)
-  if (levelId === null) return <b className={styles.commonDough}>{letter}</b>
+  if (levelId === null || covered) return <b className={styles.bareLetter}>{letter}</b>
   return (
     <LevelTab
       levels={plan.levels}

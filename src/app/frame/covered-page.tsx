@@ -18,10 +18,12 @@ interface CoveredPageProps {
   title: string
   /** Lifts the cover for this sitting; null for a place that has nothing to show before the unsealing. */
   onUncover: (() => void) | null
+  /** Opens the bench with letters alone, for whoever still works while others taste; null elsewhere. */
+  onWork: (() => void) | null
 }
 
 /** What stands in place of a page that would name levels while a tasting is sealed. A look is possible, said and recorded. */
-export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProps) {
+export function CoveredPage({ whole, sealed, title, onUncover, onWork }: CoveredPageProps) {
   const { notebook } = useServices()
   const [asking, setAsking] = useState(false)
   const uncover = async () => {
@@ -44,6 +46,7 @@ export function CoveredPage({ whole, sealed, title, onUncover }: CoveredPageProp
       <LinkButton href={`#/trial/${whole.trial.id}/tasting`} kind="primary">
         To the tasting
       </LinkButton>
+      {onWork ? <Button onPress={onWork}>Go on working, letters only</Button> : null}
       {onUncover ? (
         <Button kind="quiet" onPress={() => setAsking(true)}>
           I bake and do not taste: uncover for me

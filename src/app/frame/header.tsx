@@ -37,6 +37,7 @@ export function Header() {
           <span className={styles.name}>Evenhand</span>
         </Link>
       )}
+      {place?.name === 'bench' ? <div id="head-words" className={styles.words} /> : null}
       {place && trialId ? (
         <WaysOfTrial trialId={trialId} place={place} atTable={lentTo === trialId} />
       ) : atTable ? null : (

@@ -1,4 +1,4 @@
-import { Suspense } from 'react'
+import { Suspense, useState } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
@@ -59,6 +59,7 @@ function PlacePage({ place }: { place: PlaceName }) {
   if (!View) throw new Error(`no page for the place ${place.name}`)
   const uncovered = useUncoveredTrial()
   const { seated } = useSeated()
+  const [works, setWorks] = useState(false)
   const mayLook = uncoverable.has(place.name)
   const cover = trialCover(
     planInForce(whole),
@@ -66,10 +67,14 @@ function PlacePage({ place }: { place: PlaceName }) {
     place.name,
     mayLook && uncovered.trialId === id,
   )
+  const isBench = place.name === 'bench'
+  // The bench has a head and a rail of its own, with letters alone while the codes are kept.
+  const covers = cover.sealed.length > 0 && place.name !== 'tasting' && !(isBench && works)
+  const atBench = isBench && whole.sessions.length > 0 && !covers
   return (
     <>
       <PageTitle parts={[place.title, cover.tabTitle]} />
-      {seated ? null : (
+      {seated || atBench ? null : (
         <>
           <TrialHead whole={whole} cover={cover} placeName={place.name} />
           <TrialRail whole={whole} cover={cover} placeName={place.name} />
@@ -79,16 +84,19 @@ function PlacePage({ place }: { place: PlaceName }) {
         id="page"
         ref={guardPresses}
         tabIndex={-1}
-        className={seated ? '' : `${styles.page} ${styles.placePage}`}
+        className={
+          seated ? '' : `${styles.page} ${styles.placePage} ${atBench ? styles.benchPage : ''}`
+        }
       >
         <ErrorBoundary key={place.name} what={`the ${place.title} page`}>
           <Suspense fallback={<Progress label={`Opening ${place.title}`} done={null} />}>
-            {cover.sealed.length > 0 && place.name !== 'tasting' ? (
+            {covers ? (
               <CoveredPage
                 whole={whole}
                 sealed={cover.sealed}
                 title={place.title}
                 onUncover={mayLook ? () => uncovered.uncover(id) : null}
+                onWork={isBench ? () => setWorks(true) : null}
               />
             ) : (
               <View />

@@ -8,6 +8,7 @@ import styles from '@/app/tasting/seat/tasting.module.css'
 import { sealOf } from '@/core/seal/sealed.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { BakersDesk } from './bakers-desk.tsx'
+import { NeverBaked } from './never-baked.tsx'
 import { SeatOfTaster } from './seat-of-taster.tsx'
 import { ServedList } from './served-list.tsx'
 import { type Table, TableContext } from './tasting-context.ts'
@@ -40,7 +41,9 @@ export function TastingPlace() {
         {tasterId === null || !taking || !here.has(tasterId) ? (
           <>
             <ErrorBoundary what="the seats at the table" of={whole}>
-              <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
+              <NeverBaked>
+                <Welcome onSit={sit} sessions={sessions} onSession={setSessionId} />
+              </NeverBaked>
             </ErrorBoundary>
             {table.state.seal === 'unsealed' ? (
               <ErrorBoundary what="which was which" of={whole}>

@@ -1,6 +1,10 @@
 import { useState } from 'react'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { dayClosed, dayMissing, isNothingMissing } from '@/core/session/day-missing.ts'
+import { eventsOfSession } from '@/core/session/effective-events.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { missingAtTableText } from '@/core/wording/bench/day-missing-text.ts'
 import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
@@ -9,6 +13,9 @@ import { useTableLog } from './use-table-log.ts'
 export function Unseal() {
   const { whole, session, state } = useTable()
   const log = useTableLog()
+  const events = eventsOfSession(whole.events, session.id)
+  const missing = dayMissing(session, planOfSession(whole, session), events)
+  const open = !isNothingMissing(missing) && !dayClosed(events)
   const [asking, setAsking] = useState(false)
   return (
     <>
@@ -39,6 +46,12 @@ export function Unseal() {
           {stillMissing(state, whole.kitchen)} Afterwards no ballot can be added or changed, and the
           codes cannot be sealed again.
         </p>
+        {open ? (
+          <p>
+            {missingAtTableText(missing)} It can still be logged at the bench; once the codes are
+            open, the report says what is missing.
+          </p>
+        ) : null}
       </Dialog>
     </>
   )

@@ -60,7 +60,7 @@ test('a press is on disk at once: the bench opened anew shows the step running, 
 test('a press that ends one step and begins the next is named by both at undo', async () => {
   const screen = await render(bench(await freshDay()))
   await screen.getByRole('button', { name: 'Begin', exact: true }).click()
-  await screen.getByRole('button', { name: 'Done, and Proof begins' }).click()
+  await screen.getByRole('button', { name: 'It makes a windowpane: done and Proof begins' }).click()
   await expect
     .element(screen.getByRole('button', { name: 'Undo “D: Mix done” and “Proof begun”' }))
     .toBeVisible()
@@ -75,8 +75,10 @@ test('a step that ends by a mark is ended by the mark, not by the clock', async 
   await expect
     .element(screen.getByText('about 5 min of work, then 30 min of waiting'))
     .toBeVisible()
-  await screen.getByRole('button', { name: 'It makes a windowpane: done' }).click()
-  await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix done”' })).toBeVisible()
+  await screen.getByRole('button', { name: /^It makes a windowpane: done/ }).click()
+  await expect
+    .element(screen.getByRole('button', { name: 'Undo “D: Mix done” and “Proof begun”' }))
+    .toBeVisible()
 })
 
 test('before anything is weighed weighing is the first key, and one press takes the planned reading', async () => {
@@ -92,6 +94,7 @@ test('before anything is weighed weighing is the first key, and one press takes 
 test('a step that is not done is skipped by one press: nothing begins, the next is asked for, and the log shows it as otherwise than planned', async () => {
   const notebook = await freshDay()
   const screen = await render(bench(notebook))
+  await screen.getByRole('button', { name: 'More to log' }).click()
   await screen.getByRole('button', { name: 'Skip Mix' }).click()
   await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix skipped”' })).toBeVisible()
   await expect.element(screen.getByText('D: Mix was skipped.')).toBeVisible()

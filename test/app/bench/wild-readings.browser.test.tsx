@@ -36,21 +36,22 @@ async function freshBench() {
 
 test('a temperature that hardly can be asks first, and is kept as it is by a second press', async () => {
   const { screen, kept, press } = await freshBench()
+  await press('More to log')
   await press('Temperature')
   await expect.element(screen.getByText('Usually 2 °C to 38 °C.')).toBeVisible()
   await screen.getByLabelText('Dough temperature').fill('52')
-  await press('Keep')
+  await press('Keep 52 °C')
   await expect.element(screen.getByRole('alert')).toHaveTextContent('Dough at 52 °C?')
   expect(await kept()).toEqual([])
-  await press('Keep 52 as it is')
+  await press('Keep 52 °C as it is')
   await expect.poll(kept).toMatchObject([{ kind: 'temperature', celsius: 52 }])
 })
 
 test('too little of an ingredient says what to add, and what it makes of the level', async () => {
   const { screen, kept, press } = await freshBench()
   await press('Weigh')
-  await screen.getByLabelText('It shows something else').fill('5')
-  await press('Keep')
+  await screen.getByLabelText('On the scale').fill('5')
+  await press('Keep 5 g')
   await expect.element(screen.getByRole('alert')).toHaveTextContent(/g too little: add .* g of/)
   await expect
     .element(screen.getByRole('alert'))
@@ -99,9 +100,10 @@ test('a clock that was set back is said, with what the last entry says', async (
 
 test('a wild number typed in a correction asks too, and is kept as it is by a second press', async () => {
   const { screen, kept, press } = await freshBench()
+  await press('More to log')
   await press('Temperature')
   await screen.getByLabelText('Dough temperature').fill('24')
-  await press('Keep')
+  await press('Keep 24 °C')
   await screen
     .getByRole('button', { name: /Dough 24/ })
     .first()
@@ -117,10 +119,11 @@ test('a wild number typed in a correction asks too, and is kept as it is by a se
 
 test('a press that the notebook cannot keep is said at the bench, which stays with what was typed', async () => {
   const { screen, notebook, press } = await freshBench()
+  await press('More to log')
   await press('Temperature')
   await screen.getByLabelText('Dough temperature').fill('24')
   notebook.logAll = () => Promise.reject(new NotebookFailure('out-of-room'))
-  await press('Keep')
+  await press('Keep 24 °C')
   await expect
     .element(screen.getByText('This press was not logged. This device has no room left.'))
     .toBeVisible()
@@ -134,6 +137,11 @@ test('an end pressed hours late asks what time it ended; a wild time asks, and a
   try {
     // Begun at 08:05 by the kitchen clock; now it is 14:00.
     clock = begun + 360 * minutes
+    // By the plan the other dough is due sooner by now: the tab brings this one to the front.
+    await screen
+      .getByRole('navigation', { name: /^Doughs/ })
+      .getByRole('button', { name: /^D / })
+      .click()
     await screen
       .getByRole('button', { name: /^Done|^It / })
       .first()

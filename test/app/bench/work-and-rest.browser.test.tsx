@@ -53,29 +53,32 @@ async function freshBench() {
 test('after the work hands off begins the rest; ending it early asks once, with what it costs', async () => {
   const { screen, kept, press } = await freshBench()
   await press('Begin')
-  await press('Hands off: 30 min of rest begin')
+  await press('Hands off')
   await expect
     .element(screen.getByRole('button', { name: 'Undo “D: Mix: hands off”' }))
     .toBeVisible()
   // The other dough is to be begun sooner than this rest ends, so it came to the front: its clock brings this one back.
   await screen
-    .getByRole('list', { name: 'Clocks of the other lines' })
-    .getByRole('button')
-    .first()
+    .getByRole('navigation', { name: /^Doughs/ })
+    .getByRole('button', { name: /^D / })
     .click()
-  await press('Done')
+  const restOver = () => screen.getByRole('button', { name: /^Rest over/ }).click()
+  await restOver()
   await expect
     .element(screen.getByRole('alert'))
     .toHaveTextContent('are left: ended now it has had')
   expect(await kept()).toEqual(['lock', 'step-started', 'hands-off'])
   await press('Let it rest')
-  await press('Done')
+  await restOver()
   await press('End the rest now')
-  await expect.poll(kept).toEqual(['lock', 'step-started', 'hands-off', 'step-stopped'])
+  await expect
+    .poll(kept)
+    .toEqual(['lock', 'step-started', 'hands-off', 'step-stopped', 'step-started'])
 })
 
 test('skipping a step starts nothing: the next one waits to be begun', async () => {
   const { screen, kept, press } = await freshBench()
+  await press('More to log')
   await press('Skip Mix')
   await expect.element(screen.getByRole('heading', { name: 'Proof', exact: true })).toBeVisible()
   expect(await kept()).toEqual(['step-skipped'])

@@ -2,7 +2,6 @@ import { useState } from 'react'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { OddReading } from '@/app/bench/entries/odd-reading.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
-import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { momentOf, typedTimeOfDay } from '@/core/session/press/time-of-day.ts'
 import { impossibleTimeText } from '@/core/wording/bench/impossible-time-text.ts'
@@ -14,20 +13,28 @@ interface LateEndEntryProps {
   /** UTC ms. */
   beganAt: number
   plannedAt: number
-  stepKey: string
-  /** Logs the end at a moment; null stands for just now. */
-  onEnd: (at: number | null) => Promise<unknown>
+  /** The moment that was typed (UTC ms); undefined while none stands that can be. */
+  onMoment: (at: number | undefined) => void
 }
 
 /** An end that is pressed hours after the planned one: asks what time it ended, which the press cannot tell. */
-export function LateEndEntry({ beganAt, plannedAt, stepKey, onEnd }: LateEndEntryProps) {
+export function LateEndEntry({ beganAt, plannedAt, onMoment }: LateEndEntryProps) {
   const { session } = useBench()
   const now = useServices().now()
   const { zone } = session
   const [text, setText] = useState('')
-  const time = typedTimeOfDay(text)
-  const at = time && momentOf(time, plannedAt, (moment) => civilTime(moment, zone))
+  const momentIn = (typed: string) => {
+    const time = typedTimeOfDay(typed)
+    return time && momentOf(time, plannedAt, (moment) => civilTime(moment, zone))
+  }
+  const at = momentIn(text)
   const problem = problemOf(at, { beganAt, now, zone })
+  const type = (typed: string) => {
+    setText(typed)
+    const moment = momentIn(typed)
+    const stands = problemOf(moment, { beganAt, now, zone }) === undefined
+    onMoment(stands && moment !== null ? moment : undefined)
+  }
   return (
     <>
       <OddReading
@@ -39,23 +46,11 @@ export function LateEndEntry({ beganAt, plannedAt, stepKey, onEnd }: LateEndEntr
       <TextField
         label="It ended at"
         value={text}
-        onValue={setText}
+        onValue={type}
         maxLength={8}
         hint={at === null ? `Such as ${clockTime(plannedAt, zone)}.` : dayTime(at, now, zone)}
         problem={text === '' ? undefined : problem}
       />
-      <Button
-        kind="primary"
-        size="bench"
-        means={`late end/${stepKey}`}
-        disabled={problem !== undefined}
-        onPress={() => onEnd(at)}
-      >
-        It ended then
-      </Button>
-      <Button size="bench" means={`end just now/${stepKey}`} onPress={() => onEnd(null)}>
-        It ended just now
-      </Button>
     </>
   )
 }

@@ -12,8 +12,9 @@ import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /** Which code goes on which piece, folded away until the pieces are plated; it can be printed for a helper. */
 export function ServingKey() {
-  const { session, plan } = useBench()
+  const { session, plan, covered } = useBench()
   const [printing, setPrinting] = useState(false)
+  if (covered) return null
   if (session.dealt.servings.length === 0 && session.dealt.sets.length === 0) return null
   return (
     <details className={styles.key}>

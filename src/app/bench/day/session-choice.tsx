@@ -1,31 +1,46 @@
-import styles from '@/app/bench/bench.module.css'
-import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { useEffect, useState } from 'react'
+import { createPortal } from 'react-dom'
+import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useServices } from '@/app/services/services.ts'
 import type { Session } from '@/core/session/session-record.ts'
+import { clockTime } from '@/core/wording/words/clock-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
+import styles from './session-choice.module.css'
 
 interface SessionChoiceProps {
+  /** What the trial asks, or, while the codes are kept, words that name no level. */
+  question: string
   sessions: readonly Session[]
   session: Session
   onPick: (sessionId: string) => void
 }
 
-/** Which session is on the bench; with only one, which it is. */
-export function SessionChoice({ sessions, session, onPick }: SessionChoiceProps) {
-  if (sessions.length < 2)
-    return (
-      <p className={styles.quiet}>
-        Session {session.number} of {session.plannedSessions}
-      </p>
-    )
-  return (
-    <SelectField
-      label="Session"
-      value={session.id}
-      options={sessions.map((each) => ({
-        value: each.id,
-        label: `${each.number}, begun ${dateText(each.createdAt, each.zone)}`,
-      }))}
-      onValue={onPick}
-    />
+/** Which session is on the bench and what time it is, in the page's one line of head; of several sessions a press chooses. */
+export function SessionChoice({ question, sessions, session, onPick }: SessionChoiceProps) {
+  const now = useTicking(useServices().now)
+  const [head, setHead] = useState<HTMLElement | null>(null)
+  useEffect(() => setHead(document.getElementById('head-words')), [])
+  const words = (
+    <p className={styles.line}>
+      <b className={styles.question}>{question}</b>
+      {sessions.length < 2 ? (
+        <span>Session {session.number}</span>
+      ) : (
+        <select
+          className={styles.choice}
+          aria-label="Session"
+          value={session.id}
+          onChange={(change) => onPick(change.target.value)}
+        >
+          {sessions.map((each) => (
+            <option key={each.id} value={each.id}>
+              Session {each.number}, begun {dateText(each.createdAt, each.zone)}
+            </option>
+          ))}
+        </select>
+      )}
+      <span className={styles.time}>{clockTime(now, session.zone)}</span>
+    </p>
   )
+  return head ? createPortal(words, head) : words
 }

@@ -1,5 +1,5 @@
-import { useState } from 'react'
 import { useBench } from '@/app/bench/bench-context.ts'
+import { BenchFoot } from '@/app/bench/bench-foot.tsx'
 import { OddReading } from '@/app/bench/entries/odd-reading.tsx'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -8,15 +8,33 @@ import type { AgendaItem } from '@/core/session/agenda.ts'
 import { earlyEnd } from '@/core/session/press/early-end.ts'
 import { lateEnd } from '@/core/session/press/late-end.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
-import { handsOffPress, skipPress, stepPress } from '@/core/session/press/step-press.ts'
+import { handsOffPress, stepPress } from '@/core/session/press/step-press.ts'
 import type { StepRun } from '@/core/session/step-runs.ts'
 import { earlyEndText } from '@/core/wording/bench/early-end-text.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
 import { doneText } from '@/core/wording/plan/ends-by-text.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
 import { LateEndEntry } from './late-end-entry.tsx'
 
-interface StepPressesProps {
+/** What is asked before an end is logged: a rest that is not over, with what it costs; an end hours late, with its time. */
+export type Asked =
+  | { why: 'early'; cost: string; press: readonly BenchEntry[] }
+  | {
+      why: 'late'
+      beganAt: number
+      plannedAt: number
+      /** The typed moment; undefined while none stands that can be. */
+      at: number | undefined
+      press: readonly BenchEntry[]
+    }
+
+interface AskedProps {
+  asked: Asked | null
+  onAsked: (asked: Asked | null) => void
+}
+
+interface StepPressesProps extends AskedProps {
+  /** The oven has a place and nothing waits for it: what is proved goes in by the press that ends its proof. */
+  mayLaunch: boolean
   item: AgendaItem
   runs: readonly StepRun[]
   run: StepRun | undefined
@@ -24,141 +42,148 @@ interface StepPressesProps {
   next: StepRun | null
 }
 
-/** A rest that is to be ended before its time: what it costs, and the press that waits for a second word. */
-interface Asked {
-  cost: string
-  press: readonly BenchEntry[]
+/** What is asked stands where the log's presses stood. */
+export function AskedEnd({ asked, onAsked }: Pick<AskedProps, 'onAsked'> & { asked: Asked }) {
+  if (asked.why === 'late')
+    return (
+      <LateEndEntry
+        beganAt={asked.beganAt}
+        plannedAt={asked.plannedAt}
+        onMoment={(at) => onAsked({ ...asked, at })}
+      />
+    )
+  return <OddReading words={{ mend: 'The rest is not over.', beside: asked.cost }} />
 }
 
-/** The presses of the step in front. The work ends by hands off, the rest by Done; ending a rest early asks once. */
-export function StepPresses({ item, runs, run, next }: StepPressesProps) {
+/** The main press of the step in front. The work ends by hands off, the rest by Done; ending a rest early asks once. */
+export function StepPresses({
+  item,
+  runs,
+  run,
+  next,
+  mayLaunch,
+  asked,
+  onAsked,
+}: StepPressesProps) {
   const { log, plan, session, events } = useBench()
   const { now } = useServices()
   const degrees = useTemperatureText()
-  const [asked, setAsked] = useState<Asked | null>(null)
-  const [late, setLate] = useState<readonly BenchEntry[] | null>(null)
-  const { step, handsOn } = item
-  const ending = item.do === 'end'
-  const stepKey = `${item.unit.id}/${step.id}/${item.repeat}`
-  const isBake = step.kind === 'bake'
+  const stepKey = `${item.unit.id}/${item.step.id}/${item.repeat}`
+  const plannedAt = run ? lateEnd(run, now()) : null
   const end = (...press: BenchEntry[]) => {
-    if (run && lateEnd(run, now()) !== null) {
-      setLate(press)
+    if (run && plannedAt !== null && run.startedAt !== null) {
+      onAsked({ why: 'late', beganAt: run.startedAt, plannedAt, at: undefined, press })
       return undefined
     }
     const early = run ? earlyEnd(run, runs, now()) : null
     if (!early) return log(...press)
-    setAsked({ cost: earlyEndText(early, session), press })
+    onAsked({ why: 'early', cost: earlyEndText(early, session), press })
     return undefined
   }
-  const plannedAt = run ? lateEnd(run, now()) : null
-  if (late && run && run.startedAt !== null && plannedAt !== null)
+  const answered = async (...press: readonly BenchEntry[]) => {
+    if (await log(...press)) onAsked(null)
+  }
+  if (asked?.why === 'late')
     return (
-      <LateEndEntry
-        beganAt={run.startedAt}
-        plannedAt={plannedAt}
-        stepKey={stepKey}
-        onEnd={async (at) => {
-          if (await log(...late.map((entry) => endedAt(entry, at)))) setLate(null)
-        }}
-      />
+      <BenchFoot
+        beside={
+          <Button
+            size="bench"
+            means={`end just now/${stepKey}`}
+            onPress={() => answered(...asked.press)}
+          >
+            <span>It ended just now</span>
+          </Button>
+        }
+      >
+        <Button
+          kind="primary"
+          size="bench"
+          means={`late end/${stepKey}`}
+          disabled={asked.at === undefined}
+          onPress={() => answered(...asked.press.map((entry) => endedAt(entry, asked.at)))}
+        >
+          It ended then
+        </Button>
+      </BenchFoot>
     )
-  if (asked) {
+  if (asked)
     return (
-      <>
-        <OddReading words={{ mend: 'The rest is not over.', beside: asked.cost }} />
+      <BenchFoot
+        beside={
+          <Button
+            size="bench"
+            means={`end early/${stepKey}`}
+            onPress={() => answered(...asked.press)}
+          >
+            <span>End the rest now</span>
+          </Button>
+        }
+      >
         <Button
           kind="primary"
           size="bench"
           means={`rest on/${stepKey}`}
-          onPress={() => setAsked(null)}
+          onPress={() => onAsked(null)}
         >
           Let it rest
         </Button>
-        <Button
-          size="bench"
-          means={`end early/${stepKey}`}
-          onPress={async () => {
-            await log(...asked.press)
-            setAsked(null)
-          }}
-        >
-          End the rest now
-        </Button>
-      </>
+      </BenchFoot>
     )
-  }
-  if (handsOn) {
+  if (item.handsOn)
     return (
-      <>
+      <BenchFoot>
         <Button
           kind="primary"
           size="bench"
           means={`hands off/${stepKey}`}
           onPress={() => log(...handsOffPress(item))}
         >
-          Hands off: {durationText(step.waitSeconds)} of rest begin
+          Hands off
         </Button>
-        <Button
-          kind="quiet"
-          size="bench"
-          means={`end/${stepKey}`}
-          onPress={() => end(...stepPress(session, item, events))}
-        >
-          Done without its rest
-        </Button>
-      </>
+      </BenchFoot>
     )
-  }
+  const ending = item.do === 'end'
+  const launches = ending && next !== null && next.step.kind === 'bake' && mayLaunch
+  const goesOn = ending && next && (next.step.kind !== 'bake' || launches)
+  const own = stepPress(session, item, events)
   return (
-    <>
+    <BenchFoot>
       <Button
         kind="primary"
         size="bench"
-        means={`${item.do}/${stepKey}`}
-        onPress={() =>
-          ending
-            ? end(...stepPress(session, item, events))
-            : log(...stepPress(session, item, events))
-        }
+        means={goesOn ? `end-and-next/${stepKey}` : `${item.do}/${stepKey}`}
+        onPress={() => {
+          if (!ending) return log(...own)
+          return goesOn
+            ? end(...own, ...stepPress(session, { ...next, do: 'start' }, events))
+            : end(...own)
+        }}
       >
-        {pressText(item, degrees)}
+        <span>
+          {launches ? `Launch ${item.letter}` : mainText(item, run, degrees)}
+          {launches ? (
+            <small> ends {stepText(plan, item.step.id, item.repeat)}</small>
+          ) : goesOn ? (
+            <small> and {stepText(plan, next.step.id, next.repeat)} begins</small>
+          ) : null}
+        </span>
       </Button>
-      {ending && next && !isBake && next.step.kind !== 'bake' ? (
-        <Button
-          size="bench"
-          means={`end-and-next/${stepKey}`}
-          onPress={() =>
-            end(
-              ...stepPress(session, item, events),
-              ...stepPress(session, { ...next, do: 'start' }, events),
-            )
-          }
-        >
-          Done, and {stepText(plan, next.step.id, next.repeat)} begins
-        </Button>
-      ) : null}
-      {!ending && !isBake ? (
-        <Button
-          kind="quiet"
-          size="bench"
-          means={`skip/${stepKey}`}
-          onPress={() => log(...skipPress(item))}
-        >
-          Skip {stepText(plan, step.id, item.repeat)}
-        </Button>
-      ) : null}
-    </>
+    </BenchFoot>
   )
 }
 
 /** The end of a press at the moment it is said to have been; what the press begins, begins now. */
-function endedAt(entry: BenchEntry, at: number | null): BenchEntry {
+function endedAt(entry: BenchEntry, at: number | undefined): BenchEntry {
   const ends = entry.kind === 'step-stopped' || entry.kind === 'bake-out'
-  return ends && at !== null ? { ...entry, at } : entry
+  return ends && at !== undefined ? { ...entry, at } : entry
 }
 
-function pressText({ step, do: what }: AgendaItem, degrees: (celsius: number) => string): string {
-  if (step.kind === 'bake') return what === 'start' ? 'Into the oven' : 'Out of the oven'
-  return what === 'start' ? 'Begin' : doneText(step, degrees)
+function mainText(
+  { step, do: what }: AgendaItem,
+  run: StepRun | undefined,
+  degrees: (celsius: number) => string,
+): string {
+  if (what === 'start') return 'Begin'
+  return run && run.handsOffAt !== null ? 'Rest over' : doneText(step, degrees)
 }

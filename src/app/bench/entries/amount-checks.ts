@@ -1,6 +1,7 @@
 import {
   type Ends,
   isOutside,
+  possibleFolds,
   possibleGrams,
   possibleRise,
   possibleSize,
@@ -15,6 +16,7 @@ export function endsCheck(ends: Ends, unit: string): (value: number) => string |
 
 export const amountCheck = {
   grams: endsCheck(possibleGrams, 'g'),
+  folds: endsCheck(possibleFolds, ''),
   rise: endsCheck(possibleRise, '%'),
   size: endsCheck(possibleSize, ''),
   any: (_value: number) => undefined,

@@ -1,3 +1,5 @@
+import type { TemperatureOf } from '@/core/session/press/usual-readings.ts'
+
 export interface BenchUnit {
   kind: 'batch' | 'piece'
   id: string
@@ -6,4 +8,8 @@ export interface BenchUnit {
 export interface EntryProps {
   unit: BenchUnit
   onKept: () => void
+  /** Which reading the moment asked for, where it asked for one. */
+  of?: TemperatureOf | undefined
+  /** What a photo is of, where the moment asked for one. */
+  caption?: string | undefined
 }

@@ -16,11 +16,11 @@ interface NotKept {
 }
 
 /** A photo of the dough or piece in front, from the camera or a file. It stays on this device and travels in a backup. */
-export function PhotoEntry({ unit, onKept }: EntryProps) {
+export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
   const { notebook, now, newId } = useServices()
   const { whole, session } = useBench()
   const id = useId()
-  const [caption, setCaption] = useState('')
+  const [caption, setCaption] = useState(asked)
   const [unreadable, setUnreadable] = useState<string | null>(null)
 
   const [notKept, setNotKept] = useState<NotKept | null>(null)
@@ -56,15 +56,25 @@ export function PhotoEntry({ unit, onKept }: EntryProps) {
         onValue={setCaption}
         maxLength={500}
       />
+      <label className={styles.file} htmlFor={`${id}-camera`}>
+        Take a photo
+      </label>
+      <input
+        id={`${id}-camera`}
+        className={styles.fileInput}
+        type="file"
+        accept="image/*"
+        capture="environment"
+        onChange={(change) => void take(change.target.files?.[0])}
+      />
       <label className={styles.file} htmlFor={id}>
-        Take or choose a photo
+        Choose a picture
       </label>
       <input
         id={id}
         className={styles.fileInput}
         type="file"
         accept="image/*"
-        capture="environment"
         onChange={(change) => void take(change.target.files?.[0])}
       />
       {notKept ? <PhotoNotKept {...notKept} /> : null}

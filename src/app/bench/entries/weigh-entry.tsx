@@ -2,16 +2,21 @@ import { useState } from 'react'
 import { batchIdOf } from '@/app/bench/batch-id-of.ts'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
+import { BenchFoot } from '@/app/bench/bench-foot.tsx'
 import { LevelWorked } from '@/app/bench/day/level-worked.tsx'
+import look from '@/app/bench/day/now.module.css'
+import { PadEntry } from '@/app/bench/pad/pad-entry.tsx'
+import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import type { ToWeigh } from '@/core/session/press/to-weigh.ts'
 import { weighPress } from '@/core/session/press/weigh-press.ts'
+import { differenceText } from '@/core/wording/bench/weight-difference-text.ts'
 import { amountCheck } from './amount-checks.ts'
 import type { EntryProps } from './entry-props.ts'
-import { NumberEntry } from './number-entry.tsx'
 import type { OddReadingWords } from './odd-reading.tsx'
 import { useOddWeight } from './use-odd-weight.ts'
+import weigh from './weigh.module.css'
 import { WeighedList } from './weighed-list.tsx'
 
 /** The weights of the dough in front, one ingredient at a time: one press when the scale shows the plan, else its reading. */
@@ -20,32 +25,42 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
   const [againKey, setAgainKey] = useState<string | null>(null)
   const batchId = batchIdOf(session, unit)
   const { lines, oddIn } = useOddWeight(batchId)
-  const open = lines.find((line) =>
-    againKey === null ? line.loggedAs !== null && line.logged === null : line.key === againKey,
+  const left = lines.filter((line) => line.loggedAs !== null && line.logged === null)
+  const open = againKey === null ? left[0] : lines.find((line) => line.key === againKey)
+  const list = (
+    <>
+      <LevelWorked batchId={batchId} />
+      <WeighedList lines={lines} openKey={open?.key ?? null} onAgain={setAgainKey} />
+    </>
   )
-  return (
-    <div className={styles.entry}>
-      {open ? (
-        <OneWeight
-          key={open.key}
-          line={open}
-          batchId={batchId}
-          odd={(grams) => oddIn(open, grams)}
-          onKept={() => setAgainKey(null)}
-        />
-      ) : (
-        <>
-          <p className={styles.nowTitle} {...landing}>
-            All weighed
-          </p>
+  if (!open)
+    return (
+      <div className={styles.entry}>
+        <p className={look.nowTitle} {...landing}>
+          All weighed
+        </p>
+        {list}
+        <BenchFoot>
           <Button size="bench" kind="primary" onPress={onKept}>
             Back to the bench
           </Button>
-        </>
-      )}
-      <LevelWorked batchId={batchId} />
-      <WeighedList lines={lines} openKey={open?.key ?? null} onAgain={setAgainKey} />
-    </div>
+        </BenchFoot>
+      </div>
+    )
+  return (
+    <OneWeight
+      key={open.key}
+      line={open}
+      batchId={batchId}
+      odd={(grams) => oddIn(open, grams)}
+      onKept={() => {
+        setAgainKey(null)
+        // With the last weight in, the dough is what comes next.
+        if (left.length === 1 && left[0]?.key === open.key) onKept()
+      }}
+      onBack={onKept}
+      below={list}
+    />
   )
 }
 
@@ -54,9 +69,11 @@ interface OneWeightProps {
   batchId: string
   odd: (grams: number) => OddReadingWords | null
   onKept: () => void
+  onBack: () => void
+  below: React.ReactNode
 }
 
-function OneWeight({ line, batchId, odd, onKept }: OneWeightProps) {
+function OneWeight({ line, batchId, odd, onKept, onBack, below }: OneWeightProps) {
   const { log } = useBench()
   const keep = async (grams: number) => {
     const kept = await log(...weighPress(line, batchId, grams))
@@ -64,27 +81,41 @@ function OneWeight({ line, batchId, odd, onKept }: OneWeightProps) {
     return kept
   }
   return (
-    <>
-      <p className={styles.due} {...landing}>
-        {line.name}
-      </p>
-      <Button
-        size="bench"
-        kind="primary"
-        means={`weigh/${batchId}/${line.key}`}
-        onPress={() => keep(line.grams)}
-      >
-        The scale shows {line.text}
-      </Button>
-      <NumberEntry
-        label="It shows something else"
-        unit="g"
-        check={amountCheck.grams}
-        odd={odd}
-        draftName={`weigh/${batchId}/${line.key}`}
-        onKeep={keep}
-        quiet
-      />
-    </>
+    <PadEntry
+      label="On the scale"
+      unit="g"
+      check={amountCheck.grams}
+      odd={odd}
+      says={(grams) => {
+        const { words, off } = differenceText(grams, line.grams)
+        return off && odd(grams) !== null ? (
+          <p className={styles.late}>
+            <WarningMark /> {words}
+          </p>
+        ) : (
+          <p>{words}</p>
+        )
+      }}
+      draftName={`weigh/${batchId}/${line.key}`}
+      planned={{
+        value: line.grams,
+        words: `The scale shows ${line.text}`,
+        means: `weigh/${batchId}/${line.key}`,
+      }}
+      onKeep={keep}
+      below={below}
+    >
+      <div className={weigh.target}>
+        <Button size="bench" label="Back" means="back" onPress={onBack}>
+          <svg aria-hidden="true" width="10" height="18" viewBox="0 0 10 18" fill="none">
+            <path d="M9 1L1 9l8 8" stroke="currentColor" strokeWidth="2.4" />
+          </svg>
+        </Button>
+        <p className={weigh.what} {...landing}>
+          {line.name}
+        </p>
+        <p className={weigh.grams}>{line.text}</p>
+      </div>
+    </PadEntry>
   )
 }

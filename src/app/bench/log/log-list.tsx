@@ -17,9 +17,16 @@ import { CorrectDialog } from './correct-dialog.tsx'
 
 const shownAtFirst = 8
 
+/** What may name or show a level while the codes are kept. */
+const telling: ReadonlySet<Event['kind']> = new Set<Event['kind']>([
+  ...(['weighed', 'worked-in', 'note', 'photo', 'measured'] as const),
+])
+
 /** What was logged, newest first. Pressing a line opens its correction, and the old line stays in the log behind the new one; what lasts has none. */
 export function LogList() {
-  const { events, session } = useBench()
+  const { events: whole, session, covered } = useBench()
+  // Weights would tell the levels, and words or photos may.
+  const events = covered ? whole.filter(({ kind }) => !telling.has(kind)) : whole
   const [all, setAll] = useState(false)
   const [correcting, setCorrecting] = useState<Event | null>(null)
   const newestFirst = events.toReversed()
@@ -84,6 +91,7 @@ function LogMark({ about: { kind, id } }: { about: About }) {
     case 'taster':
       return <b>{tasterName(id, whole.kitchen)}</b>
     case 'serving':
+      // Its code alone: which dough it is of stands nowhere beside it.
       return <b>{session.dealt.servings.find((each) => each.id === id)?.code}</b>
     default:
       return null

@@ -20,6 +20,8 @@ interface NumberFieldProps extends FieldWords {
   digits?: number
   size?: 'plain' | 'bench'
   autoFocus?: boolean
+  /** The place has keys of its own under the field: the device's keyboard stays away. */
+  ownKeys?: boolean
   disabled?: boolean
 }
 
@@ -82,7 +84,7 @@ export function NumberField(props: NumberFieldProps) {
           id={id}
           className={`${control.control} ${size === 'bench' ? control.bench : ''} ${styles.figure}`}
           type="text"
-          inputMode="decimal"
+          inputMode={props.ownKeys ? 'none' : 'decimal'}
           autoComplete="off"
           spellCheck={false}
           value={shown}

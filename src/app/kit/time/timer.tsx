@@ -24,7 +24,9 @@ export function Timer({ label, startedAt, clock, goalSeconds, size = 'plain' }: 
     leftSeconds === undefined || over ? (over ? leftSeconds : runSeconds) : Math.ceil(leftSeconds),
   )
   return (
-    <span className={`${styles.timer} ${styles[size]} ${over ? styles.over : ''}`}>
+    <span
+      className={`${styles.timer} ${styles[size]} ${shown.length > 5 || over ? styles.long : ''} ${over ? styles.over : ''}`}
+    >
       <span role="timer" aria-label={`${label}: ${shown}${over ? ' over' : ''}`}>
         {over ? '+' : ''}
         {shown}

@@ -5,6 +5,7 @@ export type EntryKind =
   | 'weigh'
   | 'temperature'
   | 'rise'
+  | 'folds'
   | 'answers'
   | 'worked-in'
   | 'pieces'
@@ -16,6 +17,7 @@ export const entryNames: Record<EntryKind, string> = {
   weigh: 'Weigh',
   temperature: 'Temperature',
   rise: 'Rise',
+  folds: 'Folds',
   answers: 'Handling',
   'worked-in': 'Worked in',
   pieces: 'Pieces',
@@ -55,6 +57,7 @@ export function entryKeys(front: FrontState): EntryKind[] {
     [weighable && weighed < toWeigh && !divided, 'weigh'],
     [true, 'temperature'],
     [rises, 'rise'],
+    [step === 'fold', 'folds'],
     [weighsPieces, 'pieces'],
     [asked, 'answers'],
     [handles, 'worked-in'],

@@ -1,0 +1,34 @@
+import { useBench } from '@/app/bench/bench-context.ts'
+import look from '@/app/bench/day/now.module.css'
+import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
+import { Button } from '@/app/kit/press/button.tsx'
+import { logLook } from '@/app/services/log-look.ts'
+import { useServices } from '@/app/services/services.ts'
+import { tastingState } from '@/core/tasting/tasting-state.ts'
+
+/** While people taste the bench goes on with letters alone; whoever does not taste says so, and the log has it. */
+export function CoveredNote() {
+  const { whole, session, covered } = useBench()
+  const { notebook } = useServices()
+  const { uncover } = useUncoveredTrial()
+  if (!covered) return null
+  const { tasters } = tastingState(whole, session.id)
+  const answered = tasters.reduce((sum, each) => sum + each.answered, 0)
+  const expected = tasters.reduce((sum, each) => sum + each.expected, 0)
+  return (
+    <div className={look.coveredNote}>
+      <p>
+        <b>What each letter is stays covered</b> while people taste; {answered} of {expected}{' '}
+        ballots in.
+      </p>
+      <Button
+        onPress={async () => {
+          await logLook(notebook, whole, 'bakes and does not taste (Bench)')
+          uncover(whole.trial.id)
+        }}
+      >
+        I do not taste
+      </Button>
+    </div>
+  )
+}

@@ -1,0 +1,64 @@
+import styles from '@/app/bench/bench.module.css'
+import { useBench } from '@/app/bench/bench-context.ts'
+import look from '@/app/bench/day/now.module.css'
+import { LineMark } from '@/app/bench/line-mark.tsx'
+import { lineText } from '@/app/bench/line-name.ts'
+import { useOnePress } from '@/app/kit/press/use-one-press.ts'
+import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useServices } from '@/app/services/services.ts'
+import type { AgendaItem } from '@/core/session/agenda.ts'
+import type { GoTo } from '@/core/session/press/go-to-press.ts'
+import { stepText } from '@/core/wording/bench/event-text.ts'
+import { dayTime } from '@/core/wording/words/day-time.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
+
+interface GoThereProps {
+  item: AgendaItem
+  /** With it one press ends the work in front and begins there. */
+  goTo?: GoTo
+  onGo?: () => void
+}
+
+/** The dough that waits for the hands, under what is done now: a press goes there, and where the work here is done by it, says so. */
+export function GoThere({ item, goTo, onGo }: GoThereProps) {
+  const { plan, session, log } = useBench()
+  const { busy, run } = useOnePress()
+  const begins = goTo?.begins ?? item
+  const letter = lineText(session, plan, item.unit)
+  const name = stepText(plan, begins.step.id, begins.repeat)
+  return (
+    <button
+      type="button"
+      className={look.there}
+      aria-busy={busy || undefined}
+      data-means={`${goTo ? 'go on with' : 'to the front'} ${item.unit.id}/${begins.step.id}/${begins.repeat}`}
+      onClick={() => (goTo ? run(() => log(...goTo.press)) : onGo?.())}
+    >
+      <LineMark unit={item.unit} size="small" />
+      <span className={look.thereWords}>
+        <span>{goTo ? `Done here. ${letter}: ${name} begins` : name}</span>
+        <Lateness item={item} />
+      </span>
+      <svg aria-hidden="true" width="10" height="18" viewBox="0 0 10 18" fill="none">
+        <path d="M1 1l8 8-8 8" stroke="currentColor" strokeWidth="2.4" />
+      </svg>
+    </button>
+  )
+}
+
+/** More than this late is said in the colour of alarm. */
+const lateFromSeconds = 60
+
+function Lateness({ item: { dueAt } }: { item: AgendaItem }) {
+  const { session } = useBench()
+  const now = useTicking(useServices().now)
+  if (dueAt === null) return <span className={styles.quiet}>when you are ready</span>
+  const late = (now - dueAt) / 1000
+  if (late > lateFromSeconds)
+    return <b className={styles.late}>{durationText(Math.floor(late / 60) * 60)} late</b>
+  return (
+    <span className={styles.quiet}>
+      {late >= -30 ? 'now' : `at ${dayTime(dueAt, now, session.zone)}`}
+    </span>
+  )
+}
