@@ -107,9 +107,11 @@ export function changesOfProfile(): readonly Change[] {
         const more = place.page.getByRole('button', { name: /^More/ })
         if (!(await photo.isVisible())) await more.click()
         await photo.click()
-        await place.page.locator('input[type=file][accept="image/*"]:not([capture])').setInputFiles({
-          ...{ name: 'dough.png', mimeType: 'image/png', buffer: pixel },
-        })
+        await place.page
+          .locator('input[type=file][accept="image/*"]:not([capture])')
+          .setInputFiles({
+            ...{ name: 'dough.png', mimeType: 'image/png', buffer: pixel },
+          })
         await undoOf(place.page, /^Undo .*[Pp]hoto/).waitFor()
         return { counts: { photos: 1, pictures: 1, photo: 1 } }
       },

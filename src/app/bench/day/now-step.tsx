@@ -145,6 +145,7 @@ function ClockOfStep({ item, run, name }: ClockOfStepProps) {
       </p>
     )
   const counts = item.step.endsBy.by === 'clock' && !isByHand(item) && clockAt.goalSeconds > 0
+  const goal = item.dueAt === null ? clockAt.goalSeconds : (item.dueAt - clockAt.startedAt) / 1000
   return (
     <p className={look.clock}>
       <Timer
@@ -152,7 +153,7 @@ function ClockOfStep({ item, run, name }: ClockOfStepProps) {
         startedAt={clockAt.startedAt}
         clock={clock}
         size="bench"
-        {...(counts ? { goalSeconds: clockAt.goalSeconds } : {})}
+        {...(counts ? { goalSeconds: goal } : {})}
       />
     </p>
   )
