@@ -105,7 +105,7 @@ test('a wild number typed in a correction asks too, and is kept as it is by a se
   await screen.getByLabelText('Dough temperature').fill('24')
   await press('Keep 24 °C')
   await screen
-    .getByRole('button', { name: /Dough 24/ })
+    .getByRole('button', { name: /Dough 24 °C$/ })
     .first()
     .click()
   await screen.getByLabelText('Temperature').fill('52')
