@@ -7,7 +7,8 @@ import { madeLog } from '../made-events.ts'
 import { madeSession } from '../made-session.ts'
 
 const minute = 60_000
-const plan = madePlan()
+// One flight, so that the day fits one pair of hands with every rest as long as the method says.
+const plan = madePlan({ flights: 1, warmUpPiece: false })
 const session = madeSession(plan)
 const [first = '', second = ''] = session.dealt.doughOrder
 const about = { kind: 'batch', id: first } as const
