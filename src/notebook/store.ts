@@ -48,9 +48,9 @@ const firstTables = {
   summaries: 'trialId',
 }
 
-/** What version 2 adds: house formulas; the home list by its newest work, and the shelves, without reading a trial. */
+/** What version 3 adds: house formulas; the home list by its newest work, and the shelves, without reading a trial. */
 const tablesOf: Readonly<Record<number, Record<string, string>>> = {
-  2: { trials: 'id, archivedAt, binnedAt', summaries: 'trialId, lastAt', houses: 'id' },
+  3: { trials: 'id, archivedAt, binnedAt', summaries: 'trialId, lastAt', houses: 'id' },
 }
 
 /** Opens databases, but never one that is newer than the version asked for. */

@@ -1,2 +1,2 @@
 /** The one version that counts for records, trial files and the database. It rises by one with each migration. */
-export const dataVersion = 2
+export const dataVersion = 3

@@ -53,7 +53,8 @@ describe('a page of the home list', () => {
       expect(putAway).toBe(true)
       return [...lines.map(({ trialId }) => trialId), left]
     }
-    expect((await ids('book')).toSorted()).toEqual([0, 'trial-000', 'trial-003', 'trial-004'])
+    const shown = new Set(await ids('book'))
+    expect(shown).toEqual(new Set([0, 'trial-000', 'trial-003', 'trial-004']))
     expect(await ids('book', 2)).toHaveLength(3)
     expect((await ids('book', 2)).at(-1)).toBe(1)
     expect(await ids('archive')).toEqual(['trial-001', 0])

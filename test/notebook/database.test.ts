@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto'
+import { readFileSync } from 'node:fs'
 import { Dexie } from 'dexie'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import * as z from 'zod/mini'
@@ -102,6 +103,39 @@ describe('the database', () => {
     expect(await notebook.summaries()).toHaveLength(1)
     notebook.close()
     expect((await rowsOf(name)).verno).toBe(dataVersion + 1)
+  })
+
+  test('N36: a notebook that version 2 kept is brought up, with the tables that came since', async () => {
+    const name = freshName()
+    const old = JSON.parse(
+      readFileSync(
+        new URL('../trial-file/files-of-version-2/pan-loaf-salt.json', import.meta.url),
+        'utf8',
+      ),
+    )
+    const before = new Dexie(name)
+    const byTrial = Object.fromEntries(
+      ['plans', 'sessions', 'events', 'ballots', 'photos', 'pictures'].map((table) => [
+        table,
+        'id, trialId',
+      ]),
+    )
+    before.version(2).stores({
+      ...byTrial,
+      ...{ trials: 'id', kitchen: 'id', drafts: 'key', settings: 'key', summaries: 'trialId' },
+    })
+    await before.table('trials').put(old.trial)
+    for (const table of ['plans', 'sessions', 'events', 'ballots', 'photos', 'kitchen'])
+      await before.table(table).bulkPut(old[table])
+    before.close()
+    const notebook = notebookOf(name)
+    const whole = await notebook.wholeTrial(old.trial.id)
+    expect(whole?.events).toEqual(old.events)
+    expect(whole?.plans[0]?.steps[0]?.lateSeconds).toBe(old.plans[0].steps[0].toleranceSeconds)
+    expect(await notebook.summaries()).toHaveLength(1)
+    expect(await notebook.houses()).toEqual([])
+    notebook.close()
+    expect((await rowsOf(name)).verno).toBe(dataVersion)
   })
 
   test.each([

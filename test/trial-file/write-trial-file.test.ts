@@ -35,7 +35,7 @@ describe('writing a trial file', () => {
 
   test('F8: two spaces, keys in the order of the shape, one newline at the end', () => {
     const text = writeTrialFile(wholeTrialOf())
-    expect(text.startsWith('{\n  "format": "evenhand-trial",\n  "version": 2,\n  "trial": {')).toBe(
+    expect(text.startsWith('{\n  "format": "evenhand-trial",\n  "version": 3,\n  "trial": {')).toBe(
       true,
     )
     expect(text.endsWith('}\n')).toBe(true)
