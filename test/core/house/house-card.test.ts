@@ -4,6 +4,7 @@ import { houseChanges, revisedHouse } from '@/core/house/changed-house.ts'
 import { houseCard } from '@/core/house/house-card.ts'
 import { houseShape } from '@/core/house/house-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { yieldText } from '@/core/wording/house/house-text.ts'
 import { sampleTrial } from '../../cli/sample-file.ts'
 
 const flatbread = sampleTrial('flatbread-hydration')
@@ -104,4 +105,17 @@ test('a revision that changes nothing makes none; another keeps the old one as i
   const revised = revisedHouse(house, next)
   expect(revised.revisions).toEqual([first, next])
   expect(houseChanges(first, next)).toEqual(['formula'])
+})
+
+test('a yield is said in figures that a baker would say', () => {
+  expect(yieldText({ by: 'flour', flourGrams: 490.875106 }, null)).toBe('490.9 g of flour')
+  const pan = { is: 'circle' as const, diameter: 28 }
+  const made = {
+    by: 'pans' as const,
+    pieces: 1,
+    pan,
+    gramsPerSquareCentimetre: 0.7,
+    lossPercent: 0,
+  }
+  expect(yieldText(made, 431.0265)).toBe('one pan of 28 cm across, 431 g each')
 })

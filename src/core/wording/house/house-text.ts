@@ -12,7 +12,7 @@ export function yieldText(made: Yield, pieceGrams: number | null): string {
   const each = pieceGrams === null ? '' : `${decimalText(pieceGrams, 0)} g`
   switch (made.by) {
     case 'flour':
-      return `${plainNumber(made.flourGrams)} g of flour`
+      return `${plainNumber(Math.round(made.flourGrams * 10) / 10)} g of flour`
     case 'pieces':
       return `${countText(made.pieces, 'piece')} of ${each}`
     case 'tins':
