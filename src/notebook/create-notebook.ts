@@ -5,7 +5,6 @@ import { asFailure } from './as-failure.ts'
 import { bookPage, newestBegun } from './book-page.ts'
 import { changeSettings } from './change-settings.ts'
 import { keepDraft } from './keep-draft.ts'
-import { binHouse, keepHouse, storedHouse, storedHouses } from './keep-house.ts'
 import { makeReady } from './make-ready.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Notebook, OpenNotebook } from './notebook.ts'
@@ -111,10 +110,23 @@ export function createNotebook(
     keepDraft: tell((key, values) => keepDraft(store, key, values)),
     dropDraft: tell(async (key) => await store.drafts.delete(key)),
 
-    houses: tell(() => storedHouses(store)),
-    house: tell((id) => storedHouse(store, id)),
-    keepHouse: tell((house) => keepHouse(store, house)),
-    binHouse: tell((id, binned) => binHouse(store, id, binned ? now() : undefined)),
+    // What a house formula is need not be known on the first page. Read first, so that a live query sees what it watches.
+    houses: tell(async () => {
+      const kept = await store.houses.toArray()
+      return (await import('./keep-house.ts')).housesOf(kept)
+    }),
+    house: tell(async (id) => {
+      const kept = await store.houses.get(id)
+      return (await import('./keep-house.ts')).houseOf(kept)
+    }),
+    keepHouse: tell(async (house) => {
+      const { keepHouse } = await import('./keep-house.ts')
+      await keepHouse(store, house)
+    }),
+    binHouse: tell(async (id, binned) => {
+      const { binHouse } = await import('./keep-house.ts')
+      await binHouse(store, id, binned ? now() : undefined)
+    }),
 
     settings: tell(() => storedSettings(store)),
     keepSettings: tell((change) => changeSettings(store, change)),

@@ -4,8 +4,7 @@ import { NotebookFailure } from './notebook-failure.ts'
 import type { Store } from './store.ts'
 
 /** All house formulas that are not in the bin, the one changed last first. A damaged one is told, never handed out. */
-export async function storedHouses(store: Store): Promise<House[]> {
-  const kept = await store.houses.toArray()
+export function housesOf(kept: readonly House[]): House[] {
   const houses = kept.map((each) => checked(houseShape, each, 'damaged'))
   const lastAt = (house: House) => house.revisions.at(-1)?.at ?? house.createdAt
   return houses
@@ -14,8 +13,7 @@ export async function storedHouses(store: Store): Promise<House[]> {
 }
 
 /** One house formula, in the bin or not. */
-export async function storedHouse(store: Store, id: string): Promise<House | undefined> {
-  const kept = await store.houses.get(id)
+export function houseOf(kept: House | undefined): House | undefined {
   return kept === undefined ? undefined : checked(houseShape, kept, 'damaged')
 }
 
@@ -26,7 +24,7 @@ export async function storedHouse(store: Store, id: string): Promise<House | und
 export async function keepHouse(store: Store, house: House): Promise<void> {
   const given = checked(houseShape, house)
   await store.transaction('rw', store.houses, async () => {
-    const before = await storedHouse(store, given.id)
+    const before = houseOf(await store.houses.get(given.id))
     const changed = before?.revisions.some(
       (revision, at) => JSON.stringify(revision) !== JSON.stringify(given.revisions[at]),
     )
@@ -38,7 +36,7 @@ export async function keepHouse(store: Store, house: House): Promise<void> {
 /** Into the bin, at a moment, and out of it. */
 export async function binHouse(store: Store, id: string, at: number | undefined): Promise<void> {
   await store.transaction('rw', store.houses, async () => {
-    const before = await storedHouse(store, id)
+    const before = houseOf(await store.houses.get(id))
     if (!before) throw new NotebookFailure('refused-record', `there is no house formula ${id}`)
     const { binnedAt: _, ...kept } = before
     await store.houses.put(at === undefined ? kept : { ...kept, binnedAt: at })

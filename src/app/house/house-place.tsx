@@ -34,7 +34,11 @@ import { HouseYield } from './house-yield.tsx'
 export function HousePlace({ houseId }: { houseId: string }) {
   const { notebook } = useServices()
   const found = useLiveQuery(
-    async () => ({ house: await notebook.house(houseId), kitchen: await notebook.kitchen() }),
+    async () => {
+      // Both are asked for at once: what is read after another answer, a live query may not watch.
+      const [house, kitchen] = await Promise.all([notebook.house(houseId), notebook.kitchen()])
+      return { house, kitchen }
+    },
     [notebook, houseId],
   )
   if (!found) return <Progress label="Opening the house formula" done={null} />
