@@ -33,14 +33,11 @@ import { HouseYield } from './house-yield.tsx'
 /** One house formula: what to weigh at any yield, the method, what it rests on, and the way to the next question. */
 export function HousePlace({ houseId }: { houseId: string }) {
   const { notebook } = useServices()
-  const found = useLiveQuery(
-    async () => {
-      // Both are asked for at once: what is read after another answer, a live query may not watch.
-      const [house, kitchen] = await Promise.all([notebook.house(houseId), notebook.kitchen()])
-      return { house, kitchen }
-    },
-    [notebook, houseId],
-  )
+  const found = useLiveQuery(async () => {
+    // Both are asked for at once: what is read after another answer, a live query may not watch.
+    const [house, kitchen] = await Promise.all([notebook.house(houseId), notebook.kitchen()])
+    return { house, kitchen }
+  }, [notebook, houseId])
   if (!found) return <Progress label="Opening the house formula" done={null} />
   if (!found.house)
     return (
