@@ -15,6 +15,7 @@ import { sessionOf } from '../trial-of/session-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { AtTrial } from './at-trial.tsx'
 import { notebookWith, openPlace } from './findings/open-place.tsx'
+import { openParts } from './plan/open-parts.ts'
 
 /** One part of each place fails when it is drawn, for as long as it is planted. */
 const planted = vi.hoisted(() => ({ stands: true }))
@@ -60,6 +61,7 @@ const freshDay = () => ({
 
 test('Plan: the form stays, and what it mends is tried again by itself', async () => {
   await open(<PlanPlace />, freshDay())
+  await openParts()
   await expect.element(failure('the weigh sheet')).toBeVisible()
   planted.stands = false
   await page.getByRole('textbox', { name: 'Question' }).fill('Is it mended by a key?')

@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { newTrial } from './new-trial.ts'
 import { readIn } from './read-in.ts'
 import {
   expectClosed,
@@ -70,7 +71,7 @@ test('a new trial takes a sealed one’s plan only by a second press, which that
   await sealOne(page)
   await handOn(page)
   await takeDevice(page, 'Take it, all stays covered')
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await newTrial(page)
   await page.getByRole('button', { name: 'an earlier trial', exact: true }).click()
   await page.getByRole('button', { name: 'Use its plan: A trial under cover' }).click()
   const look = page.getByRole('button', { name: 'Look, and use its plan: A trial under cover' })

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { newTrial } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -63,7 +64,7 @@ const sum = ({ events, ballots }: { events: string[]; ballots: number }) => even
 
 async function begunSession(page: Page): Promise<void> {
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await newTrial(page)
   await page.getByLabel('Question', { exact: true }).fill('Which water suits our bread?')
   for (const initials of ['AB', 'CD']) {
     await page.getByLabel('New taster').fill(initials)

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { fillRoom, makeRoom, openNarrow, recordCounts } from './full-disk.ts'
+import { newTrial } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -127,7 +128,7 @@ test('on a full disk the notebook stays where it is: a new trial, a sample and a
   const list = page.getByRole('list', { name: 'Trials' })
 
   await page.getByLabel('Search').fill('flatbread')
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await newTrial(page)
   await alertOf(page, noRoom).waitFor()
   await list.waitFor()
   expect(await page.getByLabel('Search').inputValue()).toBe('flatbread')

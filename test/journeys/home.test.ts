@@ -1,6 +1,7 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { draftKept } from './draft-kept.ts'
+import { newTrial } from './new-trial.ts'
 import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -36,7 +37,7 @@ test.each([360, 1280])(
 test('a new trial is kept: it opens at its plan and stands in the book after a reload', async () => {
   const { page, troubles } = await visit(browser, baseUrl)
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await newTrial(page)
   await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
   await page.getByRole('link', { name: 'Notebook' }).click()
   await page.reload()
@@ -51,7 +52,7 @@ test('a new trial is kept: it opens at its plan and stands in the book after a r
 test('a trial goes into the bin and comes back by one press', async () => {
   const { page } = await visit(browser, baseUrl)
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await newTrial(page)
   await page.waitForURL(/plan$/)
   await page.goto(baseUrl)
   await page.getByRole('button', { name: /^Bin: / }).click()

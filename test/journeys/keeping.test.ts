@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { newTrial as beginTrial } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -12,7 +13,7 @@ afterAll(() => browser.close())
 
 async function newTrial(page: Page): Promise<void> {
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await beginTrial(page)
   await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
   await page.locator('[data-kept=kept]').waitFor()
 }
@@ -93,7 +94,7 @@ test('the first trial of one’s own has the browser asked to keep the notebook,
   await page.getByText('Keeping your notebook').waitFor()
   await page.getByRole('button', { name: 'Close', exact: true }).click()
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await beginTrial(page)
   await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
   expect(await page.getByText('Keeping your notebook').count()).toBe(0)
   await page.context().close()

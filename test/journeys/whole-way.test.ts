@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import * as z from 'zod/mini'
 import { draftKept } from './draft-kept.ts'
+import { newTrial } from './new-trial.ts'
 import { openBrowser, overhangPixels, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -34,7 +35,7 @@ async function go(page: Page, place: string): Promise<void> {
 
 async function plan(page: Page): Promise<void> {
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'New trial' }).click()
+  await newTrial(page)
   await heading(page, 'Plan')
   await page.getByLabel('Question', { exact: true }).fill('Which water suits our bread?')
   await page.getByLabel('It is best somewhere in between').check()

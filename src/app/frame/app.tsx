@@ -16,6 +16,9 @@ import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
 import { useArrival } from './use-arrival.ts'
 
+const StartPlace = lazy(async () => ({
+  default: (await import('@/app/home/start/start-place.tsx')).StartPlace,
+}))
 const KitchenPlace = lazy(async () => ({
   default: (await import('@/app/kitchen/kitchen-place.tsx')).KitchenPlace,
 }))
@@ -85,6 +88,11 @@ function Ways() {
       <Route path="/">
         <Page title="Notebook">
           <HomePlace />
+        </Page>
+      </Route>
+      <Route path="/new">
+        <Page title="New trial">
+          <StartPlace />
         </Page>
       </Route>
       <Route path="/kitchen">

@@ -30,7 +30,7 @@ export function TrialHead({ whole, cover, placeName }: TrialHeadProps) {
   )
 }
 
-/** The rail of a trial over a place of it, or the sealed band; its letters where they can be true of one session alone. */
+/** The rail of a trial over a place of it, or the sealed band (Plan, where levels are set, brings its own rail); its letters where they can be true of one session alone. */
 export function TrialRail({ whole, cover, placeName }: TrialHeadProps) {
   const { levelId, pick } = useCurrentLevel()
   const plan = planInForce(whole)
@@ -40,7 +40,7 @@ export function TrialRail({ whole, cover, placeName }: TrialHeadProps) {
         <SealedBand ballots={ballotsOf(whole, cover)} />
       </StandingRail>
     )
-  if (plan.levels.length === 0) return null
+  if (plan.levels.length === 0 || placeName === 'plan') return null
   // At the bench a tab brings its dough to the front; elsewhere a second press puts its light out.
   const press = (pressed: string) =>
     pick(pressed === levelId && placeName !== 'bench' ? null : pressed)

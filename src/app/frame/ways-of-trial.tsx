@@ -32,17 +32,23 @@ export function WaysOfTrial({ trialId, place, atTable }: WaysOfTrialProps) {
         </button>
       )}
       <div className={atTable ? styles.lone : `${styles.row} ${open ? styles.open : ''}`}>
-        {shown.map(({ name, title }) => (
-          <Link
-            key={name}
-            href={`/trial/${trialId}/${name}`}
-            className={styles.way ?? ''}
-            aria-current={name === place.name ? 'page' : undefined}
-            onClick={() => setOpen(false)}
-          >
-            {title}
-          </Link>
-        ))}
+        {shown.map(({ name, title }) =>
+          name === place.name && !atTable ? (
+            <span key={name} className={styles.way} aria-current="page">
+              {title}
+            </span>
+          ) : (
+            <Link
+              key={name}
+              href={`/trial/${trialId}/${name}`}
+              className={styles.way ?? ''}
+              aria-current={name === place.name ? 'page' : undefined}
+              onClick={() => setOpen(false)}
+            >
+              {title}
+            </Link>
+          ),
+        )}
       </div>
     </nav>
   )

@@ -1,22 +1,20 @@
 import { lazy, Suspense, useState } from 'react'
 import { useLocation } from 'wouter'
-import { Choice } from '@/app/kit/field/choice.tsx'
-import { TextField } from '@/app/kit/field/text-field.tsx'
-import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
-import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Shelf } from '@/notebook/book-page.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
-import { linesAtOnce, TrialList } from './trial-list.tsx'
+import { linesAtOnce } from './lines-at-once.ts'
 import { useBookPage } from './use-book-page.ts'
 import { useDropFiles } from './use-drop-files.ts'
 import { useReadIn } from './use-read-in.ts'
 
+/** Loaded once there is a trial: an empty notebook opens without it. */
+const Book = lazy(async () => ({ default: (await import('./book.tsx')).Book }))
 /** Below the book, and loaded after it: what passes between notebook and files, and the samples. */
 const FileDesk = lazy(async () => ({ default: (await import('./file-desk.tsx')).FileDesk }))
 const SampleShelf = lazy(async () => ({
@@ -25,19 +23,14 @@ const SampleShelf = lazy(async () => ({
 const HouseShelf = lazy(async () => ({
   default: (await import('./house-shelf.tsx')).HouseShelf,
 }))
+const Toast = lazy(async () => ({ default: (await import('@/app/kit/page/toast.tsx')).Toast }))
 const EraseDialog = lazy(async () => ({
   default: (await import('./erase-dialog.tsx')).EraseDialog,
 }))
 
-const shelves: { value: Shelf; label: string }[] = [
-  { value: 'book', label: 'In the book' },
-  { value: 'archive', label: 'Archive' },
-  { value: 'bin', label: 'Bin' },
-]
-
 /** The notebook: all trials, what each asks and where it stands. */
 export function HomePlace() {
-  const { notebook, newId, now, zone } = useServices()
+  const { notebook } = useServices()
   const [, go] = useLocation()
   const [search, setSearch] = useState('')
   const [shelf, setShelf] = useState<Shelf>('book')
@@ -48,11 +41,7 @@ export function HomePlace() {
   const reading = useReadIn()
   const dropping = useDropFiles(reading.readIn)
 
-  const begin = async () => {
-    const { startingPlan } = await import('@/core/plan-edits/start/starting-plan.ts')
-    const trialId = await notebook.createTrial(startingPlan({ newId, at: now(), zone }))
-    go(`/trial/${trialId}/plan`)
-  }
+  const begin = () => go('/new')
   const erase = async (trialId: string) => {
     // An undo of what was put away before could bring nothing back any more.
     setDone(null)
@@ -61,67 +50,42 @@ export function HomePlace() {
 
   return (
     <div className={dropping ? styles.dropping : ''}>
-      <div className={styles.titleLine}>
+      <div className={styles.hidden}>
         <PageHeading>Notebook</PageHeading>
-        {book && book.trials > 0 ? (
-          <Button kind="primary" onPress={begin}>
-            New trial
-          </Button>
-        ) : null}
       </div>
       {book === undefined ? <Progress label="Opening the notebook" done={null} /> : null}
       {book?.trials === 0 ? (
-        <EmptyState
-          title="One question, one thing that changes, and a fair tasting."
-          action={
-            <Button kind="primary" onPress={begin}>
-              New trial
-            </Button>
-          }
-        >
-          Start with something you would like to know about your dough, such as how wet it should
-          be, or open a sample below to see where a trial leads.
-        </EmptyState>
+        <div className={styles.empty}>
+          <p className={styles.headline}>One question, one thing that changes, a fair tasting.</p>
+          <p className={styles.lead}>
+            Ask something you would like to know about your dough, or open a sample to see where a
+            trial leads.
+          </p>
+          <Button kind="primary" onPress={begin}>
+            New trial
+          </Button>
+        </div>
       ) : null}
       {book && book.trials > 0 ? (
-        <>
-          <div className={styles.finding}>
-            <TextField
-              label="Search"
-              type="search"
-              value={search}
-              onValue={(text) => {
-                setSearch(text)
-                setMost(linesAtOnce)
-              }}
-            />
-            {book.putAway ? (
-              <Choice
-                label="Where to look"
-                hideLabel
-                row
-                value={shelf}
-                options={shelves}
-                onValue={(chosen) => {
-                  setShelf(chosen)
-                  setMost(linesAtOnce)
-                }}
-              />
-            ) : null}
-          </div>
-          <TrialList
-            lines={book.lines}
-            left={book.left}
+        <Suspense fallback={<Progress label="Opening the notebook" done={null} />}>
+          <Book
+            book={book}
+            search={search}
+            shelf={shelf}
+            onSearch={(text) => {
+              setSearch(text)
+              setMost(linesAtOnce)
+            }}
+            onShelf={(chosen) => {
+              setShelf(chosen)
+              setMost(linesAtOnce)
+            }}
             onMore={() => setMost(most + linesAtOnce)}
+            onBegin={begin}
             onDone={(message, undo) => setDone({ message, undo })}
             onErase={setErasing}
           />
-          {book.lines.length === 0 ? (
-            <p className={styles.soft} role="status">
-              {search ? 'No trial here has all of these words.' : 'Nothing lies here.'}
-            </p>
-          ) : null}
-        </>
+        </Suspense>
       ) : null}
       <Suspense fallback={null}>
         <ErrorBoundary what="the house formulas">
@@ -136,15 +100,17 @@ export function HomePlace() {
         <EraseDialog summary={erasing} onErase={erase} onClose={() => setErasing(null)} />
       </Suspense>
       {done ? (
-        <Toast
-          key={done.message}
-          message={done.message}
-          onClose={() => setDone(null)}
-          onUndo={async () => {
-            await done.undo()
-            setDone(null)
-          }}
-        />
+        <Suspense fallback={null}>
+          <Toast
+            key={done.message}
+            message={done.message}
+            onClose={() => setDone(null)}
+            onUndo={async () => {
+              await done.undo()
+              setDone(null)
+            }}
+          />
+        </Suspense>
       ) : null}
     </div>
   )

@@ -2,11 +2,9 @@ import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
+import { linesAtOnce } from './lines-at-once.ts'
 import { TrialLine } from './trial-line.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
-
-/** As many lines as a person looks through before searching; drawing thousands would make the notebook slow to open. */
-export const linesAtOnce = 50
 
 interface TrialListProps extends Omit<TrialMenuProps, 'summary'> {
   lines: readonly Summary[]

@@ -9,6 +9,7 @@ import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { AtTrial } from '../at-trial.tsx'
+import { openParts } from './open-parts.ts'
 
 let made = 0
 const newId = () => `b${++made}-${crypto.randomUUID()}`
@@ -49,14 +50,17 @@ afterEach(async () => {
   expect(faults).toEqual([])
 })
 
-const open = () =>
-  render(
+const open = async () => {
+  const screen = await render(
     <ServicesContext value={services}>
       <AtTrial trialId={trialId}>
         <PlanPlace />
       </AtTrial>
     </ServicesContext>,
   )
+  await openParts()
+  return screen
+}
 
 const keptPlan = async () => {
   const whole = await notebook.wholeTrial(trialId)

@@ -7,6 +7,7 @@ import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { AtTrial } from '../at-trial.tsx'
+import { openParts } from './open-parts.ts'
 
 const chance = {
   now: () => Date.now(),
@@ -36,6 +37,7 @@ test('two windows that change the question at once: the page names both words, a
       </AtTrial>
     </ServicesContext>,
   )
+  await openParts()
   const question = page.getByRole('textbox', { name: 'Question', exact: true })
   await question.fill('How wet may it be?')
   await expect

@@ -11,6 +11,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { AtTrial } from '../at-trial.tsx'
+import { openParts } from './open-parts.ts'
 
 const chance = {
   now: () => Date.now(),
@@ -40,6 +41,7 @@ test('the press that adds is offered up to the most a plan takes; from there a s
       </AtTrial>
     </ServicesContext>,
   )
+  await openParts()
   const addLevel = page.getByRole('button', { name: 'Add a level' })
   await addLevel.click()
   await expect.element(page.getByText('A plan takes at most 12 levels.')).toBeVisible()

@@ -13,6 +13,7 @@ import focaccia from '../../../trials/focaccia-hydration.json?raw'
 import loaf from '../../../trials/pan-loaf-salt.json?raw'
 import { mixingDay } from '../../core/learned/mixing-day.ts'
 import { AtTrial } from '../at-trial.tsx'
+import { openParts } from './open-parts.ts'
 
 let made = 0
 const newId = () => `l${++made}-${crypto.randomUUID()}`
@@ -38,8 +39,8 @@ afterEach(async () => {
   expect(complaints).toEqual([])
 })
 
-const open = (trialId: string, unit: 'celsius' | 'fahrenheit' = 'celsius') =>
-  render(
+const open = async (trialId: string, unit: 'celsius' | 'fahrenheit' = 'celsius') => {
+  const screen = await render(
     <ServicesContext value={services}>
       <TemperatureUnitContext value={unit}>
         <AtTrial trialId={trialId}>
@@ -48,6 +49,9 @@ const open = (trialId: string, unit: 'celsius' | 'fahrenheit' = 'celsius') =>
       </TemperatureUnitContext>
     </ServicesContext>,
   )
+  await openParts()
+  return screen
+}
 
 const mixed = (levels: number[]) =>
   mixingDay(

@@ -8,6 +8,7 @@ import { dealSession } from '@/core/session/deal-session.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { AtTrial } from '../at-trial.tsx'
+import { openParts } from './open-parts.ts'
 
 let made = 0
 const newId = () => `k${++made}-${crypto.randomUUID()}`
@@ -49,6 +50,7 @@ test('a locked plan offers another session in a trial that follows, and keeps wh
       </AtTrial>
     </ServicesContext>,
   )
+  await openParts()
   const more = screen.getByRole('button', { name: 'Add a session, in a follow-up' })
   await expect.element(more.first()).toBeVisible()
   expect(screen.getByRole('button', { name: 'Add a session', exact: true }).query()).toBeNull()

@@ -7,6 +7,7 @@ import { ServicesContext } from '@/app/services/services.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import loaf from '../../../trials/pan-loaf-salt.json?raw'
 import { AtTrial } from '../at-trial.tsx'
+import { openParts } from './open-parts.ts'
 
 afterEach(cleanup)
 
@@ -39,6 +40,7 @@ test('weights past the scale, and doughs without water, are said on the page', a
       </AtTrial>
     </ServicesContext>,
   )
+  await openParts()
   await expect
     .element(
       screen.getByText(

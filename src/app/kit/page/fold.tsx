@@ -1,6 +1,7 @@
 import { type ReactNode, useId, useState } from 'react'
 import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
 import styles from './fold.module.css'
+import { InFold } from './in-fold.ts'
 
 interface FoldProps {
   name: string
@@ -46,7 +47,7 @@ export function Fold(props: FoldProps) {
       </Heading>
       {made ? (
         <div id={panelId} className={styles.matter} hidden={!open}>
-          {children}
+          <InFold value={true}>{children}</InFold>
         </div>
       ) : null}
     </section>

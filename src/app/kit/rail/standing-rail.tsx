@@ -11,7 +11,7 @@ interface StandingRailProps {
 export function StandingRail({ children, onScreenOnly = false }: StandingRailProps) {
   return (
     <section
-      aria-label="Levels"
+      aria-label="Rail"
       className={`${styles.standing} ${onScreenOnly ? styles.onScreen : ''}`}
     >
       {children}

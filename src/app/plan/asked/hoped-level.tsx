@@ -3,6 +3,7 @@ import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { useTroubleAt } from '@/app/plan/field/plan-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import { writtenFirst } from '@/core/trial/written-first.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
@@ -50,6 +51,7 @@ export function HopedLevel({ locked }: { locked: boolean }) {
           />
         ) : null}
       </FieldRow>
+      <TroubleHere at="/writtenFirst/againstUsual" />
     </div>
   )
 }

@@ -13,16 +13,13 @@ import { withExpectation } from '@/core/plan-edits/start/expectation.ts'
 import { lockedSince } from '@/core/seal/lock.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
-import { HopedLevel } from './hoped-level.tsx'
-import { MainResponse } from './main-response.tsx'
 
 const namesQuestion = visibleName('the question')
 
-/** What is asked, what is expected, and by which answer it is judged: asked early, locked at the first mix. */
+/** What is asked, in the baker's words: it stands over every place of the trial. */
 export function QuestionSection() {
   const question = usePlanPage((page) => page.plan.question)
   const { change } = usePlanActions()
-  const since = lockedSince(useWholeTrial())
   return (
     <PlanSection id="plan-question">
       <PlanText
@@ -35,17 +32,19 @@ export function QuestionSection() {
         onValue={(next) => change((plan) => ({ ...plan, question: next }))}
         wide
       />
-      <ExpectationFields locked={since !== null} />
-      <MainResponse locked={since !== null} />
-      <HopedLevel locked={since !== null} />
-      <TroubleHere at="/writtenFirst/againstUsual" />
-      {since === null ? null : (
-        <Notice kind="know" title="Locked">
-          Expectation and main response are locked since the first mix,{' '}
-          {format(since, 'd MMM yyyy, HH:mm')}.
-        </Notice>
-      )}
     </PlanSection>
+  )
+}
+
+/** Since when what was written first is locked; nothing before the first mix. */
+export function LockedNote() {
+  const since = lockedSince(useWholeTrial())
+  if (since === null) return null
+  return (
+    <Notice kind="know" title="Locked">
+      Expectation and main response are locked since the first mix,{' '}
+      {format(since, 'd MMM yyyy, HH:mm')}.
+    </Notice>
   )
 }
 
@@ -60,7 +59,8 @@ function directionOptions(choice: boolean) {
   ]
 }
 
-function ExpectationFields({ locked }: { locked: boolean }) {
+/** What is expected of the main response, the bet on the best level, and why; written before the first mix. */
+export function ExpectationFields({ locked }: { locked: boolean }) {
   const expectation = usePlanPage((page) => page.plan.expectation)
   const choice = usePlanPage((page) => page.plan.factor.acts.on === 'choice')
   const unit = usePlanPage((page) => page.plan.factor.unitOfMeasure)

@@ -60,7 +60,7 @@ export function ControlMark({ level }: { level: Level }) {
         checked={level.control}
         onChange={() => change((plan) => withControl(plan, level.id))}
       />
-      control
+      usual
     </label>
   )
 }

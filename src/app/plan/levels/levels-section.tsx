@@ -1,5 +1,4 @@
 import { Button } from '@/app/kit/press/button.tsx'
-import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
@@ -13,10 +12,9 @@ import { LevelSeries } from './level-series.tsx'
 import styles from './levels-section.module.css'
 import { OptionRow } from './option-row.tsx'
 
-/** The levels on their rail: typed one by one or as a series; one of them the control. */
+/** The levels: typed one by one or as a series; one of them the control. */
 export function LevelsSection() {
   const levels = usePlanPage((page) => page.plan.levels)
-  const calmLevels = usePlanPage((page) => page.calmLevels)
   const factor = usePlanPage((page) => page.plan.factor)
   const { change } = usePlanActions()
   const { newId } = useServices()
@@ -24,14 +22,8 @@ export function LevelsSection() {
   const hint = usualRangeHint(factor.acts.on)
   const add = () => change((plan) => withAnotherLevel(plan, newId()))
   return (
-    <PlanSection id="plan-levels" aside={`${levels.length} of 2 to ${mostLevels}`}>
-      {levels.length > 0 ? (
-        <LevelRail
-          levels={calmLevels}
-          factorName={factor.name}
-          unitOfMeasure={factor.unitOfMeasure}
-        />
-      ) : (
+    <PlanSection id="plan-levels" aside={`${levels.length}, of 2 to ${mostLevels}`}>
+      {levels.length > 0 ? null : (
         <p>
           {choice ? 'Name the options side by side.' : 'Type the first level, or make a series.'}
         </p>

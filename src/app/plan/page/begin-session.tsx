@@ -2,7 +2,6 @@ import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
-import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
@@ -10,11 +9,28 @@ import { dealSession } from '@/core/session/deal-session.ts'
 import { sessionsDone } from '@/core/whole-trial/stage.ts'
 import { dealRefusal, planNotKeptText } from '@/core/wording/plan/deal-refusal.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
+import styles from './begin-session.module.css'
+import type { PlanPartId } from './part-names.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { TroubleList } from './trouble-list.tsx'
 
-/** Whether the plan can be worked: what is still to mend, else the press that deals the next session. */
-export function BeginSession() {
+/** Parts with a press of their own that keeps: while one is open, that press is the filled one. */
+const valueParts: ReadonlySet<PlanPartId> = new Set([
+  ...(['plan-factor', 'plan-levels', 'plan-main', 'plan-expectation', 'plan-hoped'] as const),
+])
+
+/** What is still to mend or to think about, and, where it does not stand at the foot of the window, the press that begins. */
+export function BeginSession({ press }: { press: boolean }) {
+  return (
+    <div id="plan-ready" className={styles.ready}>
+      <TroubleList />
+      {press ? <BeginPress /> : null}
+    </div>
+  )
+}
+
+/** The press that deals the next session, or what is to mend before it can. */
+export function BeginPress() {
   const whole = useWholeTrial()
   const store = usePlanStore()
   const { notebook, now, zone, newId } = useServices()
@@ -30,6 +46,7 @@ export function BeginSession() {
   const running = sessionsDone(whole) < whole.sessions.length
   const added = number > fixed
   const toMend = stops + unfinished
+  const valueOpen = usePlanPage(({ opened }) => opened.some((part) => valueParts.has(part)))
   const begin = async () => {
     setAsking(false)
     await store.getState().flush()
@@ -50,21 +67,23 @@ export function BeginSession() {
     navigate(`/trial/${plan.trialId}/bench`)
   }
   return (
-    <Section title={toMend > 0 ? 'Still to mend' : 'Ready'} id="plan-ready">
-      <TroubleList />
+    <div className={styles.begin}>
       {toMend > 0 ? (
         <p>
           {asSentenceStart(countText(toMend, 'thing'))} to mend before session {number} can begin.
         </p>
       ) : (
-        <div>
+        <>
           <Button
-            kind={running ? 'plain' : 'primary'}
+            kind={running || valueOpen ? 'plain' : 'primary'}
             onPress={added || running ? () => setAsking(true) : begin}
           >
             Begin session {number}
           </Button>
-        </div>
+          <p className={styles.soft}>
+            Deals letters, order and codes. Expectation, margin and sessions lock at the first mix.
+          </p>
+        </>
       )}
       {refused ? <ErrorNote title="The session could not be dealt.">{refused}</ErrorNote> : null}
       <Dialog
@@ -98,6 +117,6 @@ export function BeginSession() {
           </p>
         ) : null}
       </Dialog>
-    </Section>
+    </div>
   )
 }

@@ -1,21 +1,31 @@
 import { useEffect } from 'react'
-import { usePlanPage } from './plan-page-context.ts'
+import { type PlanPartId, partOf } from './part-names.ts'
+import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 import { bringIntoView } from './show-part.ts'
 
 /** Brings a place of the plan into view and puts the focus into its first field, after the rows on the way have opened. */
 export function JumpWatch() {
   const jump = usePlanPage((page) => page.jump)
+  const { turn } = usePlanActions()
   useEffect(() => {
     if (!jump) return
-    const frame = requestAnimationFrame(() => goTo(jump.to))
+    const frame = requestAnimationFrame(() => goTo(jump.to, (part) => turn(part, true)))
     return () => cancelAnimationFrame(frame)
-  }, [jump])
+  }, [jump, turn])
   return null
 }
 
-function goTo(to: string): void {
+function goTo(to: string, open: (part: PlanPartId) => void, tries = 1): void {
   const place = elementAt(to)
   if (!place) return
+  // A field may stand in a part of the page that its name does not tell.
+  const hidden = place.closest<HTMLElement>('[hidden]')?.closest<HTMLElement>('[data-plan-part]')
+  const part = partOf(hidden?.dataset.planPart ?? '')
+  if (part !== null && tries > 0) {
+    open(part)
+    requestAnimationFrame(() => goTo(to, open, tries - 1))
+    return
+  }
   bringIntoView(place, place.id === '' ? 'center' : 'start')
   place
     .querySelector<HTMLElement>('input, select, textarea, button:not([disabled])')
@@ -33,5 +43,8 @@ function elementAt(to: string): HTMLElement | null {
     const last = [...found].at(-1)
     if (last) return last
   }
-  return null
+  const around = partOf(to)
+  return around === null
+    ? null
+    : document.querySelector<HTMLElement>(`[data-plan-part="${around}"]`)
 }

@@ -1,124 +1,169 @@
-import { memo, useEffect, useState } from 'react'
+import { memo } from 'react'
+import { useNarrow } from '@/app/kit/look/use-narrow.ts'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
-import { FactorSection } from '@/app/plan/asked/factor-section.tsx'
+import { PlanSentences } from '@/app/plan/asked/plan-sentences.tsx'
 import { QuestionSection } from '@/app/plan/asked/question-section.tsx'
 import { ResponsesSection } from '@/app/plan/asked/responses-section.tsx'
 import { DaySection } from '@/app/plan/clock/day-section.tsx'
 import { FormulaSection } from '@/app/plan/formula/formula-section.tsx'
 import { PiecesSection } from '@/app/plan/formula/pieces-section.tsx'
 import { KitchenSection } from '@/app/plan/kitchen/kitchen-section.tsx'
-import { LevelsSection } from '@/app/plan/levels/levels-section.tsx'
+import { PlanRail } from '@/app/plan/levels/plan-rail.tsx'
 import { MethodSection } from '@/app/plan/method/method-section.tsx'
 import { TemperaturesSection } from '@/app/plan/method/temperatures-section.tsx'
 import { DayCostPanel } from '@/app/plan/panels/day-cost-panel.tsx'
 import { DetectPanel } from '@/app/plan/panels/detect-panel.tsx'
 import { FairnessPanel } from '@/app/plan/panels/fairness-panel.tsx'
+import { FairnessProvider } from '@/app/plan/panels/fairness-provider.tsx'
+import { useFairness } from '@/app/plan/panels/use-fairness.ts'
 import { WaterPanel } from '@/app/plan/panels/water-panel.tsx'
-import { WeighSheetPanel } from '@/app/plan/panels/weigh-sheet-panel.tsx'
 import { PrintSheets } from '@/app/plan/paper/print-sheets.tsx'
 import { SessionsSection } from '@/app/plan/people/sessions-section.tsx'
 import { TastersSection } from '@/app/plan/people/tasters-section.tsx'
+import { MethodPart, SheetPart } from '@/app/plan/sheet/worked-parts.tsx'
 import { StartWays } from '@/app/plan/start/start-ways.tsx'
+import { fairnessCountText } from '@/core/wording/fairness/fairness-count-text.ts'
+import { BeginFoot } from './begin-foot.tsx'
 import { BeginSession } from './begin-session.tsx'
 import { JumpWatch } from './jump-watch.tsx'
-import { PanelWay } from './panel-way.tsx'
+import { PlanFold } from './plan-fold.tsx'
 import styles from './plan-page-body.module.css'
 import { PlanPart } from './plan-part.tsx'
 import { PlanState } from './plan-state.tsx'
-import { SectionWay } from './section-way.tsx'
+import { useArrivalHere } from './use-arrival-here.ts'
+import { usePartResults } from './use-part-results.ts'
 
-const drawnMilliseconds = 1000
-
-/** The whole page: what the person fills on one side, what follows from it on the other (below, on a phone). */
+/**
+ * The whole plan: its rail, two sentences whose values open in place, the ledger and the method; beside it whether it can
+ * begin and what follows from it. The rest is folded, each row with what stands in it. On a phone more is folded, and the
+ * press that begins stays at the foot.
+ */
 export const PlanPageBody = memo(function PlanPageBody() {
-  const drawn = useDrawn()
+  const narrow = useNarrow()
   return (
-    <div className={`${styles.plan} ${drawn ? styles.drawn : ''}`}>
-      <PageHeading>Plan</PageHeading>
-      <PlanState />
-      <div className={styles.page}>
-        <div className={styles.form}>
-          <PlanPart what="the way through the plan">
-            <SectionWay />
-          </PlanPart>
-          <PlanPart what="the ways to start">
-            <StartWays />
-          </PlanPart>
-          <PlanPart what="the question">
-            <QuestionSection />
-          </PlanPart>
-          <PlanPart what="the factor">
-            <FactorSection />
-          </PlanPart>
-          <PlanPart what="the levels">
-            <LevelsSection />
-          </PlanPart>
-          <PlanPart what="the formula">
-            <FormulaSection />
-          </PlanPart>
-          <PlanPart what="the pieces">
-            <PiecesSection />
-          </PlanPart>
-          <PlanPart what="the method">
-            <MethodSection />
-          </PlanPart>
-          <PlanPart what="the day by the clock">
-            <DaySection />
-          </PlanPart>
-          <PlanPart what="the responses">
-            <ResponsesSection />
-          </PlanPart>
-          <PlanPart what="the tasters">
-            <TastersSection />
-          </PlanPart>
-          <PlanPart what="the sessions">
-            <SessionsSection />
-          </PlanPart>
-          <PlanPart what="the kitchen">
-            <KitchenSection />
-          </PlanPart>
-          <PlanPart what="the temperatures">
-            <TemperaturesSection />
-          </PlanPart>
+    <FairnessProvider>
+      <div className={styles.plan}>
+        <PageHeading>Plan</PageHeading>
+        <PlanPart what="the rail">
+          <PlanRail />
+        </PlanPart>
+        <PlanState />
+        <div className={styles.page}>
+          <div className={styles.form}>
+            {narrow ? (
+              <PlanPart what="what is to mend">
+                <BeginSession press={false} />
+              </PlanPart>
+            ) : null}
+            <PlanPart what="the sentences of the plan">
+              <PlanSentences />
+            </PlanPart>
+            <PlanPart what="the ways to start">
+              <StartWays />
+            </PlanPart>
+            <SheetPart narrow={narrow} />
+            <MethodPart narrow={narrow} />
+            <MadeFolds />
+            {narrow ? <AskedFolds narrow /> : null}
+          </div>
+          {narrow ? null : (
+            <aside className={styles.side} aria-label="What follows from the plan">
+              <PlanPart what="the start of a session">
+                <BeginSession press />
+              </PlanPart>
+              <PlanPart what="the fairness check">
+                <FairnessPanel />
+              </PlanPart>
+              <PlanPart what="what this design could show">
+                <DetectPanel />
+              </PlanPart>
+              <PlanPart what="the day">
+                <DayCostPanel />
+              </PlanPart>
+              <PlanPart what="the sheets on paper">
+                <PrintSheets />
+              </PlanPart>
+              <AskedFolds narrow={false} />
+            </aside>
+          )}
         </div>
-        <aside className={styles.side} aria-label="What follows from the plan">
-          <PlanPart what="the way through the panels">
-            <PanelWay />
-          </PlanPart>
+        {narrow ? (
           <PlanPart what="the start of a session">
-            <BeginSession />
+            <BeginFoot />
           </PlanPart>
-          <PlanPart what="the weigh sheet">
-            <WeighSheetPanel />
-          </PlanPart>
-          <PlanPart what="the water">
-            <WaterPanel />
-          </PlanPart>
-          <PlanPart what="the fairness check">
-            <FairnessPanel />
-          </PlanPart>
-          <PlanPart what="what this design could show">
-            <DetectPanel />
-          </PlanPart>
-          <PlanPart what="the day">
-            <DayCostPanel />
-          </PlanPart>
-          <PlanPart what="the sheets on paper">
-            <PrintSheets />
-          </PlanPart>
-        </aside>
+        ) : null}
+        <JumpWatch />
       </div>
-      <JumpWatch />
-    </div>
+    </FairnessProvider>
   )
 })
 
-/** Whether the page has stood long enough for everything on it to have been drawn once. */
-function useDrawn(): boolean {
-  const [drawn, setDrawn] = useState(false)
-  useEffect(() => {
-    const timer = setTimeout(() => setDrawn(true), drawnMilliseconds)
-    return () => clearTimeout(timer)
-  }, [])
-  return drawn
+/** How the dough is made, a row each with what stands in it. */
+function MadeFolds() {
+  const results = usePartResults()
+  return (
+    <div className={styles.folds}>
+      <PlanFold part="plan-formula" result={results.formula}>
+        <FormulaSection />
+      </PlanFold>
+      <PlanFold part="plan-method" result={results.method}>
+        <MethodSection />
+      </PlanFold>
+      <PlanFold part="plan-clock" result="by dough, by hands and by oven load">
+        <DaySection />
+      </PlanFold>
+      <PlanFold part="plan-temperatures" result={results.water}>
+        <WaterPanel />
+        <TemperaturesSection />
+      </PlanFold>
+      <PlanFold part="plan-question" result={results.question}>
+        <QuestionSection />
+      </PlanFold>
+    </div>
+  )
+}
+
+/** Who, how often and with what, a row each with what stands in it; on a phone with what follows from the plan. */
+function AskedFolds({ narrow }: { narrow: boolean }) {
+  const results = usePartResults()
+  const fairness = useFairness()
+  useArrivalHere('plan-fairness', fairness !== null)
+  return (
+    <div className={styles.folds}>
+      <PlanFold part="plan-tasters" result={results.table}>
+        <TastersSection />
+      </PlanFold>
+      <PlanFold part="plan-pieces" result={results.pieces}>
+        <PiecesSection />
+      </PlanFold>
+      <PlanFold part="plan-responses" result={results.responses}>
+        <ResponsesSection />
+      </PlanFold>
+      <PlanFold part="plan-sessions" result={results.sessions}>
+        <SessionsSection />
+      </PlanFold>
+      <PlanFold part="plan-kitchen" result={results.kitchen}>
+        <KitchenSection />
+      </PlanFold>
+      {narrow ? (
+        <>
+          <PlanFold
+            part="plan-fairness"
+            result={fairness ? fairnessCountText(fairness.items) : 'being worked out'}
+          >
+            <FairnessPanel />
+          </PlanFold>
+          <PlanFold part="plan-detect" result={results.detect}>
+            <DetectPanel />
+          </PlanFold>
+          <PlanFold part="plan-day" result="hours, dough, loads and samples of a session">
+            <DayCostPanel />
+          </PlanFold>
+          <PlanFold part="plan-paper" result="weigh sheet, shopping list, tub labels">
+            <PrintSheets />
+          </PlanFold>
+        </>
+      ) : null}
+    </div>
+  )
 }

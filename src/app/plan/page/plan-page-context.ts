@@ -27,6 +27,7 @@ type PlanActions = Pick<
   | 'draft'
   | 'markUnfinished'
   | 'jumpTo'
+  | 'turn'
   | 'flush'
 >
 

@@ -5,6 +5,7 @@ import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { putBackParts } from '@/core/plan-edits/take-out/put-back-parts.ts'
 import { mergePlans } from '@/core/trial/merge-plans.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { partOf } from './part-names.ts'
 import { createPlanKeeper } from './plan-keeper.ts'
 import type { PlanKeeping, PlanPage } from './plan-page.ts'
 
@@ -74,6 +75,7 @@ export function createPlanPage(
       calmLevels: first.plan.levels,
       troubles: keeping.judge(first.plan, kitchen),
       drafts,
+      opened: [...new Set(Object.keys(drafts).flatMap((field) => partOf(field) ?? []))],
       unfinished: {},
       newRevision: null,
       notKept: null,
@@ -120,7 +122,17 @@ export function createPlanPage(
       draft,
       markUnfinished: (field, label) =>
         set((page) => ({ unfinished: withDraft(page.unfinished, field, label) })),
-      jumpTo: (to) => set({ jump: { to } }),
+      jumpTo: (to) => {
+        const part = partOf(to)
+        set(({ opened }) => ({
+          jump: { to },
+          opened: part === null || opened.includes(part) ? opened : [...opened, part],
+        }))
+      },
+      turn: (part, open) =>
+        set(({ opened }) => ({
+          opened: [...opened.filter((each) => each !== part), ...(open ? [part] : [])],
+        })),
       meetKitchen: (met) => {
         // The notebook reads it anew at every keeping: an equal one must not set everything computing again.
         if (JSON.stringify(met) === JSON.stringify(get().kitchen)) return

@@ -4,6 +4,7 @@ import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { KeptPlan } from '@/notebook/notebook.ts'
+import type { PlanPartId } from './part-names.ts'
 
 /** Where the page keeps things: the notebook and the clock, narrowed to what a plan needs. */
 export interface PlanKeeping {
@@ -67,6 +68,8 @@ export interface PlanPage {
   refused: string | null
   /** What was just done, in words, and how to take it back. */
   undo: Undo | null
+  /** The parts of the page that stand open. */
+  opened: readonly PlanPartId[]
   /** Where the page was last asked to go: a part's id, a field's name or a path of the plan; a new object for each ask. */
   jump: { to: string } | null
   change: (recipe: (plan: Plan) => Plan) => void
@@ -88,6 +91,8 @@ export interface PlanPage {
   /** A field came to hold unfinished text (its label), or no longer does (null). */
   markUnfinished: (field: string, label: string | null) => void
   jumpTo: (to: string) => void
+  /** Opens or shuts a part of the page. */
+  turn: (part: PlanPartId, open: boolean) => void
   meetKitchen: (kitchen: readonly KitchenThing[]) => void
   /** Another tab or place changed the trial, which is at this revision now: its plan is merged with what changed here. */
   meet: (plan: Plan, trialRevision: number) => void

@@ -1,21 +1,18 @@
 import type { ReactNode } from 'react'
 import { Section } from '@/app/kit/page/section.tsx'
-import { type PlanSectionId, planSections } from './section-names.ts'
+import { type PlanPartId, partTitle } from './part-names.ts'
 
 interface Props {
-  id: PlanSectionId
+  id: PlanPartId
   aside?: ReactNode
   children: ReactNode
 }
 
-/** One part of the page, under its name and at the place of the plan it fills. */
+/** One part of the page, under its name; in a row that opens, that row is its heading. */
 export function PlanSection({ id, aside, children }: Props) {
-  const section = planSections.find((each) => each.id === id)
   return (
-    <div data-path={section?.path}>
-      <Section id={id} title={section?.title ?? ''} aside={aside}>
-        {children}
-      </Section>
-    </div>
+    <Section id={id} title={partTitle(id)} aside={aside}>
+      {children}
+    </Section>
   )
 }

@@ -1,13 +1,26 @@
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import type { Session } from '@/core/session/session-record.ts'
 import { usePlanPage } from './plan-page-context.ts'
 
-/** The letters of the latest session that runs this plan, by level; none before one is dealt. */
+/** The letters of the latest session that runs this plan, by level, for its tubs; none before one is dealt. */
 export function useLetters(): ReadonlyMap<string, string> {
+  return lettersOf(useSessionsOfPlan().at(-1))
+}
+
+/** The letters of the one session there is: over several none is true, since they are dealt anew each time. */
+export function useLettersOfOne(): ReadonlyMap<string, string> {
+  const sessions = useSessionsOfPlan()
+  return lettersOf(sessions.length === 1 ? sessions[0] : undefined)
+}
+
+function useSessionsOfPlan(): Session[] {
   const { sessions } = useWholeTrial()
   const planId = usePlanPage((page) => page.plan.id)
-  const latest = sessions
+  return sessions
     .filter((session) => session.planId === planId)
     .toSorted((a, b) => a.number - b.number)
-    .at(-1)
-  return new Map(latest?.dealt.letters.map(({ levelId, letter }) => [levelId, letter]))
+}
+
+function lettersOf(session: Session | undefined): ReadonlyMap<string, string> {
+  return new Map(session?.dealt.letters.map(({ levelId, letter }) => [levelId, letter]))
 }

@@ -8,7 +8,7 @@ import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText } from '@/core/units/number-text.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
+import { daySentence } from '@/core/wording/plan/day-sentence.ts'
 import styles from './panel.module.css'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
@@ -36,39 +36,22 @@ const DayCost = memo(function DayCost({ plan, seed, sessions }: DayCostProps) {
   }, [plan, seed, sessions])
   if (!cost.ok)
     return (
-      <Section id="plan-day" title="What the day costs">
+      <Section id="plan-day" title="The day">
         <p className={styles.soft}>
           As soon as the batches can be made, dough, hours and bites stand here.
         </p>
       </Section>
     )
-  const facts = [
-    ['Dough', `${decimalText(cost.doughGrams / 1000, 2)} kg`],
-    ['Batches', String(cost.batches)],
-    ['Pieces', String(cost.pieces)],
-    ['Tubs', String(cost.tubs)],
-    ...(cost.fridgePlaces > 0 ? [['Places in the fridge', String(cost.fridgePlaces)]] : []),
-    ['Hands on', durationText(cost.handsSeconds)],
-    [
-      'Oven',
-      `${durationText(cost.ovenSeconds)}, ${cost.loads} ${cost.loads === 1 ? 'load' : 'loads'}`,
-    ],
-    ['Bites a mouth', String(cost.bitesPerMouth)],
-    ...(cost.gramsPerMouth === null
-      ? []
-      : [['To eat, each', `${decimalText(cost.gramsPerMouth, 0)} g`]]),
-    ['First hand to last thing done, about', durationText(cost.spanSeconds)],
-  ]
+  const { span, rest } = daySentence(cost)
   return (
-    <Section id="plan-day" title="What the day costs" aside="one session">
-      <dl className={styles.facts}>
-        {facts.map(([what, howMuch]) => (
-          <div key={what}>
-            <dt>{what}</dt>
-            <dd>{howMuch}</dd>
-          </div>
-        ))}
-      </dl>
+    <Section id="plan-day" title="The day" aside="one session">
+      <p className={styles.words}>
+        <b>{span}</b>
+        {rest}
+        {cost.gramsPerMouth === null
+          ? ''
+          : ` ${decimalText(cost.gramsPerMouth, 0)} g to eat, each.`}
+      </p>
       {cost.tooManySamples ? (
         <p className={styles.warn}>
           {cost.samplesPerSitting} samples a sitting tire a palate: six are common practice. Serve

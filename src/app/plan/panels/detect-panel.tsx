@@ -1,5 +1,6 @@
 import { memo, useDeferredValue, useMemo } from 'react'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { Fold } from '@/app/kit/page/fold.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { SideNote } from '@/app/kit/page/side-note.tsx'
@@ -53,39 +54,45 @@ const Detect = memo(function Detect({ plan }: { plan: Plan }) {
   const refusal = detectRefusal(plan)
   if (refusal !== null)
     return (
-      <Section id="plan-detect" title="What this design could show">
+      <Section id="plan-detect" title="What it could show">
         <p className={styles.soft}>{refusal}</p>
         {sets}
       </Section>
     )
   if (!reach)
     return (
-      <Section id="plan-detect" title="What this design could show">
+      <Section id="plan-detect" title="What it could show">
         <Progress label="Working out what would show" done={null} />
       </Section>
     )
   const { head, rows } = detectTable(reach.help)
   return (
-    <Section id="plan-detect" title="What this design could show">
+    <Section id="plan-detect" title="What it could show">
       <p className={styles.words}>{detectSentences(reach.help.now, plan)}</p>
-      <LedgerTable
-        caption="Smallest difference that would show, in points"
-        columns={head.slice(1).map((claim) => ({ key: claim, head: claim }))}
-        rows={rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
-      />
       {sets}
       {learned ? (
         <p className={styles.soft}>
           {`With the scatter learned from ${countText(learned.trialIds.length, 'finished trial')} of these tasters.`}
         </p>
       ) : null}
-      <SideNote label="What this rests on">
-        <p>
-          “Would show” is the true difference between two levels that the comparison of all pairs
-          finds four times in five.{' '}
-          {spreadSourceText(spread, learned?.learned ?? [], learned?.trialIds.length ?? 0)}
-        </p>
-      </SideNote>
+      <Fold
+        level={3}
+        name="What one step more would buy"
+        result={`${countText(rows.length - 1, 'step')}, each with the smallest difference that would show`}
+      >
+        <LedgerTable
+          caption="Smallest difference that would show, in points"
+          columns={head.slice(1).map((claim) => ({ key: claim, head: claim }))}
+          rows={rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
+        />
+        <SideNote label="What this rests on">
+          <p>
+            “Would show” is the true difference between two levels that the comparison of all pairs
+            finds four times in five.{' '}
+            {spreadSourceText(spread, learned?.learned ?? [], learned?.trialIds.length ?? 0)}
+          </p>
+        </SideNote>
+      </Fold>
     </Section>
   )
 })

@@ -53,12 +53,10 @@ export function FairnessItemRow({ item, plan }: Props) {
             <Button
               size="small"
               kind="quiet"
-              label={`Go on knowing it: ${title}`}
-              onPress={() =>
-                changeSaid(`Gone on knowing it: ${title}`, (now) => accepting(now, item.key))
-              }
+              label={`Accept: ${title}`}
+              onPress={() => changeSaid(`Accepted: ${title}`, (now) => accepting(now, item.key))}
             >
-              Go on knowing it
+              Accept
             </Button>
           ) : null}
           {item.path !== '' && item.severity !== 'fine' ? (

@@ -17,9 +17,6 @@ export const FairnessList = memo(function FairnessList({ items, plan }: Props) {
   const fine = items.filter((item) => item.severity === 'fine')
   return (
     <>
-      {open.length === 0 ? (
-        <p className={styles.words}>Nothing rides along that is worth minding.</p>
-      ) : null}
       <ul className={styles.list} aria-label="What rides along">
         {open.map((item) => (
           <FairnessItemRow key={item.key} item={item} plan={plan} />

@@ -1,17 +1,18 @@
-import { lazy, memo, Suspense, useMemo } from 'react'
+import { lazy, memo, Suspense } from 'react'
+import { Fold } from '@/app/kit/page/fold.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
-import { judgedParts } from '@/app/plan/page/judged-parts.ts'
-import { useLearnedWork } from '@/app/plan/page/learned-context.ts'
+import { useLearnedSpread } from '@/app/plan/page/learned-context.ts'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { useArrivalHere } from '@/app/plan/page/use-arrival-here.ts'
 import { useLoggedWhole } from '@/app/plan/page/use-logged-whole.ts'
-import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
-import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
-import { answerOf, useAnswer } from '@/app/worker/use-answer.ts'
-import { countText } from '@/core/wording/words/list-text.ts'
+import { largestByEffect } from '@/core/fairness/effect/largest-by-effect.ts'
+import { fairnessCountText } from '@/core/wording/fairness/fairness-count-text.ts'
+import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { FairnessList } from './fairness-list.tsx'
+import { FairnessRows } from './fairness-rows.tsx'
 import { FairnessThresholds } from './fairness-thresholds.tsx'
 import styles from './panel.module.css'
+import { useFairness } from './use-fairness.ts'
 
 const LoggedFairness = lazy(async () => ({
   default: (await import('./logged-fairness.tsx')).LoggedFairness,
@@ -19,43 +20,54 @@ const LoggedFairness = lazy(async () => ({
 
 /** What rides along with the factor and what weakens the design: how much, why, and the remedy, by one press where it can be. */
 export const FairnessPanel = memo(function FairnessPanel() {
-  const plan = usePlanParts(judgedParts)
-  const kitchen = usePlanPage((page) => page.kitchen)
-  const { trial, sessions } = useWholeTrial()
-  const { seed } = trial
   const logged = useLoggedWhole()
-  const learned = useLearnedWork(plan, kitchen)
-  const question = useMemo(
-    () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions, learned } }),
-    [plan, kitchen, seed, sessions, learned],
-  )
-  const answer = answerOf(
-    useAnswer('plan', question, async (service, asked) => ({
-      plan: asked.plan,
-      items: await service.fairness(asked.plan, asked.circumstances),
-    })),
-  )
-  useArrivalHere('plan-fairness', answer !== null)
+  const answer = useFairness()
+  const plan = usePlanPage((page) => page.plan)
+  const spread = useLearnedSpread(plan)?.spread
   if (!answer)
     return (
-      <Section id="plan-fairness" title="Fairness check">
+      <Section id="plan-fairness" title="Fairness">
         <p className={styles.soft}>Looking for what rides along with the level.</p>
       </Section>
     )
-  const toFix = answer.items.filter((item) => item.severity === 'fix').length
+  const weighed = largestByEffect(answer.items, answer.plan, spread)
+  const largest = weighed.slice(0, rowsInView)
+  const more = weighed.slice(rowsInView).map(({ item }) => item)
+  const fine = answer.items.filter((item) => item.severity === 'fine')
   return (
-    <Section
-      id="plan-fairness"
-      title="Fairness check"
-      aside={toFix > 0 ? `${countText(toFix, 'thing')} to fix before you start` : 'nothing to fix'}
-    >
-      <FairnessList items={answer.items} plan={answer.plan} />
-      {logged ? (
-        <Suspense fallback={null}>
-          <LoggedFairness whole={logged} plan={answer.plan} />
-        </Suspense>
-      ) : null}
-      <FairnessThresholds />
+    <Section id="plan-fairness" title="Fairness" aside={fairnessCountText(answer.items)}>
+      {largest.length === 0 ? (
+        <p className={styles.words}>Nothing rides along that is worth minding.</p>
+      ) : (
+        <FairnessRows items={largest} plan={answer.plan} />
+      )}
+      <Fold
+        level={3}
+        name={
+          more.length > 0
+            ? asSentenceStart(`${countText(more.length, 'more', 'more')} to know`)
+            : 'Checked and fine'
+        }
+        result={
+          more.length > 0
+            ? `${more
+                .slice(0, 2)
+                .map((item) => fairnessText(item, answer.plan).title)
+                .join('; ')}${more.length > 2 ? ' …' : ''}`
+            : countText(fine.length, 'thing')
+        }
+      >
+        <FairnessList items={[...more, ...fine]} plan={answer.plan} />
+        {logged ? (
+          <Suspense fallback={null}>
+            <LoggedFairness whole={logged} plan={answer.plan} />
+          </Suspense>
+        ) : null}
+        <FairnessThresholds />
+      </Fold>
     </Section>
   )
 })
+
+/** So many stand open: the largest by their effect on the answer. */
+const rowsInView = 3

@@ -1,15 +1,15 @@
 import { memo, useMemo } from 'react'
-import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { weighedParts } from '@/app/plan/page/weighed-parts.ts'
+import { WeighLedger } from '@/app/plan/sheet/weigh-ledger.tsx'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { writtenSheet } from '@/core/weighing/written-sheet.ts'
 import { scalesApartText } from '@/core/wording/weighing/scales-apart-text.ts'
 import { sheetTroubleTexts } from '@/core/wording/weighing/weigh-trouble-text.ts'
-import { BatchHead, headLength } from './batch-head.tsx'
+import { BatchHead } from './batch-head.tsx'
 import { DoseAdviceList } from './dose-advice-list.tsx'
 import styles from './panel.module.css'
 import { inColumns, riderRows, sheetColumns } from './weigh-sheet-rows.ts'
@@ -27,13 +27,12 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
       levelIds.map((levelId) => ({
         key: levelId ?? 'all',
         head: <BatchHead levels={calmLevels} levelId={levelId} />,
-        headLength: headLength(calmLevels, levelId),
       })),
     [levelIds, calmLevels],
   )
   if (sheet.batches.length === 0)
     return (
-      <Section id="plan-weigh-sheet" title="Weigh sheet">
+      <Section id="plan-weigh-sheet" title="Formula and weigh sheet">
         <p>The weights of every batch stand here as soon as there is a level and a flour.</p>
       </Section>
     )
@@ -46,11 +45,10 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   const apart = scalesApartText(sheet, plan)
   const blurred = sheet.neighbours.some((pair) => pair.apart !== 'kept-apart')
   return (
-    <Section id="plan-weigh-sheet" title="Weigh sheet" aside="grams, for one session">
-      <LedgerTable
-        caption="Grams for each batch"
-        hideCaption
-        live
+    <Section id="plan-weigh-sheet" title="Formula and weigh sheet" aside="grams for one session">
+      <WeighLedger
+        sheet={sheet}
+        plan={plan}
         columns={columns}
         rows={inColumns(rows, sheet, levelIds)}
       />

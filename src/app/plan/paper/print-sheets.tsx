@@ -20,20 +20,20 @@ export function PrintSheets() {
   return (
     <Section id="plan-paper" title="On paper">
       <div className={styles.presses}>
-        <Button size="small" onPress={() => setSheet('weigh')}>
-          Print the weigh sheet
+        <Button label="Print the weigh sheet" onPress={() => setSheet('weigh')}>
+          Weigh sheet
         </Button>
-        <Button size="small" onPress={() => setSheet('shopping')}>
-          Print the shopping list
+        <Button label="Print the shopping list" onPress={() => setSheet('shopping')}>
+          Shopping list
         </Button>
-        <Button size="small" onPress={() => setSheet('labels')} disabled={!dealt}>
-          Print tub labels
+        <Button label="Print tub labels" onPress={() => setSheet('labels')} disabled={!dealt}>
+          Tub labels
         </Button>
       </div>
       {dealt ? (
         <Switch
           label="Labels show the level"
-          hint="Leave this off where a taster may see the tubs: a blind label carries its letter alone."
+          hint="Off where a taster may see the tubs."
           on={open}
           onSwitch={setOpen}
         />
