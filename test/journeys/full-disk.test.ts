@@ -160,7 +160,6 @@ async function restoreElsewhere(zip: string): Promise<void> {
   const { page } = await visit(browser, baseUrl)
   await openNarrow(page, baseUrl)
   await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
-  await page.getByRole('button', { name: 'Back up all' }).waitFor()
   await fillRoom(page)
   const given = { name: 'mine.zip', mimeType: 'application/zip', buffer: readFileSync(zip) }
   const restore = () => page.locator('input[type=file][accept*=zip]').setInputFiles(given)

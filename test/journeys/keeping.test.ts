@@ -104,7 +104,7 @@ test('after “Erase for good” nothing offers to undo what cannot be undone', 
   const { page } = await visit(browser, baseUrl)
   await newTrial(page)
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: /^Bin: / }).click()
+  await page.getByRole('button', { name: /^Throw out: / }).click()
   await page.getByRole('button', { name: 'Undo' }).waitFor()
   await page.getByText('Bin', { exact: true }).last().click()
   await page.getByRole('button', { name: /^Erase for good: / }).click()

@@ -25,9 +25,6 @@ export function RailPicture({ summary }: { summary: Summary }) {
           size="picture"
         />
       ) : null}
-      <p className={styles.under}>
-        {[summary.factorName, summary.unitOfMeasure].filter(Boolean).join(', ')}
-      </p>
     </div>
   )
 }

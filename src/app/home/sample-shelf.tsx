@@ -1,9 +1,12 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { Section } from '@/app/kit/page/section.tsx'
-import { Button } from '@/app/kit/press/button.tsx'
+import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
+import { useOnePress } from '@/app/kit/press/use-one-press.ts'
+import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { type Sample, samples } from '@/app/services/samples.ts'
 import { useServices } from '@/app/services/services.ts'
+import type { Level } from '@/core/trial/level.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import styles from './home.module.css'
 import { ImportTroubles } from './import-troubles.tsx'
@@ -12,6 +15,7 @@ import { ImportTroubles } from './import-troubles.tsx'
 export function SampleShelf() {
   const { notebook } = useServices()
   const [, go] = useLocation()
+  const { run } = useOnePress()
   const [trouble, setTrouble] = useState<{ name: string; troubles: FileTrouble[] } | null>(null)
   if (samples.length === 0) return null
 
@@ -27,21 +31,41 @@ export function SampleShelf() {
   }
 
   return (
-    <Section title="Sample trials" aside="of an invented bake club; all their data are made up">
+    <Section title="Sample trials" aside="an invented bake club; all data made up">
       {trouble ? <ImportTroubles fileName={trouble.name} troubles={trouble.troubles} /> : null}
       <ul className={styles.samples}>
         {samples.map((sample) => (
-          <li key={sample.name}>
+          <li key={sample.name} className={styles.sample}>
             <div>
-              <p className={styles.sampleTitle}>{sample.title}</p>
-              <p className={styles.soft}>{sample.shows}</p>
+              <h3 className={styles.sampleTitle}>
+                <button
+                  type="button"
+                  className={styles.whole}
+                  aria-label={`Open the sample: ${sample.title}`}
+                  onClick={() => run(() => open(sample))}
+                >
+                  {sample.title}
+                </button>
+              </h3>
+              <p>{sample.shows}</p>
+              <p className={styles.under}>{sample.stands}</p>
             </div>
-            <Button label={`Open the sample: ${sample.title}`} onPress={() => open(sample)}>
-              Open
-            </Button>
+            <LevelRail
+              levels={levelsOf(sample)}
+              factorName={sample.factorName}
+              unitOfMeasure={sample.unitOfMeasure}
+              size="picture"
+            />
+            <ForwardMark />
           </li>
         ))}
       </ul>
     </Section>
   )
+}
+
+function levelsOf({ levels, usual }: Sample): Level[] {
+  return levels.map((value) => ({
+    ...{ id: String(value), value, label: String(value), control: value === usual },
+  }))
 }

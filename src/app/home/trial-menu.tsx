@@ -25,13 +25,13 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
   const [asking, setAsking] = useState(false)
   const archive = async (to: boolean) => {
     await notebook.archive(trialId, to)
-    onDone(to ? 'Put into the archive' : 'Back from the archive', () =>
+    onDone(to ? 'Put away' : 'Back in the book', () =>
       notebook.archive(trialId, !to),
     )
   }
   const bin = async (to: boolean) => {
     await notebook.bin(trialId, to)
-    onDone(to ? 'Put into the bin' : 'Back from the bin', () => notebook.bin(trialId, !to))
+    onDone(to ? 'Thrown out' : 'Back in the book', () => notebook.bin(trialId, !to))
   }
   const save = async () => {
     const { name, text } = await notebook.exportTrial(trialId)
@@ -47,14 +47,14 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
     <div className={styles.menu}>
       {binned ? (
         <>
-          {press('Take out of the bin', () => bin(false))}
+          {press('Take back', () => bin(false))}
           {press('Erase for good', () => onErase(summary))}
         </>
       ) : (
         <>
           {press('Export', ask)}
-          {press(archived ? 'Take out of the archive' : 'Archive', () => archive(!archived))}
-          {press('Bin', () => bin(true))}
+          {press(archived ? 'Take back' : 'Put away', () => archive(!archived))}
+          {press('Throw out', () => bin(true))}
         </>
       )}
       {asking ? (
