@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
-import { Section } from '@/app/kit/page/section.tsx'
 import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
+import { Section } from '@/app/kit/page/section.tsx'
 import { useOnePress } from '@/app/kit/press/use-one-press.ts'
 import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { type Sample, samples } from '@/app/services/samples.ts'

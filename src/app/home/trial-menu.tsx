@@ -25,9 +25,7 @@ export function TrialMenu({ summary, onDone, onErase }: TrialMenuProps) {
   const [asking, setAsking] = useState(false)
   const archive = async (to: boolean) => {
     await notebook.archive(trialId, to)
-    onDone(to ? 'Put away' : 'Back in the book', () =>
-      notebook.archive(trialId, !to),
-    )
+    onDone(to ? 'Put away' : 'Back in the book', () => notebook.archive(trialId, !to))
   }
   const bin = async (to: boolean) => {
     await notebook.bin(trialId, to)

@@ -28,5 +28,6 @@ for (const sample of samples)
         ? `${read.whole.sessions.length} session`
         : `of ${plannedSessions}`,
     )
-    if (sample.stands.includes('people')) expect(sample.stands).toContain(`${tasters.length} people`)
+    if (sample.stands.includes('people'))
+      expect(sample.stands).toContain(`${tasters.length} people`)
   })

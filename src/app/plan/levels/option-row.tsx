@@ -35,6 +35,22 @@ export const OptionRow = memo(function OptionRow({ level, index }: Props) {
           change((plan) => inLevel(plan, level.id, (each) => ({ ...each, label })))
         }
       />
+      <PlanText
+        field={`level/${level.id}/short`}
+        path={`/levels/${index}/shortLabel`}
+        label={`Short name of ${level.label}, for a phone's rail`}
+        hideLabel
+        placeholder="short name"
+        value={level.shortLabel ?? ''}
+        maxLength={24}
+        onValue={(text) =>
+          change((plan) =>
+            inLevel(plan, level.id, ({ shortLabel: _, ...each }) =>
+              /\S/.test(text) ? { ...each, shortLabel: text } : each,
+            ),
+          )
+        }
+      />
       <ControlMark level={level} />
       <span className={styles.end}>
         <Button
