@@ -25,10 +25,6 @@ export function WeighLedger({ sheet, plan, columns, rows }: WeighLedgerProps) {
   const sheetRows = useMemo(() => new Map(sheet.rows.map((row) => [row.key, row])), [sheet.rows])
   const isPart = (row: SheetRow | undefined) =>
     row?.into === 'preferment' && row.prefermentId !== null
-  const lines = rows.filter((row) => {
-    const of = sheetRows.get(row.key)
-    return !isPart(of) || shown.includes(of?.prefermentId ?? '')
-  })
   const litAt = columns.findIndex(({ key }) => key === lit)
   return (
     <table className={styles.ledger} style={{ ['--columns' as string]: perLine(columns.length) }}>
@@ -53,7 +49,7 @@ export function WeighLedger({ sheet, plan, columns, rows }: WeighLedgerProps) {
         </tr>
       </thead>
       <tbody>
-        {lines.map((row) => {
+        {rows.map((row) => {
           const of = sheetRows.get(row.key)
           return (
             <Line
@@ -62,6 +58,7 @@ export function WeighLedger({ sheet, plan, columns, rows }: WeighLedgerProps) {
               of={of}
               plan={plan}
               litAt={litAt}
+              hidden={isPart(of) && !shown.includes(of?.prefermentId ?? '')}
               partsShown={of?.prefermentId != null && shown.includes(of.prefermentId)}
               onParts={(prefermentId, show) =>
                 setShown((now) => [
@@ -85,12 +82,14 @@ interface LineProps {
   of: SheetRow | undefined
   plan: Plan
   litAt: number
+  /** A part of a preferment that is not asked for: it stands in the sheet and is printed with it. */
+  hidden: boolean
   partsShown: boolean
   onParts: (prefermentId: string, show: boolean) => void
 }
 
 const Line = memo(
-  function Line({ row, of, plan, litAt, partsShown, onParts }: LineProps) {
+  function Line({ row, of, plan, litAt, hidden, partsShown, onParts }: LineProps) {
     const whole = of?.what === 'all-of-preferment' ? of.prefermentId : null
     const isSum = of === undefined && !row.quiet
     const part = of?.into === 'preferment' && whole === null
@@ -100,6 +99,7 @@ const Line = memo(
           row.quiet && whole === null ? styles.quiet : '',
           row.key === 'dough' || isSum ? styles.sum : '',
           part ? styles.part : '',
+          hidden ? styles.hidden : '',
         ].join(' ')}
       >
         <th scope="row">
@@ -116,7 +116,9 @@ const Line = memo(
                 {row.head} <ForwardMark turned={partsShown} />
               </button>
             )}
-            <Percent of={of} plan={plan} />
+            <small className={styles.beside}>
+              <Percent of={of} plan={plan} />
+            </small>
           </span>
         </th>
         {row.cells.map((cell, at) => (
@@ -133,6 +135,7 @@ const Line = memo(
   },
   (before, now) =>
     before.litAt === now.litAt &&
+    before.hidden === now.hidden &&
     before.partsShown === now.partsShown &&
     before.row.head === now.row.head &&
     before.row.cells.length === now.row.cells.length &&

@@ -22,6 +22,8 @@ type Row = string[]
 
 const plain = (html: string) =>
   html
+    // The percent of the flour stands beside the name.
+    .replace(/<small.*?<\/small>/gs, '')
     .replace(/<[^>]*>/g, '')
     .replaceAll('&amp;', '&')
     .replaceAll('&#x27;', "'")
