@@ -12,10 +12,10 @@ import { type Services, ServicesContext } from '@/app/services/services.ts'
 import { useTableDevice } from '@/app/services/table-device.ts'
 import styles from './frame.module.css'
 import { Header } from './header.tsx'
-import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
 import { useArrival } from './use-arrival.ts'
 
+const LostPage = lazy(async () => ({ default: (await import('./lost-page.tsx')).LostPage }))
 const StartPlace = lazy(async () => ({
   default: (await import('@/app/home/start/start-place.tsx')).StartPlace,
 }))
