@@ -113,7 +113,8 @@ const Line = memo(
                 aria-expanded={partsShown}
                 onClick={() => onParts(whole, !partsShown)}
               >
-                {row.head} <ForwardMark turned={partsShown} />
+                {row.head}
+                <ForwardMark turned={partsShown} />
               </button>
             )}
             <small className={styles.beside}>
