@@ -39,6 +39,9 @@ export function Header() {
           {name}
         </Link>
       )}
+      {inTrial && location.split('/')[3] === 'bench' ? (
+        <div id="head-words" className={styles.words} />
+      ) : null}
       <Suspense fallback={null}>
         <HeaderWays location={location} lentTo={lentTo} />
       </Suspense>
