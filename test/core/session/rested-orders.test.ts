@@ -86,7 +86,7 @@ describe('a hidden duplicate', () => {
 
   test('stands in every order among the others, at different positions', () => {
     const places = plan.tasters.map(({ tasterId }) => linesOf(session, tasterId))
-    for (const lines of places) expect([...lines].toSorted()).toHaveLength(5)
+    for (const lines of places) expect(lines).toHaveLength(5)
     expect(new Set(places.map((lines) => lines.indexOf('lv-mid again'))).size).toBe(places.length)
   })
 
