@@ -119,7 +119,7 @@ test('a shape or a reference that is wrong says what to do once, below', async (
 })
 
 test('--version names the version of the program and of the data', async () => {
-  expect((await runCommand('--version')).out).toBe('Evenhand 0.0.0, data version 2\n')
+  expect((await runCommand('--version')).out).toBe('Evenhand 0.0.0, data version 3\n')
 })
 
 test('every verb has a page of help that names each of its options, within the page', async () => {

@@ -22,11 +22,13 @@ function allowed(path: string): number {
 /**
  * Where the notebook means something else than the program in R computed: the slope over these pieces has the error of the tasters' own
  * slopes; where a taster missed a level on some days, these pieces, their ranks and each taster's means are freed from the day; levels that part
- * late are compared by session, flights being no blocks. What stands there instead is checked by `rules-of-evidence.test.ts`.
+ * late are compared by session, flights being no blocks; where levels scatter unequally, each pair of these pieces has its own error. What stands there instead is checked by `rules-of-evidence.test.ts`.
  */
 const otherwise: Record<string, RegExp> = {
   'missing-cells': /\.(pieces|ranks|agreement)\./,
   'harsh-taster-absent': /\.(pieces|agreement)\./,
+  // Its levels scatter unequally.
+  'ties-everywhere': /\.pieces\.pairs\./,
   // A taster's own slope counts alike, however many levels that taster had.
   'new-tasters-each-session': /\.pieces\.trend\./,
   pieces: /\.(pieces|factor|agreement)\./,

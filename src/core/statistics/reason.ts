@@ -40,7 +40,11 @@ export type Refusal = { ok: false; reason: StatisticsReason }
 /** A result record marked `ok`, or the reason why there is none. */
 export type Answer<Result> = ({ ok: true } & Result) | Refusal
 
-/** The refusal for a reason. */
+/**
+ * The refusal for a reason.
+ *
+ * @example refuse('no-rows') // {"ok": false, "reason": "no-rows"} (by definition)
+ */
 export function refuse(reason: StatisticsReason): Refusal {
   return { ok: false, reason }
 }

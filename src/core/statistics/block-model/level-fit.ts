@@ -35,6 +35,8 @@ export type LevelFit = {
  *
  * Refuses: `no-rows`, `one-level`, `level-without-rows`, `levels-not-connected` (no chain of blocks compares all levels),
  * and what `residualOf` refuses. One block is a one-way analysis of variance.
+ *
+ * @example fitLevels(rows) // {"ok": true, "f": 4, "df1": 2, "df2": 2, "residualSd": 1.4142} (the worked table, by hand)
  */
 export function fitLevels(rows: LevelRows): Answer<LevelFit> {
   return fitLevelCells(gatherCells(rows))

@@ -6,6 +6,8 @@ import type { Tails } from './tails.ts'
 /**
  * Both tails of the F distribution, through the regularized incomplete beta function:
  * lower = I_y(df1/2, df2/2) with y = df1·F/(df1·F + df2), upper its complement, computed as such.
+ *
+ * @example fTails(1, 3, 3) // {"lower": 0.5, "upper": 0.5} (by symmetry)
  */
 export function fTails(f: number, df1: number, df2: number): Tails {
   if (f <= 0) return { lower: 0, upper: 1 }
