@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { fillRoom, makeRoom, openNarrow, recordCounts } from './full-disk.ts'
+import { openPlanParts } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -69,14 +70,20 @@ test('on a full disk a ballot is not sealed, says so, and keeps its answers unti
     .getByRole('button', { name: /not begun|of \d+/ })
     .first()
     .click()
-  const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
-  const code = (await seal.textContent()) ?? ''
+  await page.getByRole('button', { name: 'I can eat this: begin' }).click()
+  const open = page.getByRole('button', { name: /^\d+ still to answer$/ })
+  await open.waitFor()
   await fillRoom(page)
   const before = await recordCounts(page)
-  for (const scale of await page.locator('[role=group], fieldset').all()) {
-    const step = scale.getByRole('button', { name: /: 5\b/ })
+  // Liking stands alone until it is answered; then the other questions are there.
+  await page.getByRole('button', { name: /^Liking: 5\b/ }).click()
+  for (const scale of await page.getByRole('group').all()) {
+    const step = scale.getByRole('button', { name: /: 5\b/, pressed: false })
     if ((await step.count()) > 0) await step.first().click()
   }
+  await open.waitFor({ state: 'detached' })
+  const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
+  const code = (await seal.textContent()) ?? ''
   await alertOf(page, 'A half-filled ballot could not be kept').waitFor()
   await seal.click()
   await alertOf(page, 'Nothing of this last change was kept').filter({ hasText: noRoom }).waitFor()
@@ -95,6 +102,7 @@ test('on a full disk a ballot is not sealed, says so, and keeps its answers unti
 test('on a full disk the plan says that a change is not kept, goes on saying so elsewhere, and keeps it at last', async () => {
   const page = await onTheBench()
   await page.goto(page.url().replace('bench', 'plan'))
+  await openPlanParts(page)
   const question = page.getByLabel('Question', { exact: true })
   await question.waitFor()
   await page.locator('[data-kept=kept]').waitFor()
