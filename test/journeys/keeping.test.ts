@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
-import { newTrial as beginTrial } from './new-trial.ts'
+import { newTrial as beginTrial, openPlanParts } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -39,6 +39,7 @@ test('two windows that edit one plan 100 ms apart both keep their field', async 
   await newTrial(page)
   const other = await page.context().newPage()
   await other.goto(page.url())
+  await openPlanParts(other)
   await question(other).waitFor()
   const sessions = other.getByLabel('Sessions planned')
   await sessions.waitFor()
@@ -48,6 +49,7 @@ test('two windows that edit one plan 100 ms apart both keep their field', async 
   await page.locator('[data-kept=kept]').waitFor()
   await other.locator('[data-kept=kept]').waitFor()
   await page.reload()
+  await openPlanParts(page)
   await expect.poll(() => question(page).inputValue()).toBe('How soft should it be?')
   await expect.poll(() => page.getByLabel('Sessions planned').inputValue()).toBe('5')
   await expect.poll(() => question(other).inputValue()).toBe('How soft should it be?')
@@ -106,7 +108,8 @@ test('after “Erase for good” nothing offers to undo what cannot be undone', 
   await page.goto(baseUrl)
   await page.getByRole('button', { name: /^Throw out: / }).click()
   await page.getByRole('button', { name: 'Undo' }).waitFor()
-  await page.getByText('Bin', { exact: true }).last().click()
+  await page.getByRole('group', { name: 'Where to look' }).getByText('Thrown out').click()
+  await page.getByRole('heading', { level: 2, name: /How wet/ }).waitFor()
   await page.getByRole('button', { name: /^Erase for good: / }).click()
   await page
     .getByText(/Back up all/)
