@@ -164,12 +164,13 @@ const evenhand = (...words: string[]) =>
   execFileSync(process.execPath, ['src/cli/start.cjs', ...words], { encoding: 'utf8' })
 
 const findingsShape = z.object({
+  levels: z.array(z.object({ id: z.string(), name: z.number() })),
   responses: z.array(
     z.object({
       name: z.string(),
       levels: z.array(
         z.object({
-          level: z.number(),
+          level: z.string(),
           n: z.number(),
           // A level nobody gave a value has a reason in place of a mean.
           mean: z.union([z.number(), z.object({ reason: z.string() })]),
@@ -201,8 +202,10 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
   const markdown = await readFile(await saved(page, 'Report as Markdown'), 'utf8')
 
   const found = findingsShape.parse(JSON.parse(evenhand('findings', file, '--json')))
+  const names = new Map(found.levels.map(({ id, name }) => [id, name]))
   const liking = (found.responses.find(({ name }) => name === 'Liking')?.levels ?? []).flatMap(
-    ({ level, n, mean }) => (typeof mean === 'number' ? [{ level, n, mean }] : []),
+    ({ level, n, mean }) =>
+      typeof mean === 'number' ? [{ level: names.get(level), n, mean }] : [],
   )
   expect(liking.map(({ level }) => String(level))).toEqual(levels)
   // Nine ballots, three a level; whichever codes they fell on, the likings above sum to 56.
