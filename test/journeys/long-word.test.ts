@@ -71,7 +71,7 @@ const whatSticksOut = (page: Page) =>
       .slice(-4)
   })
 
-/** Ordinary words that stand on more than one line: what gives way to a long word must not break a short one. */
+/** Ordinary words that stand on more than one line: what gives way to a long word must not break a short one. The letters in a check sum are no words: its 64 figures may break anywhere. */
 const brokenWords = (page: Page) =>
   page.evaluate(() => {
     const broken: string[] = []
@@ -79,7 +79,10 @@ const brokenWords = (page: Page) =>
     const range = document.createRange()
     for (let node = walker.nextNode(); node; node = walker.nextNode())
       if ((node.parentElement?.getBoundingClientRect().width ?? 0) > 1)
-        for (const { 0: word, index } of (node.textContent ?? '').matchAll(/\p{Letter}{2,14}/gu)) {
+        for (const { 0: word, index } of (node.textContent ?? '').matchAll(
+          /[\da-f]{64}|\p{Letter}{2,14}/gu,
+        )) {
+          if (word.length > 14) continue
           range.setStart(node, index)
           range.setEnd(node, index + word.length)
           const tops = [...range.getClientRects()].map(({ top }) => Math.round(top))

@@ -123,15 +123,18 @@ interface RailFootProps extends RailWordsProps {
 }
 
 const usualWordsPixels = 52
+const markHalfPixels = 5
 const unitGlyphPixels = 5.9
 
-/** Under the beam: the triangle at the usual level, its word, and the unit at the end that is free. */
+/** Under the beam: the triangle at the usual level, its word, and the unit at the end that is free; where neither end has room for all of it, as much as the wider one holds. */
 function RailFoot({ layout, railPixels, size, axisWords }: RailFootProps) {
   const usual = layout.tabs.find((tab) => tab.control)
   const place = usual?.placePixels ?? 0
   const unitPixels = axisWords.length * unitGlyphPixels + 6
   const wordBefore = place + usualWordsPixels > railPixels
-  const atStart = usual !== undefined && place + usualWordsPixels > railPixels - unitPixels
+  const roomBefore = place - (wordBefore ? usualWordsPixels : markHalfPixels)
+  const roomAfter = usual ? railPixels - place - usualWordsPixels : railPixels
+  const atStart = usual !== undefined && roomAfter < unitPixels && roomBefore > roomAfter
   return (
     <div className={styles.foot} aria-hidden="true">
       {usual ? (
@@ -143,7 +146,12 @@ function RailFoot({ layout, railPixels, size, axisWords }: RailFootProps) {
           {size === 'plain' ? <span>usual</span> : null}
         </span>
       ) : null}
-      <span className={`${styles.unit} ${atStart ? styles.atStart : ''}`}>{axisWords}</span>
+      <span
+        className={`${styles.unit} ${atStart ? styles.atStart : ''}`}
+        style={{ maxInlineSize: Math.max(atStart ? roomBefore : roomAfter, 0) }}
+      >
+        {axisWords}
+      </span>
     </div>
   )
 }
