@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest'
 import { outDir } from './server.ts'
 import { openBrowser } from './visit.ts'
 
@@ -71,6 +71,10 @@ async function open(page: Page, hash: string, heading: string): Promise<void> {
 test('first visit to the notebook alone, then no server: a trial day from sample to report, and after a reload', async () => {
   const { context, page, troubles } = await firstVisit()
   await stopServing()
+  onTestFinished(async () => {
+    await context.close()
+    await serve(Number(new URL(address).port))
+  })
   await page.getByRole('button', { name: /flatbread/ }).click()
   await page.waitForURL(/#\/trial\/.*bench$/)
   const trial = page
@@ -103,8 +107,6 @@ test('first visit to the notebook alone, then no server: a trial day from sample
   await page.getByRole('button', { name: 'Back up all' }).click()
   expect(readFileSync(await (await saving).path()).length).toBeGreaterThan(10_000)
   expect(troubles).toEqual([])
-  await context.close()
-  await serve(Number(new URL(address).port))
 })
 
 test('a newer version is offered and waits: the old one goes on until it is taken', async () => {
