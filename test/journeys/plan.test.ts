@@ -63,7 +63,7 @@ test('each way to start is on an untouched plan, and each is taken back by undo'
   await newTrial(page)
   await newTrial(page)
   const question = page.getByLabel('Question', { exact: true })
-  const salt = page.getByLabel('Salt, percent of flour')
+  const salt = page.getByRole('button', { name: 'Salt, percent of flour: 2', exact: true })
   const undo = async () => {
     await page.getByRole('button', { name: 'Undo' }).click()
     await salt.waitFor()
@@ -99,18 +99,26 @@ test('every remedy of the fairness check changes the plan by its press, and undo
   const { page, troubles } = await visit(browser, baseUrl)
   await newTrial(page)
   const list = page.locator('#plan-fairness')
-  const remedies = () =>
-    list
-      .getByRole('button')
-      .evaluateAll((all) =>
-        all
-          .map((each) => each.textContent ?? '')
-          .filter((text) => !/^(Show where|Why|Accept|What helps|Checked|How)/.test(text)),
-      )
+  const presses = list.locator('button:not([aria-expanded])')
+  /** What the presses of all items say, each row and the fold below them opened. */
+  const remedies = async () => {
+    await list.evaluate(async (section) => {
+      const shut =
+        'h3 > button[aria-expanded="false"], ul[aria-label] > li > div > button[aria-expanded="false"]'
+      for (const each of section.querySelectorAll<HTMLElement>(shut)) each.click()
+      await new Promise((drawn) => requestAnimationFrame(drawn))
+    })
+    const said = await presses.allTextContents()
+    const others = /^(Show where|Why|Accept|What helps|Checked|How)/
+    return [...new Set(said)].filter((text) => !others.test(text)).toSorted((a, b) => a.localeCompare(b))
+  }
   const before = await remedies()
   expect(before.length).toBeGreaterThan(2)
   for (const remedy of before) {
-    await list.getByRole('button', { name: remedy, exact: true }).click()
+    await presses
+      .and(list.getByText(remedy, { exact: true }))
+      .first()
+      .click()
     await page.getByText(`Done: ${remedy}`).waitFor()
     await expect.poll(remedies).not.toContain(remedy)
     await page.getByRole('button', { name: 'Undo' }).click()
