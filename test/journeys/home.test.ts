@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { draftKept } from './draft-kept.ts'
-import { newTrial } from './new-trial.ts'
+import { newTrial, openPlanParts } from './new-trial.ts'
 import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -57,7 +57,7 @@ test('a trial goes into the bin and comes back by one press', async () => {
   await page.goto(baseUrl)
   await page.getByRole('button', { name: /^Throw out: / }).click()
   const lines = page.getByRole('list', { name: 'Trials' }).getByRole('listitem')
-  await page.getByText('Thrown out').waitFor()
+  await page.getByRole('status').getByText('Thrown out').waitFor()
   await page.getByRole('button', { name: 'Undo' }).click()
   await page.getByRole('button', { name: /^Throw out: / }).waitFor()
   expect(await lines.count()).toBeGreaterThan(0)
@@ -125,7 +125,10 @@ test('focus stays near what was pressed when that goes, in the kitchen and on th
   await expect.poll(focused).toBe('Taps')
   await page.goto(baseUrl)
   await press('New trial')
+  await expect.poll(focused).toBe('New trial')
+  await press('Skip: a plain loaf to change')
   await expect.poll(focused).toBe('Plan')
+  await openPlanParts(page)
   await press(/^Remove level/)
   await expect.poll(focused).toBe('Levels')
   await press('Undo')

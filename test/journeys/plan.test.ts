@@ -110,7 +110,9 @@ test('every remedy of the fairness check changes the plan by its press, and undo
     })
     const said = await presses.allTextContents()
     const others = /^(Show where|Why|Accept|What helps|Checked|How)/
-    return [...new Set(said)].filter((text) => !others.test(text)).toSorted((a, b) => a.localeCompare(b))
+    return [...new Set(said)]
+      .filter((text) => !others.test(text))
+      .toSorted((a, b) => a.localeCompare(b))
   }
   const before = await remedies()
   expect(before.length).toBeGreaterThan(2)
