@@ -53,6 +53,7 @@ test('columns get their meaning from a list, the choices survive a reload, and t
   await expect
     .element(again.screen.getByRole('img', { name: /^64.5 %: mean/ }).first(), slow)
     .toBeVisible()
+  await again.screen.getByRole('button', { name: /^Which differ/ }).click()
   await expect.element(again.screen.getByText('The wash is your margin.'), slow).toBeVisible()
   expect(again.screen.getByText('What the riders did').elements()).toHaveLength(0)
 })
