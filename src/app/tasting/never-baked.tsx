@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import { Notice } from '@/app/kit/page/notice.tsx'
+import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
@@ -28,16 +29,19 @@ export function NeverBaked({ children }: { children: ReactNode }) {
   if (state.seal !== 'not-begun' || codes.length === 0 || !used || dayClosed(events))
     return children
   return (
-    <Notice kind="caution" title="Before the first taster sits down">
-      <p>{unbakedCodesText(codes)}</p>
-      <div className={styles.actions}>
-        <LinkButton href={`#/trial/${whole.trial.id}/bench`}>To the bench</LinkButton>
-        <Button
-          onPress={() => log({ kind: 'day-closed', about: { kind: 'session', id: session.id } })}
-        >
-          Taste all the same
-        </Button>
-      </div>
-    </Notice>
+    <section className={styles.stack}>
+      <PageHeading>Tasting</PageHeading>
+      <Notice kind="caution" title="Before the first taster sits down">
+        <p>{unbakedCodesText(codes)}</p>
+        <div className={styles.actions}>
+          <LinkButton href={`#/trial/${whole.trial.id}/bench`}>To the bench</LinkButton>
+          <Button
+            onPress={() => log({ kind: 'day-closed', about: { kind: 'session', id: session.id } })}
+          >
+            Taste all the same
+          </Button>
+        </div>
+      </Notice>
+    </section>
   )
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { atTheTable, kindsIn, openedAt } from './opened.tsx'
 
 const tasting = 'trial/trial-1/tasting'
@@ -68,6 +69,7 @@ test('closing early asks for a reason and keeps the codes; unsealing is asked tw
   await screen.getByRole('button', { name: 'Unseal for good' }).click()
   await expect.element(screen.getByText('The codes are open.')).toBeVisible()
   // The tasting is over: the device is free, every way is open again.
+  await screen.getByRole('button', { name: 'Place: Tasting' }).click()
   await expect.element(screen.getByRole('link', { name: 'Bench' })).toBeVisible()
 })
 
@@ -87,4 +89,16 @@ test('a ballot that comes after the tasting was closed elsewhere is refused, and
   })
   await expect.element(screen.getByText(/no more ballots are taken/)).toBeVisible()
   expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4)
+})
+
+test('before the first taster sits down, pieces the log never had in the oven are said under the page’s own heading', async () => {
+  const whole = wholeTrialOf()
+  const events = whole.events.filter(({ count }) => count <= 22)
+  const { screen } = await openedAt(tasting, { ...whole, events, ballots: [] })
+  await expect.element(screen.getByText('Before the first taster sits down')).toBeVisible()
+  await expect.element(screen.getByRole('heading', { level: 1, name: 'Tasting' })).toBeVisible()
+  await screen.getByRole('button', { name: 'Taste all the same' }).click()
+  await expect
+    .element(screen.getByRole('heading', { level: 1, name: 'Who is tasting?' }))
+    .toBeVisible()
 })

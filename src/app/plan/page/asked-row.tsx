@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react'
+import unseen from '@/app/kit/look/unseen.module.css'
 import { InFold } from '@/app/kit/page/in-fold.ts'
 import { Button } from '@/app/kit/press/button.tsx'
+import { landing } from '@/app/kit/press/keep-focus.ts'
 import styles from './asked-row.module.css'
 import { type PlanPartId, partTitle } from './part-names.ts'
 import { usePlanActions, usePlanPage } from './plan-page-context.ts'
@@ -18,6 +20,9 @@ export function AskedRow({ part, children }: AskedRowProps) {
   if (!open) return null
   return (
     <section className={styles.row} aria-label={partTitle(part)} data-plan-part={part}>
+      <h3 className={unseen.unseen} {...landing}>
+        {partTitle(part)}
+      </h3>
       <InFold value={true}>
         <PlanPart what={partTitle(part).toLocaleLowerCase('en')}>{children}</PlanPart>
       </InFold>
