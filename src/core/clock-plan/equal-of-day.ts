@@ -1,7 +1,7 @@
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { EqualGroup } from './search/day-problem.ts'
-import type { PullPart, WorkPart } from './work-parts.ts'
+import type { PullPart, WorkPart } from './work-part.ts'
 
 /**
  * What should be equal over the lines of a flight, or of a load where pieces rest: the age at baking, from the first hand at

@@ -10,7 +10,7 @@ import {
   solveDay,
 } from './search/solve-day.ts'
 import { straightened } from './straightened.ts'
-import type { WorkPart } from './work-parts.ts'
+import type { WorkPart } from './work-part.ts'
 
 /** The rung of a step's waits, in quarters of its tolerance. */
 export interface StepRung {

@@ -6,7 +6,7 @@ import { keptTimes } from './kept-times.ts'
 import type { OvenBake } from './oven-bake.ts'
 import { type DayAsked, problemOfDay } from './problem-of-day.ts'
 import type { Placed } from './search/day-problem.ts'
-import type { WorkPart } from './work-parts.ts'
+import type { WorkPart } from './work-part.ts'
 
 /** A task with its moments, in seconds from the day's first hand: hands begin, and its wait ends as planned. */
 export interface PlannedTask extends DayTask {

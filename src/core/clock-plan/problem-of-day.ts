@@ -8,7 +8,8 @@ import type { RoughDay } from './rough-day.ts'
 import { roughDay } from './rough-day.ts'
 import type { DayProblem, Order, Stay, TaskToPlace, Wait } from './search/day-problem.ts'
 import { waysDiffer } from './way-to-oven.ts'
-import { type PullPart, type WorkPart, workParts } from './work-parts.ts'
+import type { PullPart, WorkPart } from './work-part.ts'
+import { workParts } from './work-parts.ts'
 
 /** Half a minute from oven to mouth, the usual tolerance of a hot piece; the age at baking may differ by 5 % of its length. */
 const mouthToleranceSeconds = 60

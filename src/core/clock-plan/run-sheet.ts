@@ -1,6 +1,6 @@
 import type { WorkedUnit } from './dealt-day.ts'
 import type { Placed } from './search/day-problem.ts'
-import type { WorkPart } from './work-parts.ts'
+import type { WorkPart } from './work-part.ts'
 
 /** One thing for the hands to do, in seconds from the plan's origin. */
 export interface RunRow {

@@ -2,7 +2,7 @@ import type { RungOf } from './search/day-demands.ts'
 import type { DayProblem, Placed } from './search/day-problem.ts'
 import { leastDeviation } from './search/least-deviation.ts'
 import { wholeHalfMinutes } from './search/whole-half-minutes.ts'
-import type { WorkPart } from './work-parts.ts'
+import type { WorkPart } from './work-part.ts'
 
 /** What is done to a piece on its last way to the oven. */
 const lastKinds: readonly string[] = ['open', 'top', 'slash', 'bake', 'serve']

@@ -1,7 +1,7 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import type { Placed } from './search/day-problem.ts'
-import type { WorkPart } from './work-parts.ts'
+import type { WorkPart } from './work-part.ts'
 
 /** One wait of the method, as it is planned and as it comes out over all doughs and pieces; seconds. */
 export interface WaitRow {

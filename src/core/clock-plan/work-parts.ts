@@ -1,61 +1,12 @@
-import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import { type DayTask, lineIds, lineOf, taskKey, taskSeconds } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
+import { matesOf, queuedAt, rowsOf } from './oven-queue.ts'
 import { usualPullSeconds } from './room-of-day.ts'
 import type { RoughDay, RoughTask } from './rough-day.ts'
-
-/** What must have ended before a part begins, and how long after it. */
-export interface After {
-  from: string
-  seconds: number
-  /** How much of it is for the oven's queue, beyond the method. */
-  queuedSeconds: number
-  earlySeconds: number
-  lateSeconds: number
-}
-
-interface Part {
-  id: string
-  batchId: string
-  step: Step
-  repeat: number
-  /** The doughs or pieces it is done to, one after another. */
-  unitIds: string[]
-  /** What it takes of the day's tasks, as `taskKey` names them. */
-  taskKeys: string[]
-  activeSeconds: number
-  after: After[]
-  /** Done to a whole dough, or to all of its pieces at once. */
-  whole: boolean
-  afterOven: boolean
-  /** Done once for all doughs. */
-  forAll: boolean
-}
-
-/** Something to do by hand; `over`: nothing but the moment at which a last wait is over. */
-export interface HandsPart extends Part {
-  what: 'work' | 'over'
-}
-
-/** Something to take out of the oven, with what the oven holds for it. */
-export interface PullPart extends Part {
-  what: 'pull'
-  launchId: string
-  places: number
-  load: number
-  celsius: number | undefined
-  counted: boolean
-  /** Where it stands in the rows of what is compared: pieces of one flight. */
-  flight: number
-  ageSeconds: number
-  /** From the first hand to the launch by the method alone, as the level has it. */
-  methodSeconds: number
-}
-
-export type WorkPart = HandsPart | PullPart
+import type { After, HandsPart, PullPart, WorkPart } from './work-part.ts'
 
 /** A wait this long parts what is done to all pieces of a dough at once from what is done at the oven, piece by piece. */
 const longWaitSeconds = 600
@@ -197,62 +148,6 @@ function pullPart(
       .slice(0, line.indexOf(first))
       .reduce((total, each) => total + taskSeconds(each), 0),
   }
-}
-
-/** Which of its level's counted pieces a piece is, in the order they are baked: its flight. */
-function rowsOf(plan: Plan, day: DealtDay): Map<string, number> {
-  const loaded = day.dealt.loads
-    .toSorted((one, other) => one.number - other.number)
-    .flatMap(({ pieceIds }) => pieceIds)
-  return new Map(
-    plan.levels.flatMap(({ id: levelId }) =>
-      day.pieces
-        .filter((piece) => piece.levelId === levelId && piece.role === 'counted')
-        .toSorted((one, other) => loaded.indexOf(one.id) - loaded.indexOf(other.id))
-        .map(({ id }, row) => [id, row + 1] as const),
-    ),
-  )
-}
-
-/**
- * What a line waits for the oven beyond the method, at the step where it waits: after the last long wait, so that the pieces
- * of a later load stand as balls and not opened; without one, before the bake.
- */
-function queuedAt(
-  line: readonly RoughTask[],
-  together: number,
-  planned: RoughDay,
-  mates: ReadonlySet<string>,
-): (index: number) => number {
-  const bake = line.findIndex(({ step }) => step.kind === 'bake')
-  const launch = line[bake]
-  if (!launch) return () => 0
-  const seconds = meanQueue(mates, planned)
-  const where = together < 0 ? bake : together + 1
-  return (index) => (index === where ? seconds : 0)
-}
-
-/** The bakes a unit is compared with: those of its flight where pieces are eaten hot, else those of its load; of one dough each alone. */
-function matesOf(plan: Plan, day: DealtDay, { bakes }: RoughDay, id: string): Set<string> {
-  if (!mixedApart(plan)) return new Set([id])
-  const rows = rowsOf(plan, day)
-  const own = bakes.find((bake) => bake.id === id)
-  const alike = (bake: { id: string; load: number }) =>
-    bake.id === id ||
-    (plan.serving === 'as-baked' && rows.has(id)
-      ? rows.get(bake.id) === rows.get(id)
-      : bake.load === own?.load)
-  return new Set(bakes.filter(alike).map((bake) => bake.id))
-}
-
-/** What some bakes wait for the oven in the planned day, on average and in whole seconds: the same for all of them. */
-function meanQueue(mates: ReadonlySet<string>, { tasks }: RoughDay): number {
-  const first = new Map<string, number>()
-  for (const { unit, step, readySeconds, beginSeconds } of tasks)
-    if (step.kind === 'bake' && mates.has(unit.id) && !first.has(unit.id))
-      first.set(unit.id, beginSeconds - readySeconds)
-  const waits = [...first.values()]
-  return Math.round(waits.reduce((sum, wait) => sum + wait, 0) / Math.max(1, waits.length))
 }
 
 function toleranceOf(step: Step, queuedSeconds = 0): Omit<After, 'from'> {
