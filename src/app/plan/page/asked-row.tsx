@@ -20,9 +20,9 @@ export function AskedRow({ part, children }: AskedRowProps) {
   if (!open) return null
   return (
     <section className={styles.row} aria-label={partTitle(part)} data-plan-part={part}>
-      <h3 className={unseen.unseen} {...landing}>
+      <h2 className={unseen.unseen} {...landing}>
         {partTitle(part)}
-      </h3>
+      </h2>
       <InFold value={true}>
         <PlanPart what={partTitle(part).toLocaleLowerCase('en')}>{children}</PlanPart>
       </InFold>

@@ -1,10 +1,11 @@
 import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useFairness } from '@/app/plan/panels/use-fairness.ts'
 import styles from './begin-foot.module.css'
 import { BeginPress } from './begin-session.tsx'
 import { usePlanActions, usePlanPage } from './plan-page-context.ts'
 
-/** On a phone: what is to be mended, and the press that begins, at the foot of the window. */
+/** On a phone: what is to be mended, the way to the weigh sheet, and the press that begins, at the foot of the window. */
 export function BeginFoot() {
   const stops = usePlanPage(
     (page) =>
@@ -26,6 +27,9 @@ export function BeginFoot() {
       ) : (
         <span />
       )}
+      <Button kind="quiet" onPress={() => jumpTo('plan-sheet')}>
+        Weigh sheet
+      </Button>
       <BeginPress />
     </div>
   )

@@ -19,6 +19,7 @@ const planParts = [
     title: 'Formula',
     leads: ['/formula', 'ingredient/', 'preferment/', 'batch/'],
   },
+  { id: 'plan-sheet', title: 'Weigh sheet', leads: ['plan-sheet'] },
   { id: 'plan-method', title: 'Steps of the method', leads: ['/steps', 'step/'] },
   { id: 'plan-clock', title: 'The day, by the clock', leads: ['plan-clock'] },
   {

@@ -1,6 +1,7 @@
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { MethodLine } from '@/app/plan/method/method-line.tsx'
+import { PlanFold } from '@/app/plan/page/plan-fold.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanPart } from '@/app/plan/page/plan-part.tsx'
 import { WeighSheetPanel } from '@/app/plan/panels/weigh-sheet-panel.tsx'
@@ -15,16 +16,16 @@ interface WorkedPartProps {
 /** Formula and weigh sheet as one ledger. */
 export function SheetPart({ narrow }: WorkedPartProps) {
   const doughs = usePlanPage(({ plan }) => (plan.doughs === 'one' ? 1 : plan.levels.length))
-  const sheet = (
+  if (narrow)
+    return (
+      <PlanFold part="plan-sheet" result={`grams of ${countText(doughs, 'dough')}`}>
+        <WeighSheetPanel />
+      </PlanFold>
+    )
+  return (
     <PlanPart what="the weigh sheet">
       <WeighSheetPanel />
     </PlanPart>
-  )
-  if (!narrow) return sheet
-  return (
-    <Fold name="Weigh sheet" result={`grams of ${countText(doughs, 'dough')}`}>
-      {sheet}
-    </Fold>
   )
 }
 
