@@ -9,13 +9,16 @@ import { straightened } from './straightened.ts'
 /** Looks at the clock that the quick search gets: some hundred nodes, so that it answers the same on every machine. */
 const looks = 60
 
+/** Of more tasks the first plan is laid without a search, which would take longer than a page may wait. */
+const mostSearched = 160
+
 /** Days asked for again and again, from key to key of one plan, are worked out once. */
 const mostKnown = 24
 const known = new Map<string, readonly number[]>()
 
 /**
- * The quick first plan of a day, counted from its first hand: what the search finds within few steps, else the tasks laid one
- * after another. The same day always gets the same plan.
+ * The quick first plan of a day, counted from its first hand: what the search finds within few steps, else, and for the
+ * largest days, the tasks laid one after another. The same day always gets the same plan.
  */
 export function firstTimes({ problem, parts, rough }: DayAsked): Placed {
   const asks = dayAsks(problem)
@@ -32,7 +35,10 @@ function worked(
   parts: DayAsked['parts'],
   notBefore: Placed,
 ): readonly number[] {
-  const found = searched(withoutHaste(problem), 1) ?? searched(problem, mostRung)
+  const found =
+    problem.tasks.length > mostSearched
+      ? null
+      : (searched(withoutHaste(problem), 1) ?? searched(problem, mostRung))
   const begins = found
     ? straightened(found.problem, parts, found.plan.begins, () => found.plan.rung)
     : laidInTurn(withoutQueue(problem, parts), notBefore)

@@ -73,6 +73,7 @@ test('a pasted formula of more lines than a plan takes is said before it is take
       </AtTrial>
     </ServicesContext>,
   )
+  await openParts()
   await page.getByRole('button', { name: 'Paste a formula' }).click()
   const seeds = Array.from({ length: 70 }, (_, at) => `${at + 1} g sesame seed no ${at + 1}x`)
   const field = page.getByLabelText('The formula as you have it')

@@ -112,9 +112,12 @@ function firstFree(
   taken: readonly Taken[],
 ): number {
   const wanted = (at: number) => holdsOf(problem, block, at)
+  // What is over, and long enough ago for any change of the oven, collides with nothing from `soonest` on.
+  const slowest = mostChange(problem)
+  const still = taken.filter(({ toSeconds }) => toSeconds + slowest > soonest)
   const moments = [
     soonest,
-    ...taken.flatMap((one) =>
+    ...still.flatMap((one) =>
       block.flatMap(({ task, offsetSeconds }) => [
         one.toSeconds - offsetSeconds,
         one.toSeconds + changeOf(problem, task, one) - offsetSeconds,
@@ -122,7 +125,15 @@ function firstFree(
     ),
   ]
   const candidates = moments.filter((at) => at >= soonest).toSorted((one, other) => one - other)
-  return candidates.find((at) => wanted(at).every((own) => fits(problem, own, taken))) ?? soonest
+  return candidates.find((at) => wanted(at).every((own) => fits(problem, own, still))) ?? soonest
+}
+
+/** The longest change of the oven that any two of the day's bakes could ask for. */
+function mostChange({ stays, oven }: DayProblem): number {
+  const celsius = stays.flatMap((stay) => (stay.celsius === undefined ? [] : [stay.celsius]))
+  if (celsius.length === 0) return 0
+  const [least, most] = [Math.min(...celsius), Math.max(...celsius)]
+  return Math.max(secondsBetween(least, most, oven), secondsBetween(most, least, oven))
 }
 
 function changeOf({ stays, oven }: DayProblem, task: TaskToPlace, { celsius }: Taken): number {
