@@ -2,6 +2,7 @@ import { registerSW } from 'virtual:pwa-register'
 import { offline } from '@/app/services/offline.ts'
 
 const hourMilliseconds = 3_600_000
+const handOverMilliseconds = 4000
 
 /**
  * Has the browser keep the program itself, so that every place opens without a network after the first visit. A newer
@@ -12,9 +13,11 @@ export function keepProgram(): void {
   const take = registerSW({
     onNeedRefresh: () =>
       offline.setState({
-        update: () => {
+        update: async () => {
           asked = true
-          return take(true)
+          await take(true)
+          // Opened anew by the library as soon as the newer version is in charge; where the browser is slow to hand over, by us.
+          setTimeout(() => window.location.reload(), handOverMilliseconds)
         },
       }),
     onOfflineReady: () => offline.setState({ ready: true }),
