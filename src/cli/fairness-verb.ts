@@ -14,6 +14,7 @@ import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { planStops, stopsText } from './plan-stops.ts'
 import { readTrial, stillSealed } from './read-trial.ts'
+import { learnOption, taughtSpread } from './taught-by.ts'
 import { jsonOption, unsealOption, type Verb } from './verb.ts'
 import { wrapped } from './wrapped.ts'
 
@@ -22,13 +23,14 @@ export const fairnessVerb: Verb = {
   summary: 'say what else changes with the factor, and how much',
   about:
     'The riders and weaknesses of the plan with their size and what to do about each; of a trial that was worked, also what its log shows and its doughs teach of the mixing.',
-  options: { unseal: unsealOption, json: jsonOption },
+  options: { learn: learnOption, unseal: unsealOption, json: jsonOption },
   answer: async (asked) => {
     const whole = readTrial(asked.file)
     if (sealed(whole) && !asked.flag('unseal')) throw stillSealed(asked.file)
     const plan = planInForce(whole)
     const taught = workForPlan(learnedMixingWork([whole]), plan, whole.kitchen)
-    const items = fairnessOfTrial(whole, taught)
+    const spread = taughtSpread(asked, whole, plan)?.spread
+    const items = fairnessOfTrial(whole, taught, spread)
     if (asked.flag('json'))
       return JSON.stringify(
         items.map((item) => saidItem(item, plan)),

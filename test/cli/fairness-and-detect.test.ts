@@ -83,6 +83,53 @@ describe('detect', () => {
     expect(out).toMatch(/Dough +\d\.\d\d kg in 5 tubs/)
   })
 
+  test('says for line, bend, pairs and ending what would show', async () => {
+    const { out } = await runCommand('detect', focaccia)
+    expect(out).toMatch(
+      /^Of the factor +Rise or fall +In between +Any pair +Ending named +not named$/m,
+    )
+    expect(out).toMatch(/^As planned +\d\.\d +\d\.\d +\d\.\d +\d+ % +\d+ %$/m)
+    expect(out).toContain('Common practice on nine points, without a source: 1.2 between single')
+    for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(80)
+  })
+
+  test('goes by the scatter that finished trials of the same tasters teach', async () => {
+    // The same again as another trial: every id of it ends otherwise.
+    const again = JSON.stringify(sampleJson('focaccia-hydration')).replaceAll(
+      /"focaccia-hydration-(\d+)"/g,
+      '"focaccia-again-$1"',
+    )
+    const file = scratch('another-focaccia.json', again)
+    const { code, out } = await runCommand('detect', focaccia, '--learn', file)
+    expect(code).toBe(0)
+    expect(out.replaceAll(/\s+/g, ' ')).toContain(
+      'Learned from two finished trials of these tasters: ',
+    )
+    const own = JSON.parse((await runCommand('detect', focaccia, '--learn', file, '--json')).out)
+    const usual = JSON.parse((await runCommand('detect', focaccia, '--json')).out)
+    // Made with 0.8 between single answers, where 1.2 are common.
+    expect(own.spread.residual).toBeCloseTo(0.8, 0)
+    expect(own.detectable.now.thesePieces.wouldShow).toBeLessThan(
+      usual.detectable.now.thesePieces.wouldShow,
+    )
+    const items = JSON.parse(
+      (await runCommand('fairness', focaccia, '--learn', file, '--json')).out,
+    )
+    const tasters = items.find(({ code: one }: { code: string }) => one === 'few-tasters')
+    expect(tasters.data.wouldShow).toBeCloseTo(own.detectable.now.thesePieces.wouldShow, 9)
+  })
+
+  test('refuses a trial that teaches nothing, and says what it takes', async () => {
+    const { code, err } = await runCommand(
+      'detect',
+      focaccia,
+      '--learn',
+      samplePath('flatbread-hydration'),
+    )
+    expect(code).toBe(1)
+    expect(err).toContain('It takes two finished trials')
+  })
+
   test('shows less with more sessions, in JSON', async () => {
     const { detectable, refused, dayCost } = JSON.parse(
       (await runCommand('detect', focaccia, '--json')).out,

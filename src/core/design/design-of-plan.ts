@@ -36,7 +36,9 @@ export function designOfPlan(
 }
 
 /** The most sessions, where findings are looked at before the last of them. */
-function looksOf(plan: Pick<Plan, 'plannedSessions' | 'writtenFirst'>): { most: number } | null {
+export function looksOf(
+  plan: Pick<Plan, 'plannedSessions' | 'writtenFirst'>,
+): { most: number } | null {
   const { mostSessions, looks } = writtenFirst(plan)
   const most = Math.max(mostSessions ?? 0, plan.plannedSessions)
   return looks || plan.plannedSessions < most ? { most } : null

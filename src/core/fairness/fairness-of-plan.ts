@@ -1,3 +1,4 @@
+import type { Spread } from '@/core/design/spread.ts'
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
 import { bakeItems } from '@/core/fairness/items/bake-items.ts'
@@ -37,6 +38,8 @@ export interface Circumstances {
   sessions: readonly Session[]
   /** Mixing work learned from logged dough temperatures, where there is any. */
   learned?: LearnedWork | null
+  /** How the answers of the plan's tasters were seen to scatter; what is common where nothing was learned. */
+  spread?: Spread | null
 }
 
 /**
@@ -45,7 +48,10 @@ export interface Circumstances {
  * left out where a session cannot be dealt, and what depends on a dough that cannot be made: `planProblems` says why.
  */
 export function fairnessOfPlan(plan: Plan, circumstances: Circumstances): FairnessItem[] {
-  const items = [...conductOfPlan(plan, circumstances), ...evidenceItems(plan)]
+  const items = [
+    ...conductOfPlan(plan, circumstances),
+    ...evidenceItems(plan, circumstances.spread),
+  ]
   return inTurn(items, plan.accepted)
 }
 

@@ -1,3 +1,4 @@
+import type { Spread } from '@/core/design/spread.ts'
 import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { conductItems } from '@/core/fairness/items/conduct-items.ts'
 import { evidenceItems } from '@/core/fairness/items/evidence-items.ts'
@@ -31,8 +32,12 @@ const shownByLog: Partial<Record<FairnessCode, FairnessCode>> = {
 export function fairnessOfTrial(
   whole: WholeTrial,
   learned: LearnedWork | null = null,
+  spread: Spread | null = null,
 ): FairnessItem[] {
-  return withLog(whole, [...conductOfTrial(whole, learned), ...evidenceItems(planInForce(whole))])
+  return withLog(whole, [
+    ...conductOfTrial(whole, learned),
+    ...evidenceItems(planInForce(whole), spread),
+  ])
 }
 
 /** How many items of that check are left to fix, as `toMend` counts them: without what the design can detect. */

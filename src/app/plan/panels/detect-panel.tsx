@@ -12,7 +12,13 @@ import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { commonSpread } from '@/core/design/spread.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { spreadSourceText } from '@/core/wording/findings/learned-text.ts'
-import { detectRefusal, detectSentences, detectTable } from '@/core/wording/plan/detect-text.ts'
+import {
+  detectByQuestion,
+  detectByQuestionSays,
+  detectRefusal,
+  detectSentences,
+  detectTable,
+} from '@/core/wording/plan/detect-text.ts'
 import { tellApartReachText } from '@/core/wording/plan/tell-apart-reach-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 import styles from './panel.module.css'
@@ -66,6 +72,7 @@ const Detect = memo(function Detect({ plan }: { plan: Plan }) {
       </Section>
     )
   const { head, rows } = detectTable(reach.help)
+  const questions = detectByQuestion(reach.help)
   return (
     <Section id="plan-detect" title="What it could show">
       <p className={styles.words}>{detectSentences(reach.help.now, plan)}</p>
@@ -85,6 +92,12 @@ const Detect = memo(function Detect({ plan }: { plan: Plan }) {
           columns={head.slice(1).map((claim) => ({ key: claim, head: claim }))}
           rows={rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
         />
+        <LedgerTable
+          caption={`${questions.head[0]}, by what the verdict will ask`}
+          columns={questions.head.slice(1).map((claim) => ({ key: claim, head: claim }))}
+          rows={questions.rows.map(([step = '', ...cells]) => ({ key: step, head: step, cells }))}
+        />
+        <p className={styles.soft}>{detectByQuestionSays}</p>
         <SideNote label="What this rests on">
           <p>
             “Would show” is the true difference between two levels that the comparison of all pairs

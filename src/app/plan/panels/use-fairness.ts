@@ -1,6 +1,6 @@
 import { createContext, useContext, useMemo } from 'react'
 import { judgedParts } from '@/app/plan/page/judged-parts.ts'
-import { useLearnedWork } from '@/app/plan/page/learned-context.ts'
+import { useLearnedSpread, useLearnedWork } from '@/app/plan/page/learned-context.ts'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
@@ -26,9 +26,10 @@ export function useAskedFairness(): FairnessAnswer | null {
   const { trial, sessions } = useWholeTrial()
   const { seed } = trial
   const learned = useLearnedWork(plan, kitchen)
+  const spread = useLearnedSpread(plan)?.spread ?? null
   const question = useMemo(
-    () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions, learned } }),
-    [plan, kitchen, seed, sessions, learned],
+    () => ({ plan, circumstances: { kitchen, trialSeed: seed, sessions, learned, spread } }),
+    [plan, kitchen, seed, sessions, learned, spread],
   )
   return answerOf(
     useAnswer('plan', question, async (service, asked) => ({

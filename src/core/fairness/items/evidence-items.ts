@@ -1,5 +1,6 @@
 import { designOfPlan } from '@/core/design/design-of-plan.ts'
 import { detectable } from '@/core/design/detectable.ts'
+import type { Spread } from '@/core/design/spread.ts'
 import { whatShows } from '@/core/design/what-shows.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Remedy } from '@/core/fairness/remedy.ts'
@@ -10,9 +11,9 @@ import { madeItem } from './made-item.ts'
 /**
  * Whether the design can answer: one session, in which nothing got its level twice, and the difference that would show
  * against the margin, for these pieces by tasters (of a pair) and for the factor by sessions (of what the verdict will ask). That is known for nine-point scales only:
- * how far other answers scatter, nobody has said.
+ * how far other answers scatter, nobody has said. The spread is that learned of the plan's tasters, or what is common without one.
  */
-export function evidenceItems(plan: Plan): FairnessItem[] {
+export function evidenceItems(plan: Plan, spread?: Spread | null): FairnessItem[] {
   const unit = unitOf(plan)
   const items: FairnessItem[] = []
   const addSession: Remedy[] = [{ code: 'add-session' }]
@@ -24,7 +25,7 @@ export function evidenceItems(plan: Plan): FairnessItem[] {
       madeItem('one-session', { size: 1, counts: false, data, remedies: addSession, path }),
     )
   }
-  const design = designOfPlan(plan)
+  const design = designOfPlan(plan, spread ?? undefined)
   const { margin, tasters } = design
   const main = plan.responses.find(({ id }) => id === plan.mainResponseId)
   if (margin === null || tasters < 1 || main?.by !== 'taster') return items

@@ -1,5 +1,5 @@
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
-import { countText, listText } from '@/core/wording/words/list-text.ts'
+import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { headline } from './headline.ts'
@@ -17,5 +17,5 @@ export function alsoSeenSentence([, ...others]: readonly Pick<ResponseFindings, 
 /** One word on how many were looked at, since one of twenty differs by chance alone; empty where there are none. */
 export function lookedAt(others: number): string {
   if (others === 0) return ''
-  return `${countText(others, 'response')} beside the main one ${others === 1 ? 'was' : 'were'} looked at, each at 5 %: what they show is a hint, and worth a trial of its own.`
+  return `${asSentenceStart(countText(others, 'response'))} beside the main one ${others === 1 ? 'was' : 'were'} looked at, each at 5 %: what they show is a hint, and worth a trial of its own.`
 }

@@ -19,9 +19,16 @@ export function costSentence(
   const margin = `within your margin of ${plainNumber(asGood.margin)}`
   const good =
     passing.length === 0
-      ? `None is shown to be as good as the best ${margin}.`
+      ? notShownWords(asGood.named, naming, margin)
       : `${asSentenceStart(listText(passing.map(({ level }) => levelInWords(level, naming))))} ${passing.length === 1 ? 'is' : 'are'} as good as the best ${margin}.`
   return [good, costs].filter(Boolean).join(' ')
+}
+
+/** A level named before the mix stands alone in question; of the others nothing is claimed. */
+function notShownWords(named: string | null, naming: LevelNaming, margin: string): string {
+  return named === null
+    ? `None is shown to be as good as the best ${margin}.`
+    : `${asSentenceStart(levelInWords(named, naming))}, named before the mix, is not shown to be as good as the best ${margin}; of the others it was not asked.`
 }
 
 function costWords(ease: NonNullable<ScoreTable['ease']>, naming: LevelNaming): string {

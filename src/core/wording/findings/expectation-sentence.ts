@@ -22,30 +22,29 @@ export function expectationSentence(
   const guess = expectation.bestGuess
   const guessed = guess === null ? '' : withUnit(plainNumber(guess), naming.factor.unitOfMeasure)
   const choice = !naming.factor.ordered && expectation.direction !== 'no-difference'
+  const against = guess === null ? '' : guessAgainstPlace(spoken, guess, guessed)
+  const guessFirst = guess === null || against !== '' ? '' : `, with ${guessed} as your guess`
   const first = choice
     ? 'You expected the options to differ'
-    : `${expected[expectation.direction]}${guess === null ? '' : `, with ${guessed} as your guess`}`
-  return [`${first}; ${outcomeWords(spoken)}.`, guessWords(spoken, guess, guessed)]
-    .filter(Boolean)
-    .join(' ')
+    : `${expected[expectation.direction]}${guessFirst}`
+  return `${first}; ${outcomeWords(spoken, against)}.`
 }
 
-function outcomeWords(spoken: Spoken): string {
+function outcomeWords(spoken: Spoken, against: string): string {
   const { conclusion } = spoken
   const again = 'Unexpected: ask it again'
   switch (conclusion.expectation) {
     case 'held': {
       const surprise = conclusion.shown.find(({ unexpected }) => unexpected)
-      return surprise
-        ? `that was borne out. ${shownSentence(surprise, spoken)} too. ${again}`
-        : 'that was borne out'
+      const held = `that was borne out${against}`
+      return surprise ? `${held}. ${shownSentence(surprise, spoken)} too. ${again}` : held
     }
     case 'opposite':
       return `instead it is the other way round. ${again}`
     case 'inside-instead':
     case 'line-instead':
     case 'differs-instead':
-      return `instead ${insteadWords(spoken)}. ${again}`
+      return `instead ${insteadWords(spoken)}${against}. ${again}`
     case 'too-small':
       return 'that was not shown, and whatever there is lies within your margin'
     default:
@@ -64,13 +63,14 @@ function insteadWords({ conclusion }: Spoken): string {
   return `it looks ${bend?.middle === good ? 'best' : 'worst'} in between`
 }
 
-/** The guess against the stretch of a best that is shown to lie in between; nothing where none is. */
-function guessWords({ conclusion }: Spoken, guess: number | null, guessed: string): string {
+/** The guess against the stretch of a best that is shown to lie in between, as the end of a sentence; empty where none is. */
+function guessAgainstPlace({ conclusion }: Spoken, guess: number, guessed: string): string {
   const { place, shown, better } = conclusion
   const good = better === 'lower' ? 'low' : 'high'
   const inside = shown.some((one) => one.is === 'bend' && one.inside && one.middle === good)
-  if (guess === null || !inside || !isPresent(place)) return ''
-  return guess >= place.low && guess <= place.high
-    ? `Your guess, ${guessed}, is among the places where the best may lie.`
-    : `Your guess, ${guessed}, lies outside the stretch where the best may lie.`
+  if (!inside || !isPresent(place)) return ''
+  if (guess < place.low) return `, though above your guess of ${guessed}`
+  return guess > place.high
+    ? `, though below your guess of ${guessed}`
+    : `, and your guess of ${guessed} is among the places where it may lie`
 }

@@ -1,3 +1,4 @@
+import type { Near } from '@/core/findings/evidence/conclusion-shape.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
@@ -84,7 +85,7 @@ function notShown(spoken: Spoken): Headline {
   if (near?.differ)
     return {
       shown: nearSentence(spoken),
-      known: `Of ${midSentence(naming.factor.name)} itself nothing is settled: ${open} ${rest}`,
+      known: `${oftenDiffer(near, naming)} Of ${midSentence(naming.factor.name)} itself nothing is settled: ${open} ${rest}`,
     }
   return { shown: `Not settled: ${open}`, known: rest }
 }
@@ -99,16 +100,21 @@ function ofThese(spoken: Spoken): Headline {
       shown: 'Nothing is settled yet.',
       known: `Of ${factor} itself one session cannot speak. Bake again.`,
     }
-  const made = near.rung === 'doughs' ? 'Doughs' : 'Pieces'
   if (!near.differ)
     return {
-      shown: `No difference shows between these ${made.toLowerCase()}.`,
+      shown: `No difference shows between these ${near.rung}.`,
       known: `Of ${factor} itself one session cannot speak. Bake again.`,
     }
-  const often = near.chance
-    ? `${made} made like these are called different in about ${decimalText(near.chance.rate * 100, 0)} of 100 tastings even when ${factor} does nothing.`
+  return { shown: nearSentence(spoken), known: `${oftenDiffer(near, naming)} Bake again.` }
+}
+
+/** How often such pieces differ although the factor does nothing: in plain words, and once on a page. */
+function oftenDiffer({ rung, chance }: Near, naming: Naming): string {
+  const made = rung === 'doughs' ? 'Doughs' : 'Pieces'
+  const factor = midSentence(naming.factor.name)
+  return chance
+    ? `${made} made like these are called different in about ${decimalText(chance.rate * 100, 0)} of 100 tastings even when ${factor} does nothing.`
     : `${made} often differ for no reason of ${factor}.`
-  return { shown: nearSentence(spoken), known: `${often} Bake again.` }
 }
 
 function nearSentence({ conclusion, name, naming }: Spoken): string {

@@ -1,7 +1,9 @@
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import type { Naming } from './answer-of-rung.ts'
 
 /** What a finding rests on: how many scores, of whom, in how many sessions; what got its level separately; what is missing. */
@@ -35,6 +37,9 @@ export function restsOn(
     ? ['They were made again in no block, so the one error is that between those of a level.']
     : []
   const lines = [`It rests on ${listText(parts)}.`, ...inNoBlock, unitSentence(scores)]
+  if (found.conclusion.rung === 'factor' && found.conclusion.shown.length > 0)
+    lines.push(coveredSentence(scores, tasters > 0))
+  lines.push(...mayBeTheBake(found.conclusion, scores))
   if (found.failures > 0)
     lines.push(
       `${asSentenceStart(countText(found.failures, 'cell'))} ${found.failures === 1 ? 'has' : 'have'} no score because the dough or piece failed: that is an answer too, and stands under failures.`,
@@ -44,6 +49,23 @@ export function restsOn(
       `${asSentenceStart(countText(found.ranks.leftOut, 'taster'))} could not be ranked, for want of a score at every level.`,
     )
   return lines
+}
+
+/** Where these pieces differ and the factor itself is not shown: how much of that may be how they were made. */
+function mayBeTheBake(
+  { near, shown }: ResponseFindings['conclusion'],
+  { factor }: Pick<ScoreTable, 'factor'>,
+): string[] {
+  if (!near?.differ || !near.chance || shown.length > 0) return []
+  return [
+    `About ${decimalText(near.chance.share * 100, 0)} % of the spread between the levels may be how these ${near.rung} were made and not ${midSentence(factor.name)}.`,
+  ]
+}
+
+/** What "whenever they are made again" covers: what stayed the same all the while was never asked. */
+function coveredSentence({ unit }: Pick<Naming, 'unit'>, byTasters: boolean): string {
+  const made = unit === 'batch' ? 'Doughs' : 'Pieces'
+  return `${made} made again means like these: other flours, another kitchen${byTasters ? ' and other tasters' : ''} were not asked.`
 }
 
 /** What got its level separately, and so what a finding may speak of. */

@@ -1,3 +1,4 @@
+import { looksOf } from '@/core/design/design-of-plan.ts'
 import type { Detectable, DetectableReason, DetectableRung } from '@/core/design/detectable.ts'
 import { type AskedOfPlan, askedOfPlan } from '@/core/design/what-shows.ts'
 import type { WhatWouldHelp } from '@/core/design/what-would-help.ts'
@@ -15,6 +16,7 @@ type AskedPlan = Pick<
   | 'responses'
   | 'mainResponseId'
   | 'expectation'
+  | 'writtenFirst'
 >
 
 /** What could be detected is said for the nine-point scale alone. */
@@ -52,7 +54,20 @@ export function detectSentences(now: Detectable, plan: AskedPlan): string {
     said.push(
       `A true difference of your margin, ${plainNumber(margin)}, would be found in ${decimalText(power * 100, 0)} of 100 such trials.`,
     )
+  said.push(now.theFactor.ok ? looksWords(plan) : '')
   return said.filter(Boolean).join(' ')
+}
+
+/** Where findings are looked at early: that all of this already allows for it. */
+function looksWords(plan: AskedPlan): string {
+  const most = looksOf(plan)?.most ?? 0
+  // Two sessions leave no look before the last that could end them.
+  if (most <= 2) return ''
+  const when =
+    plan.plannedSessions < most
+      ? `After ${plan.plannedSessions} of at most ${most} sessions`
+      : 'Looked at after each session from the second on,'
+  return `${when} an answer has to be clearer than usual; this reckons with it.`
 }
 
 function about(rung: DetectableRung, what: string, asked: AskedOfPlan = 'pair'): string {
@@ -101,21 +116,63 @@ function pointsText(points: number): string {
 
 /** The plan and each single step away from it, with the difference that would show by rung: head first. */
 export function detectTable(help: WhatWouldHelp): { head: string[]; rows: string[][] } {
+  const cell = (rung: DetectableRung) => (rung.ok ? pointsText(rung.wouldShow) : needs[rung.reason])
+  return {
+    head: ['Would show, in points', 'These pieces', 'These doughs', 'The factor'],
+    rows: detectSteps(help).map(([name, design]) => [
+      name,
+      cell(design.thesePieces),
+      cell(design.theseDoughs),
+      cell(design.theFactor),
+    ]),
+  }
+}
+
+/**
+ * What each question of the verdict would show, in points, and how often it can end with an easy level that is as good: of the factor, or of
+ * these pieces where one session cannot speak of it.
+ */
+export function detectByQuestion(help: WhatWouldHelp): { head: string[]; rows: string[][] } {
+  const which = help.now.theFactor.ok ? 'theFactor' : 'thesePieces'
+  const size = (points: number | null) => (points === null ? '–' : pointsText(points))
+  const chance = (ending: { chance: number } | undefined) =>
+    ending ? `${decimalText(ending.chance * 100, 0)} %` : '–'
+  return {
+    head: [
+      which === 'theFactor' ? 'Of the factor' : 'Of these pieces',
+      'Rise or fall',
+      'In between',
+      'Any pair',
+      'Ending named',
+      'not named',
+    ],
+    rows: detectSteps(help).map(([name, design]) => {
+      const rung = design[which]
+      if (!rung.ok) return [name, needs[rung.reason], '', '', '', '']
+      const { riseShows, humpShows, wouldShow, ending } = rung
+      return [
+        name,
+        ...[riseShows, humpShows, wouldShow].map(size),
+        chance(ending?.named),
+        chance(ending?.notNamed),
+      ]
+    }),
+  }
+}
+
+/** What the columns of that table are. */
+export const detectByQuestionSays =
+  'Rise or fall: the last level against the first. In between: a best over both ends. Ending: how often an easy level is shown to be as good as the best within your margin where that is so, named before the mix or not.'
+
+/** The plan as it is and each single step away from it, by what the step is called. */
+function detectSteps(help: WhatWouldHelp) {
   const steps = [
     ['As planned', help.now],
     ['Another session', help.anotherSession],
     ['Two more tasters', help.twoMoreTasters],
     ['One level less', help.oneLevelLess],
   ] as const
-  const cell = (rung: DetectableRung) => (rung.ok ? pointsText(rung.wouldShow) : needs[rung.reason])
-  return {
-    head: ['Would show, in points', 'These pieces', 'These doughs', 'The factor'],
-    rows: steps.flatMap(([name, design]) =>
-      design
-        ? [[name, cell(design.thesePieces), cell(design.theseDoughs), cell(design.theFactor)]]
-        : [],
-    ),
-  }
+  return steps.flatMap(([name, design]) => (design ? [[name, design] as const] : []))
 }
 
 /** Said in place of numbers where the main response is on no nine-point scale, or there is none. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Detectable, DetectableRung } from '@/core/design/detectable.ts'
 import type { Response } from '@/core/trial/response.ts'
-import { detectSentences, detectTable } from '@/core/wording/plan/detect-text.ts'
+import { detectByQuestion, detectSentences, detectTable } from '@/core/wording/plan/detect-text.ts'
 
 const showing = (wouldShow: number): DetectableRung => ({
   ok: true,
@@ -76,5 +76,45 @@ describe('what a design could show', () => {
       oneLevelLess: null,
     })
     expect(rows.map((row) => row[3])).toEqual(['over 8', '8.0', 'over 8'])
+  })
+
+  test('says of each question of the verdict what would show, and how often the ending can be given', () => {
+    const help = { now: design, anotherSession: design, twoMoreTasters: design, oneLevelLess: null }
+    const { head, rows } = detectByQuestion(help)
+    expect(head).toEqual([
+      ...['Of the factor', 'Rise or fall', 'In between', 'Any pair'],
+      ...['Ending named', 'not named'],
+    ])
+    // 11.3 is more than the scale holds; the half and the quarter of it as made above.
+    expect(rows[0]).toEqual(['As planned', '5.7', '2.8', 'over 8', '34 %', '20 %'])
+    expect(rows.map(([step]) => step)).toEqual([
+      'As planned',
+      'Another session',
+      'Two more tasters',
+    ])
+  })
+
+  test('speaks of these pieces where one session cannot speak of the factor', () => {
+    const alone = {
+      ...design,
+      theFactor: { ok: false as const, reason: 'needs-two-sessions' as const },
+    }
+    const help = { now: alone, anotherSession: design, twoMoreTasters: alone, oneLevelLess: null }
+    const { head, rows } = detectByQuestion(help)
+    expect(head[0]).toBe('Of these pieces')
+    expect(rows[0]?.slice(1, 4)).toEqual(['1.6', '0.8', '3.2'])
+  })
+
+  test('says that looking early is reckoned with, and nothing of it where nobody looks', () => {
+    const looks = { hopedLevelId: null, mostSessions: 5, looks: true, againstUsual: false }
+    const said = detectSentences(design, { ...plan, plannedSessions: 3, writtenFirst: looks })
+    expect(said).toContain(
+      'After 3 of at most 5 sessions an answer has to be clearer than usual; this reckons with it.',
+    )
+    const all = detectSentences(design, { ...plan, plannedSessions: 5, writtenFirst: looks })
+    expect(all).toContain(
+      'Looked at after each session from the second on, an answer has to be clearer than usual',
+    )
+    expect(detectSentences(design, plan)).not.toContain('clearer')
   })
 })
