@@ -168,6 +168,10 @@ export const kitchenChapters: readonly KitchenChapter[] = [
         '13.5 is reckoned with where nothing is known. Where it is entered, the weigh sheet tells the water at 14 % too: one point is about 1.9 points of water and 0.3 to 0.5 °C of dough.',
       ),
       optional(number('proteinPercent', 'Protein', '%', share)),
+      optional(
+        number('absorptionPercent', 'Water it takes', '% of flour', share),
+        'To one feel, by your own trying or the mill’s sheet: both flours of a trial by the same way. Shares of flour then start each at its own water.',
+      ),
     ],
   },
 ]

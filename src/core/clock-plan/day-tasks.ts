@@ -1,9 +1,9 @@
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
+import { stepAtLevel } from '@/core/trial/step-at-level.ts'
 import { type DealtDay, piecesByLoad, type WorkedUnit } from './dealt-day.ts'
 import { splitIndex } from './split-index.ts'
-import { stepAtLevel } from './step-at-level.ts'
 
 /** One repeat of a step on one dough or piece, as its level has it. */
 export interface DayTask {

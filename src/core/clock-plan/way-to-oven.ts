@@ -1,6 +1,6 @@
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { stepAtLevel } from './step-at-level.ts'
+import { stepAtLevel } from '@/core/trial/step-at-level.ts'
 
 type Timed = Pick<Plan, 'steps' | 'factor' | 'levels'>
 

@@ -3,7 +3,7 @@ import type { KitchenThing, Mixer } from '@/core/kitchen/kitchen-record.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
-import { autolyseSeconds } from './autolyse-of-plan.ts'
+import { restInMixSeconds } from './autolyse-of-plan.ts'
 import { activeDryGrams } from './bloom-water.ts'
 import { doughCelsius, waterCelsius } from './heat-balance.ts'
 import { type MixBodies, mixBodies } from './heat-part.ts'
@@ -19,7 +19,7 @@ export interface PlannedMix {
   work: MixingWork
   limits: WaterLimits
   activeDryGrams: number
-  /** Share of the difference to the room that an autolyse leaves; 1 without one. */
+  /** Share of the difference to the room that an autolyse, or a rest between two mixes, leaves; 1 without one. */
   restShare: number
   /** Water that brings it to the wanted temperature; null where the mix takes no water as such. */
   water: number | null
@@ -45,7 +45,7 @@ export function plannedMixes(
     const known = {
       ...{ level: batch.level, bodies, work, limits: waterLimits(leavenOf(batch.formula)) },
       activeDryGrams: activeDryGrams(batch.formula),
-      restShare: restShare(autolyseSeconds(plan), doughGramsOf(bodies)),
+      restShare: restShare(restInMixSeconds(plan, batch.level), doughGramsOf(bodies)),
     }
     return [{ ...known, water: waterOf(known, temperature.wantedDoughCelsius) }]
   })

@@ -1,6 +1,7 @@
 import { withSessions } from '@/core/plan-edits/day/sessions.ts'
 import { withSharedDose } from '@/core/plan-edits/doses/shared-doses.ts'
 import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
+import { withLevelWaters } from '@/core/plan-edits/levels/own-water.ts'
 import { startedEnd, withEnds, withRepeats } from '@/core/plan-edits/method/ends-by.ts'
 import { withMatchedWater } from '@/core/plan-edits/method/temperatures.ts'
 import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
@@ -58,6 +59,8 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
       return withEnds(plan, [remedy.stepId], startedEnd('colour'))
     case 'end-by-windowpane':
       return withEnds(plan, remedy.stepIds, startedEnd('windowpane'))
+    case 'own-waters':
+      return withLevelWaters(plan, remedy.waters)
     case 'one-pair-of-hands':
       return { ...plan, pairsOfHands: 1 }
     default:

@@ -47,8 +47,10 @@ export interface FairnessData {
   } & Ends
   'oven-change': Ends
   'fold-strength': { by: 'count' | 'strength' }
-  /** Points of water that the levels would want apart, at least and at most. */
-  'flour-water': { leastPoints: number; mostPoints: number }
+  /** Points of water that the levels would want apart, at least and at most; known from the lots' own figures, given to each level as its own. */
+  'flour-water': { leastPoints: number; mostPoints: number; known: boolean; own: boolean }
+  /** Minutes that doughs stand before their mix ends, and how far, °C, that brings them from where they were: most of all levels. */
+  'rest-in-mix': { driftCelsius: number; roomCelsius: number; carried: boolean } & Ends
   /** Water that goes in after the first: grams in a batch, at least and at most, and its temperature where it is said. */
   'second-water': { name: string; celsius: number | null } & Ends
   'stock-stages': { ingredientId: string; preferment: string }

@@ -5,6 +5,7 @@ import { bakeItems } from '@/core/fairness/items/bake-items.ts'
 import {
   flourShareItems,
   foldItems,
+  restInMixItems,
   secondWaterItems,
   stockItems,
 } from '@/core/fairness/items/dough-care-items.ts'
@@ -72,7 +73,8 @@ export function conductOfPlan(plan: Plan, circumstances: Circumstances): Fairnes
     ...stepItems(plan),
     ...bakeItems(plan),
     ...foldItems(plan),
-    ...flourShareItems(plan),
+    ...flourShareItems(plan, kitchen),
+    ...restInMixItems(plan, kitchen, learned),
     ...secondWaterItems(plan),
     ...stockItems(plan),
     ...doughItems(plan),

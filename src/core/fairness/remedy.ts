@@ -20,6 +20,7 @@ export type Remedy =
   | { code: 'end-by-loss'; stepId: string }
   | { code: 'end-by-colour'; stepId: string }
   | { code: 'end-by-windowpane'; stepIds: string[] }
+  | { code: 'own-waters'; waters: { levelId: string; percent: number }[] }
   | { code: AdviceCode }
 
 /** Advice needs the baker's own hands or words; `reverses-itself` and `starter-corrected` are done by the notebook already. */
@@ -59,6 +60,7 @@ export const adviceCodes = [
   'bake-in-blocks',
   'own-water-by-trying',
   'temper-second-water',
+  'rest-covered',
 ] as const
 export type AdviceCode = (typeof adviceCodes)[number]
 

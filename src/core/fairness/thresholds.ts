@@ -43,6 +43,7 @@ export const thresholds: Readonly<Record<FairnessCode, Threshold>> = {
   'oven-change': practice('°C', 5, null),
   'fold-strength': practice('count', 1, null),
   'flour-water': practice('%', 5, null),
+  'rest-in-mix': practice('°C', 0.5, null),
   'second-water': practice('count', 1, null),
   'stock-stages': practice('count', 1, 1),
   'steps-differ': practice('min', 2, 10),

@@ -1,9 +1,9 @@
-import { stepAtLevel } from '@/core/clock-plan/step-at-level.ts'
 import type { Formula } from '@/core/formula/formula-record.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { MovedFormula } from '@/core/trial/moved-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { stepAtLevel } from '@/core/trial/step-at-level.ts'
 import { yieldOfFormula } from './formula-at-yield.ts'
 import type { HouseRevision, HouseTemperature, RestsOn, Yield } from './house-record.ts'
 

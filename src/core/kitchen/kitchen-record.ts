@@ -83,6 +83,8 @@ const flourLotShape = z.strictObject({
   lot: noteShape,
   moisturePercent: z.exactOptional(shareShape),
   proteinPercent: z.exactOptional(shareShape),
+  /** Water it takes to one feel, % of flour, by the baker's own trying or the mill's sheet. */
+  absorptionPercent: z.exactOptional(shareShape),
 })
 
 /**

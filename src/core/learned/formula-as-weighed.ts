@@ -7,6 +7,7 @@ import type { BatchWeights } from '@/core/weighing/batch-weights.ts'
 /**
  * The formula that the weights of a dough make: each logged line moves its ingredient by what it is off its target, a ripe
  * starter moves all that is in it. Lines that were not logged, and doses from a shared mix or stock, stand at their target.
+ * Of what a preferment was made with, what clings to its jar never reaches the dough.
  * Preferments keep their temperatures. Null when no flour is left.
  */
 export function formulaAsWeighed(
@@ -24,7 +25,7 @@ export function formulaAsWeighed(
     const weight = logged.find(
       (one) => one.prefermentId === prefermentId && one.ingredientId === ingredientId,
     )
-    return line && weight ? weight.grams - line.targetGrams : 0
+    return line && weight ? (weight.grams - line.targetGrams) * line.reachesDough : 0
   }
   const starterShare = (prefermentId: string): number => {
     const line = lines.find((one) => one.what === 'starter' && one.prefermentId === prefermentId)

@@ -1,4 +1,4 @@
-import { autolyseSeconds } from '@/core/dough-temperature/autolyse-of-plan.ts'
+import { restInMixSeconds } from '@/core/dough-temperature/autolyse-of-plan.ts'
 import { mixBodies } from '@/core/dough-temperature/heat-part.ts'
 import type { LoggedMix } from '@/core/dough-temperature/learn-mixing-work.ts'
 import { mixingHeats } from '@/core/dough-temperature/mixing-heat.ts'
@@ -88,8 +88,9 @@ function mixesOfSession(whole: WholeTrial, session: Session): TrialMix[] {
     if (!formula) return untold('cannot-be-weighed')
     const bodies = bodiesOf(formula, plan, read, mixer, whole.kitchen)
     if (!bodies) return untold('no-temperatures')
-    const level = plan.levels.find(({ id }) => id === batch.levelId)?.value ?? null
-    const left = restShare(autolyseSeconds(plan), doughGramsOf(bodies))
+    const at = plan.levels.find(({ id }) => id === batch.levelId) ?? null
+    const level = at?.value ?? null
+    const left = restShare(restInMixSeconds(plan, at), doughGramsOf(bodies))
     const doughCelsius = beforeRest(read.doughCelsius, bodies.room.celsius, left)
     const mix = { bodies, waterCelsius: read.waterCelsius, doughCelsius, level }
     return { ...said, ok: true, factor: factorScale(plan), mix }

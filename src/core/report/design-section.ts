@@ -1,7 +1,7 @@
-import { stepAtLevel } from '@/core/clock-plan/step-at-level.ts'
 import { unitOf } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
+import { stepAtLevel } from '@/core/trial/step-at-level.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'

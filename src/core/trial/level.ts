@@ -13,7 +13,7 @@ const changeShape = z.discriminatedUnion('what', [
     name: nameShape,
     percent: z.exactOptional(percentShape),
   }),
-  /** Each option at its own water: the hydration of this option alone. */
+  /** At its own water: the hydration of this option, or of this share of a flour, alone. */
   z.strictObject({ what: z.literal('hydration'), percent: percentShape }),
   z.strictObject({ what: z.literal('tool'), name: nameShape }),
   z.strictObject({ what: z.literal('step'), stepId: idShape, done: z.boolean() }),

@@ -25,7 +25,10 @@ export function movedFormula(formula: Formula, acts: ActsOn, level: Level): Move
     case 'ingredient':
       return withPercent(formula, acts.ingredientId, level.value)
     case 'flour-share':
-      return withFlourShare(formula, acts.ingredientId, acts.fromIngredientId, level.value)
+      return atOwnWater(
+        withFlourShare(formula, acts.ingredientId, acts.fromIngredientId, level.value),
+        level,
+      )
     case 'preferment-share':
       return withPrefermentShare(formula, acts.prefermentId, level.value)
     case 'rest-time':
@@ -63,6 +66,12 @@ function withFlourShare(formula: Formula, id: string, fromId: string, share: num
   if (left < -1e-9) return { ok: false, reason: 'taken-flour-runs-out', mostPercent }
   const moved = withPercent(formula, id, share)
   return moved.ok ? withPercent(moved.formula, fromId, Math.max(0, left)) : moved
+}
+
+/** A share of flour may have a hydration of its own, as an option has. */
+function atOwnWater(moved: MovedFormula, { changes = [] }: Level): MovedFormula {
+  const own = changes.filter(({ what }) => what === 'hydration')
+  return moved.ok ? changedFormula(moved.formula, own) : moved
 }
 
 function withPrefermentShare(formula: Formula, id: string, share: number): MovedFormula {

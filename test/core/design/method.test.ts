@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { bakesInDoughOrder, staggerSeconds } from '@/core/clock-plan/bake-order.ts'
 import { ovenLoads } from '@/core/clock-plan/oven-loads.ts'
 import { splitIndex } from '@/core/clock-plan/split-index.ts'
-import { stepAtLevel } from '@/core/clock-plan/step-at-level.ts'
 import { letterAt } from '@/core/design/letters.ts'
 import { mixedApart, unitOf } from '@/core/trial/doughs.ts'
 import type { ActsOn, Factor } from '@/core/trial/factor.ts'
 import { piecesAsked } from '@/core/trial/pieces-asked.ts'
+import { stepAtLevel } from '@/core/trial/step-at-level.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 
 const factor = (acts: ActsOn, unitOfMeasure: string): Factor => ({

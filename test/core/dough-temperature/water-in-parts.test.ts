@@ -67,4 +67,8 @@ test('water of a second addition counts at its own temperature', () => {
     levels: levelsOf([65, 70], 65),
   }).batches[0]
   expect(batch?.waterCelsius).toBeLessThan(flat?.waterCelsius ?? 0)
+  // the heat of 650 g at one temperature is that of 50 g at 40 °C and 600 g at another
+  const alone = flat?.waterCelsius ?? 0
+  expect(batch?.waterGrams).toBeCloseTo(600, 9)
+  expect(batch?.waterCelsius).toBeCloseTo((650 * alone - 50 * 40) / 600, 6)
 })

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { applyRemedy } from '@/core/fairness/apply-remedy.ts'
 import { doneCoreCelsius } from '@/core/fairness/items/bake-items.ts'
+import { hydrationPercent } from '@/core/formula/hydration.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
 import { endsWords } from '@/core/wording/plan/ends-by-text.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
-import { itemOf, itemsOf, waterPlanOf } from './fair-plan.ts'
+import { itemOf, itemsOf, kitchen, waterPlanOf } from './fair-plan.ts'
 
 const bake = { ...madeStep('bake', 'bake'), waitSeconds: 22 * 60 }
 const hot = (steps: Plan['steps'] = [bake]): Plan => ({
@@ -97,28 +99,64 @@ describe('equal folds or equal strength', () => {
 })
 
 describe('flour shares at one water', () => {
+  const plan = waterPlanOf()
+  const shares: Plan = {
+    ...plan,
+    factor: {
+      ...plan.factor,
+      acts: { on: 'flour-share', ingredientId: 'rye', fromIngredientId: 'flour' },
+    },
+    formula: {
+      ...plan.formula,
+      ingredients: [
+        { id: 'flour', name: 'White', kind: 'flour', percent: 100, flourLotId: 'white' },
+        { id: 'rye', name: 'Wholemeal', kind: 'flour', percent: 0, flourLotId: 'whole' },
+        { id: 'water', name: 'Water', kind: 'water', percent: 65 },
+      ],
+    },
+    levels: [0, 40].map((value) => ({
+      ...{ id: `l${value}`, value, label: String(value), control: value === 0 },
+    })),
+  }
+  const lots = [
+    ...kitchen,
+    { id: 'white', kind: 'flour' as const, name: 'White', lot: 'a', absorptionPercent: 60 },
+    { id: 'whole', kind: 'flour' as const, name: 'Wholemeal', lot: 'b', absorptionPercent: 70 },
+  ]
+
   it('says how much more the share with bran would want: 0.5 to 2 points a tenth of the flour', () => {
-    const plan = waterPlanOf()
-    const shares: Plan = {
-      ...plan,
-      factor: {
-        ...plan.factor,
-        acts: { on: 'flour-share', ingredientId: 'rye', fromIngredientId: 'flour' },
-      },
-      formula: {
-        ...plan.formula,
-        ingredients: [
-          { id: 'flour', name: 'White', kind: 'flour', percent: 100 },
-          { id: 'rye', name: 'Wholemeal', kind: 'flour', percent: 0 },
-          { id: 'water', name: 'Water', kind: 'water', percent: 65 },
-        ],
-      },
-      levels: [0, 40].map((value) => ({
-        ...{ id: `l${value}`, value, label: String(value), control: value === 0 },
-      })),
-    }
     const item = itemOf(itemsOf(shares), 'flour-water')
-    expect(item?.data).toEqual({ leastPoints: 2, mostPoints: 8 })
+    expect(item?.data).toEqual({ leastPoints: 2, mostPoints: 8, known: false, own: false })
+    // from the middle of that: 40 × 0.125
+    expect(item?.remedies[0]).toEqual({
+      code: 'own-waters',
+      waters: [
+        { levelId: 'l0', percent: 65 },
+        { levelId: 'l40', percent: 70 },
+      ],
+    })
+  })
+
+  it('goes by what the lots take, and one press gives each level its own water', () => {
+    const items = itemsOf(shares, { kitchen: lots })
+    const item = itemOf(items, 'flour-water')
+    if (!item) throw new Error('no item')
+    // 40 of 100 of the flour take 70 in place of 60: 4 points
+    expect(item.data).toEqual({ leastPoints: 4, mostPoints: 4, known: true, own: false })
+    expect(fairnessText(item, shares).sentence).toContain('the last share wants 4.0 points more')
+    const [remedy] = item.remedies
+    if (!remedy) throw new Error('no remedy')
+    expect(remedyText(remedy, shares)).toBe(
+      'Give each level its own water: 65 % at 0 % and 69 % at 40 %',
+    )
+    const mended = applyRemedy(shares, remedy)
+    const waters = plannedBatches(mended).map((one) => one.ok && hydrationPercent(one.formula))
+    expect(waters[0]).toBeCloseTo(65, 9)
+    expect(waters[1]).toBeCloseTo(69, 9)
+    const after = itemsOf(mended, { kitchen: lots })
+    expect(itemOf(after, 'flour-water')).toMatchObject({ severity: 'fine', data: { own: true } })
+    // nobody asked for the water that rides along; here somebody did
+    expect(itemOf(after, 'water-rides')).toBeUndefined()
   })
 })
 

@@ -16,7 +16,8 @@ import { withChanges } from '@/core/plan-edits/levels/changes.ts'
 import { withControl } from '@/core/plan-edits/levels/control.ts'
 import { withSeries } from '@/core/plan-edits/levels/level-series.ts'
 import { atValue, withAnotherLevel } from '@/core/plan-edits/levels/measured-level.ts'
-import { withOwnWater, withSameWater } from '@/core/plan-edits/levels/own-water.ts'
+import { withLevelWaters, withOwnWater, withSameWater } from '@/core/plan-edits/levels/own-water.ts'
+import { shareWaters } from '@/core/plan-edits/levels/share-waters.ts'
 import { startedChange } from '@/core/plan-edits/levels/started-change.ts'
 import { startedEnd, withEnds } from '@/core/plan-edits/method/ends-by.ts'
 import { withMatchedWater, withTemperaturePlanned } from '@/core/plan-edits/method/temperatures.ts'
@@ -109,6 +110,9 @@ export const presses: readonly Press[] = [
   ),
   press('mark a control', (plan, { pick }) => withControl(plan, one(plan.levels, pick)?.id ?? '')),
   press('own water', (plan) => (plan.factor.acts.on === 'choice' ? withOwnWater(plan) : plan)),
+  press('own waters of shares', (plan) =>
+    withLevelWaters(plan, shareWaters(plan, [])?.waters ?? []),
+  ),
   press('same water', withSameWater),
   press('split elsewhere', (plan, { pick }) =>
     withDoughs(plan, { splitsAt: one(splitPoints, pick) ?? 'mix' }),

@@ -7,12 +7,20 @@ import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { useServices } from '@/app/services/services.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { factorKinds, factsOfKind } from '@/core/plan-edits/factor/factor-kinds.ts'
 import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
-import { hasOwnWater, withOwnWater, withSameWater } from '@/core/plan-edits/levels/own-water.ts'
+import {
+  hasOwnWater,
+  withLevelWaters,
+  withOwnWater,
+  withSameWater,
+} from '@/core/plan-edits/levels/own-water.ts'
+import { shareWaters } from '@/core/plan-edits/levels/share-waters.ts'
 import { withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
 import type { Factor } from '@/core/trial/factor.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { factorKindNames } from '@/core/wording/plan/factor-kind-name.ts'
 import { FactorTargetFields } from './factor-target.tsx'
 
@@ -95,7 +103,7 @@ export function FactorSection() {
         />
       )}
       {facts.movesFormula || swapsFormula ? <HeldChoice /> : null}
-      {swapsFormula ? <WaterChoice /> : null}
+      {swapsFormula || facts.kind === 'flour-share' ? <WaterChoice /> : null}
     </PlanSection>
   )
 }
@@ -117,6 +125,7 @@ function splitWords(splitsAt: Factor['splitsAt'], doughs: 'one' | 'apart'): stri
 
 function WaterChoice() {
   const own = usePlanPage((page) => hasOwnWater(page.plan))
+  const kitchen = usePlanPage((page) => page.kitchen)
   const { change } = usePlanActions()
   return (
     <Choice
@@ -135,9 +144,17 @@ function WaterChoice() {
           hint: 'The answer is about options at their best. Set each one’s hydration under Levels.',
         },
       ]}
-      onValue={(next) => change(next === 'own' ? withOwnWater : withSameWater)}
+      onValue={(next) =>
+        change(next === 'own' ? (plan) => atItsWater(plan, kitchen) : withSameWater)
+      }
     />
   )
+}
+
+/** Options start at the formula's water, shares of a flour each at what it would drink. */
+function atItsWater(plan: Plan, kitchen: readonly KitchenThing[]): Plan {
+  const shares = shareWaters(plan, kitchen)
+  return shares ? withLevelWaters(plan, shares.waters) : withOwnWater(plan)
 }
 
 function HeldChoice() {

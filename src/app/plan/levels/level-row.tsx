@@ -1,11 +1,12 @@
 import { memo } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
-import { levelCheck } from '@/app/plan/field/field-checks.ts'
+import { levelCheck, percentCheck } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { useTakeOut } from '@/app/plan/page/use-take-out.ts'
 import { withControl } from '@/core/plan-edits/levels/control.ts'
 import { atValue } from '@/core/plan-edits/levels/measured-level.ts'
+import { withLevelWaters } from '@/core/plan-edits/levels/own-water.ts'
 import { inLevel } from '@/core/plan-edits/parts/in-part.ts'
 import { takeOutLevel } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Level } from '@/core/trial/level.ts'
@@ -36,6 +37,7 @@ export const LevelRow = memo(function LevelRow({ level, index }: Props) {
           change((plan) => inLevel(plan, level.id, (each) => atValue(each, value)))
         }
       />
+      <OwnWater level={level} index={index} />
       <ControlMark level={level} />
       <span className={styles.end}>
         <Button
@@ -49,6 +51,28 @@ export const LevelRow = memo(function LevelRow({ level, index }: Props) {
     </li>
   )
 })
+
+/** The hydration of a level that has its own: a share of a flour that drinks more or less. */
+function OwnWater({ level, index }: Props) {
+  const { change } = usePlanActions()
+  const at = level.changes?.findIndex(({ what }) => what === 'hydration') ?? -1
+  const water = level.changes?.[at]
+  if (water?.what !== 'hydration') return null
+  return (
+    <PlanNumber
+      field={`level/${level.id}/water`}
+      path={`/levels/${index}/changes/${at}/percent`}
+      label={`Hydration of level ${level.label}`}
+      hideLabel
+      unit="% water"
+      value={water.percent}
+      check={percentCheck}
+      onValue={(percent) =>
+        change((plan) => withLevelWaters(plan, [{ levelId: level.id, percent }]))
+      }
+    />
+  )
+}
 
 /** Marks a level as the baker's usual; at most one is. */
 export function ControlMark({ level }: { level: Level }) {

@@ -69,6 +69,7 @@ export const effectRates: Readonly<Record<FairnessCode, EffectRate>> = {
   'oven-change': sized('baking', 0.01),
   'fold-strength': yes('handling', 0.3),
   'flour-water': sized('strength', 0.02),
+  'rest-in-mix': yes('words', 0),
   'second-water': yes('handling', 0.1),
   'stock-stages': yes('ripeness', 0.3),
   'steps-differ': sized('ripeness', 0.02),

@@ -1,5 +1,13 @@
+import { restInMixSeconds } from '@/core/dough-temperature/autolyse-of-plan.ts'
+import type { LearnedWork } from '@/core/dough-temperature/learn-mixing-work.ts'
+import { plannedMixes } from '@/core/dough-temperature/planned-mixes.ts'
+import { beforeRest } from '@/core/dough-temperature/rested.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { formulaViews } from '@/core/formula/formula-views.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { hasOwnWater } from '@/core/plan-edits/levels/own-water.ts'
+import { shareWaters } from '@/core/plan-edits/levels/share-waters.ts'
+import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
 import { endsOf } from './ends-of.ts'
@@ -31,16 +39,48 @@ export function foldItems(plan: Plan): FairnessItem[] {
   ]
 }
 
-/** Flour shares at one water: flours drink differently, wholemeal most. Size: points of flour share that the levels lie apart. */
-export function flourShareItems(plan: Plan): FairnessItem[] {
+/**
+ * Flour shares at one water: flours drink differently, wholemeal most, or as the lots' own figures say. Size: points of flour share that
+ * the levels lie apart; none where each level has its own water.
+ */
+export function flourShareItems(plan: Plan, kitchen: readonly KitchenThing[]): FairnessItem[] {
   const ends = endsOf(plan.levels.flatMap(({ value }) => (value === null ? [] : [value])))
-  if (plan.factor.acts.on !== 'flour-share' || !ends) return []
-  const { low, high } = ends
-  const data = { leastPoints: ((high - low) / 10) * 0.5, mostPoints: ((high - low) / 10) * 2 }
+  const asked = shareWaters(plan, kitchen)
+  if (!ends || !asked) return []
+  const { leastPoints, mostPoints, known, waters } = asked
+  const own = hasOwnWater(plan)
+  const data = { leastPoints, mostPoints, known, own }
   return [
     madeItem('flour-water', {
-      ...{ size: high - low, counts: false, data, path: '/levels' },
-      remedies: [{ code: 'own-water-by-trying' }],
+      ...{ size: own ? 0 : ends.high - ends.low, counts: false, data, path: '/levels' },
+      remedies: [{ code: 'own-waters', waters }, { code: 'own-water-by-trying' }],
+    }),
+  ]
+}
+
+/**
+ * Wetted flour that stands before its mix ends, at an autolyse or between two mixes: how far that brings the dough to the room, most of all
+ * levels. Fine where each batch has its own water, which reckons with it.
+ */
+export function restInMixItems(
+  plan: Plan,
+  kitchen: readonly KitchenThing[],
+  learned: LearnedWork | null,
+): FairnessItem[] {
+  const { temperature } = plan
+  const mixes = plannedMixes(plan, kitchen, learned)
+  const minutes = endsOf(mixes.map(({ level }) => restInMixSeconds(plan, level) / 60))
+  if (!temperature || !minutes || minutes.high <= 0) return []
+  const { roomCelsius, wantedDoughCelsius: wanted, matched } = temperature
+  const drifts = mixes.map(({ restShare }) => wanted - beforeRest(wanted, roomCelsius, restShare))
+  const driftCelsius = drifts.toSorted((a, b) => Math.abs(b) - Math.abs(a))[0] ?? 0
+  const carried = matched || !mixedApart(plan)
+  return [
+    madeItem('rest-in-mix', {
+      size: carried ? 0 : Math.abs(driftCelsius),
+      data: { ...minutes, driftCelsius, roomCelsius, carried },
+      ...{ counts: false, path: '/temperature' },
+      remedies: [{ code: 'match-water' }, { code: 'rest-covered' }],
     }),
   ]
 }

@@ -1,4 +1,5 @@
 import type { FairnessItem, LevelAmount } from '@/core/fairness/fairness-item.ts'
+import { hasOwnWater } from '@/core/plan-edits/levels/own-water.ts'
 import type { LevelRiders } from '@/core/trial/level-riders.ts'
 import { levelRiders } from '@/core/trial/level-riders.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -31,7 +32,8 @@ export function strengthItems(plan: Plan): FairnessItem[] {
     items.push(madeItem('yeast-in-water', { size, data: { low, high }, perLevel, path }))
   }
   const water = spread(riders, (one) => one.waterFromEverythingPercent)
-  if (water && acts.on !== 'hydration' && kindMoved !== 'water' && acts.on !== 'choice') {
+  const asked = acts.on === 'flour-share' && hasOwnWater(plan)
+  if (water && !asked && acts.on !== 'hydration' && kindMoved !== 'water' && acts.on !== 'choice') {
     const { low, high, perLevel } = water
     items.push(madeItem('water-rides', { size: high - low, data: { low, high }, perLevel, path }))
   }

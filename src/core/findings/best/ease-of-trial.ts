@@ -1,9 +1,9 @@
-import { stepAtLevel } from '@/core/clock-plan/step-at-level.ts'
 import type { TrialLevels } from '@/core/findings/table/levels-of-trial.ts'
 import type { LevelEase } from '@/core/findings/table/score-table.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { failuresOf } from '@/core/session/failures.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { stepAtLevel } from '@/core/trial/step-at-level.ts'
 import type { Observation } from '@/core/whole-trial/observed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 

@@ -34,4 +34,18 @@ export function withSameWater(plan: Plan): Plan {
   return { ...plan, levels }
 }
 
+/** Levels with the hydration named for each; what else a level changes stays. */
+export function withLevelWaters(
+  plan: Plan,
+  waters: readonly { levelId: string; percent: number }[],
+): Plan {
+  const levels = plan.levels.map((level) => {
+    const percent = waters.find(({ levelId }) => levelId === level.id)?.percent
+    if (percent === undefined) return level
+    const others = level.changes?.filter(({ what }) => what !== 'hydration') ?? []
+    return withChanges(level, [...others, { what: 'hydration', percent }])
+  })
+  return { ...plan, levels }
+}
+
 const waterOf = ({ changes }: Level) => changes?.some(({ what }) => what === 'hydration') ?? false

@@ -33,6 +33,7 @@ export const riderSentences: Sentences<
   | 'oven-change'
   | 'fold-strength'
   | 'flour-water'
+  | 'rest-in-mix'
   | 'second-water'
   | 'stock-stages'
   | 'doughs'
@@ -115,8 +116,20 @@ export const riderSentences: Sentences<
     data.by === 'strength'
       ? 'Each dough is folded until it passes the same test, so strength is the same and the number of folds a result.'
       : 'All doughs get the same folds, so strength rides along with the factor.',
-  'flour-water': ({ data }) =>
-    `All levels stand at one water. The share with most bran would want ${decimalText(data.leastPoints, 1)} to ${decimalText(data.mostPoints, 1)} points more than the one with least, if it is wholemeal.`,
+  'flour-water': ({ data }) => {
+    const { leastPoints, mostPoints, known, own } = data
+    if (own) return 'Each share of flour stands at its own water, so the answer is about both.'
+    return known
+      ? `All levels stand at one water. By the figures of your lots the last share wants ${decimalText(Math.abs(mostPoints), 1)} points ${mostPoints < 0 ? 'less' : 'more'} than the first.`
+      : `All levels stand at one water. The share with most bran would want ${decimalText(leastPoints, 1)} to ${decimalText(mostPoints, 1)} points more than the one with least, if it is wholemeal.`
+  },
+  'rest-in-mix': ({ data }) => {
+    const { low, high, driftCelsius, roomCelsius, carried } = data
+    const stands = `Wetted, the doughs stand ${rangeText({ low, high }, 0, 'min')} before their mix ends and come up to ${decimalText(Math.abs(driftCelsius), 1)} °C nearer to the room’s ${decimalText(roomCelsius, 0)} °C`
+    return carried
+      ? `${stands}; the water of each batch reckons with it.`
+      : `${stands}; one water for all reckons with one of them alone.`
+  },
   'second-water': ({ data }) => {
     const warm =
       data.celsius === null

@@ -19,6 +19,7 @@ export const fairnessTitles: Readonly<Record<FairnessCode, string>> = {
   'oven-change': 'The oven changes slowly',
   'fold-strength': 'Equal folds, or equal strength?',
   'flour-water': 'One water for all shares of flour',
+  'rest-in-mix': 'A rest before the mix ends',
   'second-water': 'Water in two additions',
   'stock-stages': 'A stock for each stage',
   doughs: 'One dough or several',

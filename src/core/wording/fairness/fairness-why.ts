@@ -38,6 +38,8 @@ export const fairnessWhy: Readonly<Record<FairnessCode, string>> = {
     'After as many folds a wet dough is slacker than a dry one; folded until each passes the same test, the number of folds is a result. A window pane misleads with bran in the dough.',
   'flour-water':
     'Flours drink differently: at one water the share with more bran makes a stiffer dough, and stiffness would be judged along with the flour.',
+  'rest-in-mix':
+    'Wet flour that stands drifts to the room, and its heat of wetting is spent before the mix ends.',
   'second-water':
     'Water held back is worked into a dough that has taken up the rest: how much, how warm and when must be the same rule at every level.',
   'stock-stages':

@@ -1,6 +1,8 @@
 import type { Remedy } from '@/core/fairness/remedy.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { ingredientName, stepName } from '@/core/wording/words/named-in-plan.ts'
+import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
+import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
 
 const plain = {
   'match-water': 'Match the water',
@@ -23,6 +25,7 @@ const plain = {
     'Find each flour’s own water first, to the same feel, and give each level its own; or ask about the swap as it stands.',
   'temper-second-water':
     'Say the temperature of the water that goes in later, beside its weight, and add it at the same moment at every level.',
+  'rest-covered': 'Let it stand covered, where it is as warm as the dough should be.',
   'reverses-itself': 'The next session takes the reverse order by itself.',
   'starter-corrected': 'The weigh sheet already takes it off.',
   'enter-temperatures': 'Enter the flour and room temperatures and the dough temperature you want.',
@@ -59,6 +62,15 @@ const plain = {
   'follow-clock-plan': 'Give every level the same rests, or be aware that time changes too.',
 } as const satisfies Partial<Record<Remedy['code'], string>>
 
+function watersText(waters: readonly { levelId: string; percent: number }[], plan: Plan): string {
+  return listText(
+    waters.map(
+      ({ levelId, percent }) =>
+        `${withUnit(plainNumber(percent), '%')} at ${levelNamed(plan, levelId)}`,
+    ),
+  )
+}
+
 /** What to do about a fairness item: the text of a button where one press applies it, else a piece of advice. */
 export function remedyText(remedy: Remedy, plan: Plan): string {
   switch (remedy.code) {
@@ -82,6 +94,8 @@ export function remedyText(remedy: Remedy, plan: Plan): string {
         ? `End ${names[0]} by the window pane`
         : 'End the folds by the window pane'
     }
+    case 'own-waters':
+      return `Give each level its own water: ${watersText(remedy.waters, plan)}`
     case 'share-dose':
       return `${remedy.by === 'stock' ? 'One stock' : 'One dry mix'} of ${ingredientName(plan, remedy.ingredientId)} for all`
     case 'equal-folds':

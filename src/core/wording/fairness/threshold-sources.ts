@@ -36,6 +36,7 @@ export const thresholdSources: Readonly<Record<FairnessCode, string>> = {
   'fold-strength': 'Both ways are in use; each has its own rider.',
   'flour-water':
     'Wholemeal takes 0.5 to 2 points of water more for each tenth of the flour: bakers’ pages disagree.',
+  'rest-in-mix': thermometer,
   'second-water': 'Water held back is weighed apart; its temperature moves the dough’s.',
   'stock-stages': 'Yeast in plain water weakens within the hour.',
   'steps-differ': 'Rests are kept to ± 2 min.',

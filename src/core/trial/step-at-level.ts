@@ -1,7 +1,7 @@
-import type { Factor } from '@/core/trial/factor.ts'
-import type { Level } from '@/core/trial/level.ts'
-import { levelCelsius } from '@/core/trial/level-celsius.ts'
-import type { Step } from '@/core/trial/step.ts'
+import type { Factor } from './factor.ts'
+import type { Level } from './level.ts'
+import { levelCelsius } from './level-celsius.ts'
+import type { Step } from './step.ts'
 
 const secondsOf: Record<string, number> = {
   s: 1,
