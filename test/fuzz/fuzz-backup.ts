@@ -9,6 +9,9 @@ import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { type BackupFiles, mutatedBackup } from './mutated-backup.ts'
 
+/** Something came in though it was damaged, refused, or not whole. */
+export class HalfTaken extends Error {}
+
 let names = 0
 
 function emptyNotebook(): OpenNotebook {
@@ -55,7 +58,7 @@ export async function fuzzBackup(
     await refuseHalfTaken(notebook, outcome)
     if (damagedOnly)
       for (const text of await textsOf(notebook))
-        if (!sound.has(text)) throw new Error('damaged bytes came in as a sound trial')
+        if (!sound.has(text)) throw new HalfTaken('damaged bytes came in as a sound trial')
     return outcome.ok && outcome.record.cameIn > 0 ? 'answered' : 'refused'
   } finally {
     await gone(notebook)
@@ -73,13 +76,14 @@ async function refuseHalfTaken(notebook: OpenNotebook, outcome: RestoreOutcome):
   const here = await notebook.summaries({ archived: true, binned: true })
   const expected = outcome.ok ? outcome.record.cameIn : 0
   if (here.length !== expected)
-    throw new Error(`${expected} trials came in and ${here.length} are here`)
+    throw new HalfTaken(`${expected} trials came in and ${here.length} are here`)
   if (!outcome.ok) return
   const { total, cameIn, already, left, ended } = outcome.record
-  if (ended !== 'whole') throw new Error(`the restore ended ${ended}`)
-  if (cameIn + already + left.length !== total) throw new Error('the record does not add up')
+  if (ended !== 'whole') throw new HalfTaken(`the restore ended ${ended}`)
+  if (cameIn + already + left.length !== total) throw new HalfTaken('the record does not add up')
   for (const { trialId } of here)
-    if (!(await notebook.wholeTrial(trialId))) throw new Error(`${trialId} is listed and not here`)
+    if (!(await notebook.wholeTrial(trialId)))
+      throw new HalfTaken(`${trialId} is listed and not here`)
 }
 
 async function gone(notebook: OpenNotebook): Promise<void> {

@@ -4,7 +4,7 @@ import { commandOf } from '@/cli/command.ts'
 import { CommandTrouble } from '@/cli/trouble.ts'
 import { verbs } from '@/cli/verbs.ts'
 import { chanceFrom, wholeBetween } from '@/core/design/chance.ts'
-import { type BackupSource, backupSource, fuzzBackup } from './fuzz-backup.ts'
+import { type BackupSource, backupSource, fuzzBackup, HalfTaken } from './fuzz-backup.ts'
 import { scoresTable, wideTable } from './made-tables.ts'
 import { type Json, mutatedDocument } from './mutated-document.ts'
 import { mutatedTable } from './mutated-table.ts'
@@ -103,7 +103,7 @@ export async function fuzzCase(
     if (name === 'report') more.push('--out', join(folder, 'report.html'))
     const answer = await answered(name, [file, ...more])
     if (answer === undefined) continue
-    if (checked === undefined) throw new Error(`${name} takes what check refuses`)
+    if (checked === undefined) throw new HalfTaken(`${name} takes what check refuses`)
     refuseStrange(name, answer)
   }
   return { kind: 'trial', came: checked === undefined ? 'refused' : 'answered', searched }

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { HalfTaken } from './fuzz-backup.ts'
 import { fuzzCase, fuzzSources } from './fuzz-case.ts'
 
 /** What the child tells of one case; `milliseconds` is time of the processor, so that a busy machine slows nothing down. */
@@ -10,8 +11,10 @@ export interface FuzzMessage {
   came?: string
   searched?: boolean
   milliseconds: number
+  /** Most that the process has held so far. */
   megabytes: number
   defect?: string
+  halfTaken?: boolean
 }
 
 /** Works the cases from one number up to another, telling each as it begins and ends. Arguments: seed, first, end. */
@@ -27,13 +30,14 @@ export async function run([seed, first, end]: readonly string[]): Promise<number
         const { user, system } = process.cpuUsage(before)
         return (user + system) / 1000
       }
-      const megabytes = () => process.memoryUsage().heapUsed / 1e6
+      const megabytes = () => process.resourceUsage().maxRSS / 1024
       try {
         const outcome = await fuzzCase(Number(seed), number, sources, folder)
         tell({ number, ...outcome, milliseconds: spent(), megabytes: megabytes() })
       } catch (error) {
         const defect = error instanceof Error ? (error.stack ?? error.message) : String(error)
-        tell({ number, defect, milliseconds: spent(), megabytes: megabytes() })
+        const halfTaken = error instanceof HalfTaken
+        tell({ number, defect, halfTaken, milliseconds: spent(), megabytes: megabytes() })
       }
     }
   } finally {

@@ -12,10 +12,16 @@ const processes = 2
 /** A process's whole heap: a case that wants more ends it. */
 const mostMegabytes = 512
 
+interface Defect {
+  what: 'threw' | 'half taken' | 'too slow' | 'hung or out of room'
+  words: string
+}
+
 interface Tally {
   counts: Map<string, number>
   slowest: FuzzMessage | null
-  defects: string[]
+  megabytes: number
+  defects: Defect[]
   done: number
 }
 
@@ -29,7 +35,7 @@ export async function run([
   seed = '1',
   begin = '0',
 ]: readonly string[]): Promise<number> {
-  const tally: Tally = { counts: new Map(), slowest: null, defects: [], done: 0 }
+  const tally: Tally = { counts: new Map(), slowest: null, megabytes: 0, defects: [], done: 0 }
   const began = Date.now()
   const [first, last] = [Number(begin), Number(end)]
   const share = Math.ceil((last - first) / processes)
@@ -64,7 +70,8 @@ function watched(seed: number, first: number, end: number, tally: Tally): Promis
     child.on('exit', (code) => {
       clearTimeout(watch)
       if (code === 0) return resolve(end)
-      tally.defects.push(`case ${at}: hung, or wanted more than ${mostMegabytes} MB`)
+      const words = `case ${at}: hung, or wanted more than ${mostMegabytes} MB`
+      tally.defects.push({ what: 'hung or out of room', words })
       resolve(at + 1)
     })
   })
@@ -75,24 +82,35 @@ const patience = (child: ChildProcess) =>
 
 function take(message: FuzzMessage, tally: Tally): void {
   tally.done += 1
-  if (message.defect !== undefined) tally.defects.push(`case ${message.number}: ${message.defect}`)
-  else {
+  tally.megabytes = Math.max(tally.megabytes, message.megabytes)
+  if (message.defect !== undefined) {
+    const what = message.halfTaken ? 'half taken' : 'threw'
+    tally.defects.push({ what, words: `case ${message.number}: ${message.defect}` })
+  } else {
     const what = `${message.kind} ${message.came}`
     tally.counts.set(what, (tally.counts.get(what) ?? 0) + 1)
   }
   if (message.milliseconds > (tally.slowest?.milliseconds ?? 0)) tally.slowest = message
   const most = mostMilliseconds + (message.searched ? searchMilliseconds : 0)
-  if (message.milliseconds > most)
-    tally.defects.push(`case ${message.number}: took ${Math.round(message.milliseconds)} ms`)
+  if (message.milliseconds > most) {
+    const words = `case ${message.number}: took ${Math.round(message.milliseconds)} ms`
+    tally.defects.push({ what: 'too slow', words })
+  }
 }
 
-function report({ counts, slowest, defects, done }: Tally, end: number): void {
+function report({ counts, slowest, megabytes, defects, done }: Tally, end: number): void {
   for (const [what, count] of [...counts].toSorted(([a], [b]) => (a < b ? -1 : 1)))
     console.log(`${what}: ${count}`)
   if (slowest)
     console.log(
       `slowest: case ${slowest.number}, ${Math.round(slowest.milliseconds)} ms of at most ${mostMilliseconds}`,
     )
-  for (const defect of defects.slice(0, 20)) console.log(defect)
-  console.log(`${done} of ${end} spoiled files worked, ${defects.length} defects`)
+  for (const { words } of defects.slice(0, 20)) console.log(words)
+  const times = (what: Defect['what']) => defects.filter((defect) => defect.what === what).length
+  console.log(
+    `${done} of ${end} spoiled files worked: ${times('threw')} threw, ${times('half taken')} half taken, ${times('too slow')} over ${mostMilliseconds / 1000} s, ${times('hung or out of room')} hung or out of room`,
+  )
+  console.log(
+    `most memory of a process, program and all: ${Math.round(megabytes)} MB, of which ${mostMegabytes} MB may be its heap`,
+  )
 }
