@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
-import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { readIn } from '../journeys/read-in.ts'
+import { tastingTrial } from '../journeys/tasting-trial.ts'
 import { sessionOf } from '../trial-of/session-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 
@@ -20,11 +22,11 @@ export interface Change {
 const undoOf = (page: Page, words: RegExp) => page.getByRole('button', { name: words })
 
 /** A dealt day in which nothing has happened yet, under ids of its own. */
-function freshDay(round: number): string {
+function freshDay(round: number): WholeTrial {
   const whole = { ...wholeTrialOf(), sessions: [sessionOf()], events: [], ballots: [], photos: [] }
   const kitchen = new Set(whole.kitchen.map(({ id }) => id))
   let ids = 0
-  return writeTrialFile(copyWithNewIds(whole, () => `kill-${round}-${++ids}`, kitchen))
+  return copyWithNewIds(whole, () => `kill-${round}-${++ids}`, kitchen)
 }
 
 /** The smallest picture there is: one pixel, PNG. */
@@ -33,10 +35,52 @@ const pixel = Buffer.from(
   'base64',
 )
 
-/** Every kind of change, for one profile: where its trials are is remembered from one change to the next. */
+/** Seals the next sample of whoever sits there, or of the next who has not begun; answers once the next one stands there. */
+async function sealNext(page: Page): Promise<void> {
+  const liking = page.getByRole('button', { name: 'Liking: 7' })
+  const begin = page.getByRole('button', { name: 'I can eat this: begin' })
+  const taster = page.getByRole('button', { name: /not begun/ }).first()
+  const handOn = page.getByRole('button', { name: 'Hand the device on' })
+  for (;;) {
+    await liking.or(begin).or(taster).or(handOn).first().waitFor()
+    if (await liking.isVisible()) break
+    for (const press of [begin, taster, handOn])
+      if (await press.isVisible()) {
+        await press.click()
+        await press.waitFor({ state: 'detached' })
+        break
+      }
+  }
+  await liking.click()
+  await page.getByRole('button', { name: 'Chew: 3, just about right' }).click()
+  const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
+  const name = (await seal.textContent()) ?? ''
+  await seal.click()
+  await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
+}
+
+/** The ballots of one profile: a device that lies at the table is closed to every other place, so they have a profile of their own. */
+export function changesAtTable(): readonly Change[] {
+  let tasting = ''
+  return [
+    {
+      name: 'ballot',
+      make: async ({ page, baseUrl }) => {
+        if (tasting === '') {
+          await readIn(page, baseUrl, tastingTrial())
+          tasting = page.url().replace(/\w+$/, 'tasting')
+        }
+        await page.goto(tasting)
+        await sealNext(page)
+        return { counts: { ballots: 1 } }
+      },
+    },
+  ]
+}
+
+/** Every other kind of change, for one profile: where its trials are is remembered from one change to the next. */
 export function changesOfProfile(): readonly Change[] {
   let bench = ''
-  let tasting = ''
   const openBench = async ({ page }: Place) => {
     await page.goto(bench)
     await page.getByRole('button', { name: 'More to log' }).waitFor()
@@ -45,15 +89,7 @@ export function changesOfProfile(): readonly Change[] {
     {
       name: 'import',
       make: async ({ page, baseUrl, round }) => {
-        await page.goto(baseUrl)
-        await page.locator('input[type=file][accept*=json]').setInputFiles({
-          ...{
-            name: 'day.json',
-            mimeType: 'application/json',
-            buffer: Buffer.from(freshDay(round)),
-          },
-        })
-        await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
+        await readIn(page, baseUrl, freshDay(round))
         bench = page.url().replace(/plan$/, 'bench')
         return { counts: { trials: 1 } }
       },
@@ -119,35 +155,15 @@ export function changesOfProfile(): readonly Change[] {
     {
       name: 'plan edit',
       make: async ({ page, round }) => {
-        const question = `Is it still here after kill ${round}?`
+        const asked = `Is it still here after kill ${round}?`
         await page.goto(bench.replace(/bench$/, 'plan'))
-        await page.getByLabel('Question', { exact: true }).fill(question)
+        const question = page.getByLabel('Question', { exact: true })
+        const part = page.getByRole('button', { name: /^The question/ })
+        await part.or(question).first().waitFor()
+        if (!(await question.isVisible())) await part.click()
+        await question.fill(asked)
         await page.locator('[data-kept=kept]').waitFor()
-        return { counts: {}, question }
-      },
-    },
-    {
-      name: 'ballot',
-      make: async ({ page, baseUrl }) => {
-        if (tasting === '') {
-          await page.goto(baseUrl)
-          await page.getByRole('button', { name: /flatbread/ }).click()
-          await page.waitForURL(/#\/trial\//)
-          tasting = page.url().replace(/\w+$/, 'tasting')
-        }
-        await page.goto(tasting)
-        const taster = page.getByRole('button', { name: /^(BM|DR|EL|JO|VW)\b(?!.*all)/ })
-        await taster.first().click()
-        const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
-        const name = (await seal.textContent()) ?? ''
-        const scales = page.locator('[role=group], fieldset')
-        for (const scale of await scales.all()) {
-          const step = scale.getByRole('button', { name: /: 5\b/ })
-          if ((await step.count()) > 0) await step.first().click()
-        }
-        await seal.click()
-        await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
-        return { counts: { ballots: 1 } }
+        return { counts: {}, question: asked }
       },
     },
   ]

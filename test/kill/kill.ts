@@ -4,15 +4,22 @@ import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { build, preview } from 'vite'
 import { browserToKill } from './browser-to-kill.ts'
-import { type Change, changesOfProfile } from './changes.ts'
+import { type Change, changesAtTable, changesOfProfile } from './changes.ts'
 import { watchSyncs } from './sync-trace.ts'
 import { type Tally, tallyOnDisk } from './tally.ts'
 
 const outDir = 'dist-kill'
-/** So many browsers, each on a profile of its own, are worked and killed side by side. */
-const profiles = 2
+/** Browsers, each on a profile of its own, are worked and killed side by side: which changes, and their part of all kills. */
+const profiles = [
+  { changesOf: changesOfProfile, part: 7 / 16 },
+  { changesOf: changesOfProfile, part: 7 / 16 },
+  { changesOf: changesAtTable, part: 1 / 8 },
+]
 /** So many changes of one profile may fail to come as far as the kept mark. */
 const mostMisses = 8
+
+/** A change that is not shown as kept by then counts as a miss. */
+const mostMilliseconds = 20_000
 
 type Done = Map<string, { kills: number; lost: number }>
 
@@ -36,10 +43,11 @@ export async function run([times = '208', built]: string[] = []): Promise<number
   const began = Date.now()
   const done: Done = new Map()
   const baseUrl = `http://127.0.0.1:${address.port}/`
-  const each = Math.ceil(Number(times) / profiles)
   try {
     if (times === 'synced') return await watchSyncs(baseUrl)
-    const lanes = Array.from({ length: profiles }, () => killOver(done, baseUrl, each))
+    const lanes = profiles.map(({ changesOf, part }) =>
+      killOver(done, { baseUrl, changes: changesOf(), times: Math.ceil(Number(times) * part) }),
+    )
     // Whatever stops one profile, the figures of what was done are printed.
     const ended = await Promise.allSettled(lanes)
     const failed = ended.flatMap((end) => (end.status === 'rejected' ? [String(end.reason)] : []))
@@ -52,14 +60,17 @@ export async function run([times = '208', built]: string[] = []): Promise<number
 }
 
 /** Kills one browser after another on one profile. */
-async function killOver(done: Done, baseUrl: string, times: number): Promise<void> {
+async function killOver(
+  done: Done,
+  { baseUrl, changes, times }: { baseUrl: string; changes: readonly Change[]; times: number },
+): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'evenhand-kill-'))
-  const changes = changesOfProfile()
   let shown: Shown | null = null
   let misses = 0
   try {
     for (let round = 1; round <= times + 1; round += 1) {
       const { page, kill } = await browserToKill(folder)
+      page.setDefaultTimeout(mostMilliseconds)
       try {
         const before: Tally =
           round === 1 ? { counts: {}, questions: [] } : await tallyOf(page, baseUrl)
@@ -88,7 +99,8 @@ async function shownAsKept(
   try {
     return { change, expected: await change.make(place), before }
   } catch (cause) {
-    console.log(`${change.name} was not shown as kept: ${String(cause).split('\n')[0]}`)
+    const [what, , waits] = String(cause).split('\n')
+    console.log(`${change.name} was not shown as kept: ${what}${waits ?? ''}`)
     return null
   }
 }
