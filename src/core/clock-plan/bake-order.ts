@@ -1,5 +1,6 @@
 import { piecesAsked } from '@/core/trial/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { Step } from '@/core/trial/step.ts'
 import { heatsDiffer } from './oven-heat.ts'
 
 type Timed = Pick<
@@ -17,6 +18,12 @@ type Timed = Pick<
 /** A wait longer than this many staggers makes the doughs' ages at baking equal enough for a bake order of its own. */
 const mostStaggers = 10
 
+/** What a step keeps the hands with one dough and no other; nothing where it is done once for all. */
+function handsOfOne(step: Step, perBatch: number): number {
+  if (step.per === 'piece') return step.handsSeconds * perBatch
+  return step.once === true ? 0 : step.handsSeconds
+}
+
 /**
  * Seconds from one dough to the next: the longest that a single step keeps the hands or the mixer busy with one dough, or the
  * oven with one piece's share of a load. Levels that want the oven at different temperatures share no load, so that one piece
@@ -30,7 +37,7 @@ export function staggerSeconds(plan: Timed): number {
     ...plan.steps.map((step) =>
       step.uses.includes('oven')
         ? (step.handsSeconds + step.waitSeconds) / sharing
-        : step.handsSeconds * (step.per === 'piece' ? perBatch : 1),
+        : handsOfOne(step, perBatch),
     ),
   )
 }
@@ -38,10 +45,7 @@ export function staggerSeconds(plan: Timed): number {
 /** The longest that a single step keeps the hands with one dough, in seconds; the oven's own time is its turn, not theirs. */
 export function handsOnDoughSeconds(plan: Timed): number {
   const { perBatch } = piecesAsked(plan)
-  return Math.max(
-    0,
-    ...plan.steps.map((step) => step.handsSeconds * (step.per === 'piece' ? perBatch : 1)),
-  )
+  return Math.max(0, ...plan.steps.map((step) => handsOfOne(step, perBatch)))
 }
 
 /**

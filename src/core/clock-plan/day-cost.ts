@@ -2,7 +2,7 @@ import { batchGrams } from '@/core/formula/batch-grams.ts'
 import { coldPlaces } from '@/core/trial/cold-places.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plannedBatches } from '@/core/trial/planned-batches.ts'
-import { type DayTask, dayTasks } from './day-tasks.ts'
+import { type DayTask, dayTasks, isForAllDoughs } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
 import { plannedDay } from './planned-day.ts'
 import { mostSamples, samplesPerSitting } from './samples-per-sitting.ts'
@@ -77,9 +77,9 @@ export function dayCost(
 /** What the hands are asked for: a step that is done once for all doughs together is asked for once, with its first dough. */
 function askedForOnce(tasks: readonly DayTask[]): DayTask[] {
   const asked = new Set<string>()
-  return tasks.filter(({ step, unit, repeat }) => {
-    if (step.once !== true || unit.kind !== 'batch') return true
-    const key = `${step.id} ${repeat}`
+  return tasks.filter((task) => {
+    if (!isForAllDoughs(task)) return true
+    const key = `${task.step.id} ${task.repeat}`
     const first = !asked.has(key)
     asked.add(key)
     return first

@@ -50,6 +50,11 @@ export function lineIds(batchId: string, tasks: readonly DayTask[]): string[] {
   return ids.size > 0 ? [...ids] : [batchId]
 }
 
+/** Whether a task is done once for all doughs together: asked for, planned and reckoned once, logged of each dough. */
+export function isForAllDoughs({ step, unit }: Pick<DayTask, 'step' | 'unit'>): boolean {
+  return step.once === true && unit.kind === 'batch'
+}
+
 /** Hands and wait of one repeat, in seconds. */
 export function taskSeconds({ step }: DayTask): number {
   return step.handsSeconds + step.waitSeconds

@@ -1,7 +1,7 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { stepTolerance } from '@/core/trial/step-tolerance.ts'
-import { type DayTask, lineIds, lineOf, taskKey, taskSeconds } from './day-tasks.ts'
+import { type DayTask, isForAllDoughs, lineIds, lineOf, taskKey, taskSeconds } from './day-tasks.ts'
 import type { DealtDay } from './dealt-day.ts'
 import { matesOf, queuedAt, rowsOf } from './oven-queue.ts'
 import { usualPullSeconds } from './room-of-day.ts'
@@ -88,12 +88,10 @@ function togetherUntil(line: readonly DayTask[]): number {
 }
 
 function partKey(task: DayTask, together: boolean): string {
-  if (isForAll(task)) return `all ${task.step.id} ${task.repeat}`
+  if (isForAllDoughs(task)) return `all ${task.step.id} ${task.repeat}`
   if (task.unit.kind === 'batch' || !together) return taskKey(task)
   return `${task.batchId} ${task.levelId ?? ''} ${task.step.id} ${task.repeat}`
 }
-
-const isForAll = ({ step, unit }: DayTask) => step.once === true && unit.kind === 'batch'
 
 function handsPart(
   id: string,
@@ -106,7 +104,7 @@ function handsPart(
   return {
     ...{ what: 'work', id, batchId, step, repeat, unitIds: [], taskKeys: [], after: [] },
     activeSeconds: 0,
-    forAll: isForAll(task),
+    forAll: isForAllDoughs(task),
     whole: together || unit.kind === 'batch',
     afterOven: bake >= 0 && line.indexOf(task) > bake,
   }

@@ -64,7 +64,7 @@ function stepsTable(plan: Plan): TableBlock {
     head: ['Step', 'Each', 'Times', 'Hands on', 'Wait', 'Tolerance', 'Ends', '°C'],
     rows: plan.steps.map((step) => [
       step.name,
-      step.per,
+      step.per === 'batch' && step.once ? 'all doughs at once' : step.per,
       byLevel(plan, step, (own) => String(own?.repeats ?? 0)),
       durationText(step.handsSeconds),
       byLevel(plan, step, (own) => own && durationText(own.waitSeconds)),

@@ -1,4 +1,4 @@
-import { taskKey } from '@/core/clock-plan/day-tasks.ts'
+import { isForAllDoughs, taskKey } from '@/core/clock-plan/day-tasks.ts'
 import { bakeTasks } from '@/core/clock-plan/oven-bake.ts'
 import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -92,21 +92,19 @@ function inTurn(others: readonly NextOnLine[], toOven: readonly NextOnLine[]): N
 /** Steps that are done once for all doughs stand as one item: that of the dough which is due first. */
 function onceForAll(items: readonly AgendaItem[]): AgendaItem[] {
   const sameAs = (item: AgendaItem) => (other: AgendaItem) =>
-    isOnce(other) &&
+    isForAllDoughs(other) &&
     other.step.id === item.step.id &&
     other.repeat === item.repeat &&
     other.do === item.do &&
     other.handsOn === item.handsOn
   return items.flatMap((item, at) => {
-    if (!isOnce(item)) return [item]
+    if (!isForAllDoughs(item)) return [item]
     const all = items.filter(sameAs(item))
     if (items.findIndex(sameAs(item)) !== at) return []
     if (all.length === 1) return [item]
     return [{ ...item, units: all.map(({ unit }) => unit), letter: 'all doughs', levelId: null }]
   })
 }
-
-const isOnce = ({ step, unit }: AgendaItem) => step.once === true && unit.kind === 'batch'
 
 /** Whether a step's work is followed by a wait of its own, so that hands off means something. */
 export function waitsAfterWork({ kind, handsSeconds, waitSeconds, endsBy }: Step): boolean {

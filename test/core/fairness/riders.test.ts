@@ -191,5 +191,10 @@ describe('starter', () => {
     const items = itemsOf(plan)
     expect(itemOf(items, 'starter-corrected')?.severity).toBe('fine')
     expect(itemOf(items, 'starter-age')?.amount?.value).toBe(24)
+    // Mixed once for all, no mix waits for another.
+    const steps = plan.steps.map((step) =>
+      step.kind === 'mix' ? { ...step, once: true as const } : step,
+    )
+    expect(itemOf(itemsOf({ ...plan, steps }), 'starter-age')).toBeUndefined()
   })
 })

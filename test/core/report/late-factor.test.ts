@@ -102,3 +102,14 @@ describe('one dough that parts late', () => {
     expect(reasonText({ reason: 'one-flight', flights: 2 })).not.toContain('each dough')
   })
 })
+
+it('says in the report which step is done once for all doughs', () => {
+  const whole = wholeTrialOf()
+  const [plan] = whole.plans
+  if (!plan) throw new Error('the trial has a plan')
+  const [first, ...rest] = plan.steps
+  const told = (steps: Plan['steps']) =>
+    JSON.stringify(designSection({ ...whole, plans: [{ ...plan, steps }] }))
+  expect(told(plan.steps)).not.toContain('all doughs at once')
+  if (first) expect(told([{ ...first, once: true }, ...rest])).toContain('all doughs at once')
+})

@@ -68,7 +68,8 @@ const alive: readonly string[] = ['poolish', 'biga', 'sponge', 'starter']
 export function waitingItems(plan: Plan): FairnessItem[] {
   if (!mixedApart(plan)) return []
   const mix = plan.steps.find(({ kind }) => kind === 'mix')
-  const minutes = ((mix?.handsSeconds ?? 0) * Math.max(0, plan.levels.length - 1)) / 60
+  const handsSeconds = mix && mix.once !== true ? mix.handsSeconds : 0
+  const minutes = (handsSeconds * Math.max(0, plan.levels.length - 1)) / 60
   if (minutes === 0) return []
   const remedies = [{ code: 'reverses-itself' as const }]
   const starters = plan.formula.preferments.flatMap(({ id, name, kind }, at) =>

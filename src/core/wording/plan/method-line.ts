@@ -44,11 +44,12 @@ function clock(seconds: number): string {
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`
 }
 
-function timesText({ handsSeconds, waitSeconds, repeats, per }: Step): string {
+function timesText({ handsSeconds, waitSeconds, repeats, per, once }: Step): string {
   const times = [
     handsSeconds > 0 ? `${durationText(handsSeconds)} by hand` : '',
     waitSeconds > 0 ? `wait ${durationText(waitSeconds)}` : '',
   ].filter(Boolean)
   const each = times.join(', ') || 'at once'
-  return `${repeats > 1 ? `${repeats} × ${each}` : each}${per === 'piece' ? ', each piece' : ''}`
+  const whose = per === 'piece' ? ', each piece' : once ? ', once for all doughs' : ''
+  return `${repeats > 1 ? `${repeats} × ${each}` : each}${whose}`
 }

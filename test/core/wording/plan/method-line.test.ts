@@ -12,3 +12,11 @@ test('each step begins when those before it are over, repeats counted', () => {
   expect(methodSumText(steps)).toBe('7 steps, 5 h 23 min from mix to cut')
   expect(methodSumText([])).toBe('no step yet')
 })
+
+test('a step done once for all doughs says so', () => {
+  const [mix, ...rest] = steps
+  if (!mix) throw new Error('the method begins with the mix')
+  expect(methodLine([{ ...mix, once: true }, ...rest])[0]?.times).toBe(
+    `${methodLine(steps)[0]?.times}, once for all doughs`,
+  )
+})
