@@ -175,3 +175,12 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     ],
   },
 ]
+
+/** What stands under one heading: kinds that are used together. */
+export const kitchenRooms: readonly { title: string; kinds: readonly KitchenKind[] }[] = [
+  { title: 'Scales', kinds: ['scale'] },
+  { title: 'Warmth', kinds: ['thermometer', 'tap', 'fridge'] },
+  { title: 'Oven and mixing', kinds: ['oven', 'mixer'] },
+  { title: 'Flours', kinds: ['flour'] },
+  { title: 'Tasters', kinds: ['taster'] },
+]

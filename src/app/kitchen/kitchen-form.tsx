@@ -23,6 +23,10 @@ interface KitchenFormProps {
   unit: TemperatureUnit
   onKeep: (thing: KitchenThing) => Promise<void>
   onCancel: () => void
+  /** Removes the entry; undefined while it is new. */
+  onRemove: (() => Promise<void>) | undefined
+  /** Empties a taster's initials and keeps the scores; undefined for all else. */
+  onErase: (() => void) | undefined
 }
 
 /** The fields of one kitchen entry. What is typed stays as a draft until it is kept or left. */
@@ -50,6 +54,7 @@ export function KitchenForm(props: KitchenFormProps) {
       onSubmit={(submit) => submit.preventDefault()}
       noValidate
     >
+      <p className={styles.why}>{chapter.why}</p>
       <FieldRow>
         {chapter.fields
           .map((each) => fieldIn(each, unit))
@@ -101,6 +106,16 @@ export function KitchenForm(props: KitchenFormProps) {
           Keep
         </Button>
         <Button onPress={onCancel}>Leave it</Button>
+        {props.onErase ? (
+          <Button kind="quiet" onPress={props.onErase}>
+            Erase
+          </Button>
+        ) : null}
+        {props.onRemove ? (
+          <Button kind="quiet" onPress={props.onRemove}>
+            Remove
+          </Button>
+        ) : null}
       </div>
     </form>
   )

@@ -15,15 +15,14 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import { EraseTaster } from './erase-taster.tsx'
 import styles from './kitchen.module.css'
-import { KitchenChapterList } from './kitchen-chapter.tsx'
 import { typedFrom } from './kitchen-entry.ts'
-import { kitchenChapters } from './kitchen-fields.ts'
+import { type KitchenChapter, kitchenChapters, kitchenRooms } from './kitchen-fields.ts'
 import { KitchenForm } from './kitchen-form.tsx'
-import { LearnedOfChapter, workOfMixer } from './learned-of-chapter.tsx'
-import { LearnedWork } from './learned-work.tsx'
+import { KitchenRoom } from './kitchen-room.tsx'
 import { TemperatureSetting } from './temperature-setting.tsx'
 import { thingWords } from './thing-words.ts'
 import { useSetAside } from './use-set-aside.ts'
+import { WhatTrialsTaught } from './what-trials-taught.tsx'
 
 /** What the baker has and what was learned of it: entered once, used by every trial. */
 export function KitchenPlace() {
@@ -51,6 +50,7 @@ export function KitchenPlace() {
     setInUse(null)
     try {
       await notebook.removeKitchenThing(thing.id)
+      if (draft.values.formId === thing.id) draft.clear()
       setRemoved(thing)
     } catch (failure) {
       if (!(failure instanceof NotebookFailure) || failure.reason !== 'in-use') throw failure
@@ -58,70 +58,83 @@ export function KitchenPlace() {
     }
   }
 
+  const { formKind: openedKind, formId: openedId } = draft.values
+  const change = (thing: KitchenThing) => {
+    if (openedId === thing.id) return entry.leave()
+    const chapter = kitchenChapters.find(({ kind }) => kind === thing.kind)
+    if (chapter)
+      entry.open({
+        ...typedFrom(chapter, thing, unit),
+        ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
+      })
+  }
+  const form = (chapter: KitchenChapter, thing: KitchenThing | undefined, id: string) => (
+    <KitchenForm
+      key={id}
+      chapter={chapter}
+      id={id}
+      draft={draft}
+      others={kitchen}
+      unit={draft.values.formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'}
+      onKeep={async (kept) => {
+        await notebook.keepKitchenThing(kept)
+        draft.clear()
+      }}
+      onCancel={entry.leave}
+      onRemove={thing && (() => remove(thing))}
+      onErase={thing?.kind === 'taster' ? () => setErasing(thing) : undefined}
+    />
+  )
   return (
     <div className={styles.kitchen}>
       <PageHeading>Kitchen</PageHeading>
-      <p className={styles.why}>
-        What you have, entered once. A plan names the things it uses, and a trial file carries them
-        along.
-      </p>
-      {kitchenChapters.map((chapter) => (
-        <ErrorBoundary key={chapter.kind} what={`“${chapter.title}”`} of={kitchen}>
-          <KitchenChapterList
-            chapter={chapter}
-            things={inOrder(kitchen.filter((thing) => thing.kind === chapter.kind))}
-            onAdd={() => entry.open({ formKind: chapter.kind, formId: newId(), formUnit: unit })}
-            onChange={(thing) =>
-              entry.open({
-                ...typedFrom(chapter, thing, unit),
-                ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
-              })
-            }
-            onRemove={remove}
-            onErase={setErasing}
-            message={
-              inUse?.kind === chapter.kind ? (
-                <ErrorNote title={`${thingWords(inUse).title} stays: a trial names it.`}>
-                  {inUse.kind === 'taster'
-                    ? 'Erase empties the initials and keeps the scores without a name.'
-                    : 'Take it out of that trial’s plan first, or change its name here.'}
-                </ErrorNote>
-              ) : null
-            }
-            learnedOf={(thing) => {
-              const work = thing.kind === 'mixer' ? workOfMixer(learned, thing) : undefined
-              return thing.kind === 'mixer' && work ? (
-                <LearnedWork work={work} mixer={thing} name={thing.name} questions={questions} />
-              ) : null
-            }}
-            learned={
-              <ErrorBoundary what="what was learned" of={learned}>
-                <LearnedOfChapter {...{ kind: chapter.kind, kitchen, learned, questions }} />
-              </ErrorBoundary>
-            }
-            form={
-              draft.values.formKind === chapter.kind && draft.values.formId ? (
-                <KitchenForm
-                  key={draft.values.formId}
-                  chapter={chapter}
-                  id={draft.values.formId}
-                  draft={draft}
-                  others={kitchen}
-                  unit={draft.values.formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'}
-                  onKeep={async (thing) => {
-                    await notebook.keepKitchenThing(thing)
-                    draft.clear()
-                  }}
-                  onCancel={entry.leave}
+      <p className={styles.entered}>entered once, chosen in each plan</p>
+      <div className={styles.columns}>
+        <div>
+          {kitchenRooms.map(({ title, kinds }) => {
+            const chapters = kitchenChapters.filter(({ kind }) => kinds.includes(kind))
+            const things = kinds.flatMap((kind) =>
+              inOrder(kitchen.filter((one) => one.kind === kind)),
+            )
+            const chapter = chapters.find(({ kind }) => kind === openedKind)
+            const opened = things.find(({ id }) => id === openedId)
+            return (
+              <ErrorBoundary key={title} what={`“${title}”`} of={kitchen}>
+                <KitchenRoom
+                  {...{ title, chapters, things }}
+                  open={
+                    chapter && openedId
+                      ? { id: openedId, form: form(chapter, opened, openedId) }
+                      : null
+                  }
+                  onAdd={({ kind }) =>
+                    entry.open({ formKind: kind, formId: newId(), formUnit: unit })
+                  }
+                  onChange={(thing) => change(thing)}
+                  onRemove={remove}
+                  message={
+                    inUse && kinds.includes(inUse.kind) ? (
+                      <ErrorNote title={`${thingWords(inUse).title} stays: a trial names it.`}>
+                        {inUse.kind === 'taster'
+                          ? 'Erase empties the initials and keeps the scores without a name.'
+                          : 'Take it out of that trial’s plan first, or change its name here.'}
+                      </ErrorNote>
+                    ) : null
+                  }
                 />
-              ) : null
-            }
-          />
-        </ErrorBoundary>
-      ))}
-      <ErrorBoundary what="the temperatures">
-        <TemperatureSetting />
-      </ErrorBoundary>
+              </ErrorBoundary>
+            )
+          })}
+        </div>
+        <div>
+          <ErrorBoundary what="what was learned" of={learned}>
+            <WhatTrialsTaught {...{ kitchen, learned, questions }} />
+          </ErrorBoundary>
+          <ErrorBoundary what="the temperatures">
+            <TemperatureSetting />
+          </ErrorBoundary>
+        </div>
+      </div>
       <EraseTaster taster={erasing} onClose={() => setErasing(null)} />
       {entry.aside ? (
         <Toast

@@ -12,7 +12,7 @@ interface LearnedWorkProps {
   work: MixerWork
   /** The mixer's entry; null where none is named. */
   mixer: Mixer | null
-  /** What is spoken of when it is no entry, such as "By hand". */
+  /** What it is called: the entry, or the way of mixing. */
   name: string
   questions: ReadonlyMap<string, string>
 }
@@ -25,7 +25,7 @@ export function LearnedWork({ work, mixer, name, questions }: LearnedWorkProps) 
   return (
     <div className={styles.learned}>
       <p>
-        {mixer ? null : <b>{name}. </b>}
+        <b>{name}. </b>
         {mixingWorkText(work)}
       </p>
       {untold ? <p className={styles.why}>{untold}</p> : null}
