@@ -69,7 +69,7 @@ export function createNotebook(
   void writing().catch(() => undefined)
   const whole = (trialId: string) =>
     store.transaction('r', store.tables, () => storedTrial(store, trialId))
-  const renewed = async (trialId: string, held: WholeTrial) => {
+  const renewed = async (trialId: string, held: WholeTrial | undefined) => {
     const found = await store.transaction('r', store.tables, () =>
       renewedTrial(store, trialId, held),
     )
@@ -82,7 +82,9 @@ export function createNotebook(
     summaries: tell((options) => storedSummaries(store, options)),
     bookPage: tell((asked) => bookPage(store, asked)),
     newestBegun: tell((most) => newestBegun(store, most)),
-    wholeTrial: tell((trialId, held) => (held ? renewed(trialId, held) : whole(trialId))),
+    wholeTrial: tell((trialId, held) =>
+      held === undefined ? whole(trialId) : renewed(trialId, held ?? undefined),
+    ),
     createTrial: tell(async (...given) => await (await writing()).createTrial(...given)),
     keepPlan: tell(async (...given) => await (await writing()).keepPlan(...given)),
     beginSession: tell(async (...given) => await (await writing()).beginSession(...given)),

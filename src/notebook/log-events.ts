@@ -77,12 +77,7 @@ async function refuseMovedOn(
 ): Promise<void> {
   const known = store.held?.trial.id === trialId ? store.held.events : []
   const log = held?.events ?? (await itemsNow(store.events, trialId, known))
-  const sessionIds = new Set(press.map(({ sessionId }) => sessionId))
-  const found = movedOn(
-    log.filter(({ sessionId }) => sessionIds.has(sessionId)),
-    press,
-    seen,
-  )
+  const found = movedOn(log, press, seen)
   if (found) throw new MovedOnFailure(found)
 }
 

@@ -75,9 +75,10 @@ export interface Notebook {
   newestBegun(most: number): Promise<string[]>
   /**
    * A trial with everything that belongs to it. Given what was `held` of it from the last time, a record that says the same
-   * is the same object, and only what is new is read and checked; so are the lists, and the whole when nothing is new.
+   * is the same object, and only what is new is read and checked; so are the lists, and the whole when nothing is new. `null`
+   * where it is being opened and nothing is held yet: then it is held here from the first reading on.
    */
-  wholeTrial(trialId: string, held?: WholeTrial): Promise<WholeTrial | undefined>
+  wholeTrial(trialId: string, held?: WholeTrial | null): Promise<WholeTrial | undefined>
   /** A new trial around its first plan; returns the trial's id. The plan's ids must be new ones. */
   createTrial(plan: Plan, options?: { follows?: Follows; note?: string }): Promise<string>
   /** Keeps a plan that was changed from `base`: merged by field with what stands, in place or as the next revision. */

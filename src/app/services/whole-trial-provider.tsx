@@ -40,7 +40,7 @@ interface Found {
 function readingOf(notebook: Notebook, trialId: string): () => Promise<Found> {
   let last: Found | undefined
   return async () => {
-    const whole = await notebook.wholeTrial(trialId, last?.whole)
+    const whole = await notebook.wholeTrial(trialId, last?.whole ?? null)
     if (!last || last.whole !== whole) last = { trialId, whole }
     return last
   }

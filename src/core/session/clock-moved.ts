@@ -3,19 +3,20 @@ import type { Standing } from './effective-events.ts'
 /** Clocks of phone and tablet differ by seconds; a clock that stands further back than this was moved. */
 const toleratedSeconds = 60
 
-/**
- * When a device's last entry was stamped (UTC ms), if that is still to come by the clock as it is now: the clock was set back,
- * or began anew after a dead battery. Null otherwise. A change to or from summer time moves no stamp.
- */
-export function clockMoved(
-  effective: readonly Standing[],
-  device: string,
-  now: number,
-): number | null {
-  const last = Math.max(
-    ...effective.flatMap((event) => (event.device === device ? [event.at] : [])),
+/** The latest stamp (UTC ms) that a device gave to an entry; null before its first. */
+export function latestStamp(effective: readonly Standing[], device: string): number | null {
+  return effective.reduce<number | null>(
+    (latest, event) => (event.device === device ? Math.max(latest ?? event.at, event.at) : latest),
+    null,
   )
-  return last > now + toleratedSeconds * 1000 ? last : null
+}
+
+/**
+ * The latest stamp of a device (UTC ms), if that is still to come by the clock as it is now: the clock was set back, or began
+ * anew after a dead battery. Null otherwise. A change to or from summer time moves no stamp.
+ */
+export function clockMoved(latest: number | null, now: number): number | null {
+  return latest !== null && latest > now + toleratedSeconds * 1000 ? latest : null
 }
 
 /** What two clocks of one device show at one moment: that of the day, which can be set, and a steady one, which cannot. */

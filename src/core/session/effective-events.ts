@@ -1,5 +1,6 @@
 import { keptAnswer } from '@/core/record/kept-answer.ts'
 import type { Event } from './event-record.ts'
+import { answeredAsGrown } from './grown-log.ts'
 import { lasts } from './lasting.ts'
 import { orderedEvents } from './ordered-events.ts'
 
@@ -18,23 +19,45 @@ export function effectiveEvents(events: readonly Event[]): Standing[] {
 }
 
 /** Effective events of one session, worked out once for a log of this length. */
-export function eventsOfSession(events: readonly Event[], sessionId: string): readonly Standing[] {
+export function eventsOfSession(
+  events: readonly Event[],
+  sessionId: string | null,
+): readonly Standing[] {
   return sessionsOf(events, events.length)(sessionId)
 }
 
 const sessionsOf = keptAnswer((events: readonly Event[], _length: number) => {
-  const standing = new Map<string, readonly Standing[]>()
-  return (sessionId: string): readonly Standing[] => {
+  const standing = new Map<string | null, readonly Standing[]>()
+  return (sessionId: string | null): readonly Standing[] => {
     const known = standing.get(sessionId)
     if (known) return known
-    const found = effectiveEvents(events.filter((event) => event.sessionId === sessionId))
+    const found = standingOf(events.filter((event) => event.sessionId === sessionId)).standing
     standing.set(sessionId, found)
     return found
   }
 })
 
+/** What stands of one session's log, with the ids that its entries cite; after a press only the new entries are looked at. */
+const standingOf = answeredAsGrown(
+  (events: readonly Event[]): { standing: readonly Standing[]; cited: ReadonlySet<string> } => ({
+    standing: effectiveEvents(events),
+    cited: new Set(events.flatMap(({ corrects }) => corrects ?? [])),
+  }),
+  ({ standing, cited }, more) => {
+    const plain = more.filter(isPlain)
+    const touches = plain.length < more.length || plain.some(({ id }) => cited.has(id))
+    return touches ? null : { standing: [...standing, ...plain], cited }
+  },
+)
+
+/** An entry that touches no other: it takes nothing back, corrects nothing and makes nothing last. */
+const isPlain = (event: Event): event is Standing =>
+  event.corrects === undefined && event.kind !== 'void' && event.kind !== 'unsealed'
+
 /** Ids of the events (voids among them) that no longer stand. */
 export function goneEvents(ordered: readonly Event[]): Set<string> {
+  // In a log in which nothing cites anything, which is most of them, everything stands.
+  if (ordered.every(({ corrects }) => corrects === undefined)) return new Set()
   const byId = new Map(ordered.map((event) => [event.id, event]))
   const voids = new Map<string, Event[]>()
   const corrections = new Map<string, Event[]>()

@@ -15,8 +15,8 @@ export interface Failure {
 
 /** The failures logged for this session's doughs, pieces and servings, from effective events. */
 export function failuresOf(session: Session, effective: readonly Standing[]): Failure[] {
-  return effective.flatMap((event) => {
-    if (event.kind !== 'failure') return []
+  const failures = effective.filter((event) => event.kind === 'failure')
+  return failures.flatMap((event) => {
     const pieces = piecesAbout(session, event.about)
     const isBatch = session.batches.some((batch) => batch.id === event.about.id)
     if (pieces.length === 0 && !isBatch) return []

@@ -58,7 +58,8 @@ function extra(runs: readonly StepRun[], plan: Plan, effective: readonly Standin
     asked.set(key, Math.max(asked.get(key) ?? 0, repeat))
   }
   const steps = new Set(plan.steps.map((step) => step.id))
-  return effective.flatMap((event): Departure[] => {
+  const beginnings = effective.filter(({ kind }) => kind === 'step-started' || kind === 'bake-in')
+  return beginnings.flatMap((event): Departure[] => {
     const begun = begunBy(event, plan)
     if (!begun || !steps.has(begun.stepId)) return []
     const { kind, id } = event.about

@@ -3,6 +3,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { bakedUnits, bakeOf } from './bake-entry.ts'
 import type { Standing } from './effective-events.ts'
+import type { EventOf } from './event-record.ts'
 import type { Unit } from './line.ts'
 import type { Session } from './session-record.ts'
 
@@ -30,17 +31,19 @@ export interface StepRun extends DayTask {
 export function stepRuns(session: Session, plan: Plan, effective: readonly Standing[]): StepRun[] {
   const stamps = stampsOf(plan, effective)
   const touched = new Set(effective.map((event) => event.about.id))
+  const additions = effective.filter((event) => event.kind === 'step-added')
+  const more = moreWaits(effective)
   const tasks = dayTasks(plan, session, (pieceId) => touched.has(pieceId))
   return session.dealt.doughOrder.flatMap((batchId) => {
     const own = withAdded(
       tasks.filter((task) => task.batchId === batchId),
-      effective,
+      additions,
     )
     return endByNext(
       own.map(({ added, ...task }) => ({
         ...task,
         added,
-        moreSeconds: moreWait(effective, task),
+        moreSeconds: more.get(taskKey(task)) ?? 0,
         startedAt: stamps.get(`start ${taskKey(task)}`) ?? null,
         handsOffAt: stamps.get(`hands-off ${taskKey(task)}`) ?? null,
         stoppedAt: stamps.get(`stop ${taskKey(task)}`) ?? null,
@@ -69,11 +72,10 @@ export const asAgreedSeconds = (run: StepRun): number =>
 /** The tasks of one dough with the repeats that were added beyond the plan, each after the last one of its step. */
 function withAdded(
   tasks: readonly DayTask[],
-  effective: readonly Standing[],
+  additions: readonly EventOf<'step-added'>[],
 ): (DayTask & { added: boolean })[] {
   const all = tasks.map((task) => ({ ...task, added: false }))
-  for (const event of effective) {
-    if (event.kind !== 'step-added') continue
+  for (const event of additions) {
     const isOfIt = ({ unit, step }: DayTask) =>
       unit.id === event.about.id && step.id === event.stepId
     const at = all.findLastIndex(isOfIt)
@@ -84,15 +86,13 @@ function withAdded(
   return all
 }
 
-function moreWait(effective: readonly Standing[], { unit, step, repeat }: DayTask): number {
-  const changed = effective.findLast(
-    (event) =>
-      event.kind === 'wait-changed' &&
-      event.about.id === unit.id &&
-      event.stepId === step.id &&
-      event.repeat === repeat,
-  )
-  return changed?.kind === 'wait-changed' ? changed.moreSeconds : 0
+/** By how much each repeat of a step was said to wait longer, by its key; of several sayings the last stands. */
+function moreWaits(effective: readonly Standing[]): ReadonlyMap<string, number> {
+  const more = new Map<string, number>()
+  for (const event of effective)
+    if (event.kind === 'wait-changed')
+      more.set(`${event.about.id} ${event.stepId} ${event.repeat}`, event.moreSeconds)
+  return more
 }
 
 const stampNames = {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { clockJump, clockMoved } from '@/core/session/clock-moved.ts'
+import { clockJump, clockMoved, latestStamp } from '@/core/session/clock-moved.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import { pieceMeasures } from '@/core/session/piece-measures.ts'
 import { stepDepartures } from '@/core/session/step-departures.ts'
@@ -16,10 +16,10 @@ test('a clock that stands before the last entry of its device was moved; another
   log({ kind: 'note', text: 'sticky' }, { about: dough, at: begun })
   log({ kind: 'note', text: 'slack' }, { about: dough, at: begun + 90 * minutes, device: 'other' })
   const standing = events as Standing[]
-  expect(clockMoved(standing, 'device-a', begun + minutes)).toBeNull()
-  expect(clockMoved(standing, 'device-a', begun - 30_000)).toBeNull()
-  expect(clockMoved(standing, 'device-a', begun - 60 * minutes)).toBe(begun)
-  expect(clockMoved([], 'device-a', begun)).toBeNull()
+  expect(clockMoved(latestStamp(standing, 'device-a'), begun + minutes)).toBeNull()
+  expect(clockMoved(latestStamp(standing, 'device-a'), begun - 30_000)).toBeNull()
+  expect(clockMoved(latestStamp(standing, 'device-a'), begun - 60 * minutes)).toBe(begun)
+  expect(clockMoved(latestStamp([], 'device-a'), begun)).toBeNull()
 })
 
 test('a clock that runs away from the steady one was moved, forwards or back; a minute is forgiven', () => {

@@ -1,12 +1,12 @@
-import { useEffect } from 'react'
+import { useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { clockMove, forgetClockMove, watchClock } from '@/app/services/clock-watch.ts'
 import { useServices } from '@/app/services/services.ts'
-import { clockMoved } from '@/core/session/clock-moved.ts'
+import { clockMoved, latestStamp } from '@/core/session/clock-moved.ts'
 import { clockBehindText, clockJumpedText } from '@/core/wording/bench/clock-moved-text.ts'
 
 /**
@@ -17,9 +17,12 @@ export function ClockNote({ device }: { device: string }) {
   const { events, session } = useBench()
   const { notebook, now: clock } = useServices()
   useEffect(() => watchClock(notebook, clock), [notebook, clock])
-  const now = useTicking(clock)
+  const latest = useMemo(() => latestStamp(events, device), [events, device])
+  // While the last entry is still to come, the note says the minute.
+  useShownOfClock(clock, (now) => clockMoved(latest, now) !== null && Math.floor(now / 60_000))
   const move = useStore(clockMove, (state) => state.move)
-  const last = clockMoved(events, device, now)
+  const now = clock()
+  const last = clockMoved(latest, now)
   const behind = last === null ? null : clockBehindText(last, now, session.zone)
   const jumped = move ? clockJumpedText(move.from, move.to, session.zone) : null
   return (

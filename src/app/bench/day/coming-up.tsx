@@ -5,7 +5,7 @@ import { LineMark } from '@/app/bench/line-mark.tsx'
 import { whichBefore } from '@/app/bench/line-name.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
@@ -52,13 +52,14 @@ export function ComingUp({ items, onPick }: ComingUpProps) {
 
 /** What is to be done, and by how much it is late; of the whole list only this follows the clock. */
 function WithLateness({ dueAt, children }: { dueAt: number | null; children: ReactNode }) {
-  const now = useTicking(useServices().now)
-  const lateSeconds = dueAt === null ? 0 : (now - dueAt) / 1000
-  const late = lateSeconds > lateFromSeconds
+  const late = useShownOfClock(useServices().now, (now) => {
+    const lateSeconds = dueAt === null ? 0 : (now - dueAt) / 1000
+    return lateSeconds > lateFromSeconds ? `, ${durationText(lateSeconds)} late` : ''
+  })
   return (
-    <span className={late ? styles.late : ''}>
+    <span className={late === '' ? '' : styles.late}>
       {children}
-      {late ? `, ${durationText(lateSeconds)} late` : ''}
+      {late}
     </span>
   )
 }

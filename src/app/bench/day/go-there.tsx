@@ -4,7 +4,7 @@ import look from '@/app/bench/day/now.module.css'
 import { LineMark } from '@/app/bench/line-mark.tsx'
 import { lineText } from '@/app/bench/line-name.ts'
 import { useOnePress } from '@/app/kit/press/use-one-press.ts'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { GoTo } from '@/core/session/press/go-to-press.ts'
@@ -51,14 +51,20 @@ const lateFromSeconds = 60
 
 function Lateness({ item: { dueAt } }: { item: AgendaItem }) {
   const { session } = useBench()
-  const now = useTicking(useServices().now)
-  if (dueAt === null) return <span className={styles.quiet}>when you are ready</span>
-  const late = (now - dueAt) / 1000
-  if (late > lateFromSeconds)
-    return <b className={styles.late}>{durationText(Math.floor(late / 60) * 60)} late</b>
-  return (
-    <span className={styles.quiet}>
-      {late >= -30 ? 'now' : `at ${dayTime(dueAt, now, session.zone)}`}
-    </span>
+  const { now: clock } = useServices()
+  const isLate = useShownOfClock(
+    clock,
+    (now) => dueAt !== null && now - dueAt > lateFromSeconds * 1000,
+  )
+  const words = useShownOfClock(clock, (now) => {
+    if (dueAt === null) return 'when you are ready'
+    const late = (now - dueAt) / 1000
+    if (late > lateFromSeconds) return `${durationText(Math.floor(late / 60) * 60)} late`
+    return late >= -30 ? 'now' : `at ${dayTime(dueAt, now, session.zone)}`
+  })
+  return isLate ? (
+    <b className={styles.late}>{words}</b>
+  ) : (
+    <span className={styles.quiet}>{words}</span>
   )
 }

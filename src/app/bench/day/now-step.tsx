@@ -7,7 +7,7 @@ import { pieceName } from '@/app/bench/line-name.ts'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { Timer } from '@/app/kit/time/timer.tsx'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { GoTo } from '@/core/session/press/go-to-press.ts'
@@ -184,8 +184,8 @@ function Ends({ item, rests }: { item: AgendaItem; rests: boolean }) {
 
 /** When the step is due, said by the clock: of the whole step only this follows it. */
 function Due({ item }: { item: AgendaItem }) {
-  const now = useTicking(useServices().now)
-  return dueText(item, now, useBench().session.zone)
+  const { zone } = useBench().session
+  return useShownOfClock(useServices().now, (now) => dueText(item, now, zone))
 }
 
 function dueText(item: AgendaItem, now: number, zone: string): string {

@@ -2,7 +2,7 @@ import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Departure } from '@/core/session/departure.ts'
 import { isMatchable, matchOf } from '@/core/session/matching/match.ts'
@@ -36,9 +36,10 @@ export function OffPlan({ runs }: { runs: readonly StepRun[] }) {
 
 function OneDeparture({ departure, runs }: { departure: Departure; runs: readonly StepRun[] }) {
   const { session, plan, log } = useBench()
+  const { now } = useServices()
   // Whether others can still be matched moves by minutes; the press looks again.
-  const now = useTicking(useServices().now)
-  const match = isMatchable(departure) ? matchOf(departure, runs, now) : null
+  useShownOfClock(now, (at) => Math.floor(at / 60_000))
+  const match = isMatchable(departure) ? matchOf(departure, runs, now()) : null
   return (
     <>
       <p>{departureText(departure, plan, session)}</p>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import { createPortal } from 'react-dom'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { clockTime } from '@/core/wording/words/clock-time.ts'
@@ -17,7 +17,7 @@ interface SessionChoiceProps {
 
 /** Which session is on the bench and what time it is, in the page's one line of head; of several sessions a press chooses. */
 export function SessionChoice({ question, sessions, session, onPick }: SessionChoiceProps) {
-  const now = useTicking(useServices().now)
+  const time = useShownOfClock(useServices().now, (now) => clockTime(now, session.zone))
   const [head, setHead] = useState<HTMLElement | null>(null)
   useEffect(() => setHead(document.getElementById('head-words')), [])
   const words = (
@@ -39,7 +39,7 @@ export function SessionChoice({ question, sessions, session, onPick }: SessionCh
           ))}
         </select>
       )}
-      <span className={styles.time}>{clockTime(now, session.zone)}</span>
+      <span className={styles.time}>{time}</span>
     </p>
   )
   return head ? createPortal(words, head) : words

@@ -4,7 +4,7 @@ import { levelLooks } from '@/app/kit/look/level-look.ts'
 import { useWidth } from '@/app/kit/look/use-width.ts'
 import tab from '@/app/kit/rail/level-tab.module.css'
 import { clockText } from '@/app/kit/time/clock-text.ts'
-import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import { levelShort } from '@/core/wording/words/level-text.ts'
@@ -98,8 +98,7 @@ function Tab({ line, front, isNext, onPick }: TabProps) {
   const { plan, covered } = useBench()
   const look = line.levelId === null ? undefined : levelLooks(plan.levels).get(line.levelId)
   const level = plan.levels.find(({ id }) => id === line.levelId)
-  const now = useTicking(useServices().now)
-  const { word, seconds, late } = tabState(line, isNext, now)
+  const late = useShownOfClock(useServices().now, (now) => tabState(line, isNext, now).late)
   const bare = covered || !look
   return (
     <button
@@ -120,12 +119,24 @@ function Tab({ line, front, isNext, onPick }: TabProps) {
           <b>{line.letter}</b>
           {covered || !level ? null : ` ${levelShort(level)}`}
         </span>{' '}
-        <span className={styles.clock}>
-          {seconds === null ? stepWord(line) : clockText(seconds)}
-        </span>{' '}
-        <span className={styles.state}>{word}</span>
+        <TabClock line={line} isNext={isNext} />
       </span>
     </button>
+  )
+}
+
+/** The clock of a line with its state in a word: of the whole tab only this changes from second to second. */
+function TabClock({ line, isNext }: Pick<TabProps, 'line' | 'isNext'>) {
+  const { now: clock } = useServices()
+  const shown = useShownOfClock(clock, (now) => {
+    const { seconds } = tabState(line, isNext, now)
+    return seconds === null ? stepWord(line) : clockText(seconds)
+  })
+  const word = useShownOfClock(clock, (now) => tabState(line, isNext, now).word)
+  return (
+    <>
+      <span className={styles.clock}>{shown}</span> <span className={styles.state}>{word}</span>
+    </>
   )
 }
 

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useState, useSyncExternalStore } from 'react'
 
 const everyMilliseconds = 1000
 const waiting = new Set<() => void>()
@@ -19,17 +19,31 @@ function onBeat(listener: () => void): () => void {
   }
 }
 
+function onBeatOrBack(listener: () => void): () => void {
+  const stop = onBeat(listener)
+  document.addEventListener('visibilitychange', listener)
+  return () => {
+    stop()
+    document.removeEventListener('visibilitychange', listener)
+  }
+}
+
+/**
+ * What a part shows of the clock, such as a text that says the minute: looked at every second and at once when the page comes
+ * back into view, and drawn anew only when it says something else.
+ */
+export function useShownOfClock<Shown extends string | number | boolean | null>(
+  clock: () => number,
+  shown: (now: number) => Shown,
+): Shown {
+  return useSyncExternalStore(onBeatOrBack, () => shown(clock()))
+}
+
 /** The clock's reading, renewed every second and at once when the page comes back into view. For the smallest part that shows it. */
 export function useTicking(clock: () => number): number {
   const [reading, setReading] = useState(clock)
   useEffect(() => {
-    const tick = () => setReading(clock())
-    const stop = onBeat(tick)
-    document.addEventListener('visibilitychange', tick)
-    return () => {
-      stop()
-      document.removeEventListener('visibilitychange', tick)
-    }
+    return onBeatOrBack(() => setReading(clock()))
   }, [clock])
   return reading
 }

@@ -1,5 +1,5 @@
 import { bakedUnits } from '@/core/session/bake-entry.ts'
-import { effectiveEvents, goneEvents, type Standing } from '@/core/session/effective-events.ts'
+import { eventsOfSession, goneEvents, type Standing } from '@/core/session/effective-events.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import { orderedEvents } from '@/core/session/ordered-events.ts'
 import type { NewEvent } from './new-event.ts'
@@ -14,7 +14,8 @@ export interface MovedOn {
 }
 
 /**
- * A press is about a state. `log` is the session's log as it is now, `seen` the ids of what stood when the person pressed.
+ * A press is about a state. `log` is the trial's log as it is now, of which the sessions of the press alone are looked at;
+ * `seen` are the ids of what stood when the person pressed.
  * Refused are: beginning or ending again what was begun or ended, putting into or taking out of the oven again, citing an
  * entry that no longer stands, and saying something of a line, a weight or an answer about which an entry has come that was
  * not seen. Without `seen` only what the log itself contradicts is refused. Null where the press can be taken.
@@ -24,9 +25,13 @@ export function movedOn(
   press: readonly NewEvent[],
   seen?: ReadonlySet<string>,
 ): MovedOn | null {
-  const gone = goneEvents(orderedEvents(log))
-  const standing = effectiveEvents(log)
+  const sessionIds = new Set(press.map(({ sessionId }) => sessionId))
+  const standing = [...sessionIds].flatMap((id) => eventsOfSession(log, id))
   const cited = new Set(press.flatMap(({ corrects }) => corrects ?? []))
+  const gone: ReadonlySet<string> =
+    cited.size === 0
+      ? cited
+      : goneEvents(orderedEvents(log.filter(({ sessionId }) => sessionIds.has(sessionId))))
   for (const entry of press) {
     if (entry.corrects !== undefined && gone.has(entry.corrects))
       return { why: 'taken-back', entry, by: null }
