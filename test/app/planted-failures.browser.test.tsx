@@ -62,7 +62,7 @@ const freshDay = () => ({
 test('Plan: the form stays, and what it mends is tried again by itself', async () => {
   await open(<PlanPlace />, freshDay())
   await openParts()
-  await expect.element(failure('the weigh sheet')).toBeVisible()
+  await expect.element(failure('the part “Weigh sheet”')).toBeVisible()
   planted.stands = false
   await page.getByRole('textbox', { name: 'Question' }).fill('Is it mended by a key?')
   await expect.element(page.getByText('WeighSheetPanel stands')).toBeVisible()

@@ -23,7 +23,7 @@ export function PlanFold({ part, result, children }: PlanFoldProps) {
         open={open}
         onToggle={(next) => turn(part, next)}
       >
-        <PlanPart what={partTitle(part).toLocaleLowerCase('en')}>{children}</PlanPart>
+        <PlanPart what={`the part “${partTitle(part)}”`}>{children}</PlanPart>
       </Fold>
     </div>
   )
