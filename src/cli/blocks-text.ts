@@ -11,6 +11,7 @@ export function sectionText(section: ReportSection): string {
 function blockText(block: ReportBlock): string {
   switch (block.kind) {
     case 'text':
+    case 'strong':
       return wrapped(block.text)
     case 'answer':
       return wrapped([block.shown, block.known].filter(Boolean).join(' '))

@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs'
+import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
@@ -7,22 +8,26 @@ import { nextOf } from './found-shape.ts'
 import { notWrittenText } from './not-written.ts'
 import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
+import { pagesText, wholeText } from './report-text.ts'
 import { trialFileHash } from './trial-file-hash.ts'
 import { CommandTrouble } from './trouble.ts'
 import { unsealOption, type Verb } from './verb.ts'
 
-/** The report of a trial as one self-contained HTML file, or as Markdown, by the ending of --out. */
+/** The report of a trial in the terminal, or as a self-contained HTML file, Markdown or plain text by the ending of --out. */
 export const reportVerb: Verb = {
   summary: 'write the report that somebody else can check',
-  about: 'The ending of --out decides: .html for one self-contained page, .md for Markdown.',
+  about:
+    'The ending of --out decides: .html for one self-contained page, .md for Markdown, .txt for plain text, each with the appendix. Without --out its two pages are printed here.',
   options: {
-    out: { type: 'string', value: 'OUT.html|OUT.md', help: 'where to write it' },
+    out: { type: 'string', value: 'OUT.html|OUT.md|OUT.txt', help: 'where to write it' },
     unseal: unsealOption,
   },
   answer: async (asked) => {
     const out = asked.text('out')
-    if (out === undefined || !/\.(html|md)$/i.test(out))
-      throw new CommandTrouble('report: say where to write it with --out OUT.html or --out OUT.md.')
+    if (out !== undefined && !/\.(html|md|txt)$/i.test(out))
+      throw new CommandTrouble(
+        'report: say where to write it with --out OUT.html, --out OUT.md or --out OUT.txt; without --out it is printed here.',
+      )
     if (!/\.json$/i.test(asked.file))
       throw new CommandTrouble(`${asked.file}: a report is made of a trial file (.json).`)
     const answer = await found(asked, null)
@@ -37,12 +42,17 @@ export const reportVerb: Verb = {
       unsealed: asked.flag('unseal'),
     })
     if (!made.ok) throw stillSealed(asked.file)
-    const write = /\.md$/i.test(out) ? reportMarkdown : reportHtml
+    if (out === undefined) return pagesText(made.document)
     try {
-      writeFileSync(out, write(made.document))
+      writeFileSync(out, writtenAs(out, made.document))
     } catch (failure) {
       throw new CommandTrouble(notWrittenText(out, failure))
     }
     return `${out}: written.`
   },
+}
+
+function writtenAs(out: string, document: ReportDocument): string {
+  if (/\.md$/i.test(out)) return reportMarkdown(document)
+  return /\.txt$/i.test(out) ? `${wholeText(document)}\n` : reportHtml(document)
 }

@@ -175,6 +175,30 @@ describe('findings', () => {
 })
 
 describe('report', () => {
+  test('is printed here without --out: answer, what to bake, doughs, cautions, and no appendix', async () => {
+    const out = await answered('report', samplePath('focaccia-hydration'))
+    for (const head of [
+      'The answer',
+      'The doughs',
+      'The day',
+      'The tasting',
+      'Not settled',
+      'Next step',
+      'Cautions',
+    ])
+      expect(out).toContain(`\n${head}\n`)
+    expect(out).toContain('On Saturday bake 74 %: it stands highest')
+    // Weighed in the sample at 74 %: water 259 g in each of three sessions, as the log has it.
+    expect(out).toMatch(/^Water +231 +245 +259 +272$/m)
+    expect(out).not.toContain('How to check it')
+  })
+
+  test('as plain text has the appendix too', async () => {
+    const out = scratch('report.txt')
+    await answered('report', samplePath('focaccia-hydration'), '--out', out)
+    expect(readFileSync(out, 'utf8')).toMatch(/APPENDIX[^]*How to check it/)
+  })
+
   test.each(['html', 'md'])('writes .%s with the numbers that --json gives', async (ending) => {
     const out = scratch(`report.${ending}`)
     expect(await answered('report', samplePath('focaccia-hydration'), '--out', out)).toContain(out)

@@ -90,7 +90,6 @@ describe('a command that makes no sense is refused with what would', () => {
     [['weigh', focaccia, '--scale', '0'], 'such as 0.1:2000'],
     [['findings', focaccia, '--margin', '1'], 'Leave it out'],
     [['findings', 'scores.csv', '--margin', 'much'], 'no such file'],
-    [['report', focaccia], '--out OUT.html'],
     [['report', focaccia, '--out', 'out.pdf'], '--out OUT.html'],
     [['report', focaccia, '--out', 'no/such/folder/out.html'], 'Name a folder that is there'],
   ])('%j', async (words, said) => {

@@ -62,6 +62,8 @@ test('unfolded at 360 px, light and dark, findings and report have no fault axe 
   expect(await faultsInBothLooks(page)).toEqual([])
   expect(await overhangPixels(page)).toBe(0)
   await settled(page, 'report')
+  await page.getByRole('button', { name: /^Appendix/ }).click()
+  await page.getByRole('heading', { name: 'How to check it' }).waitFor()
   expect(await faultsInBothLooks(page)).toEqual([])
   expect(await overhangPixels(page)).toBe(0)
   expect(troubles).toEqual([])

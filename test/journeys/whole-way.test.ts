@@ -211,6 +211,7 @@ test('the whole way: plan, weigh, bench with a reload, three tasters’ ballots,
   // Nine ballots, three a level; whichever codes they fell on, the likings above sum to 56.
   const sum = liking.reduce((total, { n, mean }) => total + n * mean, 0)
   expect(sum).toBeCloseTo(56, 9)
+  await page.getByRole('button', { name: /^Appendix/ }).click()
   const rows = await page.getByRole('row').allInnerTexts()
   for (const { level, n, mean } of liking)
     expect(

@@ -15,10 +15,11 @@ interface DownloadsProps {
   whole: WholeTrial
   scores: ScoreTable
   document: ReportDocument
+  onPrint: (withAppendix: boolean) => void
 }
 
 /** The report on paper and as files; nothing leaves the device. */
-export function Downloads({ whole, scores, document }: DownloadsProps) {
+export function Downloads({ whole, scores, document, onPrint }: DownloadsProps) {
   const { notebook } = useServices()
   const stem = fileStem(document.title)
   const saveTrial = async () => {
@@ -27,9 +28,10 @@ export function Downloads({ whole, scores, document }: DownloadsProps) {
   }
   return (
     <div className={styles.downloads}>
-      <Button kind="primary" onPress={() => window.print()}>
+      <Button kind="primary" onPress={() => onPrint(false)}>
         Print or save as PDF
       </Button>
+      <Button onPress={() => onPrint(true)}>Print with the appendix</Button>
       <Button onPress={() => saveFile(`${stem}.html`, reportHtml(document), 'text/html')}>
         Report as HTML
       </Button>

@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
@@ -44,6 +44,14 @@ export function ReportPlace() {
 function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
   const open = useMemo(() => toMendInTrial(whole), [whole])
   const dataSha256 = useTrialHash(whole)
+  const [appendix, setAppendix] = useState(false)
+  const [printing, setPrinting] = useState(false)
+  // Printed once the appendix stands in the page, its pictures drawn.
+  useEffect(() => {
+    if (!printing) return
+    setPrinting(false)
+    window.print()
+  }, [printing])
   const found = useFindings(scores, whole.trial.seed, null, open)
   if (found.state === 'working') return <Progress label="Writing the report" done={null} />
   if (found.state === 'failed')
@@ -71,9 +79,17 @@ function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
         <PageHeading>Report</PageHeading>
       </div>
       <ErrorBoundary what="the downloads" of={made.document}>
-        <Downloads whole={whole} scores={scores} document={made.document} />
+        <Downloads
+          whole={whole}
+          scores={scores}
+          document={made.document}
+          onPrint={(withAppendix) => {
+            setAppendix(withAppendix)
+            setPrinting(true)
+          }}
+        />
       </ErrorBoundary>
-      <ReportView document={made.document} />
+      <ReportView document={made.document} appendix={appendix} onAppendix={setAppendix} />
     </>
   )
 }

@@ -1,42 +1,86 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { Fold } from '@/app/kit/page/fold.tsx'
 import { chartSvg } from '@/core/report/chart-svg.ts'
 import { columnLooks, headsOnOneLine } from '@/core/report/column-look.ts'
 import { pairsSvg } from '@/core/report/pairs-svg.ts'
-import type { ReportBlock, ReportDocument, TableBlock } from '@/core/report/report-block.ts'
+import type {
+  ReportBlock,
+  ReportDocument,
+  ReportSection,
+  TableBlock,
+} from '@/core/report/report-block.ts'
 import { pictureStyle } from '@/core/report/report-style.ts'
+import { runningHead } from '@/core/report/running-head.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import styles from './report.module.css'
 import { SvgPicture } from './svg-picture.tsx'
 
-/** The report as it stands in its file, on a sheet of paper. */
-export function ReportView({ document }: { document: ReportDocument }) {
+interface ReportViewProps {
+  document: ReportDocument
+  /** Whether the appendix is open, and what a press on it asks for. */
+  appendix: boolean
+  onAppendix: (open: boolean) => void
+}
+
+/** The report as it stands in its file: the two pages on a sheet of paper, the appendix a fold under them. */
+export function ReportView({ document, appendix, onAppendix }: ReportViewProps) {
   return (
-    <article className={styles.sheet}>
-      <style>{pictureStyle}</style>
-      <h2 className={styles.title}>{document.title}</h2>
-      {document.note === '' ? null : <p className={styles.note}>{document.note}</p>}
-      {document.sections.map((section) => (
-        <section
-          key={section.id}
-          className={styles.section}
-          aria-labelledby={`report-${section.id}`}
+    <>
+      <article className={styles.sheet}>
+        <style>{pictureStyle}</style>
+        <style>{runningHead(document.title)}</style>
+        <h2 className={styles.title}>{document.title}</h2>
+        {document.note === '' ? null : <p className={styles.note}>{document.note}</p>}
+        {document.pages.map((section) => (
+          <Part key={section.id} section={section} document={document} />
+        ))}
+      </article>
+      <div className={appendix ? styles.appendix : styles.closed}>
+        <Fold
+          name="Appendix"
+          result={`${listText(
+            document.appendix
+              .slice(0, 3)
+              .map(({ title }, at) => (at === 0 ? title : midSentence(title))),
+            'and',
+          )}, and ${document.appendix.length - 3} parts more`}
+          open={appendix}
+          onToggle={onAppendix}
         >
-          <h3 id={`report-${section.id}`}>{section.title}</h3>
-          <ErrorBoundary what={`“${section.title}”`} of={document}>
-            {section.blocks.map((block, index) => (
-              <Block
-                // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a section have no other name and never move
-                key={index}
-                block={block}
-                id={`${section.id}-${index}`}
-              />
-            ))}
-          </ErrorBoundary>
-        </section>
-      ))}
-      <p className={styles.made}>{document.madeBy}</p>
-    </article>
+          {document.appendix.map((section) => (
+            <Part key={section.id} section={section} document={document} />
+          ))}
+          <p className={styles.made}>{document.madeBy}</p>
+        </Fold>
+      </div>
+    </>
+  )
+}
+
+interface PartProps {
+  section: ReportSection
+  document: ReportDocument
+}
+
+function Part({ section, document }: PartProps) {
+  const headId = `report-${section.id}`
+  return (
+    <section className={styles.section} aria-labelledby={headId}>
+      <h3 id={headId}>{section.title}</h3>
+      <ErrorBoundary what={`“${section.title}”`} of={document}>
+        {section.blocks.map((block, index) => (
+          <Block
+            // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a section have no other name and never move
+            key={index}
+            block={block}
+            id={`${section.id}-${index}`}
+          />
+        ))}
+      </ErrorBoundary>
+    </section>
   )
 }
 
@@ -44,6 +88,8 @@ function Block({ block, id }: { block: ReportBlock; id: string }) {
   switch (block.kind) {
     case 'text':
       return <p>{boundUnits(block.text)}</p>
+    case 'strong':
+      return <p className={styles.strong}>{boundUnits(block.text)}</p>
     case 'answer':
       return (
         <p className={styles.answer}>

@@ -1,3 +1,4 @@
+import { dotPlaces } from '@/core/figure/dot-places.ts'
 import { fillOf, patternDefinition } from './pattern-svg.ts'
 import { railSvg } from './rail-svg.ts'
 import type { ChartBlock } from './report-block.ts'
@@ -5,11 +6,13 @@ import { element, label, line, path } from './svg-text.ts'
 
 const width = 680
 const left = 34
-const right = 64
+const right = 76
 const railY = 34
 const top = 66
 const bottom = 286
 const plotWidth = width - left - right
+const widestDots = 64
+const largestDot = 3.6
 
 /**
  * A response chart as one SVG picture: the rail on top, then all points, the curve with its band, means with their
@@ -127,20 +130,30 @@ function clamp(axis: { low: number; high: number }, value: number): number {
   return Math.min(axis.high, Math.max(axis.low, value))
 }
 
+/** Every value as a dot that can be counted, laid beside its level's place as on the screen. */
 function points(
   { chart, paints }: ChartBlock,
   x: Scale,
   y: Scale,
   patternId: (id: string) => string,
 ): string {
+  const levelAt = new Map(chart.x.positions.map(({ levelId, at }) => [levelId, x(at)]))
+  const places = [...levelAt.values()].toSorted((a, b) => a - b)
+  const gaps = places.slice(1).map((at, index) => at - (places[index] ?? 0))
+  const { offsets, radiusPixels } = dotPlaces(
+    chart.points.map(({ levelId, value }) => ({ levelId, heightPixels: y(value) })),
+    Math.min(widestDots, ...gaps.map((gap) => gap * 0.75)),
+    Math.abs(y(chart.y.low + 1) - y(chart.y.low)),
+  )
   return chart.points
-    .map((point) => {
-      const paint = paints.get(point.levelId)
+    .map(({ levelId, value }, index) => {
+      const paint = paints.get(levelId)
+      const { across = 0, up = 0 } = offsets[index] ?? {}
       return element('circle', {
-        cx: x(point.at),
-        cy: y(point.value),
-        r: 3.1,
-        fill: paint ? fillOf(patternId(point.levelId), paint) : '#888888',
+        cx: (levelAt.get(levelId) ?? 0) + across,
+        cy: y(value) - up,
+        r: Math.min(largestDot, radiusPixels),
+        fill: paint ? fillOf(patternId(levelId), paint) : '#888888',
         class: 'point',
       })
     })

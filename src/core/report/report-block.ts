@@ -35,6 +35,8 @@ export interface PairsBlock {
 /** One piece of the report, whatever face shows it. Texts are plain: every face escapes them in its own way. */
 export type ReportBlock =
   | { kind: 'text'; text: string }
+  /** A sentence that stands out, such as what to bake. */
+  | { kind: 'strong'; text: string }
   | { kind: 'answer'; shown: string; known: string }
   | { kind: 'heading'; text: string }
   | { kind: 'list'; items: string[] }
@@ -49,12 +51,15 @@ export interface ReportSection {
   blocks: ReportBlock[]
 }
 
-/** The report as a document model: the same for the screen, HTML and Markdown. */
+/** The report as a document model: the same for screen, paper, HTML, Markdown and the terminal. */
 export interface ReportDocument {
   title: string
   /** The note that travels with the trial, such as that its data are invented. */
   note: string
-  sections: ReportSection[]
+  /** What hangs on a wall: two pages as a rule. */
+  pages: ReportSection[]
+  /** Everything else that somebody needs to check it. */
+  appendix: ReportSection[]
   /** Who made it: the name and version of the program. */
   madeBy: string
 }

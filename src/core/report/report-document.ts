@@ -16,6 +16,7 @@ import { fairnessSection } from './fairness-section.ts'
 import { happenedSection } from './happened-section.ts'
 import { lettersOf } from './letters-of.ts'
 import { originSection } from './origin-section.ts'
+import { pageSections } from './pages/page-sections.ts'
 import { photosSection } from './photos-section.ts'
 import { questionSection } from './question-section.ts'
 import type { ReportDocument } from './report-block.ts'
@@ -43,8 +44,8 @@ export type MadeReport =
   | { ok: false; reason: 'still-sealed' }
 
 /**
- * The report of a trial: one document that someone else can check, from the question to the cautions. Its numbers are
- * those of the findings document it is given. A sealed trial gives none.
+ * The report of a trial: two pages from the question to the cautions, and an appendix by which someone else can check them.
+ * Its numbers are those of the findings document it is given. A sealed trial gives none.
  */
 export function reportDocument(input: ReportInput): MadeReport {
   const { whole, scores, findings, next, version, clock } = input
@@ -62,7 +63,8 @@ export function reportDocument(input: ReportInput): MadeReport {
     document: {
       title: plan.question,
       note: whole.trial.note,
-      sections: [
+      pages: pageSections(whole, found, { next, clock, version, dataSha256: input.dataSha256 }),
+      appendix: [
         answerSection(found, next),
         questionSection(plan),
         designSection(whole),

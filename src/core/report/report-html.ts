@@ -5,6 +5,7 @@ import { escapeHtml } from './escape.ts'
 import { pairsSvg } from './pairs-svg.ts'
 import type { ReportBlock, ReportDocument, ReportSection, TableBlock } from './report-block.ts'
 import { reportStyle } from './report-style.ts'
+import { runningHead } from './running-head.ts'
 
 /**
  * The report as one file that needs nothing else: inline pictures and styles, no script, no link outside, nothing
@@ -18,7 +19,8 @@ export function reportHtml(document: ReportDocument): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">
 <title>${escapeHtml(document.title)}</title>
-<style>${reportStyle}</style>
+<style>${reportStyle}
+${runningHead(document.title)}</style>
 </head>
 <body>
 <main>
@@ -33,7 +35,11 @@ ${reportBody(document)}
 function reportBody(document: ReportDocument): string {
   const note = document.note === '' ? '' : `<p class="note">${escapeHtml(document.note)}</p>\n`
   return `<h1>${escapeHtml(document.title)}</h1>
-${note}${document.sections.map(sectionHtml).join('\n')}
+${note}${document.pages.map(sectionHtml).join('\n')}
+<div class="appendix">
+<p class="part">Appendix</p>
+${document.appendix.map(sectionHtml).join('\n')}
+</div>
 <p class="made">${escapeHtml(document.madeBy)}</p>`
 }
 
@@ -50,6 +56,8 @@ function blockHtml(block: ReportBlock, id: string): string {
   switch (block.kind) {
     case 'text':
       return `<p>${wordsHtml(block.text)}</p>`
+    case 'strong':
+      return `<p class="strong">${wordsHtml(block.text)}</p>`
     case 'answer':
       return `<p class="answer">${wordsHtml(block.shown)} <span class="known">${wordsHtml(block.known)}</span></p>`
     case 'heading':

@@ -1,26 +1,35 @@
 import { escapeMarkdown } from './escape.ts'
-import type { ReportBlock, ReportDocument, TableBlock } from './report-block.ts'
+import type { ReportBlock, ReportDocument, ReportSection, TableBlock } from './report-block.ts'
 
 /** The report as Markdown with pipe tables; charts become tables of their means and intervals, everything typed is escaped. */
 export function reportMarkdown(document: ReportDocument): string {
   const head = [`# ${escapeMarkdown(document.title)}`]
   if (document.note !== '') head.push(`> ${escapeMarkdown(document.note)}`)
-  const sections = document.sections.map((section) =>
-    [`## ${escapeMarkdown(section.title)}`, ...section.blocks.map(blockMarkdown)]
-      .filter((text) => text !== '')
-      .join('\n\n'),
-  )
-  return `${[...head, ...sections, escapeMarkdown(document.madeBy)].join('\n\n')}\n`
+  const pages = document.pages.map((section) => sectionMarkdown(section, '##'))
+  const appendix = document.appendix.map((section) => sectionMarkdown(section, '###'))
+  const made = escapeMarkdown(document.madeBy)
+  return `${[...head, ...pages, '## Appendix', ...appendix, made].join('\n\n')}\n`
 }
 
-function blockMarkdown(block: ReportBlock): string {
+function sectionMarkdown(section: ReportSection, sign: '##' | '###'): string {
+  return [
+    `${sign} ${escapeMarkdown(section.title)}`,
+    ...section.blocks.map((block) =>
+      block.kind === 'heading' ? `${sign}# ${escapeMarkdown(block.text)}` : blockMarkdown(block),
+    ),
+  ]
+    .filter((text) => text !== '')
+    .join('\n\n')
+}
+
+function blockMarkdown(block: Exclude<ReportBlock, { kind: 'heading' }>): string {
   switch (block.kind) {
     case 'text':
       return escapeMarkdown(block.text)
     case 'answer':
       return [`**${escapeMarkdown(block.shown)}**`, escapeMarkdown(block.known)].join(' ').trim()
-    case 'heading':
-      return `### ${escapeMarkdown(block.text)}`
+    case 'strong':
+      return `**${escapeMarkdown(block.text)}**`
     case 'list':
       return block.items.map((item) => `- ${escapeMarkdown(item)}`).join('\n')
     case 'facts':

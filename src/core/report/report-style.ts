@@ -37,6 +37,9 @@ p{margin:.5rem 0}
 .note{border-left:2px solid var(--accent);padding-left:.75rem}
 .answer{font-size:1.4rem;line-height:1.3;font-weight:500;margin:1rem 0}
 .answer .known{color:var(--soft)}
+.strong{font-weight:600;font-size:1.1rem}
+.appendix{margin-top:3rem}
+.part{font:700 1.9rem/1.1 Rokkitt,Rockwell,"Roboto Slab",Cambria,Georgia,serif}
 ul{margin:.5rem 0;padding-left:1.2rem}
 li{margin:.25rem 0}
 dl{display:grid;grid-template-columns:minmax(8rem,12rem) 1fr;gap:.35rem 1rem;margin:.5rem 0}
@@ -61,12 +64,27 @@ td{white-space:nowrap}
 td.words{white-space:normal;min-width:12rem}
 .line tbody th,.line thead th:first-child{white-space:nowrap;position:sticky;left:0;background:var(--paper)}
 }
-@page{margin:16mm}
 @media print{
 :root{--paper:#fff;--ink:#000;--soft:#333;--rule:#bbb;--accent:#000}
-body{font-size:10.5pt;line-height:1.4}
+body{font-size:8.5pt;line-height:1.28}
 main{max-width:none;padding:0}
-h2{margin-top:1.5rem}
+h1{font-size:20pt}
+h2{font-size:11.5pt;margin:2mm 0 .9mm;padding-top:.8mm}
+h3{font-size:10pt;margin:3mm 0 1mm}
+p,ul,dl{margin:.8mm 0}
+li{margin:.4mm 0}
+dl{gap:.4mm 4mm;grid-template-columns:minmax(0,3.4cm) 1fr}
+.answer{font-size:13pt;line-height:1.2;margin:1mm 0}
+.strong{font-size:10pt}
+.wide,figure{margin:1mm 0}
+th,td{padding:.2mm 2mm .2mm 0}
+caption{padding-bottom:.5mm}
+figure svg.chart{width:14cm}
+section{break-inside:auto}
+main>section{break-inside:avoid-page}
+.appendix{break-before:page;margin:0}
+.part{font-size:20pt}
+.appendix .fig{white-space:nowrap}
 h2,h3,caption,thead{break-after:avoid}
 .short{break-inside:avoid}
 figure,tr,li,.answer{break-inside:avoid}

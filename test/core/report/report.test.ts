@@ -63,8 +63,8 @@ describe('the report as one HTML file', () => {
     const whole = wholeTrialOf()
     const taken = whole.events.find(({ kind }) => kind === 'photo')
     if (!taken) throw new Error('the trial has a photo')
-    const { sections } = made()
-    const photos = sections.find(({ id }) => id === 'photos')
+    const { appendix } = made()
+    const photos = appendix.find(({ id }) => id === 'photos')
     expect(JSON.stringify(photos)).toContain('kept in the notebook')
     const table = photos?.blocks.find((block) => block.kind === 'table')
     expect(table?.kind === 'table' && table.rows).toHaveLength(
@@ -101,15 +101,18 @@ describe('the report as one HTML file', () => {
 
   test('draws every recorded value of a response as one point', () => {
     const html = reportHtml(made())
-    // 5 levels × 8 tasters × 3 sessions, two responses
-    expect(html.match(/class="point"/g)).toHaveLength(240)
+    // 5 levels × 8 tasters × 3 sessions: the main response on its page, both responses in the appendix
+    const [pages = '', appendix = ''] = html.split('<div class="appendix">')
+    expect(pages.match(/class="point"/g)).toHaveLength(120)
+    expect(appendix.match(/class="point"/g)).toHaveLength(240)
   })
 })
 
 describe('the report as Markdown', () => {
   test('has one heading a section and tables whose rows have the cells of their head', () => {
     const text = reportMarkdown(made())
-    expect(text.match(/^## /gm)?.length).toBe(made().sections.length)
+    expect(text.match(/^## /gm)).toHaveLength(made().pages.length + 1)
+    expect(text.match(/^### /gm)).toHaveLength(made().appendix.length)
     for (const table of text.matchAll(/(?:^\|.*\|$\n?)+/gm)) {
       const counts = table[0]
         .trim()

@@ -1,5 +1,5 @@
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
-import { endingSentence } from './ending-sentence.ts'
+import { endingSentence, goodEnoughWords } from './ending-sentence.ts'
 import { levelInWords } from './named-in-findings.ts'
 import type { Spoken } from './shown-sentence.ts'
 
@@ -37,4 +37,25 @@ export function bakeNext(spoken: Spoken, scores: Pick<ScoreTable, 'ease' | 'leve
         : 'Change nothing for now: nothing that was shown speaks for another level.',
     }
   return { title: 'On Saturday', levels, text: endingSentence(spoken, scores) }
+}
+
+/**
+ * What to bake on Saturday and why, in one plain sentence that stands alone: "On Saturday bake 74 %: it stands highest, and no other
+ * level is shown to be as good." It names the level that `bakeNext` names; where that asks for all of them, the usual meanwhile.
+ */
+export function bakeNowSentence(spoken: Spoken): string {
+  const { conclusion, naming } = spoken
+  const { ending, rung, usual, shown } = conclusion
+  if (ending.level !== null) {
+    const level = levelInWords(ending.level, naming)
+    return ending.kind === 'adopt'
+      ? `On Saturday bake ${level}: ${goodEnoughWords(spoken, true)}.`
+      : `On Saturday bake ${level}: so far ${goodEnoughWords(spoken, true)}. It is a hint, to be made again before you adopt it.`
+  }
+  const stay = usual === null ? 'as you always do' : `your usual, ${levelInWords(usual, naming)}`
+  if (rung !== 'factor')
+    return `On Saturday bake ${stay}: one session speaks of its own pieces alone. Better still, bake all levels once more.`
+  return shown.length === 0
+    ? `On Saturday bake ${stay}: nothing that was shown speaks for another level.`
+    : `On Saturday bake ${stay}: the levels differ, but none is known yet to be good enough to take its place.`
 }

@@ -47,3 +47,7 @@ export const cautions: readonly Caution[] = [
 
 export const cautionsDefer =
   'Local food-safety rules and the instructions of your equipment come before anything written here. Feeding the public has rules of its own: ask the local authority.'
+
+/** The same in one paragraph, for where all of it stands further on. */
+export const cautionsInShort =
+  'Do not taste raw flour, dough, batter or starter. Ask every taster about allergens before serving: wheat and other cereals with gluten are in nearly every dough. Steel, stone and steam burn at once. Never burn charcoal, wood or gas inside: carbon monoxide has no smell. Toppings, fillings and doughs rich in egg or milk belong in the refrigerator within two hours. Golden rather than charred. Local food-safety rules and the instructions of your equipment come before anything written here.'
