@@ -176,7 +176,7 @@ test('the trade-off is folded away, and a weight under the fingers moves it', as
 })
 
 test('one session says honestly that it is not settled, and the sides of a just-about-right answer with their cost', async () => {
-  const { screen } = await opened(panLoaf)
+  const { screen, trialId, history } = await opened(panLoaf)
   await expect
     .element(screen.getByText(/^No difference shows between these pieces/), slow)
     .toBeVisible()
@@ -184,7 +184,22 @@ test('one session says honestly that it is not settled, and the sides of a just-
   await expect
     .element(screen.getByText(/% just about right, .*\s% too much\./).first())
     .toBeVisible()
-  await expect.element(screen.getByRole('button', { name: 'Bake again' }).first()).toBeVisible()
+  // Another session enters the same answer: the press goes to this trial's plan and begins no trial.
+  const again = screen.getByRole('button', { name: 'Bake again' }).first()
+  await expect.element(again).toBeVisible()
+  await again.click()
+  expect(history.at(-1)).toBe(`/trial/${trialId}/plan`)
+})
+
+test('a copy is a press of its own, and begins a trial that names the one it copies', async () => {
+  const { screen, notebook, trialId, history } = await opened(panLoaf)
+  await screen.getByRole('button', { name: /^Carry on/ }).click(slow)
+  await screen.getByRole('button', { name: 'Copy the plan into a new trial' }).click()
+  await expect.poll(() => history.at(-1)).not.toBe(`/trial/${trialId}/plan`)
+  const next = await notebook.wholeTrial(history.at(-1)?.split('/')[2] ?? '')
+  if (!next) throw new Error('there is no new trial')
+  expect(next.trial.follows).toEqual({ trialId, how: 'copies' })
+  expect(planInForce(next).question).toMatch(/^Copy: /)
 })
 
 test('options without order: no curve, no best, and the levels told apart by place', async () => {

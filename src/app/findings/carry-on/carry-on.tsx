@@ -9,11 +9,9 @@ import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { mendingPlan } from '@/core/fairness/mending-plan.ts'
 import { levelToAdopt } from '@/core/findings/judged/level-to-adopt.ts'
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
-import {
-  confirmingPlan,
-  followingPlan,
-  narrowingPlan,
-} from '@/core/plan-edits/follow-up/follow-up-plan.ts'
+import { isPresent } from '@/core/findings/reason.ts'
+import { confirmingPlan, followingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
+import { narrowingPlan } from '@/core/plan-edits/follow-up/narrowing-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -24,6 +22,7 @@ import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText, nextTitles } from '@/core/wording/findings/next-step-text.ts'
 import { Adopt } from './adopt.tsx'
 import { bestInside } from './best-inside.ts'
+import { TrialOfItsOwn } from './trial-of-its-own.tsx'
 import { winnerAndRival } from './winner.ts'
 
 interface CarryOnProps {
@@ -59,6 +58,7 @@ export function CarryOn({ source, answer }: CarryOnProps) {
             ) : null}
           </div>
         ))}
+        {whole ? <TrialOfItsOwn whole={whole} /> : null}
       </div>
     </PartFold>
   )
@@ -110,12 +110,26 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
       <Adopt whole={whole} {...chosen} said={`${said.shown} ${said.known}`.trim()} kind={kind} />
     )
   }
+  if (step === 'repeat')
+    return (
+      <Button kind={kind} onPress={() => navigate(`/trial/${whole.trial.id}/plan`)}>
+        {title}
+      </Button>
+    )
   const best = bestInside(findings)
-  const follows: Record<Exclude<NextStep, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
+  const answered = main && isPresent(main.factor) ? main.factor : null
+  const learned = {
+    newId,
+    kitchen: whole.kitchen,
+    unitVariance: answered === null ? null : answered.residualSd ** 2,
+  }
+  const follows: Record<
+    Exclude<NextStep, 'adopt' | 'repeat'>,
+    { how: Follows['how']; next: Plan } | null
+  > = {
     mend: { how: 'repeats', next: mendingPlan(plan, source.fairness) },
     confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
-    narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, newId) },
-    repeat: { how: 'repeats', next: plan },
+    narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, learned) },
   }
   const follow = follows[step]
   if (!follow) return null

@@ -1,54 +1,39 @@
-import { measuredLevel } from '@/core/plan-edits/levels/measured-level.ts'
+import { tellApartReach } from '@/core/design/tell-apart-reach.ts'
 import { withoutWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
+import { most } from '@/core/record/most.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { undatedPlan } from '@/core/trial/undated-plan.ts'
+import { followingQuestion } from './following-question.ts'
 
 /**
- * The plan that confirms a winner: it and the control alone, the rest as before. Where the winner is the control, the
- * strongest other level stands against it. The question says what it follows.
+ * The plan that confirms a winner: it and the control alone, the rest as before, with a triangle set of the two for every taster and as
+ * many sessions as give the answers that show a difference in 8 of 10 such trials when half of the people tell them apart. Where
+ * the winner is the control, the strongest other level stands against it. The question says what it follows.
  */
 export function confirmingPlan(plan: Plan, winner: Level, rival: Level): Plan {
   const levels = plan.levels.filter(({ id }) => id === winner.id || id === rival.id)
   return {
     ...withoutWrittenFirst(plan),
-    question: shortened(`Confirm: ${plan.question}`),
+    question: followingQuestion('Confirm', plan),
     expectation: null,
-    tellApart: null,
+    ...confirmedBy(plan, [winner.id, rival.id]),
     levels: levels.some((level) => level.control)
       ? levels
       : levels.map((level) => ({ ...level, control: level.id === rival.id })),
   }
 }
 
-/**
- * The plan that narrows: as many levels over half the span around the best, the control kept as one of them. Steps are
- * rounded to a tenth of the old ones, so that no level has a number nobody can weigh.
- */
-export function narrowingPlan(plan: Plan, best: number, newId: () => string): Plan {
-  const values = plan.levels.flatMap(({ value }) => (value === null ? [] : [value]))
-  const half = (Math.max(...values) - Math.min(...values)) / 4
-  const count = Math.max(3, plan.levels.length)
-  const step = (half * 2) / (count - 1)
-  const grain = 10 ** Math.floor(Math.log10(step))
-  const rounded = (value: number) => Number((Math.round(value / grain) * grain).toPrecision(12))
-  const around = Array.from({ length: count }, (_, index) => rounded(best - half + index * step))
-  const control = plan.levels.find((level) => level.control)
-  const kept = new Set(around.filter((value) => value !== control?.value))
-  const made = [...kept].map((value) => measuredLevel(newId(), value))
-  return {
-    ...withoutWrittenFirst(plan),
-    question: shortened(`Narrow: ${plan.question}`),
-    expectation: null,
-    tellApart: null,
-    levels: [...made, ...(control ? [control] : [])].toSorted(
-      (a, b) => (a.value ?? 0) - (b.value ?? 0),
-    ),
-  }
-}
-
-function shortened(question: string): string {
-  return question.length <= 200 ? question : `${question.slice(0, 199)}…`
+function confirmedBy(
+  { tasters, plannedSessions }: Plan,
+  levelIds: [string, string],
+): Pick<Plan, 'tellApart' | 'plannedSessions'> {
+  // Who bakes and tastes alone is dealt no sets: the levels are scored once more.
+  if (tasters.length === 0) return { tellApart: null, plannedSessions }
+  const tellApart = { test: 'triangle' as const, levelIds }
+  const { enough = null } = tellApartReach({ tellApart, tasters, plannedSessions }) ?? {}
+  const sessions = enough === null ? plannedSessions : Math.ceil(enough / tasters.length)
+  return { tellApart, plannedSessions: Math.min(most.plannedSessions, Math.max(2, sessions)) }
 }
 
 interface Start {

@@ -95,7 +95,7 @@ const mostBeside = 4
 export function besideSection({ scores, findings }: FoundScores): ReportSection[] {
   const [, ...others] = findings.responses
   const seen = others.flatMap((found, index) =>
-    found.n === 0 ? [] : [headline(found, namingOf(findings, scores.responses[index + 1])).shown],
+    found.n === 0 ? [] : [underItsName(found, namingOf(findings, scores.responses[index + 1]))],
   )
   if (seen.length === 0) return []
   const more = seen.length - mostBeside

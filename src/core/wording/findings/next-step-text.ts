@@ -32,7 +32,7 @@ export function nextStepText(step: NextStep, spoken: Spoken): { title: string; t
     case 'narrow':
       return {
         title: 'Narrow the range',
-        text: 'Half the span around the best, with the control kept.',
+        text: 'New levels across the stretch where the best may lie, with the control kept.',
       }
     case 'repeat':
       return conclusion.rung === 'factor'
