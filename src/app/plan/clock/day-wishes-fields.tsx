@@ -3,8 +3,11 @@ import { Choice } from '@/app/kit/field/choice.tsx'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { wholeBetween } from '@/app/plan/field/field-checks.ts'
+import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
 import { useServices } from '@/app/services/services.ts'
+import { most } from '@/core/record/most.ts'
 import type { DayWishes } from '@/core/trial/day-wishes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { civilFromText } from '@/core/wording/plan/civil-text.ts'
@@ -12,6 +15,8 @@ import { civilMoment } from '@/core/wording/words/civil-moment.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
 import styles from './clock-page.module.css'
 
+const mixersCheck = wholeBetween(1, most.pairsOfHands)
+const fridgeCheck = wholeBetween(1, most.piecesOfSession)
 const usualQuiet = { fromMinutes: 23 * 60, toMinutes: 6 * 60 + 30 }
 /** The helpers in the order they were added: at most so many. */
 const helperNames = ['first', 'second', 'third']
@@ -63,13 +68,57 @@ export function DayWishesFields({ plan }: { plan: Plan }) {
       </FieldRow>
       {fixed ? (
         <Switch
-          label="Nobody works at night, from 23:00 to 6:30"
+          label="Nobody works at night"
           on={quiet !== undefined}
           onSwitch={(on) =>
             edit(({ quiet: _, ...day }) => (on ? { ...day, quiet: usualQuiet } : day))
           }
         />
       ) : null}
+      {fixed && quiet ? (
+        <FieldRow>
+          <HourField
+            label="The night begins at"
+            minutes={quiet.fromMinutes}
+            onMinutes={(fromMinutes) =>
+              edit((day) => ({ ...day, quiet: { ...quiet, fromMinutes } }))
+            }
+          />
+          <HourField
+            label="The night ends at"
+            minutes={quiet.toMinutes}
+            onMinutes={(toMinutes) => edit((day) => ({ ...day, quiet: { ...quiet, toMinutes } }))}
+          />
+        </FieldRow>
+      ) : null}
+      <FieldRow>
+        <PlanNumber
+          field="plan-clock/mixers"
+          path="/day/mixers"
+          label="Mixers at once"
+          value={wishes.mixers ?? null}
+          check={mixersCheck}
+          hint="One where nothing is said"
+          may="be-empty"
+          onValue={(mixers) =>
+            edit(({ mixers: _, ...day }) => (mixers === null ? day : { ...day, mixers }))
+          }
+        />
+        <PlanNumber
+          field="plan-clock/fridge"
+          path="/day/fridgePlaces"
+          label="The fridge holds at once"
+          value={wishes.fridgePlaces ?? null}
+          check={fridgeCheck}
+          hint="Tubs, or pieces that prove cold; all where nothing is said"
+          may="be-empty"
+          onValue={(fridgePlaces) =>
+            edit(({ fridgePlaces: _, ...day }) =>
+              fridgePlaces === null ? day : { ...day, fridgePlaces },
+            )
+          }
+        />
+      </FieldRow>
       {fixed
         ? helpers.map((helper, at) => (
             <FieldRow key={helperNames[at]}>
@@ -111,6 +160,42 @@ export function DayWishesFields({ plan }: { plan: Plan }) {
           Add a helper’s hours
         </Button>
       ) : null}
+    </div>
+  )
+}
+
+interface HourFieldProps {
+  label: string
+  minutes: number
+  onMinutes: (minutes: number) => void
+}
+
+/** A time of day. What is typed by half stays as it is and changes nothing yet. */
+function HourField({ label, minutes, onMinutes }: HourFieldProps) {
+  const id = useId()
+  const shown = `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`
+  const [half, setHalf] = useState<string | null>(null)
+  return (
+    <div className={styles.moment}>
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        type="time"
+        value={half ?? shown}
+        aria-invalid={half !== null ? true : undefined}
+        aria-describedby={half !== null ? `${id}-trouble` : undefined}
+        onChange={(typed) => {
+          const [hour, minute] = typed.target.value.split(':').map(Number)
+          if (hour === undefined || minute === undefined) return setHalf(typed.target.value)
+          setHalf(null)
+          onMinutes(hour * 60 + minute)
+        }}
+      />
+      {half === null ? null : (
+        <p id={`${id}-trouble`} className={styles.off}>
+          {label}: write hour and minute.
+        </p>
+      )}
     </div>
   )
 }

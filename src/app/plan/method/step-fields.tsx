@@ -1,12 +1,14 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { Switch } from '@/app/kit/field/switch.tsx'
 import { minutesCheck, visibleName, wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
-import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
+import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { usualPullSeconds, usualRecoverySeconds } from '@/core/clock-plan/room-of-day.ts'
 import { withEnds, withRepeats } from '@/core/plan-edits/method/ends-by.ts'
 import { stepKindNames } from '@/core/plan-edits/method/step-presets.ts'
 import { inStep } from '@/core/plan-edits/parts/in-part.ts'
@@ -17,6 +19,7 @@ import styles from './method-section.module.css'
 
 const namesStep = visibleName("the step's name")
 const repeatsCheck = wholeBetween(1, most.repeats)
+const secondsCheck = wholeBetween(0, 3600)
 const kindOptions = stepKinds.map((kind) => ({ value: kind, label: stepKindNames[kind] }))
 const resources = ['hands', 'mixer', 'oven'] as const
 
@@ -24,6 +27,9 @@ const resources = ['hands', 'mixer', 'oven'] as const
 export function StepFields({ step, index }: { step: Step; index: number }) {
   const { change } = usePlanActions()
   const { id } = step
+  const severalPeople = usePlanPage(
+    ({ plan }) => plan.pairsOfHands > 1 || (plan.day?.helpers ?? []).length > 0,
+  )
   const path = `/steps/${index}`
   const edit = (next: Partial<Step>) =>
     change((plan) => inStep(plan, id, (each) => ({ ...each, ...next })))
@@ -42,6 +48,25 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
       check={minutesCheck}
       onValue={(value) => edit({ [key]: value * 60 })}
       {...(hint ? { hint } : {})}
+    />
+  )
+  const ovenSeconds = (key: 'pullSeconds' | 'recoverySeconds', label: string, usual: number) => (
+    <PlanNumber
+      field={`step/${id}/${key}`}
+      path={`${path}/${key}`}
+      label={label}
+      unit="s"
+      value={step[key] ?? null}
+      check={secondsCheck}
+      hint={`${usual} s where nothing is said`}
+      onValue={(value) =>
+        change((plan) =>
+          inStep(plan, id, ({ [key]: _, ...each }) =>
+            value === null ? each : { ...each, [key]: value },
+          ),
+        )
+      }
+      may="be-empty"
     />
   )
   return (
@@ -106,6 +131,12 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
           }
           may="be-empty"
         />
+        {step.kind === 'bake'
+          ? ovenSeconds('pullSeconds', 'Pulling takes', usualPullSeconds)
+          : null}
+        {step.kind === 'bake'
+          ? ovenSeconds('recoverySeconds', 'Hot again after a load', usualRecoverySeconds)
+          : null}
       </NumberGrid>
       <EndsByFields
         step={step}
@@ -126,6 +157,19 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
         ]}
         onValue={(key) => edit({ uses: resources.filter((each) => key.includes(each)) })}
       />
+      {step.samePerson || (severalPeople && step.handsSeconds > 0) ? (
+        <Switch
+          label="The same person does it for all doughs"
+          on={step.samePerson === true}
+          onSwitch={(on) =>
+            change((plan) =>
+              inStep(plan, id, ({ samePerson: _, ...each }) =>
+                on ? { ...each, samePerson: true } : each,
+              ),
+            )
+          }
+        />
+      ) : null}
     </div>
   )
 }

@@ -1,0 +1,67 @@
+import { expect, test } from 'vitest'
+import { page } from 'vitest/browser'
+import { render } from 'vitest-browser-react'
+import { DayWishesFields } from '@/app/plan/clock/day-wishes-fields.tsx'
+import { StepFields } from '@/app/plan/method/step-fields.tsx'
+import { PlanPageContext, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
+import { ServicesContext } from '@/app/services/services.ts'
+import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+
+const chance = {
+  now: () => Date.now(),
+  newId: () => crypto.randomUUID(),
+  newSeed: () => 7,
+  zone: 'Europe/Rome',
+}
+
+function Fields() {
+  const plan = usePlanPage((one) => one.plan)
+  const at = plan.steps.findIndex(({ kind }) => kind === 'bake')
+  const bake = plan.steps[at]
+  return (
+    <>
+      <DayWishesFields plan={plan} />
+      {bake ? <StepFields step={bake} index={at} /> : null}
+    </>
+  )
+}
+
+test('a bake says its pull, its recovery and its one person; the night has its own hours, mixers and fridge their number', async () => {
+  const notebook = createNotebook(`step-${chance.newId()}`, chance)
+  const plan = startingPlan({ newId: chance.newId, at: chance.now(), zone: chance.zone })
+  const trialId = await notebook.createTrial({ ...plan, pairsOfHands: 2 })
+  const whole = await notebook.wholeTrial(trialId)
+  if (!whole) throw new Error('the trial was made')
+  const base = { plan: planInForce(whole), trialRevision: whole.trial.revision }
+  const store = createPlanPage(base, {}, [], {
+    keepPlan: (next, from) => notebook.keepPlan(next, from),
+    keepDrafts: async () => {},
+    judge: () => [],
+    refuses: () => null,
+  })
+  await render(
+    <ServicesContext value={{ notebook, ...chance }}>
+      <PlanPageContext value={store}>
+        <Fields />
+      </PlanPageContext>
+    </ServicesContext>,
+  )
+  await page.getByLabelText('Pulling takes').fill('20')
+  await page.getByLabelText('Hot again after a load').fill('240')
+  await page.getByLabelText('The same person does it for all doughs').click()
+  await page.getByLabelText('Mixers at once').fill('2')
+  await page.getByLabelText('The fridge holds at once').fill('6')
+  await page.getByLabelText('on from when I start').click()
+  await page.getByLabelText('The night begins at').fill('22:15')
+  const kept = () => {
+    const now = store.getState().plan
+    return { bake: now.steps.find(({ kind }) => kind === 'bake'), day: now.day }
+  }
+  await expect.poll(kept).toMatchObject({
+    bake: { pullSeconds: 20, recoverySeconds: 240, samePerson: true },
+    day: { mixers: 2, fridgePlaces: 6, quiet: { fromMinutes: 22 * 60 + 15, toMinutes: 390 } },
+  })
+})
