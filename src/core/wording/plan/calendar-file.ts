@@ -1,9 +1,8 @@
-import { createEvents, type EventAttributes } from 'ics'
 import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
+import { type AlarmedEvent, alarmedCalendar } from '@/core/wording/words/alarmed-calendar.ts'
 import { runRowText, runWaitText } from './run-sheet-text.ts'
 
 interface CalendarOf {
-  /** The trial's id and the session's number: an event keeps its id when the plan is made again. */
   trialId: string
   session: number
   question: string
@@ -14,39 +13,17 @@ interface CalendarOf {
   writtenAt: number
 }
 
-/**
- * The day as a calendar file (RFC 5545): an event for each thing to do, with an alarm at its moment, in UTC so that every
- * calendar shows it by its own zone. Ids are stable, so that importing a newer plan moves the events instead of doubling them.
- * Written by the package ics.
- */
-export function calendarFile(day: CalendarOf): string {
-  const events = day.rows.map((row): EventAttributes => {
+/** The day as a calendar file: an event for each thing to do, with an alarm at its moment, and what is waited for after it. */
+export function calendarFile({ question, rows, originAt, ...of }: CalendarOf): string {
+  const events = rows.map((row): AlarmedEvent => {
     const wait = runWaitText(row)
     return {
-      uid: `${day.trialId}-${day.session}-${row.key.replaceAll(/[^A-Za-z0-9]+/g, '-')}@evenhand`,
+      key: row.key,
       title: runRowText(row),
-      description: [day.question, wait === '' ? '' : `Then ${wait}.`].join('\n').trim(),
-      start: day.originAt + row.beginSeconds * 1000,
-      end: day.originAt + Math.max(row.endSeconds, row.beginSeconds + 60) * 1000,
-      ...{
-        startInputType: 'utc',
-        startOutputType: 'utc',
-        endInputType: 'utc',
-        endOutputType: 'utc',
-      },
-      alarms: [
-        {
-          action: 'display',
-          description: runRowText(row),
-          trigger: day.originAt + row.beginSeconds * 1000,
-        },
-      ],
-      productId: 'evenhand',
-      sequence: Math.floor(day.writtenAt / 1000) % 2_000_000_000,
-      timestamp: day.writtenAt,
-    } as EventAttributes
+      description: [question, wait === '' ? '' : `Then ${wait}.`].join('\n').trim(),
+      beginAt: originAt + row.beginSeconds * 1000,
+      endAt: originAt + Math.max(row.endSeconds, row.beginSeconds + 60) * 1000,
+    }
   })
-  const { error, value } = createEvents(events)
-  if (error || !value) throw new Error(`no calendar was written: ${String(error)}`)
-  return value
+  return alarmedCalendar({ ...of, events })
 }
