@@ -6,8 +6,10 @@ const { bundleOf } = require('./bundle.cjs')
 const { loadCompiled } = require('./load-compiled.cjs')
 
 // A command lives for a quarter of a second: too short for the optimiser to earn its time back on any but the hottest loops,
-// and for threads that wake up to tidy a megabyte.
-for (const flag of ['--interrupt-budget=600000', '--no-parallel-scavenge']) setFlagsFromString(flag)
+// and for threads that wake up to tidy a megabyte. From Node 22 on the first flag is gone, and asking for it prints an error.
+const node = Number(process.versions.node.split('.')[0])
+if (node < 22) setFlagsFromString('--interrupt-budget=600000')
+setFlagsFromString('--no-parallel-scavenge')
 
 // Whoever reads the answer may stop early, as `head` does: then nobody is there to be told more.
 process.stdout.on('error', (failure) => {

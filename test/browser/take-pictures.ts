@@ -1,11 +1,14 @@
-import { mkdirSync, statSync } from 'node:fs'
+import { cpSync, mkdirSync, rmSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { build, preview } from 'vite'
 import { openBrowser } from '../journeys/visit.ts'
+import { comparePictures, pictureFaultsText } from './compare-pictures.ts'
 
-const folder = join('docs', 'pictures')
+const accepted = join('docs', 'pictures')
 const outDir = 'dist-pictures'
+const taken = join('dist-pictures-taken', 'now')
+const beside = join('dist-pictures-taken', 'old-and-new')
 
 /** The clock of every picture, so that dates do not change from run to run. */
 const takenAt = new Date('2026-11-21T10:00:00Z')
@@ -46,8 +49,11 @@ const shots: readonly Shot[] = [
   { place: 'tasting', sample: /flatbread/, looks, ready: showBallot },
 ]
 
-/** Builds the app as a person gets it and takes the pictures of the documentation from the sample trials. */
-export async function run(): Promise<void> {
+/**
+ * Builds the app as a person gets it, takes the pictures of the documentation from the sample trials and compares them with
+ * the accepted ones: a changed, new or missing one fails, until `--accept` puts the taken ones in the place of the old.
+ */
+export async function run(asked: string[]): Promise<number> {
   await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } })
   const server = await preview({
     logLevel: 'error',
@@ -57,7 +63,8 @@ export async function run(): Promise<void> {
   const address = server.httpServer.address()
   if (address === null || typeof address === 'string') throw new Error('the server has no port')
   const browser = await openBrowser()
-  mkdirSync(folder, { recursive: true })
+  rmSync(taken, { recursive: true, force: true })
+  mkdirSync(taken, { recursive: true })
   try {
     for (const [size, appearance] of darkToo)
       await takeAll(browser, `http://127.0.0.1:${address.port}/`, size, appearance)
@@ -65,6 +72,16 @@ export async function run(): Promise<void> {
     await browser.close()
     await server.close()
   }
+  const faults = comparePictures(taken, accepted, beside)
+  if (faults.length === 0) return 0
+  if (asked.includes('--accept')) {
+    rmSync(accepted, { recursive: true, force: true })
+    cpSync(taken, accepted, { recursive: true })
+    console.log(`accepted: ${faults.map(({ name }) => name).join(', ')}`)
+    return 0
+  }
+  console.error(pictureFaultsText(faults, beside))
+  return 1
 }
 
 async function takeAll(browser: Browser, baseUrl: string, size: Size, appearance: Appearance) {
@@ -116,7 +133,7 @@ async function showBallot(page: Page): Promise<void> {
 }
 
 async function take(page: Page, name: string): Promise<void> {
-  const path = join(folder, name)
+  const path = join(taken, name)
   await page.evaluate('document.activeElement?.blur?.(); window.scrollTo(0, 0)')
   await page.screenshot({ path })
   console.log(`${path} ${Math.round(statSync(path).size / 1024)} kB`)

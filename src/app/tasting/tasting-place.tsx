@@ -33,12 +33,12 @@ export function TastingPlace() {
   if (!session) return <NothingToTaste trialId={trialId} />
   if (tasterId === undefined) return null
   const table: Table = { whole, session, state: tastingState(whole, session.id) }
-  const taking = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
+  const sitting = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
   const here = new Set(table.state.tasters.map((taster) => taster.tasterId))
   return (
     <TableContext value={table}>
       <div className={styles.tasting}>
-        {tasterId === null || !taking || !here.has(tasterId) ? (
+        {tasterId === null || !sitting || !here.has(tasterId) ? (
           <>
             <ErrorBoundary what="the seats at the table" of={whole}>
               <NeverBaked>

@@ -23,12 +23,12 @@ export function useSteadyColumns(
   const digits = useSlowToShrink(longest, columns.length, settleMilliseconds)
   if (!live) return null
   const sizes = columns.map(({ headLength = 0 }) => Math.max(digits, headLength))
-  const taking = (all: number, paddings: number) =>
+  const widthOf = (all: number, paddings: number) =>
     `calc(${all} * var(--digit) + ${paddings} * var(--space-3))`
   const all = sizes.reduce((sum, each) => sum + each, 0)
   return {
-    columnSizes: sizes.map((each, at) => taking(each, at === sizes.length - 1 ? 1 : 2)),
-    size: taking(all, 2 * sizes.length - 1),
+    columnSizes: sizes.map((each, at) => widthOf(each, at === sizes.length - 1 ? 1 : 2)),
+    size: widthOf(all, 2 * sizes.length - 1),
   }
 }
 

@@ -49,7 +49,7 @@ export function createPlanKeeper(
     else show(merged)
   }
 
-  const meet = (plan: Plan, trialRevision: number) => {
+  const meetKept = (plan: Plan, trialRevision: number) => {
     if (trialRevision <= knownRevision) return
     // It may be what is being written just now, which is no other window's.
     if (sending) {
@@ -83,7 +83,7 @@ export function createPlanKeeper(
       sending = false
       const held = late
       late = null
-      if (held) meet(held.plan, held.trialRevision)
+      if (held) meetKept(held.plan, held.trialRevision)
     }
   }
 
@@ -123,7 +123,7 @@ export function createPlanKeeper(
       draftTimer = setTimeout(() => void write(keepDrafts), draftWaitMilliseconds)
       tellWaiting()
     },
-    meet,
+    meetKept,
     flush: async () => {
       await write(keepPlan)
       await write(keepDrafts)

@@ -43,7 +43,7 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
   )
   useEffect(() => {
     latest.current = whole
-    store.getState().meet(planInForce(whole), whole.trial.revision)
+    store.getState().meetKept(planInForce(whole), whole.trial.revision)
   }, [store, whole])
   useEffect(() => store.getState().meetKitchen(kitchen), [store, kitchen])
   useEffect(() => {

@@ -139,7 +139,7 @@ export function createPlanPage(
         set({ kitchen: met })
         judge()
       },
-      meet: keeper.meet,
+      meetKept: keeper.meetKept,
       flush: async () => {
         judge()
         await keeper.flush()

@@ -95,7 +95,7 @@ export interface PlanPage {
   turn: (part: PlanPartId, open: boolean) => void
   meetKitchen: (kitchen: readonly KitchenThing[]) => void
   /** Another tab or place changed the trial, which is at this revision now: its plan is merged with what changed here. */
-  meet: (plan: Plan, trialRevision: number) => void
+  meetKept: (plan: Plan, trialRevision: number) => void
   /** Judges and writes what waits, now: at leaving the page, or before a session is dealt. */
   flush: () => Promise<void>
   /** Gives up what could not be kept: the page shows what the notebook has. */

@@ -30,7 +30,7 @@ export type TookIn =
   | { came: 'refused'; reason: ReturnRefusal | 'nobody-of-that-name'; initials: string }
 
 /** What a slip answers, without the taster: what the notebook then keeps as one ballot. */
-type Answered = Pick<NewBallot, 'about' | 'answers'> &
+type SlipBallot = Pick<NewBallot, 'about' | 'answers'> &
   Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode'>>
 
 /**
@@ -71,7 +71,7 @@ export function useTakeIn(): (
       odd: oddReturnText(oddOfReturn(back)),
     }
     if (known === 'older') return { came: 'older', ...told }
-    const isOwn = (ballot: Ballot, { about }: Answered) =>
+    const isOwn = (ballot: Ballot, { about }: SlipBallot) =>
       ballot.about.id === about.id &&
       ballot.about.kind === about.kind &&
       ballot.tasterId === tasterId
@@ -137,8 +137,8 @@ function idOf(
   )?.id
 }
 
-function says(ballot: Ballot, one: Answered): boolean {
-  const told = ({ answers, pickedCode, words }: Answered) =>
+function says(ballot: Ballot, one: SlipBallot): boolean {
+  const told = ({ answers, pickedCode, words }: SlipBallot) =>
     JSON.stringify([answers, pickedCode ?? null, words ?? null])
   return told(ballot) === told(one)
 }
@@ -149,10 +149,10 @@ function answeredOf(
   issued: IssuedSlip,
   sessionId: string,
   servingId: (code: string) => string | undefined,
-): Answered[] {
+): SlipBallot[] {
   const issuedAt = issued.issuedMinute * 60_000
   const servings = back.servings.flatMap(
-    ({ place, answers, words, startedSeconds }): Answered[] => {
+    ({ place, answers, words, startedSeconds }): SlipBallot[] => {
       const id = servingId(issued.codes[place] ?? '')
       if (id === undefined) return []
       return [
@@ -168,7 +168,7 @@ function answeredOf(
       ]
     },
   )
-  const usual: Answered[] =
+  const usual: SlipBallot[] =
     back.usual === null
       ? []
       : [

@@ -144,11 +144,11 @@ test('undo puts an ingredient back beside what was changed in the meantime, and 
 test('what another window changed is merged by field, told newer by the trial’s revision and by no clock', async () => {
   const { store, kept } = pageOf()
   const before = planOfTest()
-  store.getState().meet({ ...before, question: 'Stale' }, 5)
+  store.getState().meetKept({ ...before, question: 'Stale' }, 5)
   expect(store.getState().plan.question).toBe(before.question)
   // Written by a clock that was set back: newer all the same.
   store.getState().change((plan) => ({ ...plan, flights: 4 }))
-  store.getState().meet({ ...before, at: 1, question: 'Elsewhere' }, 6)
+  store.getState().meetKept({ ...before, at: 1, question: 'Elsewhere' }, 6)
   expect(store.getState().plan).toMatchObject({ question: 'Elsewhere', flights: 4 })
   await store.getState().flush()
   expect(kept).toMatchObject([{ question: 'Elsewhere', flights: 4 }])
@@ -205,7 +205,7 @@ test('N45: a field that another window changed at once is told with both words, 
   const { store, kept } = pageOf()
   const before = planOfTest()
   store.getState().change((plan) => ({ ...plan, question: 'Here', flights: 4 }))
-  store.getState().meet({ ...before, question: 'Elsewhere', plannedSessions: 3 }, 6)
+  store.getState().meetKept({ ...before, question: 'Elsewhere', plannedSessions: 3 }, 6)
   const { plan, clash } = store.getState()
   expect(plan).toMatchObject({ question: 'Here', flights: 4, plannedSessions: 3 })
   if (!clash) throw new Error('the clash is not told')
@@ -222,7 +222,7 @@ test('N45: a field that another window changed at once is told with both words, 
 test('a page takes its own write, seen before it is told as kept, for no other window’s', async () => {
   const { store } = pageOf({
     keepPlan: async (plan) => {
-      store.getState().meet(plan, 6)
+      store.getState().meetKept(plan, 6)
       store.getState().change(asked('Typed on'))
       return { ...keptAs(plan), trialRevision: 6 }
     },

@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { expect, test } from 'vitest'
+import { importsOf } from './circles.ts'
+import { projectFiles } from './project-files.ts'
+
+/** A file of fewer lines is either asked from two sides, tests among them, or says here why it stands alone. */
+const shortLines = 15
+
+const reasons: Readonly<Record<string, readonly string[]>> = {
+  'named by a script of package.json or by the chain of versions, not by an import': [
+    'src/cli/write-schemas.ts',
+    'src/cli/write-thresholds.ts',
+    'src/trial-file/version-2/to-version-2.ts',
+    'src/trial-file/version-3/to-version-3.ts',
+  ],
+  'a worker, or what only it loads': ['src/app/worker/learning-worker.ts'],
+  'loaded late, so that what opens first stays small': ['src/cli/found-in-trial.ts'],
+  'a part of a screen with state of its own': [
+    'src/app/bench/entries/photo-thumb.tsx',
+    'src/app/plan/page/use-arrival-here.ts',
+    'src/app/plan/page/use-part-results.ts',
+    'src/app/plan/panels/fairness-provider.tsx',
+    'src/app/tasting/seat/arrive-at.ts',
+  ],
+  'a mark or a way of writing that the kit gives to all': [
+    'src/app/kit/ledger/unit-text.tsx',
+    'src/app/kit/look/ring-mark.tsx',
+    'src/app/report/svg-picture.tsx',
+  ],
+  'touches the page’s elements, which its one asker does not': [
+    'src/app/bench/to-front.ts',
+    'src/app/plan/page/show-part.ts',
+  ],
+  'which parts of a plan a question rests on, beside its siblings': [
+    'src/app/plan/page/plan-refusals.ts',
+    'src/app/plan/page/plan-troubles.ts',
+    'src/app/plan/page/weighed-parts.ts',
+  ],
+  'one question of the core, which its asker in another room does not answer': [
+    'src/app/findings/carry-on/best-inside.ts',
+    'src/core/clock-plan/begun-seconds.ts',
+    'src/core/design/draw-version.ts',
+    'src/core/seal/breaks-seal.ts',
+    'src/core/statistics/distributions/largest-modulus.ts',
+  ],
+  'one act that changes a plan': [
+    'src/core/plan-edits/formula/flour-bag.ts',
+    'src/core/plan-edits/parts/accepted.ts',
+    'src/core/plan-edits/take-out/put-back-parts.ts',
+  ],
+  'one sentence, name or section, kept where all of its kind stand': [
+    'src/app/report/file-stem.ts',
+    'src/core/report/cautions-section.ts',
+    'src/core/wording/bench/weight-difference-text.ts',
+    'src/core/wording/findings/handling-head.ts',
+    'src/core/wording/plan/deal-refusal.ts',
+    'src/core/wording/plan/series-refusal.ts',
+  ],
+}
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const code = projectFiles().filter((path) => /^(src|test|trials)\/.*(?<!\.d)\.tsx?$/.test(path))
+const imports = importsOf(root, code)
+const lines = (path: string) => readFileSync(root + path, 'utf8').trimEnd().split('\n').length
+const short = code.filter((path) => path.startsWith('src/') && lines(path) < shortLines)
+const askers = (path: string) => code.filter((each) => imports.get(each)?.includes(path)).length
+const alone = short.filter((path) => askers(path) < 2)
+
+test('a short file that one file alone asks is an idea of its own, with its reason', () => {
+  const named = Object.values(reasons).flat()
+  expect(alone.filter((path) => !named.includes(path))).toEqual([])
+  // A reason that no file needs any more goes.
+  expect(named.filter((path) => !alone.includes(path))).toEqual([])
+})
