@@ -21,7 +21,6 @@ const reasons: Readonly<Record<string, readonly string[]>> = {
     'src/app/plan/page/use-arrival-here.ts',
     'src/app/plan/page/use-part-results.ts',
     'src/app/plan/panels/fairness-provider.tsx',
-    'src/app/tasting/seat/arrive-at.ts',
   ],
   'a mark or a way of writing that the kit gives to all': [
     'src/app/kit/ledger/unit-text.tsx',
@@ -31,10 +30,13 @@ const reasons: Readonly<Record<string, readonly string[]>> = {
   'touches the page’s elements, which its one asker does not': [
     'src/app/bench/to-front.ts',
     'src/app/plan/page/show-part.ts',
+    'src/app/tasting/seat/arrive-at.ts',
   ],
-  'which parts of a plan a question rests on, beside its siblings': [
+  'an answer of the core in words, handed to a store that knows no words': [
     'src/app/plan/page/plan-refusals.ts',
     'src/app/plan/page/plan-troubles.ts',
+  ],
+  'which parts of a plan a question rests on, beside its siblings': [
     'src/app/plan/page/weighed-parts.ts',
   ],
   'one question of the core, which its asker in another room does not answer': [
@@ -62,7 +64,10 @@ const reasons: Readonly<Record<string, readonly string[]>> = {
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const code = projectFiles().filter((path) => /^(src|test|trials)\/.*(?<!\.d)\.tsx?$/.test(path))
 const imports = importsOf(root, code)
-const lines = (path: string) => readFileSync(root + path, 'utf8').trimEnd().split('\n').length
+const lines = (path: string) =>
+  readFileSync(root + path, 'utf8')
+    .trimEnd()
+    .split('\n').length
 const short = code.filter((path) => path.startsWith('src/') && lines(path) < shortLines)
 const askers = (path: string) => code.filter((each) => imports.get(each)?.includes(path)).length
 const alone = short.filter((path) => askers(path) < 2)
