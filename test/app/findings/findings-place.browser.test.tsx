@@ -191,6 +191,21 @@ test('one session says honestly that it is not settled, and the sides of a just-
   expect(history.at(-1)).toBe(`/trial/${trialId}/plan`)
 })
 
+test('any level is adopted with the baker’s reason, and the record says that it was picked', async () => {
+  const { screen, notebook } = await opened(panLoaf)
+  await screen.getByRole('button', { name: /^Carry on/ }).click(slow)
+  await screen.getByRole('button', { name: 'Adopt a level of my choice' }).click()
+  await screen.getByRole('combobox', { name: 'Level' }).selectOptions('1.4 %')
+  await expect.element(screen.getByText(/1\.4 %, the baker’s own pick/)).toBeVisible()
+  await screen.getByRole('textbox', { name: 'Why this one' }).fill('Less salt for my father')
+  await screen.getByRole('button', { name: 'Keep it' }).click()
+  await expect.poll(async () => (await notebook.houses()).length).toBe(1)
+  const [house] = await notebook.houses()
+  expect(house?.name).toBe('House dough, 1.4 %')
+  expect(house?.revisions[0]?.note).toBe('Less salt for my father')
+  expect(house?.revisions[0]?.restsOn[0]?.because).toBe('picked')
+})
+
 test('a copy is a press of its own, and begins a trial that names the one it copies', async () => {
   const { screen, notebook, trialId, history } = await opened(panLoaf)
   await screen.getByRole('button', { name: /^Carry on/ }).click(slow)

@@ -58,6 +58,7 @@ export function CarryOn({ source, answer }: CarryOnProps) {
             ) : null}
           </div>
         ))}
+        {whole ? <AdoptAnother whole={whole} answer={answer} /> : null}
         {whole ? <TrialOfItsOwn whole={whole} /> : null}
       </div>
     </PartFold>
@@ -88,6 +89,29 @@ export function FirstSteps({ source, answer }: CarryOnProps) {
   )
 }
 
+/** Any level may be kept, whatever was found: the usual at first, or what the baker picks, with the reason. */
+function AdoptAnother({ whole, answer }: { whole: WholeTrial; answer: FindingsAnswer }) {
+  const plan = planInForce(whole)
+  const { findings, scores } = answer
+  const [main] = findings.responses
+  const level = plan.levels.find(({ control }) => control) ?? plan.levels[0]
+  if (!main || !level) return null
+  const { shown, known } = headline(main, namingOf(findings, scores.responses[0]))
+  return (
+    <div className={styles.step}>
+      <p>Any level can become the house formula; what was found, and your reason, stay with it.</p>
+      <Adopt
+        whole={whole}
+        findings={findings}
+        level={level}
+        said={`${shown} ${known}`.trim()}
+        kind="plain"
+        title="Adopt a level of my choice"
+      />
+    </div>
+  )
+}
+
 interface StepPressProps extends CarryOnProps {
   whole: WholeTrial
   step: NextStep
@@ -107,7 +131,13 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
     if (!main || !chosen) return null
     const said = headline(main, namingOf(findings, answer.scores.responses[0]))
     return (
-      <Adopt whole={whole} {...chosen} said={`${said.shown} ${said.known}`.trim()} kind={kind} />
+      <Adopt
+        whole={whole}
+        findings={findings}
+        level={chosen.level}
+        said={`${said.shown} ${said.known}`.trim()}
+        kind={kind}
+      />
     )
   }
   if (step === 'repeat')
