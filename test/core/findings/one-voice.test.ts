@@ -40,6 +40,12 @@ const exclusive: [string, RegExp, RegExp][] = [
   ['no difference and a difference', /No difference in \S+ was shown/, /The factor: shown/],
   ['confirm and repeat', /Confirm it\.|Ask it again\./, /Repeat it\.|Bake again\./],
   ['adopt and confirm', /Adopt \S+\./, /Confirm it\.|Ask it again\./],
+  [
+    // Of two things shown the second may be the surprise, and is called so.
+    'it holds and was not expected',
+    /It holds (for these tasters )?whenever(?!.*that was not expected)/,
+    /; instead [^.]*\. Unexpected: ask it again/,
+  ],
   ['borne out and instead', /that was borne out/, /; instead/],
   [
     'one session speaks of the factor',

@@ -72,7 +72,7 @@ export function conclude(
         ? 'not-settled'
         : expectationOutcome(asked, shown, tooSmall, response.better),
     ending,
-    next: nextOf({ ending, shown, rung, caution }),
+    next: nextOf({ ending, shown, rung, caution, better: response.better.is }),
     lacks:
       settled && rung === 'factor'
         ? null

@@ -55,15 +55,17 @@ function goodEnough(
     : null
 }
 
-/** What to do next, the most pressing first. Never adopt what must be made again, never both repeat and confirm. */
+/** What to do next, the most pressing first; narrowed only around a best that lies in between. Never adopt what must be made again, never both repeat and confirm. */
 export function nextOf({
   ending,
   shown,
   rung,
   caution,
-}: Pick<Conclusion, 'ending' | 'shown' | 'rung' | 'caution'>): Conclusion['next'] {
+  better,
+}: Pick<Conclusion, 'ending' | 'shown' | 'rung' | 'caution' | 'better'>): Conclusion['next'] {
   if (rung !== 'factor' || caution !== null) return ['repeat']
-  const inside = shown.some((one) => one.is === 'bend' && one.inside)
+  const good = { higher: 'high', lower: 'low', target: null, neither: null }[better]
+  const inside = shown.some((one) => one.is === 'bend' && one.inside && one.middle === good)
   const narrow = inside ? (['narrow'] as const) : []
   switch (ending.kind) {
     case 'adopt':

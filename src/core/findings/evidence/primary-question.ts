@@ -23,6 +23,8 @@ export interface QuestionInput {
   /** The usual among the levels, null when there is none. */
   usual: number | null
   margin: number | null
+  /** Which middle of a bend is its best; high where it is not said. */
+  good?: 'high' | 'low'
   asked: Asked
   allowance: Allowance
 }
@@ -62,7 +64,8 @@ export function primaryQuestion(input: QuestionInput): Questioned {
     return { shown: [expected, other].filter((one) => one !== null), p: lineP }
   }
   if (asked.question === 'bend') {
-    const expected = bendChain(input, bend, bendP, allowance.expected, false)
+    const worst = bend.estimate < 0 !== (input.good !== 'low')
+    const expected = bendChain(input, bend, bendP, allowance.expected, worst)
     const other = lineChain(input, line, lineP, allowance.surprise, true)
     return { shown: [expected, other].filter((one) => one !== null), p: bendP }
   }
@@ -147,7 +150,7 @@ function byTheClearer(
   line: LevelContrast,
   bend: LevelContrast,
 ): Questioned {
-  const unexpected = asked.question === 'no-difference'
+  const none = asked.question === 'no-difference'
   const clearer = Math.max(Math.abs(line.t), Math.abs(bend.t))
   const p = largerOfTwoP(clearer, line.df)
   if (!(p <= allowance.all)) return { shown: [], p }
@@ -156,7 +159,8 @@ function byTheClearer(
       ? {
           is: 'line',
           goes: line.estimate > 0 ? 'rises' : 'falls',
-          unexpected,
+          // A best in between was expected of a response that has no better side.
+          unexpected: none || asked.expected === 'best-inside',
           p,
           size: null,
           pairs: [],
@@ -164,7 +168,7 @@ function byTheClearer(
       : {
           is: 'bend',
           middle: bend.estimate < 0 ? 'high' : 'low',
-          unexpected,
+          unexpected: none,
           p,
           inside: false,
           pairs: [],

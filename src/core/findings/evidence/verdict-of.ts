@@ -23,11 +23,11 @@ export interface Verdict extends Pick<Conclusion, 'shown' | 'tooSmall' | 'asGood
 
 /** The rules of evidence upon compared levels: the primary question (of the factor alone), too small, as good, and where the best lies. */
 export function verdictOf(scores: ScoreTable, found: Judgeable, by: VerdictAsked): Verdict {
-  const { rung, asked, response, allowance } = by
+  const { rung, asked, response } = by
   const judged = { ...by, found }
+  const good = response.better.is === 'lower' ? 'low' : 'high'
   const tooSmall = tooSmallOf(judged)
-  const question =
-    rung === 'factor' ? questionOf(scores, found, response.margin, asked, allowance) : null
+  const question = rung === 'factor' ? questionOf(scores, found, by, good) : null
   const { shown: said, p } = question ? primaryQuestion(question) : { shown: [], p: 1 }
   // Expecting no difference holds where all is within the margin, whatever else is shown.
   const within = isPresent(tooSmall) && tooSmall.allPairs
@@ -35,7 +35,6 @@ export function verdictOf(scores: ScoreTable, found: Judgeable, by: VerdictAsked
     asked.question === 'no-difference' && within
       ? said.map((one) => ({ ...one, unexpected: false }))
       : said
-  const good = response.better.is === 'lower' ? 'low' : 'high'
   const inside = shown.some((one) => one.is === 'bend' && one.inside && one.middle === good)
   const [asGood, place] = [asGoodOf(judged), placeOf(judged, inside)]
   return { shown, tooSmall, asGood, place, question, p }
@@ -44,9 +43,8 @@ export function verdictOf(scores: ScoreTable, found: Judgeable, by: VerdictAsked
 function questionOf(
   scores: ScoreTable,
   { fit, pairs, present }: Judgeable,
-  margin: number | null,
-  asked: Asked,
-  allowance: Allowance,
+  { response: { margin }, asked, allowance }: VerdictAsked,
+  good: 'high' | 'low',
 ): QuestionInput {
   return {
     fit,
@@ -55,6 +53,7 @@ function questionOf(
     pairs,
     usual: present.control,
     margin,
+    good,
     asked,
     allowance,
   }

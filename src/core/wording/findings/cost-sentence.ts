@@ -4,17 +4,18 @@ import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+import { noneAsGoodWords } from './ending-sentence.ts'
 import { type LevelNaming, levelInWords } from './named-in-findings.ts'
-import { reasonText } from './reason-text.ts'
 
 /** Which levels are shown to be as good as the best, and what failed or took longest: the table in one line. */
 export function costSentence(
-  { asGood }: Pick<Conclusion, 'asGood'>,
+  { asGood, better }: Pick<Conclusion, 'asGood' | 'better'>,
   naming: LevelNaming,
   { ease }: Pick<ScoreTable, 'ease'>,
 ): string {
   const costs = ease ? costWords(ease, naming) : ''
-  if (!isPresent(asGood)) return [reasonText(asGood), costs].filter(Boolean).join(' ')
+  if (!isPresent(asGood))
+    return [noneAsGoodWords(asGood, { better }), costs].filter(Boolean).join(' ')
   const passing = asGood.levels.filter(({ passes }) => passes)
   const margin = `within your margin of ${plainNumber(asGood.margin)}`
   const good =

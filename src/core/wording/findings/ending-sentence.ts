@@ -1,5 +1,5 @@
-import type { Lacks } from '@/core/findings/evidence/conclusion-shape.ts'
-import { isPresent } from '@/core/findings/reason.ts'
+import type { Conclusion, Lacks } from '@/core/findings/evidence/conclusion-shape.ts'
+import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { LevelEase, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { failedTimes } from '@/core/wording/bench/failure-text.ts'
@@ -31,15 +31,15 @@ export function goodEnoughWords({ conclusion, naming }: Spoken, after = false): 
   if (ending.why === 'named') {
     const named = after ? 'it was named before the mix and' : `${level}, named before the mix,`
     return ending.level === asGood.best
-      ? `${named} stands highest and is as good as any other ${within}`
+      ? `${named} stands ${highest(conclusion)} and is as good as any other ${within}`
       : `${named} is as good as the best, ${best}, ${within}`
   }
   if (ending.level !== asGood.best)
     return `${level} is the easiest that is as good as the best, ${best}, ${within}`
   const passing = asGood.levels.filter(({ passes }) => passes).length
   return passing === 1
-    ? `${level} stands highest, and no other level is shown to be as good`
-    : `${level} stands highest and is the easiest of those as good ${within}`
+    ? `${level} stands ${highest(conclusion)}, and no other level is shown to be as good`
+    : `${level} stands ${highest(conclusion)} and is the easiest of those as good ${within}`
 }
 
 /** The ending in full: adopt, hold back, or why no level is good enough yet, with what is lacking. */
@@ -63,9 +63,21 @@ export function endingSentence(spoken: Spoken, scores: Pick<ScoreTable, 'ease'>)
 
 function notGoodEnough({ conclusion }: Spoken): string {
   const { asGood } = conclusion
-  if (!isPresent(asGood)) return reasonText(asGood)
+  if (!isPresent(asGood)) return noneAsGoodWords(asGood, conclusion)
   const named = asGood.named === null ? 'No level is' : 'The level named before the mix is not'
   return `${named} shown to be as good as the best within your margin of ${plainNumber(asGood.margin)}.`
+}
+
+/** Where the best stands: lowest of a response that is better lower. */
+function highest({ better }: Pick<Conclusion, 'better'>): string {
+  return better === 'lower' ? 'lowest' : 'highest'
+}
+
+/** Why no level is compared with a best; a target has been said, so nobody forgot to say which way is better. */
+export function noneAsGoodWords(absent: Absent, { better }: Pick<Conclusion, 'better'>): string {
+  return better === 'target' && absent.reason === 'no-direction'
+    ? 'It has a target, so no level is compared with a best.'
+    : reasonText(absent)
 }
 
 /** "Stay with your usual, 66 %: …" with what is lacking. */

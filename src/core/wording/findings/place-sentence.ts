@@ -2,7 +2,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { Best, Crossing } from '@/core/findings/rungs/rung-shape.ts'
 import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
-import { placeText } from '@/core/wording/words/level-text.ts'
+import { levelNameText, placeText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, listText } from '@/core/wording/words/list-text.ts'
 import { levelInWords } from './named-in-findings.ts'
 import { reasonText } from './reason-text.ts'
@@ -19,6 +19,9 @@ export function placeSentence(spoken: Spoken, best: Best | null): string {
   const inside = shown.some((one) => one.is === 'bend' && one.inside && one.middle === good)
   if (inside)
     return `${asSentenceStart(`the best lies in between, ${stretchText(place, levels, unit)}`)}.`
+  const ends = [0, levels.length - 1].map((at) => levelNameText({ name: levels[at] ?? '' }, unit))
+  if (shown.some((one) => one.is === 'bend' && one.inside))
+    return `The best lies at an end, ${listText(ends, 'or')}, or past it.`
   const { low, high, openLow, openHigh, candidates } = place
   const stretch = `somewhere from ${plainNumber(low)} to ${withUnit(plainNumber(high), unit)}`
   if (conclusion.rung !== 'factor')
