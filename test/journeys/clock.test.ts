@@ -1,5 +1,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { readIn } from './read-in.ts'
+import { tastingTrial } from './tasting-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -40,6 +42,26 @@ test('a clock that is set forward under the open Bench is said, after a reload t
   await page.reload()
   await page.getByRole('region', { name: 'Now' }).waitFor()
   expect(await note.count()).toBe(0)
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
+test('a clock that is set back under the open Bench is said, and no press then tells a time below zero', async () => {
+  const { page, troubles } = await withClock()
+  const whole = tastingTrial()
+  await readIn(page, baseUrl, whole)
+  await page.goto(`${baseUrl}#/trial/${whole.trial.id}/bench`)
+  await page.getByRole('button', { name: 'Begin', exact: true }).click()
+  await page.getByRole('button', { name: /^Undo .*Mix begun/ }).waitFor()
+  await moveMinutes(page, -90)
+  await page.getByText(/It shows .* but the last entry was made at/).waitFor()
+  await page.getByText(/clock was moved back by 1 h 30 min/).waitFor()
+  await page.getByRole('button', { name: /windowpane: done/ }).click()
+  await page.getByRole('button', { name: /^Undo .*Mix done/ }).waitFor()
+  for (const shown of await page.getByRole('timer').allTextContents())
+    expect(shown).not.toMatch(/[-−]\d/)
+  // Whatever was timed over the moved clock tells no duration: nothing stands in the log as longer or shorter than planned.
+  expect(await page.getByText(/(longer|shorter) than planned/).count()).toBe(0)
   expect(troubles).toEqual([])
   await page.context().close()
 })

@@ -12,7 +12,7 @@ export interface BrowserToKill {
 
 const chromiumFound = findChromium()
 
-const patienceMilliseconds = 60_000
+const patienceMilliseconds = 120_000
 
 /** Starts a browser on the profile in `folder` and opens a page in it; `under` is a command that runs and watches it. */
 export async function browserToKill(
@@ -40,7 +40,9 @@ export async function browserToKill(
   const browser = spawn(command, [...words, ...args], { detached: true, stdio: 'ignore' })
   try {
     const port = await portIn(portFile)
-    const client = await chromium.connectOverCDP(`http://127.0.0.1:${port}`)
+    const client = await chromium.connectOverCDP(`http://127.0.0.1:${port}`, {
+      timeout: patienceMilliseconds,
+    })
     const context = client.contexts()[0]
     const page = context?.pages()[0] ?? (await context?.newPage())
     if (!page) throw new Error('the browser has no page')

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
 import { readIn } from '../journeys/read-in.ts'
+import { sealNext } from '../journeys/seal-next.ts'
 import { tastingTrial } from '../journeys/tasting-trial.ts'
 import { sessionOf } from '../trial-of/session-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
@@ -34,30 +35,6 @@ const pixel = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
   'base64',
 )
-
-/** Seals the next sample of whoever sits there, or of the next who has not begun; answers once the next one stands there. */
-async function sealNext(page: Page): Promise<void> {
-  const liking = page.getByRole('button', { name: 'Liking: 7' })
-  const begin = page.getByRole('button', { name: 'I can eat this: begin' })
-  const taster = page.getByRole('button', { name: /not begun/ }).first()
-  const handOn = page.getByRole('button', { name: 'Hand the device on' })
-  for (;;) {
-    await liking.or(begin).or(taster).or(handOn).first().waitFor()
-    if (await liking.isVisible()) break
-    for (const press of [begin, taster, handOn])
-      if (await press.isVisible()) {
-        await press.click()
-        await press.waitFor({ state: 'detached' })
-        break
-      }
-  }
-  await liking.click()
-  await page.getByRole('button', { name: 'Chew: 3, just about right' }).click()
-  const seal = page.getByRole('button', { name: /^Seal \d{3}$/ })
-  const name = (await seal.textContent()) ?? ''
-  await seal.click()
-  await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
-}
 
 /** The ballots of one profile: a device that lies at the table is closed to every other place, so they have a profile of their own. */
 export function changesAtTable(): readonly Change[] {

@@ -4,12 +4,15 @@ import { largeTrial } from './large-trial.ts'
 
 /** What must be in sight before a place counts as open. */
 const places = [
-  { place: 'plan', sight: (page: Page) => page.getByLabel('Question', { exact: true }) },
+  {
+    place: 'plan',
+    sight: (page: Page) => page.getByRole('button', { name: /^The question/ }),
+  },
   { place: 'bench', sight: (page: Page) => page.getByRole('region', { name: 'Now' }) },
   { place: 'tasting', sight: (page: Page) => page.getByText('The codes are open.') },
   {
     place: 'findings',
-    sight: (page: Page) => page.getByRole('heading', { level: 2, name: 'How far this carries' }),
+    sight: (page: Page) => page.getByRole('list', { name: 'How far this carries' }),
   },
   { place: 'report', sight: (page: Page) => page.getByRole('button', { name: 'Trial file' }) },
 ] as const
