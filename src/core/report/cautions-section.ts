@@ -5,7 +5,7 @@ import type { ReportSection } from './report-block.ts'
 export function cautionsSection(): ReportSection {
   return {
     id: 'cautions',
-    title: 'Cautions',
+    title: 'Cautions in full',
     blocks: [
       { kind: 'facts', rows: cautions.map(({ title, text }) => ({ term: title, text })) },
       { kind: 'text', text: cautionsDefer },
