@@ -55,13 +55,16 @@ async function measurePresses(app: BuiltApp, lines: number) {
   return { milliseconds: middleOf(times), least: Math.min(...times), records: middleOf(records) }
 }
 
-/** Milliseconds of script in each second in which nobody touches the Bench, while a step runs. */
+/**
+ * Milliseconds of script in each second in which nobody touches the Bench, while a step runs: the page's own work, whatever
+ * else the machine did meanwhile.
+ */
 async function idleScript(app: BuiltApp, lines: number): Promise<number> {
   const page = await openBench(app, lines)
   await pressOnce(page)
   await page.waitForTimeout(5000)
   const client = await page.context().newCDPSession(page)
-  await client.send('Performance.enable')
+  await client.send('Performance.enable', { timeDomain: 'threadTicks' })
   const scriptSeconds = async () => {
     const { metrics } = await client.send('Performance.getMetrics')
     return metrics.find(({ name }) => name === 'ScriptDuration')?.value ?? Number.NaN
