@@ -6,7 +6,7 @@ import { tasterMeans } from '@/core/findings/rungs/taster-means.ts'
 import { scoresOfCsv } from '@/core/findings/table/scores-of-csv.ts'
 import { csvForSpeed } from './csv-for-speed.ts'
 import { scoresForSpeed } from './scores-for-speed.ts'
-import { medianMilliseconds, mediansInTurn } from './timed.ts'
+import { leastMilliseconds, medianMilliseconds, mediansInTurn } from './timed.ts'
 
 /** Measures the findings of tables of several sizes, and the reading of a spreadsheet. */
 export function measureFindings(say: (what: string, value: number, unit?: string) => void): void {
@@ -25,6 +25,10 @@ export function measureFindings(say: (what: string, value: number, unit?: string
   say(
     'all findings of one response, 6 levels x 12 tasters x 4 sessions, no bootstrap',
     medianMilliseconds(() => responseFindings(large, 0, null), 51),
+  )
+  say(
+    'the same, the least of 201 runs',
+    leastMilliseconds(() => responseFindings(large, 0, null), 201),
   )
   const sessionsOf = (rows: number) => Math.ceil(rows / 72)
   const tables = [10_000, 100_000].map((rows) =>

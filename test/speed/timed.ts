@@ -21,6 +21,11 @@ export function mediansInTurn(
   return times.map((each) => each.toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? 0)
 }
 
+/** The least of some runs: what the work takes while nothing else has the processor. */
+export function leastMilliseconds(work: () => void, runs: number): number {
+  return Math.min(...Array.from({ length: runs }, () => milliseconds(work)))
+}
+
 function milliseconds(work: () => void): number {
   const from = performance.now()
   work()
