@@ -29,3 +29,13 @@ test.each([
   expect(trouble).toMatchObject({ expected })
   expect(trouble && fileTroubleText(trouble)).toContain(expected)
 })
+
+test('an answer that no number can be reckoned from is refused with its place', () => {
+  const document = JSON.parse(writeTrialFile(wholeTrialOf()))
+  document.ballots[0].answers[0].value = 1e308
+  const read = readTrialFile(JSON.stringify(document))
+  const places = read.ok
+    ? []
+    : read.troubles.flatMap((each) => (each.reason === 'shape' ? [each.pointer] : []))
+  expect(places).toContain('/ballots/0/answers/0/value')
+})

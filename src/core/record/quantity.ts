@@ -17,3 +17,9 @@ export const shareShape = z.number().check(z.gte(0), z.lte(100))
 
 /** A duration in seconds, up to sixty days. */
 export const secondsShape = z.number().check(z.gte(0), z.lte(60 * 86_400))
+
+/** Past this no number of an answer can be reckoned with: its square, and a sum of such, must still be one. As in tables of scores. */
+const mostAnswered = 1e15
+
+/** A number that somebody answered or measured, in whatever unit the response has. */
+export const answeredShape = z.number().check(z.gte(-mostAnswered), z.lte(mostAnswered))

@@ -3,7 +3,7 @@ import { countShape, wholeShape } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id.ts'
 import { countTo } from '@/core/record/list.ts'
 import { most } from '@/core/record/most.ts'
-import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
+import { answeredShape, celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
@@ -87,7 +87,7 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('folded', { stepId: idShape, repeat: countShape, folds: countTo(most.repeats) }),
   event('rise', { percent: z.number().check(z.gte(-100), z.lte(2000)) }),
   /** A baker's answer to a response: a handling score or a measurement of their own. */
-  event('measured', { responseId: idShape, value: z.number() }),
+  event('measured', { responseId: idShape, value: answeredShape }),
   /** A bake is one fact: into the oven begins it, out of the oven ends it, and no entry of a step stands beside them. */
   event('bake-in', oven),
   event('bake-out', oven),
