@@ -38,10 +38,10 @@ export function ReportPlace() {
         </EmptyState>
       </>
     )
-  return <Written whole={whole} scores={scored.scores} />
+  return <ReportPages whole={whole} scores={scored.scores} />
 }
 
-function Written({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
+function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
   const open = useMemo(() => toMendInTrial(whole), [whole])
   const dataSha256 = useTrialHash(whole)
   const [appendix, setAppendix] = useState(false)
