@@ -8,5 +8,7 @@ export const settingsShape = z.strictObject({
   appearance: z.enum(['system', 'light', 'dark']),
   temperatureUnit: z.enum(['celsius', 'fahrenheit']),
   cautionsSeen: z.array(z.enum(['oven', 'tasting'])),
+  /** By the sample's name: the trial it was opened as. */
+  openedSamples: z.exactOptional(z.record(z.string(), idShape)),
 })
 export type Settings = z.infer<typeof settingsShape>

@@ -136,3 +136,16 @@ test('focus stays near what was pressed when that goes, in the kitchen and on th
   expect(troubles).toEqual([])
   await page.context().close()
 })
+
+test('a sample opens once: pressed again it is the same trial', async () => {
+  const { page } = await visit(browser, baseUrl)
+  const opened = async () => {
+    await page.goto(baseUrl)
+    await page.getByRole('button', { name: /^Open the sample: .*flatbread/ }).click()
+    await page.waitForURL(/#\/trial\/.*bench$/)
+    return page.url()
+  }
+  const first = await opened()
+  expect(await opened()).toBe(first)
+  await page.context().close()
+})

@@ -7,11 +7,12 @@ import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { type Sample, samples } from '@/app/services/samples.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Level } from '@/core/trial/level.ts'
+import type { Summary } from '@/notebook/summary-record.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import styles from './home.module.css'
 import { ImportTroubles } from './import-troubles.tsx'
 
-/** Trials to look into before one's own; opening one copies it into the notebook. */
+/** Trials to look into before one's own; opening one copies it into the notebook, and opens that copy the next time, unless it was thrown out. */
 export function SampleShelf() {
   const { notebook } = useServices()
   const [, go] = useLocation()
@@ -19,12 +20,23 @@ export function SampleShelf() {
   const [trouble, setTrouble] = useState<{ name: string; troubles: FileTrouble[] } | null>(null)
   if (samples.length === 0) return null
 
+  const openTrial = (summary: Summary | undefined, trialId: string) =>
+    go(`/trial/${trialId}/${summary?.stage === 'working' ? 'bench' : 'findings'}`)
+
   const open = async (sample: Sample) => {
+    const { openedSamples = {} } = await notebook.settings()
+    const before = (await notebook.summaries()).find(
+      ({ trialId, binned }) => trialId === openedSamples[sample.name] && !binned,
+    )
+    if (before) return openTrial(before, before.trialId)
     const outcome = await notebook.openSample(await sample.read())
     if (outcome.ok) {
-      const summary = (await notebook.summaries()).find((each) => each.trialId === outcome.trialId)
-      const place = summary?.stage === 'working' ? 'bench' : 'findings'
-      go(`/trial/${outcome.trialId}/${place}`)
+      const { trialId } = outcome
+      await notebook.keepSettings({ openedSamples: { ...openedSamples, [sample.name]: trialId } })
+      openTrial(
+        (await notebook.summaries()).find((each) => each.trialId === trialId),
+        trialId,
+      )
     } else if (outcome.reason === 'trouble')
       setTrouble({ name: sample.title, troubles: outcome.troubles })
     else throw new Error(`a sample opened as a copy met its own id: ${outcome.trialId}`)
