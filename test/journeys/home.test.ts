@@ -95,7 +95,7 @@ test('what is half typed in the kitchen survives a reload', async () => {
   await page.getByLabel('Smallest step it shows').fill('0,01')
   await page.getByLabel('Most it can weigh').fill('200')
   await page.getByRole('button', { name: 'Keep' }).click()
-  await page.getByText('steps of 0.01 g, up to 200 g').waitFor()
+  await page.getByText('Pocket scale shows 0.01 g, up to 200 g').waitFor()
   await page.context().close()
 })
 
@@ -122,7 +122,7 @@ test('focus stays near what was pressed when that goes, in the kitchen and on th
   await page.goto(`${baseUrl}#/kitchen`)
   await press('Add a tap')
   await press('Leave it')
-  await expect.poll(focused).toBe('Taps')
+  await expect.poll(focused).toBe('Warmth')
   await page.goto(baseUrl)
   await press('New trial')
   await expect.poll(focused).toBe('New trial')
