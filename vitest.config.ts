@@ -8,7 +8,7 @@ const chromium = await findChromium()
 
 /** In a real browser: a machine that is busy elsewhere may leave it without a turn for seconds. A second try is told as such. */
 const patience = {
-  testTimeout: 90_000,
+  testTimeout: 150_000,
   hookTimeout: 60_000,
   expect: { poll: { timeout: 20_000 } },
   retry: 1,
