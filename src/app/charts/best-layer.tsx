@@ -9,6 +9,7 @@ interface BestLayerProps {
 }
 
 const letterPixels = 6.6
+const linePixels = 15
 
 /** The margin as a bracket at the right, and where the best may lie: a bracket over the plot, its ends dotted down to the beam. */
 export function BestLayer({ chart, bestText, marginText }: BestLayerProps) {
@@ -50,15 +51,18 @@ export function BestLayer({ chart, bestText, marginText }: BestLayerProps) {
           {best.openHigh ? null : (
             <path className={styles.bound} d={`M${x(best.toAt)} ${top + 6}V${foot}`} />
           )}
-          {bestText === null ? null : (
-            <text
-              x={within(x(best.at), (bestText.length * letterPixels) / 2, area.x, right)}
-              y={top - 11}
-              textAnchor="middle"
-            >
-              {bestText}
-            </text>
-          )}
+          {bestText === null
+            ? null
+            : linesOf(bestText, area.width).map((line, at, lines) => (
+                <text
+                  key={line}
+                  x={within(x(best.at), (line.length * letterPixels) / 2, area.x, right)}
+                  y={top - 11 - (lines.length - 1 - at) * linePixels}
+                  textAnchor="middle"
+                >
+                  {line}
+                </text>
+              ))}
         </>
       )}
     </g>
@@ -74,4 +78,11 @@ function endMark(x: number, y: number, open: number): string {
 /** The middle of a text of half this width that stays between the edges. */
 function within(at: number, half: number, low: number, high: number): number {
   return Math.max(low + half, Math.min(high - half, at))
+}
+
+/** One line where it fits; else two, parted after the comma. */
+function linesOf(text: string, width: number): string[] {
+  const comma = text.indexOf(', ')
+  if (comma < 0 || text.length * letterPixels <= width) return [text]
+  return [text.slice(0, comma + 1), text.slice(comma + 2)]
 }

@@ -46,7 +46,7 @@ export function ResponseChart(props: ResponseChartProps) {
       <ChartBase
         y={chart.y}
         heightPixels={heightPixels}
-        topPixels={chart.best ? 46 : 20}
+        topPixels={chart.best ? 54 : 20}
         rows={rows}
         label={label}
         litAt={chart.means.find((mean) => mean.levelId === lit)?.at}
