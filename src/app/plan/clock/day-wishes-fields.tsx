@@ -170,33 +170,20 @@ interface HourFieldProps {
   onMinutes: (minutes: number) => void
 }
 
-/** A time of day. What is typed by half stays as it is and changes nothing yet. */
+/** A time of day. */
 function HourField({ label, minutes, onMinutes }: HourFieldProps) {
-  const id = useId()
-  const shown = `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`
-  const [half, setHalf] = useState<string | null>(null)
   return (
-    <div className={styles.moment}>
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="time"
-        value={half ?? shown}
-        aria-invalid={half !== null ? true : undefined}
-        aria-describedby={half !== null ? `${id}-trouble` : undefined}
-        onChange={(typed) => {
-          const [hour, minute] = typed.target.value.split(':').map(Number)
-          if (hour === undefined || minute === undefined) return setHalf(typed.target.value)
-          setHalf(null)
-          onMinutes(hour * 60 + minute)
-        }}
-      />
-      {half === null ? null : (
-        <p id={`${id}-trouble`} className={styles.off}>
-          {label}: write hour and minute.
-        </p>
-      )}
-    </div>
+    <TimeInput
+      type="time"
+      label={label}
+      shown={`${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`}
+      mend="write hour and minute."
+      read={(text) => {
+        const [hour, minute] = text.split(':').map(Number)
+        return hour === undefined || minute === undefined ? null : hour * 60 + minute
+      }}
+      onRead={onMinutes}
+    />
   )
 }
 
@@ -207,31 +194,57 @@ interface MomentFieldProps {
   onAt: (at: number) => void
 }
 
-/** A day and a time in the plan's zone. What is typed by half stays as it is and changes nothing yet. */
+/** A day and a time in the plan's zone. */
 function MomentField({ label, at, zone, onAt }: MomentFieldProps) {
-  const id = useId()
   const { year, month, day, hour, minute } = civilTime(at, zone)
-  const shown = `${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`
+  return (
+    <TimeInput
+      type="datetime-local"
+      label={label}
+      shown={`${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`}
+      mend="write day, hour and minute."
+      read={(text) => {
+        const civil = civilFromText(text)
+        return civil && civilMoment(civil, zone)
+      }}
+      onRead={onAt}
+    />
+  )
+}
+
+interface TimeInputProps {
+  type: 'time' | 'datetime-local'
+  label: string
+  shown: string
+  /** What to do about a text that is no time yet. */
+  mend: string
+  read: (text: string) => number | null
+  onRead: (value: number) => void
+}
+
+/** What is typed by half stays as it is and changes nothing yet. */
+function TimeInput({ type, label, shown, mend, read, onRead }: TimeInputProps) {
+  const id = useId()
   const [half, setHalf] = useState<string | null>(null)
   return (
     <div className={styles.moment}>
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
-        type="datetime-local"
+        type={type}
         value={half ?? shown}
         aria-invalid={half !== null ? true : undefined}
         aria-describedby={half !== null ? `${id}-trouble` : undefined}
-        onChange={(typed) => {
-          const civil = civilFromText(typed.target.value)
-          if (!civil) return setHalf(typed.target.value)
+        onChange={({ target }) => {
+          const value = read(target.value)
+          if (value === null) return setHalf(target.value)
           setHalf(null)
-          onAt(civilMoment(civil, zone))
+          onRead(value)
         }}
       />
       {half === null ? null : (
         <p id={`${id}-trouble`} className={styles.off}>
-          {label}: write day, hour and minute.
+          {label}: {mend}
         </p>
       )}
     </div>
