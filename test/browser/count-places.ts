@@ -1,8 +1,5 @@
-import type { Browser, Page } from 'playwright-core'
-import { build, preview } from 'vite'
-import { openBrowser } from '../journeys/visit.ts'
-
-const outDir = 'dist-pictures'
+import type { Page } from 'playwright-core'
+import { withBuiltApp } from '../speed/built-app.ts'
 
 const windows = [
   { width: 390, height: 844 },
@@ -29,41 +26,21 @@ interface Counted {
 
 /** Counts, on the built app, how many screens and words each place has at each window, and prints both tables for docs/places.md. */
 export async function run(): Promise<void> {
-  await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } })
-  const server = await preview({
-    logLevel: 'error',
-    build: { outDir },
-    preview: { port: 0, host: '127.0.0.1' },
-  })
-  const address = server.httpServer.address()
-  if (address === null || typeof address === 'string') throw new Error('the server has no port')
-  const browser = await openBrowser()
-  try {
+  await withBuiltApp(async ({ address, open }) => {
     for (const size of windows) {
-      const counted = await countAll(browser, `http://127.0.0.1:${address.port}/`, size)
+      const page = await open()
+      await page.setViewportSize(size)
+      const counted = await countAll(page, address)
       console.log(`\nAt ${size.width} × ${size.height}:\n`)
       console.log('| place | screens | words on the first | words in all |')
       console.log('| --- | ---: | ---: | ---: |')
       for (const { place, screens, wordsFirst, words } of counted)
         console.log(`| ${place} | ${screens.toFixed(1)} | ${wordsFirst} | ${words} |`)
     }
-  } finally {
-    await browser.close()
-    await server.close()
-  }
+  })
 }
 
-async function countAll(
-  browser: Browser,
-  baseUrl: string,
-  viewport: (typeof windows)[number],
-): Promise<Counted[]> {
-  const context = await browser.newContext({
-    viewport,
-    reducedMotion: 'reduce',
-    serviceWorkers: 'block',
-  })
-  const page = await context.newPage()
+async function countAll(page: Page, baseUrl: string): Promise<Counted[]> {
   const opened = new Map<string, string>()
   for (const sample of [/focaccia/, /flatbread/]) {
     await page.goto(baseUrl)
@@ -81,7 +58,6 @@ async function countAll(
     await page.waitForTimeout(2000)
     counted.push({ place, ...(await countOf(page)) })
   }
-  await context.close()
   return counted
 }
 
