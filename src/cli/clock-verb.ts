@@ -13,9 +13,9 @@ import {
   mendText,
 } from '@/core/wording/plan/clock-plan-text.ts'
 import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { wallClock } from '@/core/wording/words/civil-moment.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
-import { wallClock } from '@/core/wording/words/wall-clock.ts'
 import { planAsAsked } from './plan-as-asked.ts'
 import { planStops, stopsText } from './plan-stops.ts'
 import { processClock } from './process-clock.ts'

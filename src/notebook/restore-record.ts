@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { wholeShape } from '@/core/record/count.ts'
-import { atShape } from '@/core/record/stamp.ts'
+import { atShape } from '@/core/record/id-and-stamp.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { Store } from './store.ts'
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 
 /** This device's settings, one record. `device` is made once and names the device in every event. */
 export const settingsShape = z.strictObject({

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini'
 import { wholeShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
-import { atShape } from '@/core/record/stamp.ts'
+import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 
 /** A line of the home list: rebuilt from the trial whenever its revision has moved on. */
 export const summaryShape = z.strictObject({

@@ -1,4 +1,4 @@
-import { idShape } from '@/core/record/id.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { mapLeaves } from './map-leaves.ts'
 

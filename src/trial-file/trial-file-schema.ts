@@ -1,6 +1,5 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
-import { atShape } from '@/core/record/stamp.ts'
+import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 import { trialFileShape } from './trial-file-shape.ts'
 
 /**

@@ -16,48 +16,19 @@ const reasons: Readonly<Record<string, readonly string[]>> = {
   ],
   'a worker, or what only it loads': ['src/app/worker/learning-worker.ts'],
   'loaded late, so that what opens first stays small': ['src/cli/found-in-trial.ts'],
-  'a part of a screen with state of its own': [
-    'src/app/bench/entries/photo-thumb.tsx',
-    'src/app/plan/page/use-arrival-here.ts',
-    'src/app/plan/page/use-part-results.ts',
-    'src/app/plan/panels/fairness-provider.tsx',
-  ],
+  'a part of a screen with state of its own': ['src/app/bench/entries/photo-thumb.tsx'],
   'a mark or a way of writing that the kit gives to all': [
     'src/app/kit/ledger/unit-text.tsx',
     'src/app/kit/look/ring-mark.tsx',
-    'src/app/report/svg-picture.tsx',
-  ],
-  'touches the page’s elements, which its one asker does not': [
-    'src/app/bench/to-front.ts',
-    'src/app/plan/page/show-part.ts',
-    'src/app/tasting/seat/arrive-at.ts',
-  ],
-  'an answer of the core in words, handed to a store that knows no words': [
-    'src/app/plan/page/plan-refusals.ts',
-    'src/app/plan/page/plan-troubles.ts',
-  ],
-  'which parts of a plan a question rests on, beside its siblings': [
-    'src/app/plan/page/weighed-parts.ts',
   ],
   'one question of the core, which its asker in another room does not answer': [
-    'src/app/findings/carry-on/best-inside.ts',
     'src/core/clock-plan/begun-seconds.ts',
-    'src/core/design/draw-version.ts',
     'src/core/seal/breaks-seal.ts',
     'src/core/statistics/distributions/largest-modulus.ts',
   ],
-  'one act that changes a plan': [
-    'src/core/plan-edits/formula/flour-bag.ts',
-    'src/core/plan-edits/parts/accepted.ts',
-    'src/core/plan-edits/take-out/put-back-parts.ts',
-  ],
+  'one act that changes a plan': ['src/core/plan-edits/take-out/put-back-parts.ts'],
   'one sentence, name or section, kept where all of its kind stand': [
-    'src/app/report/file-stem.ts',
     'src/core/report/cautions-section.ts',
-    'src/core/wording/bench/weight-difference-text.ts',
-    'src/core/wording/findings/handling-head.ts',
-    'src/core/wording/plan/deal-refusal.ts',
-    'src/core/wording/plan/series-refusal.ts',
   ],
 }
 

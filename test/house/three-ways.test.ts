@@ -48,14 +48,14 @@ for (const way of ways)
 
 test('a planted fault is found', () => {
   const planted = [
-    'src/core/record/id.ts',
+    'src/core/record/text.ts',
     'src/none.ts',
-    'src/core/record/id.ts',
+    'src/core/record/text.ts',
     'src/cli/wrapped.ts',
   ]
   expect(faults(planted, new Map())).toEqual([
     'src/none.ts is not there',
-    'src/core/record/id.ts stands twice',
+    'src/core/record/text.ts stands twice',
     'src/cli/wrapped.ts is joined to none',
   ])
 })

@@ -39,7 +39,6 @@ import styles from './bench.module.css'
 import { type Bench, BenchContext } from './bench-context.ts'
 import { useKeepAwake } from './keep-awake.ts'
 import { NotLogged } from './not-logged.tsx'
-import { toFront } from './to-front.ts'
 
 interface BenchSessionProps {
   whole: WholeTrial
@@ -170,4 +169,14 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
       </div>
     </BenchContext>
   )
+}
+
+/** Lying on the bench a phone has no room for the page's head: what is done now begins with the doughs' clocks. */
+const lying = '(orientation: landscape) and (height < 30rem)'
+
+/** Brings what is done now into view. */
+export function toFront(): void {
+  const rail = document.querySelector('[data-bench-rail]')
+  if (rail && matchMedia(lying).matches) rail.scrollIntoView()
+  else window.scrollTo(0, 0)
 }

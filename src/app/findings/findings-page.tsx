@@ -1,5 +1,4 @@
 import { useState } from 'react'
-import type { Weights } from '@/app/findings/parts/weights.ts'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
@@ -7,6 +6,7 @@ import { toMend } from '@/core/fairness/in-turn.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { FindingsSections } from './findings-sections.tsx'
 import type { FindingsSource } from './findings-source.ts'
+import type { Weights } from './parts/trade-off-part.tsx'
 
 interface FindingsPageProps {
   source: FindingsSource

@@ -14,7 +14,6 @@ import { TasterPart } from '@/app/findings/parts/taster-part.tsx'
 import { TellApartPart } from '@/app/findings/parts/tell-apart-part.tsx'
 import { TooMuchPart } from '@/app/findings/parts/too-much-part.tsx'
 import { TradeOffPart } from '@/app/findings/parts/trade-off-part.tsx'
-import type { Weights } from '@/app/findings/parts/weights.ts'
 import { WhatIsOpen } from '@/app/findings/parts/what-is-open.tsx'
 import { WhatLevelsCost } from '@/app/findings/parts/what-levels-cost.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
@@ -25,6 +24,7 @@ import { openParts } from '@/core/wording/findings/open-parts.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './findings.module.css'
 import type { FindingsSource } from './findings-source.ts'
+import type { Weights } from './parts/trade-off-part.tsx'
 
 interface FindingsSectionsProps {
   source: FindingsSource

@@ -5,8 +5,8 @@ import { Notice } from '@/app/kit/page/notice.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { forgetLongWork, type LongWorkEnd, longWork } from '@/app/services/long-work.ts'
+import { sealedInFileText } from '@/core/wording/files/backup-text.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
-import { sealedInFileText } from '@/core/wording/files/sealed-in-file-text.ts'
 import { RestoreReport } from './restore-report.tsx'
 
 /** How far a backup or restore is, and how it ended. */

@@ -1,6 +1,6 @@
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { sealedInFileText } from '@/core/wording/files/sealed-in-file-text.ts'
+import { sealedInFileText } from '@/core/wording/files/backup-text.ts'
 
 interface BackupDialogProps {
   /** How many of the trials are sealed. */

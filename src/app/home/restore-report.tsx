@@ -4,7 +4,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { forgetLongWork } from '@/app/services/long-work.ts'
 import { restoreLock } from '@/app/services/restore-lock.ts'
 import { useServices } from '@/app/services/services.ts'
-import { leftOutText, picturesLostText, restoreText } from '@/core/wording/files/restore-text.ts'
+import { leftOutText, picturesLostText, restoreText } from '@/core/wording/files/backup-text.ts'
 import type { RestoreRecord } from '@/notebook/restore-record.ts'
 import styles from './home.module.css'
 

@@ -2,7 +2,6 @@ import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
-import { linesAtOnce } from './lines-at-once.ts'
 import { TrialLine } from './trial-line.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
 
@@ -36,3 +35,6 @@ export function TrialList({ lines, left, onMore, ...acts }: TrialListProps) {
     </>
   )
 }
+
+/** As many lines as a person looks through before searching; drawing thousands would make the notebook slow to open. */
+export const linesAtOnce = 50

@@ -7,7 +7,6 @@ import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { fileStem } from './file-stem.ts'
 import styles from './report.module.css'
 import { saveArchive } from './save-archive.ts'
 
@@ -47,4 +46,16 @@ export function Downloads({ whole, scores, document, onPrint }: DownloadsProps) 
       </Button>
     </div>
   )
+}
+
+/** A file name from a question: plain letters and figures with hyphens, at most 60 long, never empty. */
+export function fileStem(question: string): string {
+  const plain = question
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 60)
+    .replace(/^-+|-+$/g, '')
+  return plain === '' ? 'report' : `report-${plain}`
 }

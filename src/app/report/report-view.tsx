@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
@@ -16,7 +17,6 @@ import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import styles from './report.module.css'
-import { SvgPicture } from './svg-picture.tsx'
 
 interface ReportViewProps {
   document: ReportDocument
@@ -180,4 +180,14 @@ function Table({ block }: { block: TableBlock }) {
 
 function Words({ text, few }: { text: string; few: boolean }) {
   return <span className={few ? styles.few : styles.words}>{boundUnits(text)}</span>
+}
+
+/** A chart of the report, drawn as plain SVG by the report itself: the screen shows exactly what the file holds. */
+export function SvgPicture({ svg }: { svg: string }) {
+  const ref = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    const parsed = new DOMParser().parseFromString(svg, 'text/html').body.firstElementChild
+    if (parsed) ref.current?.replaceChildren(parsed)
+  }, [svg])
+  return <div ref={ref} />
 }

@@ -4,7 +4,7 @@ import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { wallClock } from '@/core/wording/words/wall-clock.ts'
+import { wallClock } from '@/core/wording/words/civil-moment.ts'
 
 /** How long a better plan is sought, in milliseconds. */
 const searchMilliseconds = 1000

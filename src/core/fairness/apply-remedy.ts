@@ -1,16 +1,17 @@
-import { withSessions } from '@/core/plan-edits/day/sessions.ts'
 import { withSharedDose } from '@/core/plan-edits/doses/shared-doses.ts'
-import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
 import { withLevelWaters } from '@/core/plan-edits/levels/own-water.ts'
 import { startedEnd, withEnds, withRepeats } from '@/core/plan-edits/method/ends-by.ts'
 import { withMatchedWater } from '@/core/plan-edits/method/temperatures.ts'
-import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
+import { inFactor, inResponse, withSessions } from '@/core/plan-edits/parts/in-part.ts'
 import { withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
 import { withPieces } from '@/core/plan-edits/pieces/with-pieces.ts'
 import { recordedBy } from '@/core/plan-edits/responses/recorded-by.ts'
 import { most } from '@/core/record/most.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import type { FairnessItem } from './fairness-item.ts'
+import { leftToMend } from './in-turn.ts'
 import type { Remedy } from './remedy.ts'
+import { isPress } from './remedy.ts'
 
 /**
  * The plan with a remedy applied, by the same acts as a press on the page, never changed in place; the plan itself when the
@@ -66,4 +67,12 @@ export function applyRemedy(plan: Plan, remedy: Remedy): Plan {
     default:
       return plan
   }
+}
+
+/** The plan that mends: the same once more, with the first remedy of every open item that one press can apply. */
+export function mendingPlan(plan: Plan, items: readonly FairnessItem[]): Plan {
+  return leftToMend(items).reduce((mended, { remedies }) => {
+    const remedy = remedies.find(isPress)
+    return remedy ? applyRemedy(mended, remedy) : mended
+  }, plan)
 }

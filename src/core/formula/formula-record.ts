@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
-import { countTo, listOf } from '@/core/record/list.ts'
+import { countTo, listOf } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape, percentShape, shareShape } from '@/core/record/quantity.ts'
 import { nameShape } from '@/core/record/text.ts'

@@ -1,11 +1,10 @@
 import * as z from 'zod/mini'
 import { formulaShape } from '@/core/formula/formula-record.ts'
 import { mixingWayShape, statedWorkShape } from '@/core/kitchen/mixing-way.ts'
-import { idShape } from '@/core/record/id.ts'
-import { countTo, listOf } from '@/core/record/list.ts'
+import { countTo, listOf } from '@/core/record/count.ts'
+import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { celsiusShape, gramsShape } from '@/core/record/quantity.ts'
-import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 import { stepShape } from '@/core/trial/step.ts'
 

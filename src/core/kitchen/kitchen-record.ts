@@ -1,8 +1,7 @@
 import * as z from 'zod/mini'
 import { countShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
+import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 import { celsiusShape, gramsShape, secondsShape, shareShape } from '@/core/record/quantity.ts'
-import { atShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 import { mixingWayShape, statedWorkShape } from './mixing-way.ts'
 

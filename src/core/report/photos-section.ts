@@ -3,7 +3,7 @@ import { piecesAbout } from '@/core/session/line.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { CivilClock } from '@/core/wording/words/civil-time.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import type { ReportSection } from './report-block.ts'
 

@@ -1,10 +1,8 @@
 import * as z from 'zod/mini'
-import { countShape, wholeShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
-import { countTo } from '@/core/record/list.ts'
+import { countShape, countTo, wholeShape } from '@/core/record/count.ts'
+import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { answeredShape, celsiusShape, gramsShape } from '@/core/record/quantity.ts'
-import { atShape, zoneShape } from '@/core/record/stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
 const aboutShape = z.strictObject({

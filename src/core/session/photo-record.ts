@@ -1,6 +1,5 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
-import { atShape } from '@/core/record/stamp.ts'
+import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 
 /** A photo by reference: the picture itself stays in the notebook and travels in a backup, not in a trial file. */
 export const photoShape = z.strictObject({

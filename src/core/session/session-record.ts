@@ -1,9 +1,7 @@
 import * as z from 'zod/mini'
-import { countShape, wholeShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
-import { listOf } from '@/core/record/list.ts'
+import { countShape, listOf, wholeShape } from '@/core/record/count.ts'
+import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
-import { atShape, zoneShape } from '@/core/record/stamp.ts'
 
 const letterShape = z.string().check(z.regex(/^[A-Z]{1,2}$/))
 

@@ -1,9 +1,7 @@
 import * as z from 'zod/mini'
-import { wholeShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
-import { listOf } from '@/core/record/list.ts'
+import { listOf, wholeShape } from '@/core/record/count.ts'
+import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
-import { atShape } from '@/core/record/stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 import { answerShape } from '@/core/seal/blind/answer.ts'
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
-import { countTo, listOf } from '@/core/record/list.ts'
+import { countTo, listOf } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 
 const seconds = z.number().check(z.int(), z.gte(0), z.lte(3600))

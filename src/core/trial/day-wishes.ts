@@ -1,9 +1,8 @@
 import * as z from 'zod/mini'
-import { countShape } from '@/core/record/count.ts'
-import { countTo, listOf } from '@/core/record/list.ts'
+import { countShape, countTo, listOf } from '@/core/record/count.ts'
+import { atShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { secondsShape } from '@/core/record/quantity.ts'
-import { atShape } from '@/core/record/stamp.ts'
 
 /** Minutes from midnight. */
 const timeOfDayShape = z.number().check(z.int(), z.gte(0), z.lt(24 * 60))

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { nameShape } from '@/core/record/text.ts'
 
 /** Where in the method the factor begins to act; before it one dough may serve all levels. */

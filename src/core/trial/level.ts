@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
-import { listOf } from '@/core/record/list.ts'
+import { listOf } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { percentShape } from '@/core/record/quantity.ts'
 import { nameShape, noteShape, shortNameShape } from '@/core/record/text.ts'

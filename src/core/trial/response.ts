@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 
 /** Measures the notebook works out itself from what the bench logs (masses, sizes, stamps). `own` is typed in. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
-import { countTo } from '@/core/record/list.ts'
+import { countTo } from '@/core/record/count.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { celsiusShape, secondsShape } from '@/core/record/quantity.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'

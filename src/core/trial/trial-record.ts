@@ -1,7 +1,6 @@
 import * as z from 'zod/mini'
 import { wholeShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
-import { atShape, zoneShape } from '@/core/record/stamp.ts'
+import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
 /** How a trial continues another: its winner confirmed, its range narrowed, or simply made again. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { countShape } from '@/core/record/count.ts'
-import { idShape } from '@/core/record/id.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 
 /** What is written down before the first mix beside the expectation, since it decides how clear an answer must be; locked with it. */
 export const writtenFirstShape = z.strictObject({

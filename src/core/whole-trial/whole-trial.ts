@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
-import { listOf } from '@/core/record/list.ts'
+import { listOf } from '@/core/record/count.ts'
 import { most } from '@/core/record/most.ts'
 import { eventShape } from '@/core/session/event-record.ts'
 import { photoShape } from '@/core/session/photo-record.ts'

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
+import { mendingPlan } from '@/core/fairness/apply-remedy.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
-import { mendingPlan } from '@/core/fairness/mending-plan.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sampleTrial } from '../findings/sample-trial.ts'
 

@@ -2,14 +2,12 @@ import fc from 'fast-check'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import type { KitchenThing, Scale } from '@/core/kitchen/kitchen-record.ts'
 import { withThingChosen } from '@/core/plan-edits/day/choose-thing.ts'
-import { withSessions } from '@/core/plan-edits/day/sessions.ts'
 import { withSharedDose } from '@/core/plan-edits/doses/shared-doses.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { factorKinds } from '@/core/plan-edits/factor/factor-kinds.ts'
-import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
 import { withBatchSize, withBatchSizedBy } from '@/core/plan-edits/formula/batch-size.ts'
 import { flourScaled } from '@/core/plan-edits/formula/flour-scaled.ts'
-import { asKind } from '@/core/plan-edits/formula/ingredient-kind.ts'
+import { asKind } from '@/core/plan-edits/formula/one-ingredient.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
 import { usualIngredient, usualPreferment } from '@/core/plan-edits/formula/usual-ingredient.ts'
 import { withChanges } from '@/core/plan-edits/levels/changes.ts'
@@ -22,7 +20,13 @@ import { startedChange } from '@/core/plan-edits/levels/started-change.ts'
 import { startedEnd, withEnds } from '@/core/plan-edits/method/ends-by.ts'
 import { withMatchedWater, withTemperaturePlanned } from '@/core/plan-edits/method/temperatures.ts'
 import { withStepOfKind } from '@/core/plan-edits/method/with-step.ts'
-import { inFormula, inIngredient, inLevel } from '@/core/plan-edits/parts/in-part.ts'
+import {
+  inFactor,
+  inFormula,
+  inIngredient,
+  inLevel,
+  withSessions,
+} from '@/core/plan-edits/parts/in-part.ts'
 import { withTaster } from '@/core/plan-edits/people/tasters.ts'
 import { withTellApart } from '@/core/plan-edits/people/tell-apart.ts'
 import { withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'

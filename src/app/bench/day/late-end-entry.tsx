@@ -5,8 +5,7 @@ import { TextField } from '@/app/kit/field/text-field.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { momentOf, typedTimeOfDay } from '@/core/session/press/time-of-day.ts'
 import { impossibleTimeText } from '@/core/wording/bench/impossible-time-text.ts'
-import { civilTime } from '@/core/wording/words/civil-time.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { civilTime, clockTime } from '@/core/wording/words/civil-time.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 
 interface LateEndEntryProps {

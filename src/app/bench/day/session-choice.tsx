@@ -3,7 +3,7 @@ import { createPortal } from 'react-dom'
 import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { Session } from '@/core/session/session-record.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
 import styles from './session-choice.module.css'
 

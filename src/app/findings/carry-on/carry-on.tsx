@@ -6,7 +6,8 @@ import { arrivingAt } from '@/app/kit/page/arriving-at.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
-import { mendingPlan } from '@/core/fairness/mending-plan.ts'
+import { mendingPlan } from '@/core/fairness/apply-remedy.ts'
+import type { FindingsDocument } from '@/core/findings/findings-document.ts'
 import { levelToAdopt } from '@/core/findings/judged/level-to-adopt.ts'
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import { isPresent } from '@/core/findings/reason.ts'
@@ -21,7 +22,6 @@ import { expectationSentence } from '@/core/wording/findings/expectation-sentenc
 import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText, nextTitles } from '@/core/wording/findings/next-step-text.ts'
 import { Adopt } from './adopt.tsx'
-import { bestInside } from './best-inside.ts'
 import { TrialOfItsOwn } from './trial-of-its-own.tsx'
 import { winnerAndRival } from './winner.ts'
 
@@ -175,4 +175,12 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
       {title}
     </Button>
   )
+}
+
+/** The stretch to narrow to: where the best may lie, once it is shown to lie in between. */
+export function bestInside({ responses }: FindingsDocument): { low: number; high: number } | null {
+  const conclusion = responses[0]?.conclusion
+  if (!conclusion?.next.includes('narrow') || !isPresent(conclusion.place)) return null
+  const { low, high } = conclusion.place
+  return { low, high }
 }

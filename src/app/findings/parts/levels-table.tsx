@@ -4,7 +4,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { TableBlock } from '@/core/report/report-block.ts'
 import { levelsTable, meansTable } from '@/core/report/result-tables.ts'
 import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
-import { unbroken } from './unbroken.ts'
+import { unbroken } from '@/core/wording/words/bound-units.ts'
 
 /** What happened at each level and the means that are compared, as tables: the chart for those who read figures. */
 export function LevelsTable({ answer, index }: { answer: FindingsAnswer; index: number }) {

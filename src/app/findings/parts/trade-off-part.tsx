@@ -8,7 +8,6 @@ import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { tradeOffSentence } from '@/core/wording/findings/trade-off-sentence.ts'
 import { Method } from './method.tsx'
 import { PartFold } from './part-fold.tsx'
-import type { Weights } from './weights.ts'
 
 interface TradeOffPartProps {
   answer: FindingsAnswer
@@ -75,3 +74,6 @@ export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) 
     </PartFold>
   )
 }
+
+/** Weights of the trade-off by response id; null until somebody moves one. */
+export type Weights = readonly { responseId: string; weight: number }[] | null

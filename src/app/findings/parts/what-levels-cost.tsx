@@ -5,13 +5,12 @@ import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import type { Naming } from '@/core/wording/findings/answer-of-rung.ts'
 import { asGoodFigures } from '@/core/wording/findings/as-good-figures.ts'
-import { costSentence } from '@/core/wording/findings/cost-sentence.ts'
-import { handlingHead } from '@/core/wording/findings/handling-head.ts'
+import { costSentence, handlingHead } from '@/core/wording/findings/cost-sentence.ts'
 import { levelInWords } from '@/core/wording/findings/named-in-findings.ts'
+import { unbroken } from '@/core/wording/words/bound-units.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { Method } from './method.tsx'
 import { PartFold } from './part-fold.tsx'
-import { unbroken } from './unbroken.ts'
 
 interface WhatLevelsCostProps {
   main: ResponseFindings

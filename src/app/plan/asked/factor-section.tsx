@@ -10,7 +10,6 @@ import { useServices } from '@/app/services/services.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { withFactorKind } from '@/core/plan-edits/factor/factor-for-kind.ts'
 import { factorKinds, factsOfKind } from '@/core/plan-edits/factor/factor-kinds.ts'
-import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
 import {
   hasOwnWater,
   withLevelWaters,
@@ -18,6 +17,7 @@ import {
   withSameWater,
 } from '@/core/plan-edits/levels/own-water.ts'
 import { shareWaters } from '@/core/plan-edits/levels/share-waters.ts'
+import { inFactor } from '@/core/plan-edits/parts/in-part.ts'
 import { withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
 import type { Factor } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'

@@ -1,7 +1,7 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { factsOfKind } from '@/core/plan-edits/factor/factor-kinds.ts'
-import { inFactor } from '@/core/plan-edits/factor/in-factor.ts'
+import { inFactor } from '@/core/plan-edits/parts/in-part.ts'
 import type { ActsOn } from '@/core/trial/factor.ts'
 
 /** Which ingredient, preferment or step the factor moves; a flour's share also names the flour it is taken from. */

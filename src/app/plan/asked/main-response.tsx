@@ -9,7 +9,7 @@ import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
 import { presetsLeft, withPreset } from '@/core/plan-edits/responses/main-response.ts'
 import { responsePresets } from '@/core/plan-edits/responses/response-presets.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { responseUnit } from '@/core/wording/words/response-unit.ts'
+import { responseUnit } from '@/core/wording/words/unit-name.ts'
 
 const marginCheck = moreThanNothing(1000)
 

@@ -9,7 +9,7 @@ import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
 import { recordedBy } from '@/core/plan-edits/responses/recorded-by.ts'
 import { startedBetter } from '@/core/plan-edits/responses/started-better.ts'
 import type { Response } from '@/core/trial/response.ts'
-import { responseUnit } from '@/core/wording/words/response-unit.ts'
+import { responseUnit } from '@/core/wording/words/unit-name.ts'
 import { ResponseScale } from './response-scale.tsx'
 
 const namesResponse = visibleName("the response's name")

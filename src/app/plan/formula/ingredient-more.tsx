@@ -1,7 +1,7 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { Ingredient } from '@/core/formula/formula-record.ts'
-import { withFlourBag } from '@/core/plan-edits/formula/flour-bag.ts'
+import { withFlourBag } from '@/core/plan-edits/formula/one-ingredient.ts'
 import { otherYeastsText } from '@/core/wording/weighing/yeast-text.ts'
 import styles from './formula-section.module.css'
 import { IngredientWater } from './ingredient-water.tsx'

@@ -4,7 +4,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import type { ReadFormulaItem } from '@/core/formula/pasted/formula-from-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
-import { asideText, lineRefusal } from '@/core/wording/plan/line-refusal.ts'
+import { asideText, lineRefusal } from '@/core/wording/plan/refusals.ts'
 import { ingredientKindNames } from '@/core/wording/words/ingredient-kind-names.ts'
 import styles from './formula-section.module.css'
 

@@ -8,7 +8,7 @@ import { useServices } from '@/app/services/services.ts'
 import { withSeries } from '@/core/plan-edits/levels/level-series.ts'
 import { levelsBetween, mostLevels } from '@/core/trial/levels-between.ts'
 import { plainNumber, shortUnit } from '@/core/units/number-text.ts'
-import { seriesRefusal } from '@/core/wording/plan/series-refusal.ts'
+import { seriesRefusal } from '@/core/wording/plan/refusals.ts'
 
 const countCheck = wholeBetween(2, mostLevels)
 

@@ -1,7 +1,7 @@
 import { useEffect } from 'react'
+import { arrivesAt } from '@/app/kit/page/arriving-at.ts'
 import { type PlanPartId, partOf } from './part-names.ts'
 import { usePlanActions, usePlanPage } from './plan-page-context.ts'
-import { bringIntoView } from './show-part.ts'
 
 /** Brings a place of the plan into view and puts the focus into its first field, after the rows on the way have opened. */
 export function JumpWatch() {
@@ -47,4 +47,27 @@ function elementAt(to: string): HTMLElement | null {
   return around === null
     ? null
     : document.querySelector<HTMLElement>(`[data-plan-part="${around}"]`)
+}
+
+/** Brings a part of the page to the top of what scrolls around it. */
+export function showPart(id: string): void {
+  const part = document.getElementById(id)
+  if (part) bringIntoView(part, 'start')
+}
+
+/**
+ * Brings an element into view, and there again in the frames that follow: parts that rested out of sight take their true
+ * height only as they come near.
+ */
+export function bringIntoView(element: Element, block: 'start' | 'center', frames = 3): void {
+  element.scrollIntoView({ block })
+  if (frames > 0) requestAnimationFrame(() => bringIntoView(element, block, frames - 1))
+}
+
+/** Brings a part into view when the way to this page led to it, as soon as what it shows is there. */
+export function useArrivalHere(part: string, isThere: boolean): void {
+  const jumpTo = usePlanPage((page) => page.jumpTo)
+  useEffect(() => {
+    if (isThere && arrivesAt(part)) jumpTo(part)
+  }, [part, isThere, jumpTo])
 }

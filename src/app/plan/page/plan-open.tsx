@@ -13,8 +13,7 @@ import type { PlanPage } from './plan-page.ts'
 import { PlanPageBody } from './plan-page-body.tsx'
 import { PlanPageContext } from './plan-page-context.ts'
 import { createPlanPage } from './plan-page-store.ts'
-import { lockedRefusal } from './plan-refusals.ts'
-import { planTroubles } from './plan-troubles.ts'
+import { lockedRefusal, planTroubles } from './plan-troubles.ts'
 
 interface Props {
   kitchen: readonly KitchenThing[]

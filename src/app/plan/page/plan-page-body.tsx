@@ -1,4 +1,7 @@
+import type { ReactNode } from 'react'
 import { memo } from 'react'
+import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
+import { temperatureText } from '@/app/kit/field/temperature-words.ts'
 import { useNarrow } from '@/app/kit/look/use-narrow.ts'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { PlanSentences } from '@/app/plan/asked/plan-sentences.tsx'
@@ -14,24 +17,23 @@ import { TemperaturesSection } from '@/app/plan/method/temperatures-section.tsx'
 import { DayCostPanel } from '@/app/plan/panels/day-cost-panel.tsx'
 import { DetectPanel } from '@/app/plan/panels/detect-panel.tsx'
 import { FairnessPanel } from '@/app/plan/panels/fairness-panel.tsx'
-import { FairnessProvider } from '@/app/plan/panels/fairness-provider.tsx'
-import { useFairness } from '@/app/plan/panels/use-fairness.ts'
+import { FairnessContext, useAskedFairness, useFairness } from '@/app/plan/panels/use-fairness.ts'
 import { WaterPanel } from '@/app/plan/panels/water-panel.tsx'
 import { PrintSheets } from '@/app/plan/paper/print-sheets.tsx'
 import { SessionsSection } from '@/app/plan/people/sessions-section.tsx'
 import { TastersSection } from '@/app/plan/people/tasters-section.tsx'
 import { MethodPart, SheetPart } from '@/app/plan/sheet/worked-parts.tsx'
 import { StartWays } from '@/app/plan/start/start-ways.tsx'
-import { fairnessCountText } from '@/core/wording/fairness/fairness-count-text.ts'
+import { fairnessCountText } from '@/core/wording/fairness/fairness-text.ts'
+import { partResults } from '@/core/wording/plan/part-results.ts'
 import { BeginFoot } from './begin-foot.tsx'
 import { BeginSession } from './begin-session.tsx'
-import { JumpWatch } from './jump-watch.tsx'
+import { JumpWatch, useArrivalHere } from './jump-watch.tsx'
 import { PlanFold } from './plan-fold.tsx'
 import styles from './plan-page-body.module.css'
+import { usePlanPage } from './plan-page-context.ts'
 import { PlanPart } from './plan-part.tsx'
 import { PlanState } from './plan-state.tsx'
-import { useArrivalHere } from './use-arrival-here.ts'
-import { usePartResults } from './use-part-results.ts'
 
 /**
  * The whole plan: its rail, two sentences whose values open in place, the ledger and the method; beside it whether it can
@@ -166,4 +168,17 @@ function AskedFolds({ narrow }: { narrow: boolean }) {
       ) : null}
     </div>
   )
+}
+
+/** What stands in each folded part of the plan, in one line. */
+export function usePartResults() {
+  const plan = usePlanPage((page) => page.plan)
+  const kitchen = usePlanPage((page) => page.kitchen)
+  const unit = useTemperatureUnit()
+  return partResults(plan, kitchen, (celsius) => temperatureText(celsius, unit))
+}
+
+/** Holds the fairness check of the open plan for the rows, the folded row and the foot that show it. */
+export function FairnessProvider({ children }: { children: ReactNode }) {
+  return <FairnessContext value={useAskedFairness()}>{children}</FairnessContext>
 }

@@ -1,5 +1,5 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
+import type { TakenOut } from '@/core/plan-edits/take-out/take-out.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'

@@ -1,4 +1,4 @@
-import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
+import type { TakenOut } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { usePlanStore } from './plan-page-context.ts'
 

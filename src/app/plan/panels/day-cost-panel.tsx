@@ -1,6 +1,6 @@
 import { memo, useDeferredValue, useMemo } from 'react'
 import { Section } from '@/app/kit/page/section.tsx'
-import { judgedParts } from '@/app/plan/page/judged-parts.ts'
+import { judgedParts } from '@/app/plan/page/read-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { dayCost } from '@/core/clock-plan/day-cost.ts'

@@ -1,7 +1,7 @@
 import { createContext, useContext, useMemo } from 'react'
-import { judgedParts } from '@/app/plan/page/judged-parts.ts'
 import { useLearnedSpread, useLearnedWork } from '@/app/plan/page/learned-context.ts'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { judgedParts } from '@/app/plan/page/read-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { answerOf, useAnswer } from '@/app/worker/use-answer.ts'

@@ -6,7 +6,7 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { useLocked } from '@/app/plan/page/use-locked.ts'
-import { withSessions } from '@/core/plan-edits/day/sessions.ts'
+import { withSessions } from '@/core/plan-edits/parts/in-part.ts'
 import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import { most } from '@/core/record/most.ts'
 import { SessionList } from './session-list.tsx'

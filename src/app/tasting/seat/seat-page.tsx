@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { arriveAt } from './arrive-at.ts'
 import styles from './tasting.module.css'
 
 interface SeatPageProps {
@@ -32,4 +31,14 @@ export function SeatPage(props: SeatPageProps) {
       {foot ? <div className={styles.foot}>{foot}</div> : null}
     </section>
   )
+}
+
+/**
+ * Moves focus, and with it the page, to what has just come to the table: the next code after a seal, the set, the thanks. A
+ * keyboard goes on from there, a screen reader says it, and a phone shows it from its top.
+ */
+export function arriveAt(element: HTMLElement | null): void {
+  if (!element) return
+  window.scrollTo(0, 0)
+  element.focus({ preventScroll: true })
 }

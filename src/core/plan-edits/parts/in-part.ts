@@ -1,4 +1,6 @@
 import type { Formula, Ingredient, Preferment } from '@/core/formula/formula-record.ts'
+import { most } from '@/core/record/most.ts'
+import type { Factor } from '@/core/trial/factor.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Response } from '@/core/trial/response.ts'
@@ -64,3 +66,18 @@ export const inResponse = (plan: Plan, id: string, edit: (one: Response) => Resp
   ...plan,
   responses: edited(plan.responses, id, edit),
 })
+
+/** The plan with its factor changed in name, unit, what it moves or what is held. Its kind turns by `withFactorKind`. */
+export function inFactor(plan: Plan, next: Partial<Factor>): Plan {
+  return { ...plan, factor: { ...plan.factor, ...next } }
+}
+
+/** The plan with a difference that the baker knows of and goes on with. */
+export function accepting(plan: Plan, key: string): Plan {
+  return { ...plan, accepted: [...new Set([...plan.accepted, key])] }
+}
+
+/** The plan made so many times; past the most, as it is. */
+export function withSessions(plan: Plan, plannedSessions: number): Plan {
+  return plannedSessions > most.plannedSessions ? plan : { ...plan, plannedSessions }
+}

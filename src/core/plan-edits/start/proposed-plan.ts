@@ -1,8 +1,7 @@
 import type { Way } from '@/core/design/proposal/propose.ts'
-import { withSessions } from '@/core/plan-edits/day/sessions.ts'
 import { withAnotherLevel } from '@/core/plan-edits/levels/measured-level.ts'
 import { wideLevels } from '@/core/plan-edits/levels/wide-levels.ts'
-import { inResponse } from '@/core/plan-edits/parts/in-part.ts'
+import { inResponse, withSessions } from '@/core/plan-edits/parts/in-part.ts'
 import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { withBatchFor, withDoughs } from '@/core/plan-edits/pieces/with-doughs.ts'
 import {

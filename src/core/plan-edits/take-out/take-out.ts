@@ -3,7 +3,6 @@ import { withChanges } from '@/core/plan-edits/levels/changes.ts'
 import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { withWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { TakenOut } from './taken-out.ts'
 
 /**
  * Takes one ingredient out of the whole plan: the formula, every preferment's parts, shared doses and the changes of a
@@ -171,4 +170,13 @@ function putBack<Thing extends { id: string }>(
 ): Thing[] {
   if (things.some((each) => each.id === thing.id)) return [...things]
   return [...things.slice(0, index), thing, ...things.slice(index)]
+}
+
+/** Something taken out of a plan: the plan without it, and how to put it back into the plan as it stands by then. */
+export interface TakenOut {
+  id: string
+  /** What it was called. */
+  what: string
+  plan: Plan
+  restore: (plan: Plan) => Plan
 }

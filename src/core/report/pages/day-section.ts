@@ -9,7 +9,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { departuresInShort } from '@/core/wording/bench/departures-in-short.ts'
 import { methodLine } from '@/core/wording/house/house-text.ts'
 import type { CivilClock } from '@/core/wording/words/civil-time.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { idShape } from '@/core/record/id.ts'
+import { idShape } from '@/core/record/id-and-stamp.ts'
 import { answeredShape } from '@/core/record/quantity.ts'
 import { noteShape } from '@/core/record/text.ts'
 

@@ -1,4 +1,4 @@
-import { quantileOfSorted } from '@/core/statistics/description/quantile-of-sorted.ts'
+import { quantileOfSorted } from '@/core/statistics/description/describe.ts'
 import { fTails } from '@/core/statistics/distributions/f.ts'
 import { tHalfWidth, tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
 import type { PairOfLevels } from './all-pairs.ts'

@@ -1,6 +1,5 @@
-import { deviation, mean } from 'd3-array'
+import { deviation, mean, quantileSorted } from 'd3-array'
 import { tHalfWidth } from '@/core/statistics/distributions/students-t.ts'
-import { quantileOfSorted } from './quantile-of-sorted.ts'
 
 /** What some values look like; the spread and the limits are null where there are fewer than two values. */
 export type Description = {
@@ -36,4 +35,10 @@ export function describe(values: ArrayLike<number>, confidence = 0.95): Descript
     least: sorted[0] ?? null,
     most: sorted.at(-1) ?? null,
   }
+}
+
+/** The value that a share of sorted numbers lies below (quantile type 7); undefined when there are none. */
+export function quantileOfSorted(sorted: Float64Array, share: number): number | undefined {
+  // The library reads anything with a length and places; its types know of arrays alone.
+  return quantileSorted(sorted as ArrayLike<number> as number[], share)
 }

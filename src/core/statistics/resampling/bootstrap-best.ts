@@ -1,4 +1,4 @@
-import { quantileOfSorted } from '@/core/statistics/description/quantile-of-sorted.ts'
+import { quantileOfSorted } from '@/core/statistics/description/describe.ts'
 import { type Answer, refuse } from '@/core/statistics/reason.ts'
 import type { CurveClusters } from './clusters.ts'
 import { drawsIn, mostPaired } from './draw-clusters.ts'

@@ -1,4 +1,4 @@
-import type { EarlyEnd } from '@/core/session/press/early-end.ts'
+import type { EarlyEnd } from '@/core/session/press/untimely-end.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'

@@ -1,5 +1,5 @@
 import type { ImpossibleTime } from '@/core/session/press/impossible-time.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 
 /** Why a time cannot be, and what to write in its place. */
 export function impossibleTimeText(found: ImpossibleTime, zone: string): string {

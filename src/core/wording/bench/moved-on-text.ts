@@ -1,7 +1,7 @@
 import type { MovedOn } from '@/core/session/press/moved-on.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { unitLetter } from '@/core/wording/words/unit-name.ts'
 import { eventText } from './event-text.ts'
 

@@ -1,5 +1,5 @@
 import type { OddWeight } from '@/core/session/press/odd-weight.ts'
-import { decimalText } from '@/core/units/number-text.ts'
+import { decimalsOf, decimalText } from '@/core/units/number-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 
 /** A reading that is off, in a baker's words: what is wrong and what mends it, and what it makes of the level. */
@@ -30,3 +30,13 @@ export function oddWeightText(
 }
 
 const offDecimals = (grams: number) => (Math.abs(grams) < 10 ? 2 : 1)
+
+/** How a reading stands to its target (grams), in words: "45 g short: add 45 g", "12 g over", "as planned". */
+export function differenceText(grams: number, target: number): { words: string; off: boolean } {
+  const decimals = Math.max(decimalsOf(grams), decimalsOf(target))
+  const off = decimalText(Math.abs(grams - target), Math.min(decimals, 2))
+  if (Number(off) === 0) return { words: 'as planned', off: false }
+  return grams < target
+    ? { words: `${off} g short: add ${off} g`, off: true }
+    : { words: `${off} g over`, off: true }
+}

@@ -40,3 +40,10 @@ const severities: Readonly<Record<FairnessItem['when'], Readonly<Record<Severity
 export function severityText({ severity, when }: Pick<FairnessItem, 'severity' | 'when'>): string {
   return severities[when][severity]
 }
+
+/** How the fairness check came out, as three counts: "1 to fix, 8 to know, 13 fine". */
+export function fairnessCountText(items: readonly Pick<FairnessItem, 'severity'>[]): string {
+  const count = (severity: FairnessItem['severity']) =>
+    items.filter((item) => item.severity === severity).length
+  return `${count('fix')} to fix, ${count('know')} to know, ${count('fine')} fine`
+}

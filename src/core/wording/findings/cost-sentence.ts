@@ -51,3 +51,6 @@ function costWords(ease: NonNullable<ScoreTable['ease']>, naming: LevelNaming): 
     )
   return `${asSentenceStart(parts.join('; '))}.`
 }
+
+/** Handling scores are turned so that more is easier, whichever way they were asked; the head of their column says so. */
+export const handlingHead = 'Ease of handling, 9 is easiest'

@@ -6,7 +6,7 @@ import { writtenFirst } from '@/core/trial/written-first.ts'
 import { plainNumber, shortUnit, withUnit } from '@/core/units/number-text.ts'
 import { levelShort, levelText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
-import { responseUnit } from '@/core/wording/words/response-unit.ts'
+import { responseUnit } from '@/core/wording/words/unit-name.ts'
 
 /** What a value of a plan's sentence opens. */
 export type AskedPart = 'factor' | 'levels' | 'main' | 'expectation' | 'hoped'

@@ -4,3 +4,8 @@ const beforeUnit = /(\d) (?=%|°|(?:kg|g|mg|mL|mm|cm|h|min|s|points?)\b)/g
 export function boundUnits(text: string): string {
   return text.replace(beforeUnit, '$1\u00a0')
 }
+
+/** Short cells of a narrow table stay on one line; what is long may break. */
+export function unbroken(text: string): string {
+  return text.length > 24 ? text : text.replaceAll(' ', '\u00a0')
+}

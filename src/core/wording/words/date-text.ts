@@ -1,5 +1,4 @@
-import { type CivilClock, civilTime } from './civil-time.ts'
-import { clockTime } from './clock-time.ts'
+import { type CivilClock, civilTime, clockTime } from './civil-time.ts'
 
 const months = [
   'January',

@@ -1,5 +1,4 @@
-import { type CivilClock, type CivilTime, civilTime } from './civil-time.ts'
-import { clockTime } from './clock-time.ts'
+import { type CivilClock, type CivilTime, civilTime, clockTime } from './civil-time.ts'
 
 const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat']
 const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')

@@ -1,5 +1,6 @@
 import { letterOfLevel, type Unit } from '@/core/session/line.ts'
 import type { Piece, Session } from '@/core/session/session-record.ts'
+import type { Response } from '@/core/trial/response.ts'
 
 /**
  * A dough or piece without its level: the letter it works under, and which piece of that line it is: "flight 2", "warm-up",
@@ -25,4 +26,9 @@ function whichOfLine(session: Session, piece: Piece): string {
   const { flights } = session.dealt
   const flight = flights.find((each) => each.id === flightId)
   return flights.length > 1 && flight ? `flight ${flight.number}` : ''
+}
+
+/** What a difference in a response is counted in: points of its scale, or its own unit. */
+export function responseUnit({ scale }: Pick<Response, 'scale'>): string {
+  return scale.kind === 'measured' ? scale.unitOfMeasure : 'points'
 }

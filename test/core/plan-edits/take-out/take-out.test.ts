@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { usualPreferment } from '@/core/plan-edits/formula/usual-ingredient.ts'
+import type { TakenOut } from '@/core/plan-edits/take-out/take-out.ts'
 import {
   takeOutIngredient,
   takeOutLevel,
@@ -7,7 +8,6 @@ import {
   takeOutResponse,
   takeOutStep,
 } from '@/core/plan-edits/take-out/take-out.ts'
-import type { TakenOut } from '@/core/plan-edits/take-out/taken-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { idOf, planOfTest } from '../plan-of-test.ts'
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { lateEnd } from '@/core/session/press/late-end.ts'
+import { lateEnd } from '@/core/session/press/untimely-end.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
 import { minutes } from '../../../trial-of/made-up-day.ts'
 import { planOf } from '../../../trial-of/plan-of.ts'

@@ -3,7 +3,7 @@ import {
   picturesLostText,
   type RestoreToSay,
   restoreText,
-} from '@/core/wording/files/restore-text.ts'
+} from '@/core/wording/files/backup-text.ts'
 
 const record: RestoreToSay = {
   ...{ total: 5, cameIn: 3, already: 1, left: [], picturesLost: [], ended: 'whole' },

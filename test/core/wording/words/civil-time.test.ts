@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest'
-import { civilTime } from '@/core/wording/words/civil-time.ts'
-import { clockTime } from '@/core/wording/words/clock-time.ts'
+import { civilTime, clockTime } from '@/core/wording/words/civil-time.ts'
 import { dateText, momentText } from '@/core/wording/words/date-text.ts'
 
 test('a moment as the wall shows it, east and west of Greenwich', () => {

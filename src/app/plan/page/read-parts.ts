@@ -6,3 +6,14 @@ const stamps: readonly string[] = ['id', 'trialId', 'revision', 'at', 'zone']
 export const judgedParts = (Object.keys(planShape.shape) as (keyof Plan)[]).filter(
   (part) => !stamps.includes(part),
 )
+
+/** The parts of a plan that its weights follow from. */
+export const weighedParts = [
+  'formula',
+  'factor',
+  'levels',
+  'doughs',
+  'sharedDoses',
+  'kitchenIds',
+  'plannedSessions',
+] as const satisfies readonly (keyof Plan)[]

@@ -1,5 +1,7 @@
 import type { Ingredient, IngredientKind } from '@/core/formula/formula-record.ts'
 import { waterContentOf } from '@/core/formula/water-contents.ts'
+import { inIngredient } from '@/core/plan-edits/parts/in-part.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 
 /** The ingredient as another kind, with what that kind is usually told by and without what it is not. */
 export function asKind(one: Ingredient, kind: IngredientKind): Ingredient {
@@ -10,4 +12,13 @@ export function asKind(one: Ingredient, kind: IngredientKind): Ingredient {
   return holdsWater && water
     ? { ...bare, kind, waterPercent: water.waterPercent }
     : { ...bare, kind }
+}
+
+/** The plan with a flour taken from one of the kitchen's bags, which it then uses; or from none that is named (null). */
+export function withFlourBag(plan: Plan, ingredientId: string, lotId: string | null): Plan {
+  const next = inIngredient(plan, ingredientId, ({ flourLotId: _, ...one }) =>
+    lotId === null ? one : { ...one, flourLotId: lotId },
+  )
+  if (lotId === null || plan.kitchenIds.includes(lotId)) return next
+  return { ...next, kitchenIds: [...plan.kitchenIds, lotId] }
 }

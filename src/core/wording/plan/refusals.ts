@@ -1,5 +1,7 @@
 import type { AsideReason } from '@/core/formula/pasted/line-purpose.ts'
 import type { QuestionReason } from '@/core/formula/pasted/pasted-text.ts'
+import type { DealtSession } from '@/core/session/deal-session.ts'
+import { type LevelsBetween, mostLevels } from '@/core/trial/levels-between.ts'
 
 const refusals: Record<QuestionReason, string> = {
   'no-amount': 'How much? Write an amount with its unit, such as 10 g.',
@@ -54,4 +56,22 @@ const asides: Record<AsideReason, string> = {
 /** Why a pasted line is set aside. */
 export function asideText(why: AsideReason): string {
   return asides[why]
+}
+
+/** Why a series of levels cannot be made, with the mend. */
+export function seriesRefusal({ reason }: Extract<LevelsBetween, { ok: false }>): string {
+  return reason === 'same-ends'
+    ? 'First and last are the same. Write two different numbers.'
+    : `Write two different numbers and a count from 2 to ${mostLevels}.`
+}
+
+/** Why no session is dealt from a plan whose last change is not in the notebook. */
+export const planNotKeptText =
+  'The last change of the plan is not kept yet. Keep it first, by Try again at the head of this page.'
+
+/** Why a session could not be dealt, with the mend. */
+export function dealRefusal(refused: Extract<DealtSession, { ok: false }>): string {
+  return refused.reason === 'needs-two-levels'
+    ? 'A session compares two levels at least; add another.'
+    : `It needs ${refused.asked} serving codes and only ${refused.left} three-digit codes are left. Plan fewer flights.`
 }
