@@ -4,6 +4,7 @@ import { CoveredNote } from '@/app/bench/day/covered-note.tsx'
 import { DayParts } from '@/app/bench/day/day-parts.tsx'
 import { frontLine } from '@/app/bench/day/front-line.ts'
 import type { Entering } from '@/app/bench/day/log-presses.tsx'
+import { MadeAnew } from '@/app/bench/day/made-anew.tsx'
 import { nextOnLine } from '@/app/bench/day/next-on-line.ts'
 import { NowStep } from '@/app/bench/day/now-step.tsx'
 import { useAgenda } from '@/app/bench/day/use-agenda.ts'
@@ -156,7 +157,14 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
               )}
             </ErrorBoundary>
           )}
-          {entering ? null : <CoveredNote />}
+          {entering ? null : (
+            <>
+              <ErrorBoundary what="the day made anew" of={events}>
+                <MadeAnew items={items} />
+              </ErrorBoundary>
+              <CoveredNote />
+            </>
+          )}
         </div>
         <DayParts
           items={others}

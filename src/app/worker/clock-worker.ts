@@ -1,7 +1,11 @@
 import * as Comlink from 'comlink'
 import { type ClockOfPlan, firstClock, searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
+import { dayInTime } from '@/core/clock-plan/day-in-time.ts'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
+import { type DayAnew, dayAnew } from '@/core/session/anew/day-anew.ts'
+import type { Standing } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
@@ -19,7 +23,22 @@ export interface DayFound extends ClockOfPlan {
   ages: FairnessItem[]
 }
 
+export interface AnewAsked extends ClockAsked {
+  events: readonly Standing[]
+  now: number
+}
+
 const service = {
+  /** The rest of a day that is being worked, made anew from its log. */
+  anew({ plan, session, events, now }: AnewAsked): { of: number; anew: DayAnew | null } {
+    const wall = wallClock(plan.zone)
+    const inTime = (at: number, span: number) => {
+      const fixed = { what: 'start', at } as const
+      return dayInTime({ ...plan, day: { ...plan.day, fixed } }, span, wall)
+    }
+    const day = plannedDay(plan, session)
+    return { of: events.length, anew: dayAnew({ plan, session, events, day, inTime, now }) }
+  },
   /** The day that is followed now, at once. */
   first({ plan, session }: ClockAsked): DayFound {
     return withAges(plan, session, firstClock(plan, session, wallClock(plan.zone)))

@@ -54,7 +54,7 @@ function roughBegins(parts: DayAsked['parts'], { tasks }: DayAsked['rough']): Pl
 }
 
 /** The same day with the oven's queue left to the oven: where ages cannot be equal, nobody waits for the others. */
-function withoutQueue(problem: DayProblem, parts: DayAsked['parts']): DayProblem {
+export function withoutQueue(problem: DayProblem, parts: DayAsked['parts']): DayProblem {
   const queued = new Map(
     parts.flatMap(({ id, after }) =>
       after.map((each) => [`${each.from} ${id}`, each.queuedSeconds] as const),

@@ -1,5 +1,5 @@
 import { allowance, type RungOf } from './day-demands.ts'
-import type { DayProblem, Placed } from './day-problem.ts'
+import type { DayProblem, Order, Placed } from './day-problem.ts'
 import { equalSpans } from './equal-ranges.ts'
 import { beforeDemand, clash, type Hold, holdsOf, nodeOf, nodesOf } from './holds.ts'
 
@@ -108,4 +108,15 @@ function takenInTurn(
     })
   }
   return bounds
+}
+
+/** Who comes before whom at each resource in a plan, as orders that a day made anew may keep. */
+export function ordersTaken(problem: DayProblem, begins: Placed): Order[] {
+  const nodes = nodesOf(problem)
+  const ids = problem.tasks.map(({ id }) => id)
+  const times = [0, ...ids.map((id) => begins[id] ?? 0)]
+  return takenInTurn(problem, holdsOf(problem, nodes), times).flatMap(({ from, to, least }) => {
+    const [one, other] = [ids[from - 1], ids[to - 1]]
+    return one && other ? [{ from: one, to: other, fromBegin: true, seconds: least }] : []
+  })
 }
