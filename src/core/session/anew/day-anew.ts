@@ -230,7 +230,9 @@ function othersWait(of: OthersWait): DayAnew['wait'] {
     const others = own.filter(
       ({ id, batchId: other }) =>
         other !== batchId &&
-        !late.some((one) => one.batchId === other && one.stepId === stepId) &&
+        !late.some(
+          (one) => one.batchId === other && one.stepId === stepId && one.seconds > seconds - 60,
+        ) &&
         (behind.get(id) ?? 0) < wanted - 30 &&
         asked.parts.some(({ id: next, after }) =>
           after.some(({ from }) => from === id && isOpen.has(next)),
