@@ -89,6 +89,7 @@ export function createNotebook(
     keepPlan: tell(async (...given) => await (await writing()).keepPlan(...given)),
     beginSession: tell(async (...given) => await (await writing()).beginSession(...given)),
     makeAgain: tell(async (...given) => await (await writing()).makeAgain(...given)),
+    turnOver: tell(async (...given) => await (await writing()).turnOver(...given)),
     log: tell(async (event) => {
       const [logged] = await (await writing()).logAll([event])
       if (!logged) throw new Error('one event was logged')

@@ -4,6 +4,7 @@ import type { Event } from '@/core/session/event-record.ts'
 import { lasts } from '@/core/session/lasting.ts'
 import type { NewEvent } from '@/core/session/press/new-event.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
+import { toTurn } from '@/core/tasting/to-turn.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 import type { Store } from './store.ts'
@@ -72,4 +73,6 @@ async function refuseEarly(store: Store, trialId: string, sessionId: string | nu
     throw new NotebookFailure('refused-record', 'an unsealing belongs to a session')
   const { mayUnseal } = tastingState(whole, sessionId)
   if (!mayUnseal.ok) throw new NotebookFailure('still-awaited', mayUnseal.reason)
+  if (toTurn(whole, sessionId))
+    throw new NotebookFailure('refused-record', 'what was shuffled is not turned')
 }

@@ -18,6 +18,7 @@ import type { LongWork } from './long-work.ts'
 import type { RestoreRecord } from './restore-record.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
+import type { TurnedOver } from './turn-over.ts'
 
 /** A ballot as a taster seals it: the notebook adds id, device, count and time. */
 export type NewBallot = Omit<Ballot, 'id' | 'device' | 'count' | 'at'>
@@ -83,10 +84,12 @@ export interface Notebook {
   createTrial(plan: Plan, options?: { follows?: Follows; note?: string }): Promise<string>
   /** Keeps a plan that was changed from `base`: merged by field with what stands, in place or as the next revision. */
   keepPlan(plan: Plan, base?: Plan): Promise<KeptPlan>
-  /** Keeps a dealt session, whole; afterwards it is changed by `makeAgain` alone. */
+  /** Keeps a dealt session, whole; afterwards it is changed by `makeAgain` and `turnOver` alone. */
   beginSession(session: Session): Promise<void>
   /** Makes a failed dough again: a new dough of its level in the same session, the old one kept. Gives the new dough's id. */
   makeAgain(dough: { trialId: string; sessionId: string; batchId: string }): Promise<string>
+  /** Unseals a session whose plates or cups were shuffled, with what was found under them. */
+  turnOver(found: TurnedOver): Promise<void>
   /** Appends to the log; resolves once it is on disk. */
   log(event: NewEvent): Promise<Event>
   /**

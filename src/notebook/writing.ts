@@ -11,6 +11,7 @@ import { eraseTrial, putAway } from './put-away.ts'
 import { sealBallot } from './seal-ballot.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
+import { turnOver } from './turn-over.ts'
 
 export type Writing = Pick<
   Notebook,
@@ -18,6 +19,7 @@ export type Writing = Pick<
   | 'keepPlan'
   | 'beginSession'
   | 'makeAgain'
+  | 'turnOver'
   | 'logAll'
   | 'sealBallot'
   | 'keepAnswer'
@@ -41,6 +43,7 @@ export function writingOf(store: Store, services: NotebookServices): Writing {
     keepPlan: (plan, base) => keepPlan(store, services, plan, base),
     beginSession: (session) => beginSession(store, session),
     makeAgain: (dough) => makeAgain(store, services, dough),
+    turnOver: (found) => turnOver(store, services, found),
     logAll: (events, seen) => logEvents(store, services, events, seen),
     sealBallot: (ballot) => sealBallot(store, services, ballot),
     keepAnswer: (id, revision, answer) => keepAnswer(store, id, revision, answer),

@@ -1,6 +1,10 @@
 import { Section } from '@/app/kit/page/section.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
+import { toTurn } from '@/core/tasting/to-turn.ts'
+import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { stillMissing } from '@/core/wording/bench/still-missing.ts'
+import { TurnPress } from './alone/turn-press.tsx'
 import { CloseEarly } from './close-early.tsx'
 import { LateTaster } from './late-taster.tsx'
 import { OwnPhones } from './own-phones.tsx'
@@ -14,6 +18,8 @@ import { Unseal } from './unseal.tsx'
 export function BakersDesk() {
   const { whole, session, state } = useTable()
   const open = state.seal === 'not-begun' || state.seal === 'sealed'
+  // Whoever plates for themselves scores here alone: codes on paper or phones would be on no plate.
+  const plates = onShuffledPlates(planOfSession(whole, session))
   return (
     <Section title="The seal" aside={`Session ${session.number} of ${session.plannedSessions}`}>
       <p>
@@ -22,13 +28,13 @@ export function BakersDesk() {
           : stillMissing(state, whole.kitchen)}
       </p>
       <TasterList />
-      {open ? <LateTaster /> : null}
-      {state.seal === 'unsealed' ? null : <OwnPhones />}
-      {open ? <PaperEntry /> : null}
+      {open && !plates ? <LateTaster /> : null}
+      {state.seal === 'unsealed' || plates ? null : <OwnPhones />}
+      {open && !plates ? <PaperEntry /> : null}
       <div className={styles.actions}>
-        <Unseal />
+        {toTurn(whole, session.id) ? <TurnPress /> : <Unseal />}
         {state.begun && open && !state.mayUnseal.ok ? <CloseEarly /> : null}
-        <PaperBallots />
+        {plates ? null : <PaperBallots />}
       </div>
     </Section>
   )

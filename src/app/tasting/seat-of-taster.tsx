@@ -8,8 +8,10 @@ import { allergensOf } from '@/core/formula/allergens.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { blindView, servingByCode, setByCodes } from '@/core/tasting/blind-view.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { roundsAtTable } from '@/core/tasting/to-turn.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
+import { LoseTrack } from './alone/lose-track.tsx'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 
@@ -25,7 +27,7 @@ export function SeatOfTaster({
   onRise: () => Promise<void>
 }) {
   const { notebook, now } = useServices()
-  const { whole, session } = useTable()
+  const { whole, session, state } = useTable()
   const log = useTableLog()
   const { seat: takeScreen } = useSeated()
   useEffect(() => {
@@ -34,13 +36,12 @@ export function SeatOfTaster({
   }, [takeScreen])
   const about = { kind: 'taster', id: tasterId } as const
   const by = { trialId: whole.trial.id, sessionId: session.id, tasterId }
+  const events = eventsOfSession(whole.events, session.id)
   const seat: Seat = {
     name: tasterName(tasterId, whole.kitchen),
     view: blindView(whole, session.id, tasterId),
     allergens: allergensOf(planOfSession(whole, session).formula),
-    heard: eventsOfSession(whole.events, session.id).some(
-      (event) => event.kind === 'allergens-heard' && event.about.id === tasterId,
-    ),
+    heard: events.some((event) => event.kind === 'allergens-heard' && event.about.id === tasterId),
     onHeard: () => log({ kind: 'allergens-heard', about }),
     onDecline: async () => {
       await log({ kind: 'declined', about })
@@ -75,12 +76,27 @@ export function SeatOfTaster({
     sealGuess: async (code, startedAt) => {
       const about = { kind: 'session', id: session.id } as const
       const picked = code === null ? {} : { pickedCode: code }
-      await notebook.sealBallot({ ...by, startedAt, about, answers: [], ...picked })
+      const guessOf = seat.view.guess?.most ? ({ guessOf: 'most' } as const) : {}
+      await notebook.sealBallot({ ...by, startedAt, about, answers: [], ...picked, ...guessOf })
     },
     onLeave: async (finished) => {
       if (!finished) await log({ kind: 'seat-left', about })
       await onRise()
     },
   }
-  return <AtTheTable seat={seat} />
+  const rounds = roundsAtTable(whole, session.id, tasterId)
+  const next = state.tasters.find((each) => each.tasterId === tasterId)?.next?.about.id
+  const round = rounds.find(
+    ({ setId, plates }) => setId === next || plates.some(({ key }) => key === next),
+  )
+  const shuffled = events.some(
+    (event) => event.kind === 'plates-shuffled' && event.round === round?.number,
+  )
+  if (seat.heard && round && !shuffled) return <LoseTrack round={round} rounds={rounds.length} />
+  const turn = async () => {
+    await log({ kind: 'plates-turned', about: { kind: 'session', id: session.id } })
+    await onRise()
+  }
+  const lastPress = rounds.length > 0 ? { words: 'Turn the plates over', onPress: turn } : undefined
+  return <AtTheTable seat={seat} lastPress={lastPress} />
 }

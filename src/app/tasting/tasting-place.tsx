@@ -7,6 +7,8 @@ import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import { sealOf } from '@/core/seal/sealed.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
+import { toTurn } from '@/core/tasting/to-turn.ts'
+import { TurnOver } from './alone/turn-over.tsx'
 import { BakersDesk } from './bakers-desk.tsx'
 import { NeverBaked } from './never-baked.tsx'
 import { SeatOfTaster } from './seat-of-taster.tsx'
@@ -34,11 +36,16 @@ export function TastingPlace() {
   if (tasterId === undefined) return null
   const table: Table = { whole, session, state: tastingState(whole, session.id) }
   const sitting = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
+  const wanted = table.state.seal === 'closed' ? toTurn(whole, session.id) : null
   const here = new Set(table.state.tasters.map((taster) => taster.tasterId))
   return (
     <TableContext value={table}>
       <div className={styles.tasting}>
-        {tasterId === null || !sitting || !here.has(tasterId) ? (
+        {wanted ? (
+          <ErrorBoundary what="what is turned over" of={whole}>
+            <TurnOver wanted={wanted} />
+          </ErrorBoundary>
+        ) : tasterId === null || !sitting || !here.has(tasterId) ? (
           <>
             <ErrorBoundary what="the seats at the table" of={whole}>
               <NeverBaked>

@@ -5,7 +5,7 @@ import type { SealRecords } from './seal-records.ts'
 
 /**
  * How a session's codes are kept: `not-begun` before the first serving or ballot, `sealed` from there on, `closed` when the
- * tasting ended early and the codes are still kept, `unsealed` once they were given away.
+ * tasting ended early, or its plates are being turned, and the codes are still kept, `unsealed` once they were given away.
  */
 export type Seal = 'not-begun' | 'sealed' | 'closed' | 'unsealed'
 
@@ -14,18 +14,27 @@ export function sealOf(records: Pick<SealRecords, 'events' | 'ballots'>, session
   const effective = eventsOfSession(records.events, sessionId)
   const said = (kind: Event['kind']) => effective.some((event) => event.kind === kind)
   if (said('unsealed')) return 'unsealed'
-  if (said('tasting-closed')) return 'closed'
+  if (said('tasting-closed') || said('plates-turned')) return 'closed'
   const tasted = records.ballots.some((ballot) => ballot.sessionId === sessionId)
   return tasted || said('served') ? 'sealed' : 'not-begun'
 }
 
-/** True while a session's codes must not be given away. An early close alone does not unseal. */
+/**
+ * True while a session's codes must not be given away. An early close alone does not unseal; and where cups were shuffled
+ * nothing is told of a level from the deal on, since nobody knows it.
+ */
 export function sessionSealed(
-  records: Pick<SealRecords, 'events' | 'ballots'>,
+  records: Pick<SealRecords, 'sessions' | 'events' | 'ballots'>,
   sessionId: string,
 ): boolean {
   const seal = sealOf(records, sessionId)
-  return seal === 'sealed' || seal === 'closed'
+  const session = records.sessions.find(({ id }) => id === sessionId)
+  return seal === 'sealed' || seal === 'closed' || levelsUnknown(session, records.events)
+}
+
+/** True while which dough is which level stands in no record: its cups were shuffled and the tickets are not turned. */
+export function levelsUnknown(session: Session | undefined, events: readonly Event[]): boolean {
+  return session?.dealt.tickets !== undefined && !sessionUnsealed(events, session.id)
 }
 
 /** True once a session's codes were given away. */

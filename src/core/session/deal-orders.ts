@@ -11,7 +11,15 @@ import { hasLevels, ordersByLevel } from './earlier-orders.ts'
 import type { Session } from './session-record.ts'
 
 /** The draws of one session, each from its own stream, so that one more draw in one place moves no other. */
-export const streams = { letters: 1, dough: 2, flights: 3, tasters: 4, codes: 5, sets: 6 } as const
+export const streams = {
+  letters: 1,
+  dough: 2,
+  flights: 3,
+  tasters: 4,
+  codes: 5,
+  sets: 6,
+  tickets: 7,
+} as const
 
 export interface DealtOrders {
   /** Level indexes in the order the doughs are mixed. */

@@ -8,6 +8,8 @@ import { codesOfSets } from '@/core/trial/codes-asked.ts'
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { levelsServedAgain } from '@/core/trial/served-at-table.ts'
+import { cupSheet } from '@/core/weighing/cup-sheet.ts'
+import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { type DealtOrders, dealOrders, streams } from './deal-orders.ts'
 import { dealSets } from './deal-sets.ts'
 import type { Batch, Flight, Piece, Serving, Session } from './session-record.ts'
@@ -115,6 +117,7 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
           ),
         })),
         sets: dealSets(plan, chanceFrom(seed, streams.sets), codes.slice(own), newId),
+        ...dealTickets(plan, seed, codes),
       },
     },
   }
@@ -135,6 +138,16 @@ function dealLetters(plan: Plan, seed: number): { levelId: string; letter: strin
   const letters = plan.levels.map((_, index) => letterAt(index))
   const dealt = shuffled(chanceFrom(seed, streams.letters), letters)
   return plan.levels.map((level, index) => ({ levelId: level.id, letter: at(dealt, index) }))
+}
+
+/** A ticket for each cup, where the doughs can be made from cups: none is a code of this session. */
+function dealTickets(plan: Plan, seed: number, codes: readonly string[]) {
+  if (!plan.atTable?.cups || !cupSheet(weighSheet(plan, [])).ok) return {}
+  const dealt = dealCodes(chanceFrom(seed, streams.tickets), plan.levels.length, codes)
+  if (!dealt.ok) return {}
+  return {
+    tickets: plan.levels.map(({ id }, index) => ({ levelId: id, ticket: at(dealt.codes, index) })),
+  }
 }
 
 function makeBatches(

@@ -1,9 +1,10 @@
 import * as z from 'zod/mini'
-import { countShape, countTo, wholeShape } from '@/core/record/count.ts'
+import { countShape, countTo, listOf, wholeShape } from '@/core/record/count.ts'
 import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { answeredShape, celsiusShape, gramsShape } from '@/core/record/quantity.ts'
 import { noteShape } from '@/core/record/text.ts'
+import { servingCodeShape } from './serving-code.ts'
 
 const aboutShape = z.strictObject({
   kind: z.enum(['trial', 'session', 'batch', 'piece', 'serving', 'step', 'taster', 'set']),
@@ -28,6 +29,24 @@ const event = <Kind extends string, Fields extends z.core.$ZodLooseShape>(
   kind: Kind,
   fields: Fields,
 ) => z.strictObject({ ...stamped, kind: z.literal(kind), ...fields })
+
+/** What lay under the plates, in the order they were tasted, and which level each dough turned out to be. */
+const turnedShape = z.strictObject({
+  plates: z.exactOptional(
+    listOf(z.strictObject({ servingId: idShape, pieceId: idShape }), {
+      most: most.piecesOfSession,
+    }),
+  ),
+  samples: z.exactOptional(
+    listOf(z.strictObject({ setId: idShape, code: servingCodeShape, levelId: idShape }), {
+      most: most.piecesOfSession,
+    }),
+  ),
+  doughs: z.exactOptional(
+    listOf(z.strictObject({ batchId: idShape, levelId: idShape }), { most: most.batches }),
+  ),
+})
+export type Turned = z.infer<typeof turnedShape>
 
 const cause = { reason: noteShape }
 
@@ -123,7 +142,12 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('seat-left', {}),
   /** The baker closes the tasting before every ballot is in. */
   event('tasting-closed', cause),
-  event('unsealed', {}),
+  /** The codes are given away; where plates or cups were shuffled, with what lay under them. */
+  event('unsealed', { turned: z.exactOptional(turnedShape) }),
+  /** The plates of a round stand shuffled: whoever plated them lost track. */
+  event('plates-shuffled', { round: countShape }),
+  /** Whoever scored by plate turns them over: no score is changed from here on. */
+  event('plates-turned', {}),
   /** Somebody looked at what a code stands for before unsealing. */
   event('peeked', { reason: z.exactOptional(noteShape) }),
   /** The device was taken from the table while codes were kept, everything still covered. */

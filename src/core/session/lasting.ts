@@ -8,6 +8,7 @@ const lasting: ReadonlySet<EventKind> = new Set<EventKind>([
   'findings-looked',
   'device-taken',
   'made-again',
+  'plates-turned',
 ])
 
 /**

@@ -2,11 +2,9 @@ import * as z from 'zod/mini'
 import { countShape, listOf, wholeShape } from '@/core/record/count.ts'
 import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
+import { servingCodeShape } from './serving-code.ts'
 
 const letterShape = z.string().check(z.regex(/^[A-Z]{1,2}$/))
-
-/** A three-digit serving code, 100 to 999. */
-const servingCodeShape = z.string().check(z.regex(/^[1-9][0-9]{2}$/))
 
 /** One dough: one level in this session, or (levelId null) one dough for all levels when the factor splits later. */
 const batchShape = z.strictObject({
@@ -79,6 +77,13 @@ const dealtShape = z.strictObject({
   servings: listOf(servingShape, { most: most.piecesOfSession }),
   tasterOrders: listOf(tasterOrderShape, { most: most.tasters }),
   sets: listOf(tellApartSetShape, { most: most.piecesOfSession }),
+  /**
+   * The tickets of the lidded cups, by the level that each makes. While they are not turned, which level a dough is stands in
+   * no record: the levels of doughs, pieces and letters are place-holders until the unsealing.
+   */
+  tickets: z.exactOptional(
+    listOf(z.strictObject({ levelId: idShape, ticket: servingCodeShape }), { most: most.levels }),
+  ),
 })
 
 /** One tasting with all that was made for it: batches, pieces and what was dealt. */

@@ -4,6 +4,7 @@ import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
 import { answerShape } from '@/core/seal/blind/answer.ts'
+import { servingCodeShape } from '@/core/session/serving-code.ts'
 
 /** How a ballot came in where it was not scored on this device. */
 const cameByShape = z.discriminatedUnion('way', [
@@ -36,8 +37,10 @@ export const ballotShape = z.strictObject({
   startedAt: z.exactOptional(atShape),
   about: z.strictObject({ kind: z.enum(['serving', 'set', 'session']), id: idShape }),
   answers: listOf(answerShape, { most: most.responses }),
-  /** For a set the code the taster picked; about a session that which they took for the usual one, left out for “no idea”. */
-  pickedCode: z.exactOptional(z.string().check(z.regex(/^[1-9][0-9]{2}$/))),
+  /** For a set the code the taster picked; about a session that which they guessed, left out for “no idea”. */
+  pickedCode: z.exactOptional(servingCodeShape),
+  /** What the guess about a session is of, where it is not the usual one: that which has most of the factor. */
+  guessOf: z.exactOptional(z.literal('most')),
   /** In the taster's own words. */
   words: z.exactOptional(noteShape),
   replaces: z.exactOptional(idShape),

@@ -1,10 +1,13 @@
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
 import { effectiveBallots } from './effective-ballots.ts'
+import { guessAsked } from './guess-asked.ts'
 import { asksLiking, tasterQuestions } from './taster-questions.ts'
 import { planIn, sessionIn, type TastingRecords } from './tasting-records.ts'
 import { type Awaited, tastingState } from './tasting-state.ts'
+import { roundsAtTable } from './to-turn.ts'
 
 /**
  * The blind view of one taster of a session, as it stands. Positions count from 1 and skip what was not served. A code leads
@@ -14,6 +17,11 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
   const session = sessionIn(records, sessionId)
   const plan = planIn(records, session)
   const state = tastingState(records, sessionId)
+  const plateOf = new Map(
+    roundsAtTable(records, sessionId, tasterId).flatMap(({ plates }) =>
+      plates.map(({ key, plate }) => [key, plate] as const),
+    ),
+  )
   const taster = state.tasters.find((one) => one.tasterId === tasterId)
   const asked = taster?.asked ?? []
   const open = new Set(taster?.missing.map(({ about }) => about.id))
@@ -36,7 +44,13 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
     servings: asked.flatMap(({ about, codes, position }) =>
       position === null
         ? []
-        : [{ code: codes.join(), position, done: !open.has(about.id), sealed: sealedOf(about.id) }],
+        : [
+            {
+              ...{ code: codes.join(), position, done: !open.has(about.id) },
+              sealed: sealedOf(about.id),
+              ...onPlate(plateOf.get(about.id)),
+            },
+          ],
     ),
     nextCode: taster?.missing.find(({ about }) => about.kind === 'serving')?.codes.join() ?? null,
     warmUpCode: warmUp?.code ?? null,
@@ -47,6 +61,7 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
               codes,
               offered: plan.tellApart?.test === 'duo-trio' ? codes.slice(1) : codes,
               done: !open.has(about.id),
+              ...(onShuffledPlates(plan) ? { onPlates: true } : {}),
             },
           ]
         : [],
@@ -60,19 +75,33 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
       liking: asksLiking(response),
     })),
     rest: restOf(plan.atTable),
-    guess: guessOf(asked, open),
+    guess: guessOf(plan, asked, open),
     complete: taster?.complete ?? true,
   }
 }
 
 function restOf(atTable: Plan['atTable']): BlindView['rest'] {
-  const { again: _again, asksUsual: _asksUsual, ...rest } = atTable ?? {}
+  const { again: _1, asksUsual: _2, shuffledPlates: _3, cups: _4, ...rest } = atTable ?? {}
   return rest
 }
 
-function guessOf(asked: readonly Awaited[], open: ReadonlySet<string>): BlindView['guess'] {
+const onPlate = (plate: number | undefined) => (plate === undefined ? {} : { plate })
+
+function guessOf(
+  plan: Plan,
+  asked: readonly Awaited[],
+  open: ReadonlySet<string>,
+): BlindView['guess'] {
   const guess = asked.find(({ about }) => about.kind === 'session')
-  return guess ? { done: !open.has(guess.about.id) } : null
+  if (!guess) return null
+  const {
+    name: factorName,
+    acts: { on: factorKind },
+  } = plan.factor
+  return {
+    done: !open.has(guess.about.id),
+    ...(guessAsked(plan) === 'most' ? { most: { factorName, factorKind } } : {}),
+  }
 }
 
 /** Of a test to tell apart what its taster may know: never which levels are told apart. */

@@ -6,6 +6,7 @@ import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Ballot } from './ballot-record.ts'
 import { effectiveBallots } from './effective-ballots.ts'
+import { guessAsked } from './guess-asked.ts'
 import { servedInOrder, tasterOrder } from './taster-order.ts'
 import { tasterQuestions } from './taster-questions.ts'
 import { type SessionTaster, tastersOfSession } from './tasters-of-session.ts'
@@ -67,7 +68,7 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
         taster.tasterId,
         tasterOrder(session, taster.tasterId, late),
         lost,
-        plan.atTable?.asksUsual === true,
+        guessAsked(plan) !== null,
       ),
       done: doneBy(taster.tasterId, ballots, plan),
     }),
@@ -98,7 +99,7 @@ function askedOf(
   tasterId: string,
   order: readonly Serving[],
   lost: ReadonlySet<string>,
-  asksUsual: boolean,
+  asksGuess: boolean,
 ): Awaited[] {
   const servings = servedInOrder(order, lost).map(
     (serving, index): Awaited => ({
@@ -115,7 +116,7 @@ function askedOf(
       return { tasterId, codes, about: { kind: 'set', id: set.id }, position: null }
     })
   const guess: Awaited[] =
-    asksUsual && servings.length > 0
+    asksGuess && servings.length > 0
       ? [{ tasterId, codes: [], about: { kind: 'session', id: session.id }, position: null }]
       : []
   return [...servings, ...sets, ...guess]

@@ -19,6 +19,16 @@ export const atTableShape = z.strictObject({
   pauseSeconds: z.exactOptional(seconds),
   /** At the end each taster is asked which serving was the usual one: the answer tells whether blinding held. */
   asksUsual: z.exactOptional(z.boolean()),
+  /**
+   * Who tastes alone plates for themselves: samples on equal plates, the letter of its tub under each, shuffled with shut eyes.
+   * Scored by plate; which letter lay under which is said when the plates are turned.
+   */
+  shuffledPlates: z.exactOptional(z.boolean()),
+  /**
+   * Who weighs tastes too: what differs between the doughs waits in lidded cups by ticket, shuffled before letters are laid on.
+   * Which level a letter is stays unknown until the tickets are typed in.
+   */
+  cups: z.exactOptional(z.boolean()),
 })
 
 export type AtTable = z.infer<typeof atTableShape>

@@ -30,6 +30,10 @@ type Plain =
   | 'not-a-number'
   | 'again-while-hot'
   | 'no-usual-to-guess'
+  | 'plates-while-hot'
+  | 'plates-of-several'
+  | 'reference-on-plates'
+  | 'cups-and-sets'
 
 export type PlanTrouble =
   | { reason: Plain }

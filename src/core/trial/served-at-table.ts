@@ -12,6 +12,11 @@ export function inTwoGoes(plan: Pick<Plan, 'atTable' | 'levels' | 'serving'>): b
   return plan.levels.length > 0 && levelsServedAgain(plan).length === plan.levels.length
 }
 
+/** True when whoever tastes plates for themselves and loses track of the plates. Hot servings are never shuffled. */
+export function onShuffledPlates(plan: Pick<Plan, 'atTable' | 'serving'>): boolean {
+  return plan.serving === 'rested' && plan.atTable?.shuffledPlates === true
+}
+
 /** What is wrong with how servings are offered: a level served again that is gone, or hot servings served again. */
 export function atTableProblems(plan: Plan): PlanProblem[] {
   const again = plan.atTable?.again ?? []
@@ -31,5 +36,19 @@ export function atTableProblems(plan: Plan): PlanProblem[] {
     found.push({ path: '/atTable/again', severity: 'ask', reason: 'again-while-hot' })
   if (plan.atTable?.asksUsual && !plan.levels.some(({ control }) => control))
     found.push({ path: '/atTable/asksUsual', severity: 'ask', reason: 'no-usual-to-guess' })
+  if (plan.atTable?.cups && plan.tellApart)
+    found.push({ path: '/atTable/cups', severity: 'stop', reason: 'cups-and-sets' })
+  return [...found, ...plateProblems(plan)]
+}
+
+/** Plates that one person shuffles are for that person, of samples that rested; a reference among three cannot be shuffled. */
+function plateProblems({ atTable, serving, tasters, tellApart }: Plan): PlanProblem[] {
+  if (!atTable?.shuffledPlates) return []
+  const path = '/atTable/shuffledPlates'
+  if (serving === 'as-baked') return [{ path, severity: 'ask', reason: 'plates-while-hot' }]
+  const found: PlanProblem[] = []
+  if (tasters.length > 1) found.push({ path, severity: 'ask', reason: 'plates-of-several' })
+  if (tellApart?.test === 'duo-trio')
+    found.push({ path, severity: 'stop', reason: 'reference-on-plates' })
   return found
 }

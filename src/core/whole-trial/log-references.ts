@@ -47,6 +47,14 @@ export function checkEvent(
     case 'made-again':
       references.known(`${at}/batchId`, event.batchId, ids('batch'))
       break
+    case 'unsealed':
+      for (const [index, { servingId, pieceId }] of (event.turned?.plates ?? []).entries()) {
+        references.known(`${at}/turned/plates/${index}/servingId`, servingId, ids('serving'))
+        references.known(`${at}/turned/plates/${index}/pieceId`, pieceId, ids('piece'))
+      }
+      for (const [index, { batchId }] of (event.turned?.doughs ?? []).entries())
+        references.known(`${at}/turned/doughs/${index}/batchId`, batchId, ids('batch'))
+      break
     case 'photo':
       references.known(`${at}/photoId`, event.photoId, ids('photo'))
       break

@@ -35,6 +35,8 @@ export function checkSession(
   checkDealt(references, whole, session, `${at}/dealt`)
   for (const [index, { levelId }] of session.dealt.letters.entries())
     level(`${at}/dealt/letters/${index}/levelId`, levelId)
+  for (const [index, { levelId }] of (session.dealt.tickets ?? []).entries())
+    level(`${at}/dealt/tickets/${index}/levelId`, levelId)
   for (const [index, set] of session.dealt.sets.entries())
     for (const [place, { levelId }] of set.samples.entries())
       level(`${at}/dealt/sets/${index}/samples/${place}/levelId`, levelId)

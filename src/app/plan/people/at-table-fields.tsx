@@ -7,6 +7,7 @@ import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.t
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { type AtTableChange, withAtTable } from '@/core/plan-edits/people/at-table.ts'
 import { most } from '@/core/record/most.ts'
+import { AloneFields } from './alone-fields.tsx'
 
 const secondsCheck = wholeBetween(0, 3600)
 const countCheck = wholeBetween(1, most.piecesOfSession)
@@ -76,6 +77,7 @@ export function AtTableFields() {
           }
         />
       ) : null}
+      <AloneFields />
       <TroubleHere at="/atTable" />
       <Switch
         label="Ask at the end which was the usual one"

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { restAfter } from '@/core/seal/blind/rest-after.ts'
+import { servingName } from '@/core/wording/tasting/serving-name.ts'
 import { BallotForm } from './ballot-form.tsx'
 import { BeforeFirst } from './before-first.tsx'
 import { GuessForm } from './guess-form.tsx'
@@ -18,16 +19,19 @@ interface AtTheTableProps {
   mayLeave?: boolean
   /** What stands at the end in place of handing the device on. */
   end?: React.ReactNode
+  /** The press at the end in place of handing the device on. */
+  lastPress?: { words: string; onPress: () => Promise<void> } | undefined
 }
 
 /** One taster with the device: the next code in their order, its questions, the seal, a pause; at the end it is handed on. */
-export function AtTheTable({ seat, mayLeave = true, end }: AtTheTableProps) {
+export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTableProps) {
   const { view } = seat
   const [againCode, setAgainCode] = useState<string | null>(null)
   const [haveCode, setHaveCode] = useState<string | null>(null)
   const [lastCode, setLastCode] = useState<string | null>(null)
   const code = againCode ?? view.nextCode
   const serving = view.servings.find((each) => each.code === code)
+  const last = view.servings.find((each) => each.code === lastCode) ?? null
   const openSet = view.sets.find((set) => !set.done)
   const tasted = view.servings.filter((each) => each.done).length
   const leave = mayLeave ? <LeaveBallot onLeave={() => seat.onLeave(false)} /> : null
@@ -39,8 +43,8 @@ export function AtTheTable({ seat, mayLeave = true, end }: AtTheTableProps) {
         <PausePage
           key={`before ${serving.code}`}
           seat={seat}
-          sealedCode={lastCode}
-          code={serving.code}
+          sealed={last}
+          serving={serving}
           restSeconds={restSeconds}
           progress={`${tasted} of ${view.servings.length} done`}
           onHave={() => setHaveCode(serving.code)}
@@ -51,7 +55,7 @@ export function AtTheTable({ seat, mayLeave = true, end }: AtTheTableProps) {
         key={serving.code}
         seat={seat}
         serving={serving}
-        sealedCode={lastCode}
+        sealedBefore={last}
         leave={leave}
         onMend={setAgainCode}
         onDone={() => {
@@ -62,12 +66,16 @@ export function AtTheTable({ seat, mayLeave = true, end }: AtTheTableProps) {
     )
   }
   if (openSet) return <SetForm key={openSet.codes.join()} seat={seat} set={openSet} leave={leave} />
-  if (view.guess && !view.guess.done) return <GuessForm seat={seat} leave={leave} />
-  return <Finished seat={seat} end={end} onMend={setAgainCode} />
+  if (view.guess && !view.guess.done)
+    return <GuessForm seat={seat} guess={view.guess} leave={leave} />
+  return <Finished seat={seat} end={end} lastPress={lastPress} onMend={setAgainCode} />
 }
 
-function Finished(props: { seat: Seat; end?: React.ReactNode; onMend: (code: string) => void }) {
-  const { seat, end, onMend } = props
+interface FinishedProps extends Pick<AtTheTableProps, 'seat' | 'end' | 'lastPress'> {
+  onMend: (code: string) => void
+}
+
+function Finished({ seat, end, lastPress, onMend }: FinishedProps) {
   const done = seat.view.servings.filter((each) => each.done)
   return (
     <SeatPage
@@ -77,8 +85,12 @@ function Finished(props: { seat: Seat; end?: React.ReactNode; onMend: (code: str
       progress={`${done.length} of ${seat.view.servings.length} sealed`}
       foot={
         end === undefined ? (
-          <Button kind="primary" size="bench" onPress={() => seat.onLeave(true)}>
-            Hand the device on
+          <Button
+            kind="primary"
+            size="bench"
+            onPress={lastPress?.onPress ?? (() => seat.onLeave(true))}
+          >
+            {lastPress?.words ?? 'Hand the device on'}
           </Button>
         ) : null
       }
@@ -90,7 +102,9 @@ function Finished(props: { seat: Seat; end?: React.ReactNode; onMend: (code: str
           <div className={styles.seats}>
             {done.map((each) => (
               <Button key={each.code} onPress={() => onMend(each.code)}>
-                {each.code}
+                {each.plate === undefined
+                  ? each.code
+                  : `${servingName(each)}, ${each.position} of ${done.length}`}
               </Button>
             ))}
           </div>

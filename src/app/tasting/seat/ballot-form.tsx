@@ -4,6 +4,7 @@ import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindServing, Question } from '@/core/seal/blind/blind-view.ts'
 import { checkAnswers } from '@/core/seal/blind/check-answers.ts'
+import { servingInSentence, servingName } from '@/core/wording/tasting/serving-name.ts'
 import { draftAnswers, draftOf, wordsField } from './ballot-draft.ts'
 import { QuestionEntry } from './question-entry.tsx'
 import type { Seat } from './seat.ts'
@@ -13,8 +14,8 @@ import styles from './tasting.module.css'
 interface BallotFormProps {
   seat: Seat
   serving: BlindServing
-  /** The code sealed just before, which may still be mended; null where there is none. */
-  sealedCode: string | null
+  /** What was sealed just before and may still be mended; null where there is none. */
+  sealedBefore: BlindServing | null
   onMend: (code: string) => void
   /** Sealed, or one that was sealed before left as it is. */
   onDone: () => void
@@ -26,9 +27,10 @@ interface BallotFormProps {
  * for good.
  */
 export function BallotForm(props: BallotFormProps) {
-  const { seat, serving, sealedCode, onMend, onDone, leave } = props
+  const { seat, serving, sealedBefore, onMend, onDone, leave } = props
   const { view, now } = seat
   const { code, position, sealed: before } = serving
+  const name = servingName(serving)
   const [tried, setTried] = useState(false)
   const [done, setDone] = useState(false)
   const open = useRef<HTMLDivElement>(null)
@@ -67,7 +69,7 @@ export function BallotForm(props: BallotFormProps) {
   const firstOpen = shown.find(({ responseId }) => !answered.has(responseId))?.responseId
   return (
     <SeatPage
-      title={code}
+      title={name}
       name={seat.name}
       progress={`${position} of ${view.servings.length}`}
       leave={leave}
@@ -79,18 +81,20 @@ export function BallotForm(props: BallotFormProps) {
             </Button>
           ) : null}
           <Button size="bench" kind={checked.ok ? 'primary' : 'plain'} onPress={seal}>
-            {left > 0 ? `${left} still to answer` : `Seal ${code}${before ? ' anew' : ''}`}
+            {left > 0
+              ? `${left} still to answer`
+              : `Seal ${servingInSentence(serving)}${before ? ' anew' : ''}`}
           </Button>
         </>
       }
     >
       {before ? (
         <p className={styles.quiet}>Sealed before: what is sealed now takes its place.</p>
-      ) : sealedCode === null ? null : (
+      ) : sealedBefore === null ? null : (
         <p className={styles.sealedLine}>
-          {sealedCode} sealed.{' '}
-          <Button kind="quiet" size="small" onPress={() => onMend(sealedCode)}>
-            Change {sealedCode}
+          {servingName(sealedBefore)} sealed.{' '}
+          <Button kind="quiet" size="small" onPress={() => onMend(sealedBefore.code)}>
+            Change {servingInSentence(sealedBefore)}
           </Button>
         </p>
       )}

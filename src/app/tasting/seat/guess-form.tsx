@@ -1,17 +1,27 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
+import type { BlindGuess, BlindServing } from '@/core/seal/blind/blind-view.ts'
+import { guessWords } from '@/core/wording/tasting/alone-text.ts'
+import { servingName } from '@/core/wording/tasting/serving-name.ts'
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import styles from './tasting.module.css'
 
-/** The last question: which one was the usual? It tells whether blinding held. */
-export function GuessForm({ seat, leave }: { seat: Seat; leave: React.ReactNode }) {
+interface GuessFormProps {
+  seat: Seat
+  guess: BlindGuess
+  leave: React.ReactNode
+}
+
+/** The last question: which one was the usual, or had most of what was changed? It tells whether blinding held. */
+export function GuessForm({ seat, guess, leave }: GuessFormProps) {
   const [startedAt] = useState(seat.now)
   const [picked, setPicked] = useState<string | null>(null)
-  const codes = seat.view.servings.map(({ code }) => code)
+  const { title, asks } = guessWords(guess)
+  const offered = lastPlates(seat.view.servings)
   return (
     <SeatPage
-      title="Which was the usual one?"
+      title={title}
       titleLook="words"
       name={seat.name}
       progress="last question"
@@ -29,23 +39,27 @@ export function GuessForm({ seat, leave }: { seat: Seat; leave: React.ReactNode 
         </>
       }
     >
-      <p>
-        One of the samples may be what this kitchen always bakes. A guess is as welcome as no idea.
-      </p>
+      <p>{asks}</p>
       <div className={styles.seats}>
-        {codes
-          .toSorted((one, other) => one.localeCompare(other))
-          .map((code) => (
-            <Button
-              key={code}
-              size="bench"
-              pressed={picked === code}
-              onPress={() => setPicked(code)}
-            >
-              {code}
-            </Button>
-          ))}
+        {offered.map((each) => (
+          <Button
+            key={each.code}
+            size="bench"
+            pressed={picked === each.code}
+            onPress={() => setPicked(each.code)}
+          >
+            {servingName(each)}
+          </Button>
+        ))}
       </div>
     </SeatPage>
   )
+}
+
+/** All codes, rising; of plates those of the last round, which still stand before their taster. */
+function lastPlates(servings: readonly BlindServing[]): BlindServing[] {
+  const begins = servings.findLastIndex(({ plate }) => plate === 1)
+  return begins >= 0
+    ? servings.slice(begins)
+    : servings.toSorted((one, other) => one.code.localeCompare(other.code))
 }

@@ -2,15 +2,18 @@ import { useEffect, useEffectEvent, useState } from 'react'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useTicking } from '@/app/kit/time/use-ticking.ts'
+import type { BlindServing } from '@/core/seal/blind/blind-view.ts'
 import { refreshText } from '@/core/wording/tasting/before-first-text.ts'
+import { servingInSentence, servingName } from '@/core/wording/tasting/serving-name.ts'
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import styles from './tasting.module.css'
 
 interface PausePageProps {
   seat: Seat
-  sealedCode: string | null
-  code: string
+  /** What was sealed just before; null where there is nothing. */
+  sealed: BlindServing | null
+  serving: BlindServing
   restSeconds: number
   progress: string
   onHave: () => void
@@ -19,13 +22,15 @@ interface PausePageProps {
 /** Between two samples: what was sealed, water and bread, and the next code. A ballot that was begun before is gone on with. */
 export function PausePage({
   seat,
-  sealedCode,
-  code,
+  sealed,
+  serving,
   restSeconds,
   progress,
   onHave,
 }: PausePageProps) {
   const { draftOf } = seat
+  const { code } = serving
+  const name = servingName(serving)
   const [begun, setBegun] = useState<boolean | null>(null)
   const watch = useThrown()
   const look = useEffectEvent(async () => {
@@ -39,19 +44,22 @@ export function PausePage({
   if (begun !== false) return null
   return (
     <SeatPage
-      title={code}
+      title={name}
       titleLook="next"
       name={seat.name}
       progress={progress}
       foot={
         <Button size="bench" kind="primary" onPress={onHave}>
-          {code}: I have it
+          {name}: I have it
         </Button>
       }
     >
-      {sealedCode === null ? null : <p className={styles.sealedLine}>{sealedCode} sealed</p>}
+      {sealed === null ? null : <p className={styles.sealedLine}>{servingName(sealed)} sealed</p>}
       <p>
-        {refreshText} Next: look for the sample marked {code}.
+        {refreshText}{' '}
+        {serving.plate === undefined
+          ? `Next: look for the sample marked ${code}.`
+          : `Next: ${servingInSentence(serving)}.`}
       </p>
       <RestLeft seconds={restSeconds} now={seat.now} />
     </SeatPage>

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindSet } from '@/core/seal/blind/blind-view.ts'
+import { sampleName } from '@/core/wording/tasting/serving-name.ts'
 import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
@@ -23,7 +24,7 @@ export function SetForm({ seat, set, leave }: SetFormProps) {
   }
   return (
     <SeatPage
-      title={codes.join(' · ')}
+      title={codes.map((code) => sampleName(set, code)).join(' · ')}
       titleLook="words"
       name={seat.name}
       progress="one set"
@@ -44,7 +45,7 @@ export function SetForm({ seat, set, leave }: SetFormProps) {
             pressed={picked === code}
             onPress={() => setPicked(code)}
           >
-            {code}
+            {sampleName(set, code)}
           </Button>
         ))}
       </div>

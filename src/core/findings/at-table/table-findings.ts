@@ -3,7 +3,9 @@ import type { Session } from '@/core/session/session-record.ts'
 import { binomialAtLeast } from '@/core/statistics/distributions/binomial.ts'
 import { tTwoSidedP } from '@/core/statistics/distributions/students-t.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { type GuessAsked, guessAsked } from '@/core/tasting/guess-asked.ts'
 import { asksLiking, tasterQuestions } from '@/core/tasting/taster-questions.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { observations } from '@/core/whole-trial/observations.ts'
 import { planInForce, planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -27,8 +29,12 @@ export interface FirstPosition {
   p: number
 }
 
-/** How often the usual one was found among the codes, against chance. */
+/** How often the guess at the end found what it was asked for among the codes, against chance. */
 export interface Blinding {
+  /** The usual one, or that which had most of what was changed. */
+  of: GuessAsked
+  /** One person's guesses over several sessions: they speak of that person. */
+  alone: boolean
   asked: number
   guessed: number
   found: number
@@ -44,6 +50,8 @@ export interface TableFindings {
   repeats: Repeats[]
   first: FirstPosition | null
   blinding: Blinding | null
+  /** In how many sessions one person alone tasted; null where several did, or nobody. */
+  aloneSessions: number | null
   /** Tasters who know which is which, left out of liking while another is blind. */
   knowing: string[]
 }
@@ -70,6 +78,7 @@ export function tableFindings(
     repeats: question ? repeatsOf(whole, question.id) : [],
     first: question ? firstPosition(whole, question.id) : null,
     blinding: blindingOf(whole),
+    aloneSessions: aloneSessionsOf(whole),
     knowing: liking ? plan.tasters.flatMap(({ tasterId, knows }) => (knows ? [tasterId] : [])) : [],
   }
 }
@@ -146,32 +155,48 @@ function squaresOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + (value - mean) ** 2, 0)
 }
 
-/** Guesses of blind tasters; with several sessions each taster's first alone counts, since one answer a person is independent. */
+/** The sessions in which the one person scored who ever did. */
+function aloneSessionsOf(whole: WholeTrial): number | null {
+  const ballots = effectiveBallots(whole.ballots)
+  if (new Set(ballots.map(({ tasterId }) => tasterId)).size !== 1) return null
+  return new Set(ballots.map(({ sessionId }) => sessionId)).size
+}
+
+/**
+ * Guesses of blind tasters; with several sessions each taster's first alone counts, since one answer a person is independent. Of
+ * a person who tastes alone every session counts: then they speak of that person. The chance is that of the first session.
+ */
 function blindingOf(whole: WholeTrial): Blinding | null {
-  const guesses = new Map<string, { found: boolean; chance: number } | null>()
-  let chance: number | null = null
+  const guesses = new Map<string, boolean | null>()
+  const alone = aloneSessionsOf(whole) !== null
+  let asked: { of: GuessAsked; chance: number } | null = null
   for (const session of whole.sessions.toSorted((one, other) => one.number - other.number)) {
     const plan = planOfSession(whole, session)
-    const usual = plan.levels.find(({ control }) => control)?.id
-    if (!plan.atTable?.asksUsual || usual === undefined) continue
-    const codes = codesOfLevel(session, usual)
-    chance ??= codes.own.length / Math.max(1, codes.all)
+    const of = guessAsked(plan)
+    const wanted = of === null ? undefined : levelGuessed(plan, of)
+    if (of === null || wanted === undefined || (asked && asked.of !== of)) continue
+    const codes = codesOfLevel(session, wanted)
+    asked ??= { of, chance: codes.own.length / Math.max(1, codes.all) }
     const knowing = new Set(
       plan.tasters.flatMap(({ tasterId, knows }) => (knows ? [tasterId] : [])),
     )
     for (const { tasterId, about, pickedCode } of effectiveBallots(whole.ballots, session.id)) {
-      if (about.kind !== 'session' || guesses.has(tasterId) || knowing.has(tasterId)) continue
-      guesses.set(
-        tasterId,
-        pickedCode === undefined ? null : { found: codes.own.includes(pickedCode), chance },
-      )
+      const key = alone ? `${tasterId} ${session.id}` : tasterId
+      if (about.kind !== 'session' || guesses.has(key) || knowing.has(tasterId)) continue
+      guesses.set(key, pickedCode === undefined ? null : codes.own.includes(pickedCode))
     }
   }
-  if (guesses.size === 0 || chance === null) return null
-  const made = [...guesses.values()].filter((guess) => guess !== null)
-  const found = made.filter((guess) => guess.found).length
-  const p = made.length === 0 ? 1 : binomialAtLeast(found, made.length, chance)
-  return { asked: guesses.size, guessed: made.length, found, chance, p }
+  if (guesses.size === 0 || !asked) return null
+  const made = [...guesses.values()].filter((found) => found !== null)
+  const found = made.filter(Boolean).length
+  const p = made.length === 0 ? 1 : binomialAtLeast(found, made.length, asked.chance)
+  return { ...asked, alone, asked: guesses.size, guessed: made.length, found, p }
+}
+
+/** The level a guess looks for: the usual one, or the highest of a factor in order. */
+function levelGuessed({ levels }: Plan, of: GuessAsked): string | undefined {
+  if (of === 'usual') return levels.find(({ control }) => control)?.id
+  return levels.toSorted((one, other) => (other.value ?? 0) - (one.value ?? 0))[0]?.id
 }
 
 function codesOfLevel({ pieces, dealt }: Session, levelId: string) {

@@ -1,4 +1,5 @@
 import type { AtTable } from '@/core/trial/at-table.ts'
+import type { FactorKind } from '@/core/trial/factor.ts'
 import type { TellApart } from '@/core/trial/plan-record.ts'
 import type { AnswerScale } from '@/core/trial/response.ts'
 import type { Answer } from './answer.ts'
@@ -17,6 +18,8 @@ export interface Question {
 /** A serving as its taster knows it. */
 export interface BlindServing {
   code: string
+  /** Where whoever tastes plated for themselves: the place of its plate, which is all that it goes by. */
+  plate?: number
   /** Among this taster's servings, from 1. */
   position: number
   done: boolean
@@ -29,6 +32,14 @@ export interface BlindSet {
   codes: string[]
   offered: string[]
   done: boolean
+  /** They lie on plates that their taster shuffled: 1, 2 and so on, in the order of the codes. */
+  onPlates?: boolean
+}
+
+/** The question at the end. `most`: which has most of what is changed, by its name and kind; else which was the usual one. */
+export interface BlindGuess {
+  done: boolean
+  most?: { factorName: string; factorKind: FactorKind }
 }
 
 /**
@@ -49,7 +60,7 @@ export interface BlindView {
   questions: Question[]
   /** Seconds from one serving to the next, and longer pauses. */
   rest: Pick<AtTable, 'restSeconds' | 'pauseAfter' | 'pauseSeconds'>
-  /** Which serving was the usual one: asked when all are scored; null where it is not asked. */
-  guess: { done: boolean } | null
+  /** Asked when all are scored; null where nothing is guessed. */
+  guess: BlindGuess | null
   complete: boolean
 }

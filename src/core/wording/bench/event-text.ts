@@ -107,6 +107,8 @@ export function eventText(
       return `Tasting closed early: ${event.reason}`
     case 'peeked':
       return event.reason ? `Looked behind the codes: ${event.reason}` : 'Looked behind the codes'
+    case 'plates-shuffled':
+      return `Plates of round ${event.round} shuffled`
     default:
       return plainTexts[event.kind]
   }
@@ -122,6 +124,7 @@ const plainTexts = {
   'allergens-heard': 'Heard of the allergens',
   'seat-left': 'Left the ballot on the device',
   unsealed: 'Unsealed',
+  'plates-turned': 'Plates turned over: no score is changed from here on',
   'findings-looked': 'Findings looked at',
   'device-taken': 'Device taken from the table, all covered',
   browned: 'First browning',

@@ -8,8 +8,10 @@ export function stillMissing(
   state: Pick<TastingState, 'tasters' | 'seal' | 'closedBecause'>,
   kitchen: readonly KitchenThing[],
 ): string {
+  if (state.seal === 'closed' && state.closedBecause === null)
+    return 'Every ballot is in. What lay under the plates is still to be said.'
   if (state.seal === 'closed')
-    return `It was closed before every ballot was in: ${state.closedBecause ?? ''}. The codes wait to be unsealed.`
+    return `It was closed before every ballot was in: ${state.closedBecause}. The codes wait to be unsealed.`
   const open = state.tasters.filter(
     ({ presence, missing }) => presence === 'present' && missing.length > 0,
   )

@@ -1,5 +1,6 @@
 import type { TableFindings as Told } from '@/core/findings/at-table/table-findings.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { oneHasShown } from '@/core/wording/tasting/alone-text.ts'
 import { asSentenceStart, countText, countWord, listText } from '@/core/wording/words/list-text.ts'
 
 /**
@@ -12,6 +13,7 @@ export function tableSentences(found: Told, nameOf: (tasterId: string) => string
     firstSentence(found),
     blindingSentence(found),
     knowingSentence(found, nameOf),
+    found.aloneSessions === null ? '' : oneHasShown(found.aloneSessions),
   ].filter(Boolean)
 }
 
@@ -41,13 +43,15 @@ function firstSentence({ first }: Told): string {
 
 function blindingSentence({ blinding }: Told): string {
   if (!blinding) return ''
-  const { asked, guessed, found, chance, p } = blinding
+  const { of, alone, asked, guessed, found, chance, p } = blinding
+  const what = of === 'usual' ? 'the usual one' : 'the one with most of what was changed'
+  const who = alone ? countText(asked, 'evening') : countText(asked, 'taster')
   if (guessed === 0)
-    return `Asked which was the usual one, none of ${countText(asked, 'taster')} had an idea: blinding held as far as they say.`
+    return `Asked which was ${what}, none of ${who} had an idea: blinding held as far as they say.`
   const luck = decimalText(chance * guessed, 1)
-  const counted = `${found === 0 ? 'None' : asSentenceStart(countWord(found))} of ${countText(guessed, 'guess', 'guesses')} found the usual one; luck alone finds about ${luck}.`
+  const counted = `${found === 0 ? 'None' : asSentenceStart(countWord(found))} of ${countText(guessed, 'guess', 'guesses')} found ${what}; luck alone finds about ${luck}.`
   return p < 0.05
-    ? `${counted} Blinding did not hold: scores of the usual one may be scores of its name.`
+    ? `${counted} Blinding did not hold: scores of ${of === 'usual' ? 'the usual one may be scores of its name' : 'that dough may be scores of what the hands knew'}.`
     : `${counted} No sign that blinding failed, which so few guesses cannot prove.`
 }
 

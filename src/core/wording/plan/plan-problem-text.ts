@@ -50,6 +50,14 @@ const plain = {
     'A second slice of the same piece would be older and cooler than the first, so nothing is served again hot; bake a second flight instead, or serve rested.',
   'no-usual-to-guess':
     'Tasters are asked which one was your usual, but no level is marked as it; mark it, or ask nothing.',
+  'plates-while-hot':
+    'Plates are shuffled once all samples are cut and cool; hot ones go out as they come, so nothing is shuffled. Serve rested.',
+  'plates-of-several':
+    'Plates that one person shuffles are for that person alone, and others taste too; let one of them plate by codes instead.',
+  'reference-on-plates':
+    'A set with a named reference cannot be shuffled, since the reference must be known; choose three of which one is odd.',
+  'cups-and-sets':
+    'Which dough is which is unknown until the tickets are turned, so no set of two given levels can be plated; leave one of the two out.',
 } as const satisfies Partial<Record<PlanProblem['reason'], string>>
 
 /** What is wrong with a plan, with the mend, in one sentence for the field that its path names. */
