@@ -15,6 +15,7 @@ import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { BackedUp } from './back-up.ts'
 import type { BookPage, BookPageAsked } from './book-page.ts'
 import type { LongWork } from './long-work.ts'
+import type { DoughToMakeAgain } from './make-again.ts'
 import type { RestoreRecord } from './restore-record.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
@@ -86,8 +87,8 @@ export interface Notebook {
   keepPlan(plan: Plan, base?: Plan): Promise<KeptPlan>
   /** Keeps a dealt session, whole; afterwards it is changed by `makeAgain` and `turnOver` alone. */
   beginSession(session: Session): Promise<void>
-  /** Makes a failed dough again: a new dough of its level in the same session, the old one kept. Gives the new dough's id. */
-  makeAgain(dough: { trialId: string; sessionId: string; batchId: string }): Promise<string>
+  /** Makes a failed dough again, with what failed said of it: a new dough of its level, the old one kept. Gives the new dough's id. */
+  makeAgain(dough: DoughToMakeAgain): Promise<string>
   /** Unseals a session whose plates or cups were shuffled, with what was found under them. */
   turnOver(found: TurnedOver): Promise<void>
   /** Appends to the log; resolves once it is on disk. */

@@ -34,3 +34,19 @@ test('N11: it is refused where people have tasted, and the notebook stays as it 
   await expect(notebook.makeAgain(dough)).rejects.toMatchObject({ reason: 'refused-record' })
   expect(writeTrialFile((await notebook.wholeTrial('trial-1')) ?? wholeTrialOf())).toBe(before)
 })
+
+test('N11: that it failed and that it is made again are kept together or not at all', async () => {
+  const notebook = await notebookWithTrial(freshName(), freshDay())
+  const batchId = await notebook.makeAgain({ ...dough, failed: { note: 'fell to the floor' } })
+  const about = { kind: 'batch', id: 'batch-1' }
+  const told = [
+    { kind: 'failure', what: 'not-served', note: 'fell to the floor', about },
+    { kind: 'made-again', batchId, about },
+  ]
+  expect((await notebook.wholeTrial('trial-1'))?.events).toMatchObject(told)
+  // A second time it is refused, and nothing is said a second time.
+  await expect(notebook.makeAgain({ ...dough, failed: {} })).rejects.toMatchObject({
+    reason: 'refused-record',
+  })
+  expect((await notebook.wholeTrial('trial-1'))?.events).toMatchObject(told)
+})

@@ -3,6 +3,7 @@ import { measureBackup } from './backup-speed.ts'
 import { measureBareCommands } from './bare-commands.ts'
 import { measureBench } from './bench-speed.ts'
 import { type BuiltApp, withBuiltApp } from './built-app.ts'
+import { measureClock, measureDays } from './clock-speed.ts'
 import { measureFindings } from './findings-speed.ts'
 import { measureNotebook } from './home-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
@@ -16,6 +17,8 @@ const parts: Record<string, (say: Say) => void> = {
   findings: measureFindings,
   commands: measureBareCommands,
   plan: measurePlan,
+  clock: measureClock,
+  days: measureDays,
 }
 const browserParts: Record<string, (app: BuiltApp, say: Say) => Promise<void>> = {
   keys: measureKeys,

@@ -38,11 +38,10 @@ export function MakeAgain({ unit, onDone, onLeave }: MakeAgainProps) {
   const level = plan.levels.find(({ id }) => id === levelId) ?? null
   const readyAt = now() + wayToOvenSeconds(plan, level) * 1000
   const words = note.trim() === '' ? {} : { note: note.trim() }
-  const failed = () => log({ kind: 'failure', about: unit, what: 'not-served', ...words })
   const makeIt = async () => {
-    if (!(await failed())) return
+    const ids = { trialId: whole.trial.id, sessionId: session.id, batchId: unit.id }
     try {
-      await notebook.makeAgain({ trialId: whole.trial.id, sessionId: session.id, batchId: unit.id })
+      await notebook.makeAgain({ ...ids, failed: words })
     } catch (cause) {
       setTrouble(keepingFailureText(failureReasonOf(cause)))
       return
@@ -51,7 +50,7 @@ export function MakeAgain({ unit, onDone, onLeave }: MakeAgainProps) {
     onDone()
   }
   const leaveOut = async () => {
-    if (!(await failed())) return
+    if (!(await log({ kind: 'failure', about: unit, what: 'not-served', ...words }))) return
     drafts.clear(draftName)
     onDone()
   }
