@@ -1,16 +1,7 @@
 import { useEffect, useEffectEvent, useRef, useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
+import { cameraTroubleText } from '@/core/wording/tasting/slip-text.ts'
 import styles from './slips.module.css'
-
-/** What keeps a camera from being used, in words, with the mend. */
-function cameraTrouble(failure: unknown): string {
-  const name = failure instanceof DOMException ? failure.name : ''
-  if (name === 'NotAllowedError')
-    return 'The camera is not allowed for this page. Allow it in the browser’s settings, or paste the link.'
-  if (name === 'NotFoundError')
-    return 'This device has no camera. Paste the link, or choose a file.'
-  return 'The camera cannot be opened, perhaps because another program holds it or the page is not served securely. Paste the link, or choose a file.'
-}
 
 interface CameraProps {
   onText: (text: string) => Promise<void>
@@ -48,7 +39,8 @@ export function Camera({ onText, onStop }: CameraProps) {
     }
     look()
       .catch((failure: unknown) => {
-        if (!stopped) setTrouble(cameraTrouble(failure))
+        if (!stopped)
+          setTrouble(cameraTroubleText(failure instanceof DOMException ? failure.name : ''))
       })
       .finally(() => {
         if (stopped) stopAll(stream)

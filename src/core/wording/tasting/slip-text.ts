@@ -45,3 +45,12 @@ export function oddReturnText(odd: readonly ('out-of-order' | 'times')[]): strin
 /** What slips protect against, honestly. */
 export const slipsProtect =
   'Each slip is sealed for one taster: mix-ups and damage show. It does not show who held the phone, nor that somebody made up their own answers.'
+
+/** What keeps a camera from being used (`name` of the browser's exception), and the mend. */
+export function cameraTroubleText(name: string): string {
+  if (name === 'NotAllowedError')
+    return 'The camera is not allowed for this page. Allow it in the browser’s settings, or paste the link.'
+  if (name === 'NotFoundError')
+    return 'This device has no camera. Paste the link, or choose a file.'
+  return 'The camera cannot be opened, perhaps because another program holds it or the page is not served securely. Paste the link, or choose a file.'
+}
