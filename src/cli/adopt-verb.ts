@@ -11,7 +11,7 @@ import { typedNumber } from '@/core/units/typed-number.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { bakeNext } from '@/core/wording/findings/bake-next.ts'
-import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
+import { answerText, headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { houseCardText } from './house-card-text.ts'
@@ -51,7 +51,7 @@ export const adoptVerb: Verb = {
     const naming = main ? namingOf(findings, scores.responses[0]) : null
     const spoken = main && naming ? spokenOf(main, naming) : null
     const head = main && naming ? headline(main, naming) : null
-    const said = head ? `${head.shown} ${head.known}`.trim() : ''
+    const said = head ? answerText(head) : ''
     const levelName = levelText(level, plan.factor.unitOfMeasure)
     const restsOn = restingOn(whole, level, { because, levelName, said })
     const made = yieldAsked(asked)

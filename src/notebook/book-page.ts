@@ -10,15 +10,41 @@ export function shelfOf({ binned, archived }: Pick<Summary, 'binned' | 'archived
   return archived ? 'archive' : 'book'
 }
 
+/** Where trials stand, as a person sorts them out: what goes on is under way, whatever its codes. */
+export type BookState = 'planning' | 'under-way' | 'between' | 'answered'
+
+const stagesOf: Readonly<Record<BookState, readonly Summary['stage'][]>> = {
+  planning: ['planning'],
+  'under-way': ['working', 'tasting', 'sealed'],
+  between: ['between'],
+  answered: ['answered'],
+}
+
+export type BookOrder = 'worked' | 'made' | 'question' | 'factor'
+
+/** Which lines are wanted, each part null for all, and in what order. */
+export interface BookSorting {
+  factorKind: string | null
+  state: BookState | null
+  flour: string | null
+  order: BookOrder
+}
+
+export const wholeBook: BookSorting = {
+  ...{ factorKind: null, state: null, flour: null, order: 'worked' },
+}
+
 export interface BookPageAsked {
   shelf: Shelf
-  /** Every word of it stands in question or factor, in any order and case; '' finds all. */
+  /** Every word of it stands in question, factor, answer, flours or notes, in any order and case; '' finds all. */
   search: string
+  /** Left out: all lines, newest work first. */
+  sorting?: BookSorting
   /** As many lines are read at most. */
   most: number
 }
 
-/** The first lines of a shelf, newest work first. */
+/** The first lines of a shelf, newest work first unless asked otherwise. */
 export interface BookPage {
   lines: Summary[]
   /** How many more there are. */
@@ -31,28 +57,68 @@ export interface BookPage {
 
 /**
  * The first lines of one shelf: of a notebook of thousands only these are read and checked, the rest is counted by index.
- * A search reads all lines, and checks those it shows. Only reads, so that a live query may use it.
+ * A search, a filter or another order reads all lines, and checks those it shows. Only reads, so that a live query may use it.
  */
-export function bookPage(store: Store, { shelf, search, most }: BookPageAsked): Promise<BookPage> {
+export function bookPage(
+  store: Store,
+  { shelf, search, most, sorting = wholeBook }: BookPageAsked,
+): Promise<BookPage> {
   return store.transaction('r', store.tables, async () => {
     const words = search.toLowerCase().split(/\s+/).filter(Boolean)
-    const wanted = (line: Summary) => shelfOf(line) === shelf && hasWords(line, words)
+    const all = words.length === 0 && isWhole(sorting)
+    const wanted = (line: Summary) =>
+      shelfOf(line) === shelf && fits(line, sorting) && hasWords(line, words)
     const [trials, counted, fresh] = await Promise.all([
       store.trials.count(),
       countShelves(store),
       summariesMissing(store),
     ])
-    const kept = words.length > 0 ? await allNewest(store) : await newest(store, wanted, most)
-    const found = [...kept.filter(wanted), ...fresh.filter(wanted)].toSorted(newestFirst)
+    const kept = all ? await newest(store, wanted, most) : await allNewest(store)
+    const found = [...kept.filter(wanted), ...fresh.filter(wanted)].toSorted(inOrder[sorting.order])
     const shown = await Promise.all(found.slice(0, most).map((line) => summaryNow(store, line)))
-    const all = words.length > 0 ? found.length : counted[shelf](trials)
+    const inAll = all ? counted[shelf](trials) : found.length
     return {
       lines: shown.filter((line) => line !== undefined),
-      left: Math.max(0, all - most),
+      left: Math.max(0, inAll - most),
       trials,
       putAway: counted.book(trials) < trials,
     }
   })
+}
+
+/** Whether every line is wanted, newest work first. */
+export function isWhole({ factorKind, state, flour, order }: BookSorting): boolean {
+  return factorKind === null && state === null && flour === null && order === 'worked'
+}
+
+function fits(line: Summary, { factorKind, state, flour }: BookSorting): boolean {
+  return (
+    (factorKind === null || line.factorKind === factorKind) &&
+    (state === null || stagesOf[state].includes(line.stage)) &&
+    (flour === null || (line.flours ?? []).includes(flour))
+  )
+}
+
+/** What the book can be sorted out by: kinds of factor and flours that some trial has; a covered trial tells no flour. */
+export interface BookChoices {
+  factorKinds: string[]
+  flours: string[]
+}
+
+/** What of kinds and flours the lines of the notebook hold, in the order of the alphabet. */
+export async function bookChoices(store: Store): Promise<BookChoices> {
+  const lines = await store.transaction('r', store.tables, async () => [
+    ...(await allNewest(store)),
+    ...(await summariesMissing(store)),
+  ])
+  const sorted = (names: readonly (string | undefined)[]) =>
+    [...new Set(names.filter((name) => name !== undefined))].toSorted((one, other) =>
+      one.localeCompare(other, 'en'),
+    )
+  return {
+    factorKinds: sorted(lines.map(({ factorKind }) => factorKind)),
+    flours: sorted(lines.flatMap(({ flours = [] }) => flours)),
+  }
 }
 
 /** The newest trials that something was made of and whose codes are not kept, archived ones too; ids. */
@@ -81,9 +147,19 @@ function newestFirst(a: Summary, b: Summary): number {
   return b.lastAt - a.lastAt || (a.trialId < b.trialId ? -1 : 1)
 }
 
+const inOrder: Readonly<Record<BookOrder, (one: Summary, other: Summary) => number>> = {
+  worked: newestFirst,
+  made: (one, other) => other.createdAt - one.createdAt || newestFirst(one, other),
+  question: (one, other) =>
+    one.question.localeCompare(other.question, 'en') || newestFirst(one, other),
+  factor: (one, other) =>
+    one.factorName.localeCompare(other.factorName, 'en') || newestFirst(one, other),
+}
+
 /** A line as it is stored is not checked yet: what it lacks has no words. */
-function hasWords({ question, factorName }: Partial<Summary>, words: readonly string[]): boolean {
-  const text = `${question} ${factorName}`.toLowerCase()
+function hasWords(line: Partial<Summary>, words: readonly string[]): boolean {
+  const { question, factorName, answer, flours = [], notes } = line
+  const text = [question, factorName, answer, ...flours, notes].join(' ').toLowerCase()
   return words.every((word) => text.includes(word))
 }
 

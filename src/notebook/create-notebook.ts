@@ -2,7 +2,8 @@ import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { asFailure } from './as-failure.ts'
-import { bookPage, newestBegun } from './book-page.ts'
+import { bookChoices, bookPage, newestBegun } from './book-page.ts'
+import { chainsOf } from './chains.ts'
 import { changeSettings } from './change-settings.ts'
 import { keepDraft } from './keep-draft.ts'
 import { makeReady } from './make-ready.ts'
@@ -81,6 +82,8 @@ export function createNotebook(
     name,
     summaries: tell((options) => storedSummaries(store, options)),
     bookPage: tell((asked) => bookPage(store, asked)),
+    bookChoices: tell(() => bookChoices(store)),
+    chains: tell(async () => chainsOf(await storedSummaries(store, { archived: true }))),
     newestBegun: tell((most) => newestBegun(store, most)),
     wholeTrial: tell((trialId, held) =>
       held === undefined ? whole(trialId) : renewed(trialId, held ?? undefined),

@@ -13,7 +13,8 @@ import type { MergeConflict } from '@/core/whole-trial/merge-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { BackedUp } from './back-up.ts'
-import type { BookPage, BookPageAsked } from './book-page.ts'
+import type { BookChoices, BookPage, BookPageAsked } from './book-page.ts'
+import type { ChainLink } from './chains.ts'
 import type { LongWork } from './long-work.ts'
 import type { DoughToMakeAgain } from './make-again.ts'
 import type { RestoreRecord } from './restore-record.ts'
@@ -73,6 +74,10 @@ export interface Notebook {
   summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
   /** The first lines of one shelf, read and checked alone, and how many more there are. */
   bookPage(asked: BookPageAsked): Promise<BookPage>
+  /** The kinds of factor and the flours that its lines can be sorted out by. */
+  bookChoices(): Promise<BookChoices>
+  /** Every line of questions, from two trials on: the one worked on last first, its first question first. */
+  chains(): Promise<ChainLink[][]>
   /** The newest trials that something was made of and whose codes are not kept; ids. */
   newestBegun(most: number): Promise<string[]>
   /**

@@ -1,4 +1,5 @@
 import { Dexie } from 'dexie'
+import { isDamaged } from './notebook-failure.ts'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
 import { type Summary, summaryShape } from './summary-record.ts'
@@ -52,12 +53,33 @@ export async function storedSummaries(
     .sort((a, b) => b.lastAt - a.lastAt || (a.trialId < b.trialId ? -1 : 1))
 }
 
-/** Stores the lines that are missing, and drops those whose trial is gone. By the keys: a line is checked when it is shown. */
+const formKey = 'form-of-lines'
+/** Raised when a line comes to hold more than lines did before: those that are stored are then made anew, once. */
+const lineForm = '2'
+
+/**
+ * Stores the lines that are missing, and drops those whose trial is gone. By the keys: a line is checked when it is shown.
+ * Lines that were stored before they held what is searched are made anew; that of a damaged trial stays as it is.
+ */
 export async function renewSummaries(store: Store): Promise<void> {
   await store.transaction('rw', store.tables, async () => {
     const known = new Set(await store.trials.toCollection().primaryKeys())
     const kept = await store.summaries.toCollection().primaryKeys()
     await store.summaries.bulkDelete(kept.filter((trialId) => !known.has(trialId)))
     await store.summaries.bulkPut(await summariesMissing(store))
+    if ((await store.drafts.get(formKey))?.values.form === lineForm) return
+    for (const line of await store.summaries.toArray())
+      if (line.factorKind === undefined) await store.summaries.bulkPut(await lineAnew(store, line))
+    await store.drafts.put({ key: formKey, values: { form: lineForm } })
   })
+}
+
+async function lineAnew(store: Store, { trialId, answer }: Summary): Promise<Summary[]> {
+  try {
+    const line = await madeAnew(store, trialId)
+    return line ? [{ ...line, ...(answer === undefined || line.sealed ? {} : { answer }) }] : []
+  } catch (failure) {
+    if (isDamaged(failure)) return []
+    throw failure
+  }
 }

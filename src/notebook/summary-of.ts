@@ -3,6 +3,7 @@ import { sealed } from '@/core/seal/sealed.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { sessionsDone, stageOf } from '@/core/whole-trial/stage.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { floursOf, notesOf } from './searched-words.ts'
 import type { Summary } from './summary-record.ts'
 
 /** The line of the home list that stands for a trial: all of it follows from the trial, so it can be made again at any time. While it is
@@ -31,5 +32,9 @@ export function summaryOf(whole: WholeTrial): Summary {
     createdAt: trial.createdAt,
     archived: trial.archivedAt !== undefined,
     binned: trial.binnedAt !== undefined,
+    factorKind: plan.factor.acts.on,
+    flours: covered ? [] : floursOf(whole),
+    notes: covered ? '' : notesOf(whole),
+    ...(trial.follows ? { follows: trial.follows } : {}),
   }
 }

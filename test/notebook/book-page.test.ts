@@ -1,11 +1,18 @@
 import 'fake-indexeddb/auto'
 import { describe, expect, test, vi } from 'vitest'
-import { type BookPageAsked, shelfOf } from '@/notebook/book-page.ts'
+import { type BookPageAsked, type BookSorting, shelfOf, wholeBook } from '@/notebook/book-page.ts'
 import { presentSteps } from '@/notebook/create-notebook.ts'
 import { Store } from '@/notebook/store.ts'
+import type { Summary } from '@/notebook/summary-record.ts'
 import { kitchenOf } from '../trial-of/kitchen-of.ts'
 import { planOf } from '../trial-of/plan-of.ts'
-import { freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+import {
+  freshName,
+  notebookAtTheTable,
+  notebookOf,
+  notebookWithTrial,
+  testNow,
+} from './notebook-of.ts'
 
 const first: BookPageAsked = { shelf: 'book', search: '', most: 50 }
 
@@ -76,6 +83,64 @@ describe('a page of the home list', () => {
     expect(left).toBe(3)
   })
 
+  test('N62: finds what stands in flours, notes and the answer, and nothing of them while codes are kept', async () => {
+    const notebook = await notebookWithTrial()
+    await notebook.log({
+      ...{ kind: 'note', text: 'The oven door hung open', trialId: 'trial-1', sessionId: null },
+      about: { kind: 'trial', id: 'trial-1' },
+    })
+    const found = async (search: string, from = notebook) =>
+      (await from.bookPage({ ...first, search })).lines.length
+    expect(await found('bread FLOUR')).toBe(1)
+    expect(await found('oven hung')).toBe(1)
+    expect(await found('wetter is chewier')).toBe(0)
+    const { trial } = (await notebook.wholeTrial('trial-1')) ?? { trial: { revision: 0 } }
+    await notebook.keepAnswer('trial-1', trial.revision, 'Wetter is chewier.')
+    expect(await found('wetter is chewier')).toBe(1)
+    const covered = await notebookAtTheTable()
+    expect((await covered.bookPage(first)).lines[0]?.sealed).toBe(true)
+    expect(await found('bread flour', covered)).toBe(0)
+  })
+
+  test('shows only the kind, the state and the flour that were chosen, in the order that was chosen', async () => {
+    const notebook = await bookOf(4)
+    const asked = async (sorting: Partial<BookSorting>) => {
+      const page = await notebook.bookPage({ ...first, sorting: { ...wholeBook, ...sorting } })
+      return page.lines.map(({ question }) => question)
+    }
+    expect(await asked({ order: 'question' })).toEqual([
+      ...['Question 0', 'Question 1', 'Question 2', 'Stone or steel?'],
+    ])
+    expect(await asked({ factorKind: 'hydration' })).toHaveLength(4)
+    expect(await asked({ factorKind: 'salt' })).toEqual([])
+    expect(await asked({ state: 'planning' })).toHaveLength(4)
+    expect(await asked({ state: 'answered' })).toEqual([])
+    expect(await asked({ flour: 'Bread flour' })).toHaveLength(4)
+    expect(await asked({ flour: 'Rye' })).toEqual([])
+    const { left } = await notebook.bookPage({
+      ...{ ...first, most: 1, sorting: { ...wholeBook, state: 'planning' } },
+    })
+    expect(left).toBe(3)
+    const choices = await notebook.bookChoices()
+    expect(choices.factorKinds).toEqual(['hydration'])
+    expect(choices.flours).toContain('Bread flour')
+  })
+
+  test('N62: makes lines anew, once, that were stored before they held what is searched', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    notebook.close()
+    const store = new Store(name, presentSteps)
+    const [line] = await store.summaries.toArray()
+    const { flours: _, notes: __, factorKind: ___, ...old } = line as Summary
+    await store.summaries.put({ ...old, answer: 'As it was found.' })
+    await store.drafts.delete('form-of-lines')
+    store.close()
+    const again = notebookOf(name)
+    const { lines } = await again.bookPage({ ...first, search: 'bread flour' })
+    expect(lines).toEqual([{ ...line, answer: 'As it was found.' }])
+  })
+
   test('has the line of a trial whose log was just written, and one made anew where the stored one is stale', async () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)
@@ -86,7 +151,8 @@ describe('a page of the home list', () => {
       about: { kind: 'trial', id: 'trial-1' },
     })
     const after = await notebook.bookPage(first)
-    expect(after.lines).toEqual([{ ...lines[0], revision: 41, lastAt: testNow }])
+    const notes = `${lines[0]?.notes}\nx`
+    expect(after.lines).toEqual([{ ...lines[0], revision: 41, lastAt: testNow, notes }])
     await notebook.bin('trial-1', false)
     const store = new Store(name, presentSteps)
     await store.summaries.update('trial-1', { revision: 3, question: 'stale' })

@@ -5,7 +5,7 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
-import type { Shelf } from '@/notebook/book-page.ts'
+import { type Shelf, wholeBook } from '@/notebook/book-page.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
 import { linesAtOnce } from './trial-list.tsx'
@@ -19,6 +19,9 @@ const Book = lazy(async () => ({ default: (await import('./book.tsx')).Book }))
 const FileDesk = lazy(async () => ({ default: (await import('./file-desk.tsx')).FileDesk }))
 const SampleShelf = lazy(async () => ({
   default: (await import('./sample-shelf.tsx')).SampleShelf,
+}))
+const ChainShelf = lazy(async () => ({
+  default: (await import('./chain-shelf.tsx')).ChainShelf,
 }))
 const HouseShelf = lazy(async () => ({
   default: (await import('./house-shelf.tsx')).HouseShelf,
@@ -34,8 +37,9 @@ export function HomePlace() {
   const [, go] = useLocation()
   const [search, setSearch] = useState('')
   const [shelf, setShelf] = useState<Shelf>('book')
+  const [sorting, setSorting] = useState(wholeBook)
   const [most, setMost] = useState(linesAtOnce)
-  const book = useBookPage({ shelf, search, most })
+  const book = useBookPage({ shelf, search, most, sorting })
   const [done, setDone] = useState<{ message: string; undo: () => Promise<void> } | null>(null)
   const [erasing, setErasing] = useState<Summary | null>(null)
   const reading = useReadIn()
@@ -72,12 +76,17 @@ export function HomePlace() {
             book={book}
             search={search}
             shelf={shelf}
+            sorting={sorting}
             onSearch={(text) => {
               setSearch(text)
               setMost(linesAtOnce)
             }}
             onShelf={(chosen) => {
               setShelf(chosen)
+              setMost(linesAtOnce)
+            }}
+            onSorting={(chosen) => {
+              setSorting(chosen)
               setMost(linesAtOnce)
             }}
             onMore={() => setMost(most + linesAtOnce)}
@@ -88,6 +97,9 @@ export function HomePlace() {
         </Suspense>
       ) : null}
       <Suspense fallback={null}>
+        <ErrorBoundary what="the lines of questions">
+          <ChainShelf />
+        </ErrorBoundary>
         <ErrorBoundary what="the house formulas">
           <HouseShelf />
         </ErrorBoundary>

@@ -2,6 +2,7 @@ import { lazy, Suspense } from 'react'
 import { Link } from 'wouter'
 import { useServices } from '@/app/services/services.ts'
 import { dayText } from './day-text.ts'
+import { FoundIn } from './found-in.tsx'
 import styles from './home.module.css'
 import { stageWords, titleOf } from './stage-words.ts'
 import { TrialMenu, type TrialMenuProps } from './trial-menu.tsx'
@@ -12,7 +13,7 @@ const RailPicture = lazy(async () => ({
 }))
 
 /** One trial in the book: what it asks, its levels, where it stands, and what can be done with it. */
-export function TrialLine(props: TrialMenuProps) {
+export function TrialLine({ search, ...props }: TrialMenuProps & { search: string }) {
   const { summary } = props
   const { now } = useServices()
   const { words, place } = stageWords(summary)
@@ -33,6 +34,7 @@ export function TrialLine(props: TrialMenuProps) {
         {summary.answer !== undefined && !summary.sealed ? (
           <p className={styles.answer}>{summary.answer}</p>
         ) : null}
+        <FoundIn summary={summary} search={search} />
       </div>
       <Suspense fallback={<div className={styles.picture} />}>
         <RailPicture summary={summary} />

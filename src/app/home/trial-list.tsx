@@ -7,19 +7,21 @@ import type { TrialMenuProps } from './trial-menu.tsx'
 
 interface TrialListProps extends Omit<TrialMenuProps, 'summary'> {
   lines: readonly Summary[]
+  /** What is looked for; a line says where else than in its question it was found. */
+  search: string
   /** How many more there are. */
   left: number
   onMore: () => void
 }
 
 /** The trials found, newest first: the first lines, and the next ones at a press. */
-export function TrialList({ lines, left, onMore, ...acts }: TrialListProps) {
+export function TrialList({ lines, search, left, onMore, ...acts }: TrialListProps) {
   return (
     <>
       <ul className={styles.book} aria-label="Trials">
         {lines.map((summary) => (
           <ErrorBoundary key={summary.trialId} what="this line" of={summary}>
-            <TrialLine summary={summary} {...acts} />
+            <TrialLine summary={summary} search={search} {...acts} />
           </ErrorBoundary>
         ))}
       </ul>

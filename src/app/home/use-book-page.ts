@@ -1,15 +1,20 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { useRef } from 'react'
 import { useServices } from '@/app/services/services.ts'
-import type { BookPage, BookPageAsked } from '@/notebook/book-page.ts'
+import type { BookPage, BookPageAsked, BookSorting } from '@/notebook/book-page.ts'
 
 /** The lines of a shelf as the notebook has them now; while other ones are read, those before stay on the screen. */
-export function useBookPage({ shelf, search, most }: BookPageAsked): BookPage | undefined {
+export function useBookPage({
+  shelf,
+  search,
+  most,
+  sorting,
+}: BookPageAsked & { sorting: BookSorting }): BookPage | undefined {
   const { notebook } = useServices()
   const last = useRef<BookPage>(undefined)
   const read = useLiveQuery(
-    () => notebook.bookPage({ shelf, search, most }),
-    [notebook, shelf, search, most],
+    () => notebook.bookPage({ shelf, search, most, sorting }),
+    [notebook, shelf, search, most, sorting],
   )
   if (read) last.current = read
   return read ?? last.current

@@ -4,7 +4,7 @@ import { atShape, idShape, zoneShape } from '@/core/record/id-and-stamp.ts'
 import { noteShape } from '@/core/record/text.ts'
 
 /** How a trial continues another: its winner confirmed, its range narrowed, or simply made again. */
-const followsShape = z.strictObject({
+export const followsShape = z.strictObject({
   trialId: idShape,
   how: z.enum(['confirms', 'narrows', 'repeats', 'copies']),
 })

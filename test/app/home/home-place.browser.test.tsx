@@ -4,6 +4,7 @@ import { HomePlace } from '@/app/home/home-place.tsx'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import focaccia from '../../../trials/focaccia-hydration.json?raw'
 import { sessionOf } from '../../trial-of/session-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { notebookWith, openPlace } from '../findings/open-place.tsx'
@@ -21,7 +22,7 @@ afterEach(() => {
 
 const press = (name: string | RegExp) => page.getByRole('button', { name })
 
-async function open(...files: WholeTrial[]) {
+async function open(...files: (string | WholeTrial)[]) {
   const { services, notebook } = await notebookWith(...files)
   await openPlace(services, <HomePlace />)
   await expect.element(press('Back up all')).toBeVisible()
@@ -81,5 +82,36 @@ test('a file that was read in says so, one that is no trial says where it fails,
   await readIn('club.json', file)
   await expect.element(page.getByText('club.json is here already')).toBeVisible()
   expect(await notebook.summaries()).toHaveLength(1)
+  expect(complaints).toEqual([])
+})
+
+test('the book finds the answers nobody opened Findings for, sorts trials out, and shows a line of questions', async () => {
+  const notebook = await open(focaccia)
+  await expect
+    .element(page.getByText(/It holds .* whenever the doughs are made again/))
+    .toBeVisible()
+  const [found] = await notebook.summaries()
+  expect(found?.answer).toMatch(/whenever the doughs are made again/)
+
+  const whole = await notebook.wholeTrial(found?.trialId ?? '')
+  const plan = whole?.plans[0]
+  if (!whole || !plan) throw new Error('a trial that was read in has a plan')
+  for (const [trialId, question] of [
+    ['next', 'And between these two?'],
+    ['salt', 'Less salt?'],
+  ] as const)
+    await notebook.createTrial(
+      { ...plan, id: `${trialId}-plan`, trialId, revision: 1, question },
+      trialId === 'next' ? { follows: { trialId: whole.trial.id, how: 'narrows' } } : {},
+    )
+  const chain = page.getByRole('region', { name: 'Lines of questions' })
+  await expect.element(chain.getByText(/asked to narrow down/)).toBeVisible()
+  await press(/^Which and in what order All trials/).click()
+  await page.getByLabelText('Where it stands').selectOptions('In planning')
+  const lines = page.getByRole('list', { name: 'Trials' }).getByRole('heading')
+  await expect.poll(() => lines.elements().length).toBe(2)
+  await page.getByRole('button', { name: 'Show all again' }).click()
+  await page.getByLabelText('Search').fill('made again')
+  await expect.poll(() => lines.elements().length).toBe(1)
   expect(complaints).toEqual([])
 })

@@ -19,7 +19,7 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
-import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
+import { answerText, headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText, nextTitles } from '@/core/wording/findings/next-step-text.ts'
 import { Adopt } from './adopt.tsx'
 import { TrialOfItsOwn } from './trial-of-its-own.tsx'
@@ -96,7 +96,7 @@ function AdoptAnother({ whole, answer }: { whole: WholeTrial; answer: FindingsAn
   const [main] = findings.responses
   const level = plan.levels.find(({ control }) => control) ?? plan.levels[0]
   if (!main || !level) return null
-  const { shown, known } = headline(main, namingOf(findings, scores.responses[0]))
+  const said = answerText(headline(main, namingOf(findings, scores.responses[0])))
   return (
     <div className={styles.step}>
       <p>Any level can become the house formula; what was found, and your reason, stay with it.</p>
@@ -104,7 +104,7 @@ function AdoptAnother({ whole, answer }: { whole: WholeTrial; answer: FindingsAn
         whole={whole}
         findings={findings}
         level={level}
-        said={`${shown} ${known}`.trim()}
+        said={said}
         kind="plain"
         title="Adopt a level of my choice"
       />
@@ -129,16 +129,8 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
   const chosen = levelToAdopt(plan, findings)
   if (step === 'adopt') {
     if (!main || !chosen) return null
-    const said = headline(main, namingOf(findings, answer.scores.responses[0]))
-    return (
-      <Adopt
-        whole={whole}
-        findings={findings}
-        level={chosen.level}
-        said={`${said.shown} ${said.known}`.trim()}
-        kind={kind}
-      />
-    )
+    const said = answerText(headline(main, namingOf(findings, answer.scores.responses[0])))
+    return <Adopt whole={whole} findings={findings} level={chosen.level} said={said} kind={kind} />
   }
   if (step === 'repeat')
     return (

@@ -18,6 +18,11 @@ export interface Headline {
   known: string
 }
 
+/** Both halves in one, as it stands in the home list and in a house formula. */
+export function answerText({ shown, known }: Headline): string {
+  return `${shown} ${known}`.trim()
+}
+
 /** What a conclusion is spoken of with: its response, the naming, and the levels that were tried. */
 export function spokenOf(found: ResponseFindings, naming: Naming): Spoken {
   const levels = found.levels.map(({ level }) => levelOf(level, naming).name)

@@ -1,4 +1,5 @@
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
+import type { Follows } from '@/core/trial/trial-record.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { levelInWords } from './named-in-findings.ts'
@@ -70,4 +71,16 @@ export function nextTitles(steps: readonly NextStep[], spoken: Spoken): string {
     titles.map((title, index) => (index === 0 ? title : midSentence(title))),
     'or',
   )}.`
+}
+
+const followingWays: Readonly<Record<Follows['how'], string>> = {
+  confirms: 'asked to confirm',
+  narrows: 'asked to narrow down',
+  repeats: 'asked again, after',
+  copies: 'a copy of',
+}
+
+/** How a trial carries another on, such as "asked to narrow down “How wet?”"; the other one may be gone. */
+export function followsText(how: Follows['how'], question: string | null): string {
+  return `${followingWays[how]} ${question === null ? 'a trial that is no longer here' : `“${question}”`}`
 }

@@ -18,3 +18,8 @@ export const factorKindNames: Readonly<Record<FactorKind, string>> = {
   choice: 'A choice without order',
   own: 'Something else, in a unit of my own',
 }
+
+/** The name of a kind as it was kept; a kind that this program does not know is told as it stands. */
+export function factorKindName(kind: string): string {
+  return (factorKindNames as Readonly<Record<string, string>>)[kind] ?? kind
+}
