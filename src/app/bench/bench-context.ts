@@ -21,6 +21,8 @@ export interface Bench {
   device: string
   /** The codes of this session are kept and the cover is on: letters alone, no level, weight or key. */
   covered: boolean
+  /** Its cups were shuffled and no ticket is turned: which level a letter is stands nowhere, and nothing can be uncovered. */
+  unknown: boolean
   /** The session's log as it stands: corrections applied, what was undone left out. */
   events: readonly Standing[]
   /** Stores at once; several entries of one press are kept all or none. False where it was not kept, which is said. */

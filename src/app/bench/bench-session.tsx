@@ -24,7 +24,7 @@ import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
 import { levelAxis } from '@/core/figure/level-axis.ts'
-import { sessionSealed } from '@/core/seal/sealed.ts'
+import { levelsUnknown, sessionSealed } from '@/core/seal/sealed.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { dayAlarms } from '@/core/session/alarms/day-alarms.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
@@ -59,7 +59,9 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const [entering, setEntering] = useState<Entering | null>(null)
 
   const plan = planOfSession(whole, session)
-  const covered = sessionSealed(whole, session.id) && uncovered.trialId !== whole.trial.id
+  const unknown = levelsUnknown(session, whole.events)
+  const covered =
+    unknown || (sessionSealed(whole, session.id) && uncovered.trialId !== whole.trial.id)
   const events = eventsOfSession(whole.events, session.id)
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
   const items = useAgenda(session, plan, events, now)
@@ -67,7 +69,9 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const oven = useMemo(() => ovenNow(session, plan, items, runs), [session, plan, items, runs])
   const alarms = useMemo(() => dayAlarms(items), [items])
   const cues = useMemo(() => ovenCues(oven.inside), [oven])
-  const bench: Bench = { whole, plan, session, device, covered, events, log, notLogged, drafts }
+  const bench: Bench = {
+    ...{ whole, plan, session, device, covered, unknown, events, log, notLogged, drafts },
+  }
   const ringing = useRinging({ alarms, cues, bench, awake })
 
   const bringToFront = (each: AgendaItem) => {

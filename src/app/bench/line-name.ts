@@ -26,8 +26,8 @@ function batchName(session: Session, plan: Plan, batchId: string): LineName {
   }
 }
 
-/** The name of a piece: its line's letter and level, and which piece of that line it is. */
-export function pieceName(session: Session, plan: Plan, pieceId: string): LineName {
+/** The name of a piece: its line's letter and, of levels that may be named, its level; and which piece of that line it is. */
+export function pieceName(session: Session, plan: Pick<Plan, 'levels'>, pieceId: string): LineName {
   const piece = session.pieces.find((each) => each.id === pieceId)
   if (!piece) throw new Error(`session ${session.id} has no piece ${pieceId}`)
   const { letter, which } = unitLetter(session, { kind: 'piece', id: pieceId })

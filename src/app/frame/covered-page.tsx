@@ -16,6 +16,8 @@ interface CoveredPageProps {
   /** The sessions whose codes are kept. */
   sealed: readonly Session[]
   title: string
+  /** Nobody tastes yet: cups were shuffled, and which dough is which is not known. */
+  atWork: boolean
   /** Lifts the cover for this sitting; null for a place that has nothing to show before the unsealing. */
   onUncover: (() => void) | null
   /** Opens the bench with letters alone, for whoever still works while others taste; null elsewhere. */
@@ -23,7 +25,7 @@ interface CoveredPageProps {
 }
 
 /** What stands in place of a page that would name levels while a tasting is sealed. A look is possible, said and recorded. */
-export function CoveredPage({ whole, sealed, title, onUncover, onWork }: CoveredPageProps) {
+export function CoveredPage({ whole, sealed, title, atWork, onUncover, onWork }: CoveredPageProps) {
   const { notebook } = useServices()
   const [asking, setAsking] = useState(false)
   const uncover = async () => {
@@ -34,8 +36,9 @@ export function CoveredPage({ whole, sealed, title, onUncover, onWork }: Covered
     <div className={styles.lonePage}>
       <PageHeading>{title}</PageHeading>
       <p className={styles.lead}>
-        The tasting is sealed. This page would say which code is which, so it stays covered until
-        the codes are unsealed.
+        {atWork
+          ? 'Which dough is which waits under the cups: not even this notebook knows. This page speaks of levels, so it stays covered until the tickets are turned.'
+          : 'The tasting is sealed. This page would say which code is which, so it stays covered until the codes are unsealed.'}
       </p>
       {sealed.map((session) => (
         <p key={session.id}>
@@ -43,8 +46,8 @@ export function CoveredPage({ whole, sealed, title, onUncover, onWork }: Covered
           {stillMissing(tastingState(whole, session.id), whole.kitchen)}
         </p>
       ))}
-      <LinkButton href={`#/trial/${whole.trial.id}/tasting`} kind="primary">
-        To the tasting
+      <LinkButton href={`#/trial/${whole.trial.id}/${atWork ? 'bench' : 'tasting'}`} kind="primary">
+        {atWork ? 'To the bench' : 'To the tasting'}
       </LinkButton>
       {onWork ? <Button onPress={onWork}>Go on working, letters only</Button> : null}
       {onUncover ? (

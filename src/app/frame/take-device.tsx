@@ -6,18 +6,24 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { logLook } from '@/app/services/log-look.ts'
 import { useServices } from '@/app/services/services.ts'
 import { useTableDevice } from '@/app/services/table-device.ts'
-import { sealed } from '@/core/seal/sealed.ts'
+import { levelsUnknown, sealed } from '@/core/seal/sealed.ts'
 
 /**
  * The one way from the table to the other places: a deliberate press that the trial's log keeps. Taken covered, or, by a baker
- * who does not taste, with a look behind the codes.
+ * who does not taste, with a look behind the codes, unless there is nothing to see yet.
  */
 export function TakeDevice({ trialId }: { trialId: string }) {
   const { notebook } = useServices()
   const { take } = useTableDevice()
   const { uncover } = useUncoveredTrial()
   const [asking, setAsking] = useState(false)
+  const [mayLook, setMayLook] = useState(false)
   const [, go] = useLocation()
+  const ask = async () => {
+    const whole = await notebook.wholeTrial(trialId)
+    setMayLook(!whole?.sessions.some((session) => levelsUnknown(session, whole.events)))
+    setAsking(true)
+  }
   const away = async (look: boolean) => {
     const whole = await notebook.wholeTrial(trialId)
     const latest = whole?.sessions.toSorted((a, b) => a.number - b.number).at(-1)
@@ -35,7 +41,7 @@ export function TakeDevice({ trialId }: { trialId: string }) {
   }
   return (
     <>
-      <Button kind="quiet" size="small" onPress={() => setAsking(true)}>
+      <Button kind="quiet" size="small" onPress={ask}>
         Take the device from the table
       </Button>
       <Dialog
@@ -47,9 +53,11 @@ export function TakeDevice({ trialId }: { trialId: string }) {
             <Button kind="primary" onPress={() => away(false)}>
               Take it, all stays covered
             </Button>
-            <Button onPress={() => away(true)}>
-              I bake and do not taste: uncover Plan and Bench
-            </Button>
+            {mayLook ? (
+              <Button onPress={() => away(true)}>
+                I bake and do not taste: uncover Plan and Bench
+              </Button>
+            ) : null}
             <Button kind="quiet" onPress={() => setAsking(false)}>
               Leave it here
             </Button>

@@ -6,6 +6,7 @@ import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { WholeTrialProvider } from '@/app/services/whole-trial-provider.tsx'
+import { levelsUnknown, sealOf } from '@/core/seal/sealed.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { CoveredPage } from './covered-page.tsx'
@@ -69,7 +70,12 @@ function PlacePage({ place }: { place: PlaceName }) {
   )
   const isBench = place.name === 'bench'
   // The bench has a head and a rail of its own, with letters alone while the codes are kept.
-  const covers = cover.sealed.length > 0 && place.name !== 'tasting' && !(isBench && works)
+  // Where only cups are shuffled nobody tastes yet: the bench is at work.
+  const shuffled = cover.sealed.filter((session) => levelsUnknown(session, whole.events))
+  const atWork =
+    shuffled.length > 0 && cover.sealed.every(({ id }) => sealOf(whole, id) === 'not-begun')
+  const covers =
+    cover.sealed.length > 0 && place.name !== 'tasting' && !(isBench && (works || atWork))
   const atBench = isBench && whole.sessions.length > 0 && !covers
   return (
     <>
@@ -95,7 +101,8 @@ function PlacePage({ place }: { place: PlaceName }) {
                 whole={whole}
                 sealed={cover.sealed}
                 title={place.title}
-                onUncover={mayLook ? () => uncovered.uncover(id) : null}
+                atWork={atWork}
+                onUncover={mayLook && shuffled.length === 0 ? () => uncovered.uncover(id) : null}
                 onWork={isBench ? () => setWorks(true) : null}
               />
             ) : (

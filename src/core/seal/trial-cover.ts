@@ -3,7 +3,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { questionNamesLevel } from '@/core/trial/question-names-level.ts'
 import { coveredTitle } from './covered-title.ts'
 import type { SealRecords } from './seal-records.ts'
-import { sealedSessions, sealOf } from './sealed.ts'
+import { levelsUnknown, sealedSessions, sealOf } from './sealed.ts'
 
 export interface TrialCover {
   /** The trial's question, or, covered, words that cannot name a level. */
@@ -29,7 +29,9 @@ export function trialCover(
 ): TrialCover {
   const { question, levels, factor } = plan
   const tabTitle = questionNamesLevel(question, levels) ? `A trial of ${factor.name}` : question
-  const sealed = uncovered ? [] : sealedSessions(records)
+  const kept = sealedSessions(records)
+  // Where cups were shuffled there is nothing to uncover: nobody knows which dough is which.
+  const sealed = uncovered ? kept.filter((session) => levelsUnknown(session, records.events)) : kept
   const hidden = sealed.length > 0 ? sealed : uncovered ? [] : aboutToTaste(records, placeName)
   if (hidden.length === 0)
     return { title: question, tabTitle, covered: false, codes: [], sealed: [] }

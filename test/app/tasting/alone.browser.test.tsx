@@ -51,3 +51,36 @@ test('alone: three doughs, two goes, three questions and a guess, turned over at
   expect(session?.dealt.letters.find(({ levelId }) => levelId === piece?.levelId)?.letter).toBe('B')
   expect(whole?.ballots.find(({ about }) => about.kind === 'session')?.guessOf).toBe('most')
 })
+
+const levelsOrIds = /66\.4|69\.1|71\.7|level-\d/
+
+test('cups: the bench works by letters and one column of grams, and the tickets say at the end which dough was which', async () => {
+  const whole = aloneTrial({ cups: true })
+  const { notebook, screen } = await openedAt('trial/trial-1/bench', whole)
+  await expect.element(screen.getByText(/waits under the cups/)).toBeVisible()
+  expect(screen.getByRole('button', { name: 'I do not taste' }).elements()).toHaveLength(0)
+  await screen.getByRole('button', { name: 'Weigh', exact: true }).click()
+  await expect.element(screen.getByText(/cup [ABC]: all of it/)).toBeVisible()
+  await expect.element(screen.getByText('Water, the same for all').first()).toBeVisible()
+  expect(document.querySelector('main')?.innerHTML).not.toMatch(levelsOrIds)
+  const [session] = whole.sessions
+  if (!session) throw new Error('a session')
+  const by = { trialId: 'trial-1', sessionId: session.id, tasterId: 'club-1' }
+  for (const id of session.dealt.tasterOrders[0]?.servingIds ?? [])
+    await notebook.sealBallot({
+      ...by,
+      about: { kind: 'serving', id },
+      answers: ['liking', 'chew', 'smell'].map((responseId) => ({ responseId, value: 3 })),
+    })
+  const about = { kind: 'session', id: session.id } as const
+  await notebook.sealBallot({ ...by, about, answers: [], guessOf: 'most' })
+  location.hash = '#/trial/trial-1/tasting'
+  await screen.getByRole('button', { name: 'Turn the tickets over' }).click()
+  const tickets = (session.dealt.tickets ?? []).map(({ ticket }) => ticket)
+  await screen.getByRole('button', { name: `Dough A: ${tickets[2]}` }).click()
+  await screen.getByRole('button', { name: `Dough B: ${tickets[0]}` }).click()
+  await screen.getByRole('button', { name: 'Open the codes for good' }).click()
+  await expect.element(screen.getByText('The codes are open.')).toBeVisible()
+  const after = (await notebook.wholeTrial('trial-1'))?.sessions[0]
+  expect(after?.batches.find(({ letter }) => letter === 'A')?.levelId).toBe('level-3')
+})

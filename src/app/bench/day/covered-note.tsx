@@ -8,10 +8,19 @@ import { tastingState } from '@/core/tasting/tasting-state.ts'
 
 /** While people taste the bench goes on with letters alone; whoever does not taste says so, and the log has it. */
 export function CoveredNote() {
-  const { whole, session, covered } = useBench()
+  const { whole, session, covered, unknown } = useBench()
   const { notebook } = useServices()
   const { uncover } = useUncoveredTrial()
   if (!covered) return null
+  if (unknown)
+    return (
+      <div className={look.coveredNote}>
+        <p>
+          <b>Which level a letter is waits under the cups</b>; not even this notebook knows it
+          before the tickets are turned.
+        </p>
+      </div>
+    )
   const { tasters } = tastingState(whole, session.id)
   const answered = tasters.reduce((sum, each) => sum + each.answered, 0)
   const expected = tasters.reduce((sum, each) => sum + each.expected, 0)

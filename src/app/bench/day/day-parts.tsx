@@ -1,5 +1,6 @@
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
+import { CupsPart } from '@/app/bench/cups/cups-part.tsx'
 import { LogList } from '@/app/bench/log/log-list.tsx'
 import { RingSection } from '@/app/bench/ring/ring-section.tsx'
 import type { Ringing } from '@/app/bench/ring/use-ringing.ts'
@@ -25,6 +26,9 @@ export function DayParts({ items, runs, ringing, followed, onFollow, onPick }: D
   const { whole } = useBench()
   return (
     <div className={styles.day}>
+      <ErrorBoundary what="the lidded cups" of={whole}>
+        <CupsPart />
+      </ErrorBoundary>
       {followed ? null : <FollowTheClock onPress={onFollow} />}
       <ErrorBoundary what="what comes next" of={items}>
         <ComingUp items={items} onPick={onPick} />

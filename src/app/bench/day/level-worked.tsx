@@ -5,7 +5,8 @@ import { workedInSession } from '@/core/whole-trial/worked-in-session.ts'
 
 /** The level of a dough as planned, as its logged weights make it, and with what was worked in by hand. */
 export function LevelWorked({ batchId }: { batchId: string }) {
-  const { whole, session, plan } = useBench()
+  const { whole, session, plan, covered } = useBench()
+  if (covered) return null
   const level = workedInSession(whole, session).find((each) => each.batchId === batchId)
   if (!level || level.planned === null || level.weighed === null) return null
   const { planned, weighed, weighedUncertainty, handled, loggedLines, allLines } = level

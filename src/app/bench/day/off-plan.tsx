@@ -35,7 +35,9 @@ export function OffPlan({ runs }: { runs: readonly StepRun[] }) {
 }
 
 function OneDeparture({ departure, runs }: { departure: Departure; runs: readonly StepRun[] }) {
-  const { session, plan, log } = useBench()
+  const { session, plan: whole, log, covered } = useBench()
+  // Covered, a dough goes by its letter alone.
+  const plan = covered ? { ...whole, levels: [] } : whole
   const { now } = useServices()
   // Whether others can still be matched moves by minutes; the press looks again.
   useShownOfClock(now, (at) => Math.floor(at / 60_000))

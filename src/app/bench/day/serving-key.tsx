@@ -7,14 +7,15 @@ import { Paper } from '@/app/kit/page/paper.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import { servingKey } from '@/core/session/serving-key.ts'
+import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /** Which code goes on which piece, folded away until the pieces are plated; it can be printed for a helper. */
 export function ServingKey() {
-  const { session, plan, covered } = useBench()
+  const { session, plan, covered, unknown } = useBench()
   const [printing, setPrinting] = useState(false)
-  if (covered) return null
+  if ((covered && !unknown) || onShuffledPlates(plan)) return null
   if (session.dealt.servings.length === 0 && session.dealt.sets.length === 0) return null
   return (
     <details className={styles.key}>
@@ -40,7 +41,7 @@ export function ServingKey() {
 }
 
 function KeyTables() {
-  const { session, plan, whole } = useBench()
+  const { session, plan, whole, unknown } = useBench()
   const { pieces, sets } = servingKey(session)
   const nameOf = (levelId: string) => {
     const level = plan.levels.find(({ id }) => id === levelId)
@@ -52,13 +53,15 @@ function KeyTables() {
         caption="Codes of the pieces"
         rowHead="Dough"
         columns={[
-          { key: 'level', head: plan.factor.name, align: 'text' },
+          ...(unknown ? [] : [{ key: 'level', head: plan.factor.name, align: 'text' as const }]),
           { key: 'flight', head: 'Flight', align: 'text' },
           { key: 'code', head: 'Code' },
         ]}
         rows={pieces.map(({ pieceId, levelId, letter, flight, code }) => ({
           key: `${pieceId} ${code}`,
-          head: (
+          head: unknown ? (
+            <b>{letter}</b>
+          ) : (
             <LevelTab
               levels={plan.levels}
               levelId={levelId}
@@ -67,7 +70,11 @@ function KeyTables() {
               letterOnly
             />
           ),
-          cells: [nameOf(levelId), flight === null ? 'warm-up' : String(flight), code],
+          cells: [
+            ...(unknown ? [] : [nameOf(levelId)]),
+            flight === null ? 'warm-up' : String(flight),
+            code,
+          ],
         }))}
       />
       {sets.length > 0 ? (

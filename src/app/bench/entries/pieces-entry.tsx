@@ -12,7 +12,7 @@ import type { EntryProps } from './entry-props.ts'
 
 /** The pieces of the dough in front: which are in the oven, how long they baked; a press opens one to log about it. */
 export function PiecesEntry({ unit }: EntryProps) {
-  const { session, plan, events } = useBench()
+  const { covered, session, plan, events } = useBench()
   const [openId, setOpenId] = useState<string | null>(unit.kind === 'piece' ? unit.id : null)
   const batchId =
     unit.kind === 'batch'
@@ -34,7 +34,7 @@ export function PiecesEntry({ unit }: EntryProps) {
           const bake = baked.get(piece.id)
           return {
             key: piece.id,
-            head: pieceName(session, plan, piece.id).text,
+            head: pieceName(session, covered ? { levels: [] } : plan, piece.id).text,
             cells: [
               ovenText(bake),
               <Button key="open" onPress={() => setOpenId(piece.id)}>

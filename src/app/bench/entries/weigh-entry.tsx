@@ -3,6 +3,7 @@ import { batchIdOf } from '@/app/bench/batch-id-of.ts'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { BenchFoot } from '@/app/bench/bench-foot.tsx'
+import { CupToPour } from '@/app/bench/cups/cup-to-pour.tsx'
 import { LevelWorked } from '@/app/bench/day/level-worked.tsx'
 import look from '@/app/bench/day/now.module.css'
 import { PadEntry } from '@/app/bench/pad/pad-entry.tsx'
@@ -30,6 +31,7 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
   const list = (
     <>
       <LevelWorked batchId={batchId} />
+      <CupToPour batchId={batchId} />
       <WeighedList lines={lines} openKey={open?.key ?? null} onAgain={setAgainKey} />
     </>
   )

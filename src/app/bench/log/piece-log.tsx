@@ -30,7 +30,7 @@ const isMass = (figure: Figure): figure is Weighing =>
 
 /** Everything about one piece: into and out of the oven to the second, its masses and sizes, answers and failures. */
 export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => void }) {
-  const { session, plan, events, log } = useBench()
+  const { covered, session, plan, events, log } = useBench()
   const [figure, setFigure] = useState<Figure>('in')
   const about = { kind: 'piece' as const, id: pieceId }
   const bake = bakes(session, events).find((each) => each.pieceId === pieceId)
@@ -44,7 +44,7 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
   return (
     <div className={styles.entry}>
       <div className={styles.panelHead}>
-        <h3 {...landing}>{pieceName(session, plan, pieceId).text}</h3>
+        <h3 {...landing}>{pieceName(session, covered ? { levels: [] } : plan, pieceId).text}</h3>
         <Button onPress={onBack}>All pieces</Button>
       </div>
       <div className={styles.pair}>
