@@ -137,7 +137,12 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
             <ErrorBoundary what="the step in front" of={items}>
               {item && unit ? (
                 atOven ? (
-                  <OvenView oven={oven} front={item} unit={unit} runs={runs} onEnter={onEnter} />
+                  <OvenView
+                    {...{ oven, unit, runs, items }}
+                    front={item}
+                    onGo={bringToFront}
+                    onEnter={onEnter}
+                  />
                 ) : (
                   <NowStep
                     item={item}

@@ -20,16 +20,20 @@ import { endsByText } from '@/core/wording/plan/ends-by-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
+import { EqualAtOven } from './equal-at-oven.tsx'
 import ovenStyles from './oven-view.module.css'
 
 interface OvenViewProps extends Omit<LogPressesProps, 'item'> {
   oven: OvenNow
   /** What stands in front: a bake to be launched or one to be pulled. */
   front: AgendaItem
+  /** All that is next to do, and the press that brings one of it to the front. */
+  items: readonly AgendaItem[]
+  onGo: (item: AgendaItem) => void
 }
 
 /** At the oven: the seconds of what comes out next as large as they go, one press to pull it and one to launch the next. */
-export function OvenView({ oven, front, ...presses }: OvenViewProps) {
+export function OvenView({ oven, front, items, onGo, ...presses }: OvenViewProps) {
   const { inside, next } = oven
   const pulled = inside.find(({ item }) => item === front) ?? inside[0]
   const launched = front.do === 'start' ? front : next
@@ -41,6 +45,9 @@ export function OvenView({ oven, front, ...presses }: OvenViewProps) {
         {launched && !pullsFirst ? <ToLaunch item={launched} free={oven.freePlaces} /> : null}
         <OvenCaution next />
         <LogPresses {...presses} item={front} />
+        {launched && !pullsFirst ? (
+          <EqualAtOven front={launched} items={items} runs={presses.runs} onGo={onGo} />
+        ) : null}
       </section>
       <BenchFoot>
         {pulled && pullsFirst ? <Pull of={pulled} first /> : null}
