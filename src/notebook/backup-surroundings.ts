@@ -40,6 +40,13 @@ export function backupSurroundings(zip: ZipReader, version: number) {
     steps.reduce((old: Content, step) => step.settings(old), asRecord.data),
   )
   return kitchen.success && settings.success
-    ? { kitchen: kitchen.data, houses: asHouses.data, settings: settings.data }
+    ? { kitchen: onceEach(kitchen.data), houses: onceEach(asHouses.data), settings: settings.data }
     : undefined
+}
+
+/** Of things that a spoiled file names twice, the first. */
+function onceEach<Thing extends { id: string }>(things: readonly Thing[]): Thing[] {
+  const firsts = new Map<string, Thing>()
+  for (const thing of things) if (!firsts.has(thing.id)) firsts.set(thing.id, thing)
+  return [...firsts.values()]
 }

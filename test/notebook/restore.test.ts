@@ -90,6 +90,21 @@ describe('long work', () => {
     })
   })
 
+  test('N42: a thing of the kitchen or a house formula that a spoiled backup names twice comes in once', async () => {
+    const files = unzipSync(
+      new Uint8Array(await (await zipOf(await notebookOfMany(1))).arrayBuffer()),
+    )
+    const kitchen = JSON.parse(strFromU8(files['kitchen.json'] ?? new Uint8Array()))
+    expect(kitchen.length).toBeGreaterThan(0)
+    files['kitchen.json'] = strToU8(JSON.stringify([...kitchen, ...kitchen]))
+    const notebook = notebookOf()
+    const outcome = await notebook.restore(new Blob([new Uint8Array(zipSync(files))]))
+    expect(outcome).toMatchObject({ record: { total: 2, cameIn: 2, ended: 'whole' } })
+    expect((await notebook.kitchen()).map(({ id }) => id).toSorted()).toEqual(
+      kitchen.map(({ id }: { id: string }) => id).toSorted(),
+    )
+  })
+
   test('N42: a byte that was changed within a file of the backup is noticed by its checksum', async () => {
     const zip = await zipOf(await notebookOfMany(1))
     const files = unzipSync(new Uint8Array(await zip.arrayBuffer()))

@@ -17,10 +17,14 @@ export const mostRows = 500_000
 /** The header and blank lines, beside the most rows. */
 const blankAllowed = 1000
 
+/** So many rows of a table past the most are given, for a look at what it is. */
+const shownOfTooMany = 50
+
 /**
  * Reads RFC 4180 text into cells: comma, semicolon or tab (whichever parts the header most), a byte order mark taken
  * off, blank lines skipped, blank cells past the header's last one left out. Rows that are broken or have another number of
- * cells than the header are troubles. Each distinct cell is kept once, and nothing is cut into cells beyond the most rows.
+ * cells than the header are troubles. Each distinct cell is kept once. Past the most rows reading ends: the first of them are
+ * given, with that as the only trouble.
  */
 export function csvGrid(text: string): CsvGrid {
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text
@@ -58,14 +62,26 @@ export function csvGrid(text: string): CsvGrid {
     else if (!isBroken) troubles.push(fieldCount(number, header.length, cells.length))
     return true
   }
-  const { data, errors, meta } = Papa.parse<string[]>(body, {
+  const isPlainlyTooLong = hasMoreLines(body, mostRows + blankAllowed)
+  let isWhole = true
+  Papa.parse<string[]>(body, {
     delimiter: delimiterOf(body),
     skipEmptyLines: false,
-    preview: mostRows + blankAllowed,
+    // Its quick way cuts the whole text into lines first.
+    ...(isPlainlyTooLong ? { preview: shownOfTooMany, fastMode: false } : {}),
+    step: ({ data, errors }, parser) => {
+      isWhole = take(
+        data,
+        errors.some(({ type }) => type === 'Quotes'),
+      )
+      if (!isWhole) parser.abort()
+    },
   })
-  const broken = new Set(errors.flatMap(({ type, row }) => (type === 'Quotes' ? [row] : [])))
-  const isWhole = data.every((cells, at) => take(cells, broken.has(at))) && !meta.truncated
-  if (!isWhole) troubles.push({ reason: 'too-many-rows', row: null, column: null })
+  // Nobody reads on in a table that is refused as a whole: what is left of it is shown, not worked on.
+  if (!isWhole || isPlainlyTooLong) {
+    rows.length = Math.min(rows.length, shownOfTooMany)
+    troubles.splice(0, troubles.length, { reason: 'too-many-rows', row: null, column: null })
+  }
   const headings: string[] = header ?? []
   return {
     header: headings.map((heading, at) => (heading === '' ? placeName(headings, at) : heading)),
@@ -73,6 +89,15 @@ export function csvGrid(text: string): CsvGrid {
     troubles,
     unnamed: headings.flatMap((heading, at) => (heading === '' ? [at] : [])),
   }
+}
+
+/** True where a text without quotes, in which a line is a row, has more lines than so many; one with quotes must be read to tell. */
+function hasMoreLines(text: string, most: number): boolean {
+  if (text.includes('"')) return false
+  let lines = 1
+  for (let at = text.indexOf('\n'); at >= 0 && lines <= most; at = text.indexOf('\n', at + 1))
+    lines += 1
+  return lines > most
 }
 
 /** Columns that neither heading nor any cell fills are none; the first may go without a heading. */
@@ -94,7 +119,8 @@ function delimiterOf(text: string): string {
   const body = text.replace(/^[\r\n]+/, '')
   const counts = ['\t', ';', ','].map((delimiter) => ({
     delimiter,
-    cells: Papa.parse<string[]>(body, { delimiter, preview: 1 }).data[0]?.length ?? 0,
+    cells:
+      Papa.parse<string[]>(body, { delimiter, preview: 1, fastMode: false }).data[0]?.length ?? 0,
   }))
   const most = Math.max(...counts.map(({ cells }) => cells))
   return counts.find(({ cells }) => cells === most)?.delimiter ?? ','

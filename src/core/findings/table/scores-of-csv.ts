@@ -44,12 +44,15 @@ export type CsvScores =
 export function scoresOfCsv(text: string, options: CsvOptions = {}): CsvScores {
   const grid = csvGrid(text)
   const read = csvColumns(grid, options.as ?? [])
+  const troubles = grid.troubles.filter(({ reason }) => reason === 'too-many-rows')
+  // What is shown of a table that is too long is no sample of what troubles it.
+  if (troubles.length > 0) return { ok: false, troubles, wide: null, columns: read.columns }
   const wide = wideOffer(read.columns)
   if (wide && options.tidyAs !== undefined) {
     const foot = footRows(grid, read.columns, options.foot)
     const tidied = tidiedGrid(foot.grid, wide, options.tidyAs)
-    const troubles = [...tidied.troubles, ...foot.troubles]
-    return scoresOfGrid({ ...tidied, troubles }, options, wide.unitOfMeasure)
+    const found = [...tidied.troubles, ...foot.troubles]
+    return scoresOfGrid({ ...tidied, troubles: found }, options, wide.unitOfMeasure)
   }
   return scoresOfGrid(grid, options, '')
 }

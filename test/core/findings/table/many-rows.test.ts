@@ -38,3 +38,24 @@ test('all findings of 150,000 scores are worked out within 5 s of the processor'
   expect(conclusion.rung).toBe('factor')
   expect((user + system) / 1e6).toBeLessThan(5)
 }, 60_000)
+
+// Two and a half million lines were cut into cells before the table was refused: 16 s of the processor, and more than 512 MB.
+test.each([
+  ['without quotes', (at: number) => `64,t${at % 9},5`],
+  ['with quotes', (at: number) => `64,"t${at % 9}",5`],
+])(
+  'a table %s past half a million rows is refused as a whole, by that alone, and soon',
+  (_, row) => {
+    const rows = Array.from({ length: 510_000 }, (_, at) => row(at))
+    const text = ['level,taster,liking', ...rows].join('\n')
+    const begun = process.cpuUsage()
+    const read = scoresOfCsv(text)
+    const { user, system } = process.cpuUsage(begun)
+    expect(read).toMatchObject({
+      ok: false,
+      troubles: [{ reason: 'too-many-rows', row: null, column: null }],
+    })
+    expect((user + system) / 1e6).toBeLessThan(6)
+  },
+  60_000,
+)
