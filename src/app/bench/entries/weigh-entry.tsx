@@ -3,13 +3,13 @@ import { batchIdOf } from '@/app/bench/batch-id-of.ts'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { BenchFoot } from '@/app/bench/bench-foot.tsx'
-import { CupToPour } from '@/app/bench/cups/cup-to-pour.tsx'
 import { LevelWorked } from '@/app/bench/day/level-worked.tsx'
 import look from '@/app/bench/day/now.module.css'
 import { PadEntry } from '@/app/bench/pad/pad-entry.tsx'
 import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
+import { batchOf } from '@/core/session/line.ts'
 import type { ToWeigh } from '@/core/session/press/to-weigh.ts'
 import { weighPress } from '@/core/session/press/weigh-press.ts'
 import { differenceText } from '@/core/wording/bench/odd-weight-text.ts'
@@ -63,6 +63,17 @@ export function WeighEntry({ unit, onKept }: EntryProps) {
       onBack={onKept}
       below={list}
     />
+  )
+}
+
+/** Beside the weights of a dough whose level nobody knows: its cup goes in whole. */
+function CupToPour({ batchId }: { batchId: string }) {
+  const { session, unknown } = useBench()
+  if (!unknown) return null
+  return (
+    <p>
+      <b>And cup {batchOf(session, batchId).letter}: all of it.</b> Do not weigh it, nor the dough.
+    </p>
   )
 }
 
