@@ -34,8 +34,8 @@ export function EraseTaster({
       }
     >
       <p>
-        The initials go for good, in every trial of this notebook; the scores stay without a name.
-        Trial files and backups saved earlier still hold them.
+        The initials go for good, in every trial of this notebook; the scores stay without a name,
+        so no finding changes by it. Trial files and backups saved earlier still hold them.
       </p>
     </Dialog>
   )

@@ -5,6 +5,7 @@ import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { stillMissing } from '@/core/wording/bench/still-missing.ts'
 import { TurnPress } from './alone/turn-press.tsx'
+import { ChangedBallots } from './changed-ballots.tsx'
 import { CloseEarly } from './close-early.tsx'
 import { LateTaster } from './late-taster.tsx'
 import { OwnPhones } from './own-phones.tsx'
@@ -31,6 +32,7 @@ export function BakersDesk() {
       {open && !plates ? <LateTaster /> : null}
       {state.seal === 'unsealed' || plates ? null : <OwnPhones />}
       {open && !plates ? <PaperEntry /> : null}
+      {plates ? null : <ChangedBallots />}
       <div className={styles.actions}>
         {toTurn(whole, session.id) ? <TurnPress /> : <Unseal />}
         {state.begun && open && !state.mayUnseal.ok ? <CloseEarly /> : null}

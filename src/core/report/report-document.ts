@@ -21,6 +21,7 @@ import { photosSection } from './photos-section.ts'
 import { questionSection } from './question-section.ts'
 import type { ReportDocument } from './report-block.ts'
 import { resultSections } from './results-section.ts'
+import { tableSection } from './table-section.ts'
 import { weightsSection } from './weights-section.ts'
 
 export interface ReportInput {
@@ -71,6 +72,7 @@ export function reportDocument(input: ReportInput): MadeReport {
         weightsSection(plan, whole.kitchen),
         happenedSection(whole, clock),
         ...resultSections(found),
+        ...tableSection(whole, found.nameOf),
         failuresSection(whole),
         departuresSection(whole),
         ...photosSection(whole, clock),

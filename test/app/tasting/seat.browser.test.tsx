@@ -102,3 +102,20 @@ test('before the first taster sits down, pieces the log never had in the oven ar
     .element(screen.getByRole('heading', { level: 1, name: 'Who is tasting?' }))
     .toBeVisible()
 })
+
+test('a sealed ballot is voided by who and why, counts for nothing and is asked again; the first stays', async () => {
+  const { notebook, screen } = await openedAt(tasting, atTheTable())
+  await screen.getByRole('button', { name: /Changed, voided and late ballots/ }).click()
+  const field = screen.getByLabelText('Void a sealed ballot')
+  const option = field.element().querySelectorAll('option')[1]
+  await field.selectOptions(option?.value ?? '')
+  await screen.getByRole('button', { name: 'Void this ballot' }).click()
+  await expect.element(screen.getByText('Say why; it stands in the report.')).toBeVisible()
+  await screen.getByLabelText('Voided by').fill('BM')
+  await screen.getByLabelText('Because').fill('had a cold')
+  await screen.getByRole('button', { name: 'Void this ballot' }).click()
+  await expect.element(screen.getByText(/voided by BM: had a cold/)).toBeVisible()
+  const ballots = (await notebook.wholeTrial('trial-1'))?.ballots ?? []
+  const voided = ballots.find(({ change }) => change?.voids)
+  expect(ballots.find(({ id }) => id === voided?.replaces)?.answers).toEqual(voided?.answers)
+})

@@ -5,6 +5,7 @@ import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
 import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
+import { withoutEach } from '@/core/findings/judged/without-each.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import { decimalText } from '@/core/units/number-text.ts'
@@ -48,6 +49,14 @@ export function TasterPart({ source, answer, index }: TasterPartProps) {
   const bestOf = ({ bestLevelId }: TasterCurve) => {
     const level = scores.levels.find(({ id }) => id === bestLevelId)
     return level ? `best at ${levelNameText(level, unit)}` : 'no single best'
+  }
+  const levelIds = scores.levels.map(({ id }) => id)
+  const tasted = rowsOf(scores, index).flatMap(({ tasterId, levelId, value }) =>
+    tasterId === null ? [] : [{ tasterId, levelId, value }],
+  )
+  const levelOf = (at: number | null) => {
+    const level = at === null ? undefined : scores.levels[at]
+    return level ? levelNameText(level, unit) : 'none alone'
   }
   return (
     <PartFold
@@ -100,6 +109,23 @@ export function TasterPart({ source, answer, index }: TasterPartProps) {
             }))}
           />
         }
+      />
+      <LedgerTable
+        caption="With everybody, and without each taster in turn: nobody is dropped"
+        close
+        rowHead="Means"
+        columns={[
+          ...scores.levels.map((level) => ({ key: level.id, head: levelNameText(level, unit) })),
+          { key: 'highest', head: 'Highest', align: 'text' as const },
+        ]}
+        rows={withoutEach(tasted, levelIds).map(({ tasterId, means, highest }) => ({
+          key: tasterId ?? 'all',
+          head: tasterId === null ? 'Everybody' : `Without ${nameOf(tasterId)}`,
+          cells: [
+            ...means.map((mean) => (mean === null ? '–' : decimalText(mean, 1))),
+            levelOf(highest),
+          ],
+        }))}
       />
       <Method
         what="agreement was"

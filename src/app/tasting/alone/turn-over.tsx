@@ -112,7 +112,9 @@ export function TurnOver({ wanted }: { wanted: ToTurn }) {
               rows={doughs.map(({ batchId, letter }) => ({
                 ...{ key: batchId, head: letter, called: `Dough ${letter}` },
               }))}
-              choices={tickets.map(({ ticket }) => ticket).toSorted()}
+              choices={tickets
+                .map(({ ticket }) => ticket)
+                .toSorted((one, other) => one.localeCompare(other))}
               found={ticketOf}
               onFind={find}
             />

@@ -1,5 +1,6 @@
 import { useServices } from '@/app/services/services.ts'
 import { useTable } from '@/app/tasting/tasting-context.ts'
+import { sealOf } from '@/core/seal/sealed.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import { servingByCode } from '@/core/tasting/blind-view.ts'
@@ -86,9 +87,8 @@ export function useTakeIn(): (
         ),
     )
     if (open.length === 0) return { came: 'already-in', ...told }
-    const over = eventsOfSession(whole.events, session.id).some(
-      ({ kind }) => kind === 'tasting-closed' || kind === 'unsealed',
-    )
+    const seal = sealOf(whole, session.id)
+    const over = seal === 'closed' || seal === 'unsealed'
     const by = { trialId, sessionId: session.id, tasterId }
     for (const one of open) {
       const before = over ? undefined : stands.find((ballot) => isOwn(ballot, one))

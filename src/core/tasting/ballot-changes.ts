@@ -1,0 +1,55 @@
+import type { Ballot } from './ballot-record.ts'
+import type { TastingRecords } from './tasting-records.ts'
+
+/** A ballot that does not stand as it was first sealed, or came too late to count. */
+export interface BallotChange {
+  id: string
+  what: 'changed' | 'voided' | 'late'
+  sessionNumber: number
+  tasterId: string
+  /** The code of its serving; null for a set or the guess at the end. */
+  code: string | null
+  at: number
+  zone: string
+  /** What was sealed first; null for one that is late. */
+  original: Ballot['answers'] | null
+  /** What takes its place, or what a late one says; null where it was voided. */
+  now: Ballot['answers'] | null
+  /** Who changed it, and why; null where nobody said. */
+  by: string | null
+  because: string | null
+}
+
+/**
+ * Every ballot that was changed or voided, with what it first said, who did it and why; and those that came after the tasting
+ * was over, which stand in no finding. In the order in which it was done.
+ */
+export function ballotChanges({
+  sessions,
+  ballots,
+}: Pick<TastingRecords, 'sessions' | 'ballots'>): BallotChange[] {
+  const byId = new Map(ballots.map((ballot) => [ballot.id, ballot]))
+  const changes = ballots.flatMap((ballot): BallotChange[] => {
+    const before = ballot.replaces === undefined ? undefined : byId.get(ballot.replaces)
+    if (!before && !ballot.late) return []
+    const session = sessions.find(({ id }) => id === ballot.sessionId)
+    if (!session) return []
+    const voided = ballot.change?.voids === true
+    return [
+      {
+        id: ballot.id,
+        what: ballot.late ? 'late' : voided ? 'voided' : 'changed',
+        sessionNumber: session.number,
+        tasterId: ballot.tasterId,
+        code: session.dealt.servings.find(({ id }) => id === ballot.about.id)?.code ?? null,
+        at: ballot.at,
+        zone: session.zone,
+        original: before?.answers ?? null,
+        now: voided ? null : ballot.answers,
+        by: ballot.change?.by ?? null,
+        because: ballot.change?.because ?? null,
+      },
+    ]
+  })
+  return changes.toSorted((one, other) => one.at - other.at)
+}

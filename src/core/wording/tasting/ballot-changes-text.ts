@@ -1,0 +1,40 @@
+import type { Answer } from '@/core/seal/blind/answer.ts'
+import type { BallotChange } from '@/core/tasting/ballot-changes.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
+import { countText, listText } from '@/core/wording/words/list-text.ts'
+
+const words: Record<BallotChange['what'], string> = {
+  changed: 'changed',
+  voided: 'voided',
+  late: 'came late',
+}
+
+/** Which ballot it is and what was done, without a score: what may be said while codes are kept. */
+export function changeHead(change: BallotChange, nameOf: (tasterId: string) => string): string {
+  const which = change.code === null ? 'an answer at the end' : change.code
+  const by = change.by === null ? '' : ` by ${change.by}`
+  const because = change.because === null ? '' : `: ${change.because}`
+  return `${nameOf(change.tasterId)}, ${which}, session ${change.sessionNumber}: ${words[change.what]}${by}${because}`
+}
+
+/** The scores of a ballot in the order of the questions: “Liking 7, Chew left out”. */
+export function answersText(
+  answers: readonly Answer[] | null,
+  responses: readonly { id: string; name: string }[],
+): string {
+  if (answers === null) return 'nothing'
+  const told = answers.map(({ responseId, value, why }) => {
+    const name = responses.find(({ id }) => id === responseId)?.name ?? ''
+    return `${name} ${value === null ? `left out${why ? ` (${why})` : ''}` : plainNumber(value)}`
+  })
+  return told.length === 0 ? 'a pick' : told.join(', ')
+}
+
+/** How many ballots were changed, voided and late, in one sentence; empty where none was. */
+export function changesCountText(changes: readonly BallotChange[]): string {
+  const count = (what: BallotChange['what']) => changes.filter((each) => each.what === what).length
+  const parts = (['changed', 'voided', 'late'] as const).flatMap((what) =>
+    count(what) === 0 ? [] : [`${countText(count(what), 'ballot')} ${words[what]}`],
+  )
+  return parts.length === 0 ? '' : listText(parts)
+}
