@@ -24,7 +24,7 @@ export const poolVerb: Verb = {
     const { pooled } = answer
     if (asked.flag('json')) return JSON.stringify(pooled, null, 2)
     const { question } = planInForce(trials[0] ?? readTrial(asked.file))
-    const { head, rows, sentences } = pooledText(pooled)
+    const { head, rows, sentences, ofTrials } = pooledText(pooled)
     const table =
       rows.length > 0
         ? [
@@ -39,7 +39,7 @@ export const poolVerb: Verb = {
       question,
       ...sentences.slice(0, 1).map((one) => wrapped(one)),
       ...table,
-      ...sentences.slice(1).map((one) => wrapped(one, '- ')),
+      ...[...sentences.slice(1), ...ofTrials].map((one) => wrapped(one, '- ')),
     ].join('\n\n')
   },
 }

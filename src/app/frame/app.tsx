@@ -33,6 +33,9 @@ const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')
 const ScoresPlace = lazy(async () => ({
   default: (await import('@/app/findings/table/scores-place.tsx')).ScoresPlace,
 }))
+const TogetherPlace = lazy(async () => ({
+  default: (await import('@/app/findings/together/together-place.tsx')).TogetherPlace,
+}))
 const AtTablePage = lazy(async () => ({
   default: (await import('./at-table-page.tsx')).AtTablePage,
 }))
@@ -111,6 +114,13 @@ function Ways() {
         <Page title="Scores from elsewhere">
           <ScoresPlace />
         </Page>
+      </Route>
+      <Route path="/together/:chosen?">
+        {({ chosen }) => (
+          <Page title="Trials together">
+            <TogetherPlace chosen={chosen} />
+          </Page>
+        )}
       </Route>
       <Route path="/about">
         <Page title="About">

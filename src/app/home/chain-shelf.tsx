@@ -2,9 +2,10 @@ import { useLiveQuery } from 'dexie-react-hooks'
 import { Link } from 'wouter'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
+import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { followsText } from '@/core/wording/findings/next-step-text.ts'
-import { countText } from '@/core/wording/words/list-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import type { ChainLink } from '@/notebook/chains.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './chain-shelf.module.css'
@@ -24,7 +25,7 @@ export function ChainShelf() {
             key={first.line.trialId}
             level={3}
             name={first.line.question}
-            result={`${countText(chain.length, 'question')}. ${lastAnswer(chain)}`}
+            result={`${asSentenceStart(countText(chain.length, 'question'))}. ${lastAnswer(chain)}`}
             startsOpen={at === 0}
           >
             <ol className={styles.chain}>
@@ -32,6 +33,11 @@ export function ChainShelf() {
                 <Question key={link.line.trialId} link={link} />
               ))}
             </ol>
+            {tasted(chain).length > 1 ? (
+              <LinkButton href={`#/together/${tasted(chain).join(',')}`}>
+                See them together
+              </LinkButton>
+            ) : null}
           </Fold>
         ) : null
       })}
@@ -51,6 +57,10 @@ function Question({ link: { line, cameFrom } }: { link: ChainLink }) {
     </li>
   )
 }
+
+/** Those that could be one answer: tasted, and their codes given away. */
+const tasted = (chain: readonly ChainLink[]) =>
+  chain.flatMap(({ line }) => (!line.sealed && line.sessionsDone > 0 ? [line.trialId] : []))
 
 const answerOf = ({ answer, sealed }: Summary) => (sealed ? undefined : answer)
 

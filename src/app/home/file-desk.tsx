@@ -40,6 +40,7 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
           Read in a trial file
         </FileButton>
         <LinkButton href="#/scores">Import scores</LinkButton>
+        <LinkButton href="#/together">See trials together</LinkButton>
         <Button onPress={askOrBackUp} disabled={busy}>
           Back up all
         </Button>

@@ -1,8 +1,10 @@
 import * as Comlink from 'comlink'
 import { bootstrapOfBest } from '@/core/findings/best/bootstrap-of-best.ts'
+import { type PooledAnswer, pooledTrials } from '@/core/findings/pooled/pooled-trials.ts'
 import type { Absent } from '@/core/findings/reason.ts'
 import type { Bootstrap } from '@/core/findings/response-findings-shape.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { computeFindings, type FindingsQuestion } from './compute-findings.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
 
@@ -10,6 +12,10 @@ const service = {
   /** All findings of a trial without the re-drawing. */
   findings(question: FindingsQuestion): FindingsAnswer {
     return computeFindings(question)
+  },
+  /** Several trials of one factor as one answer, or why they are none. Never looks under a seal. */
+  together(trials: WholeTrial[]): PooledAnswer {
+    return pooledTrials(trials, { unsealed: false })
   },
   /** The re-drawn best of one response; progress from 0 to 1. Stopped by ending the worker. */
   bootstrap(

@@ -1,6 +1,7 @@
 import { useLocation } from 'wouter'
 import styles from '@/app/findings/findings.module.css'
 import { Button } from '@/app/kit/press/button.tsx'
+import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { followingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
 import { followingQuestion } from '@/core/plan-edits/follow-up/following-question.ts'
@@ -38,6 +39,12 @@ export function TrialOfItsOwn({ whole }: { whole: WholeTrial }) {
           and your tasters. Its sessions pool with these.
         </p>
         <Button onPress={elsewhere}>Repeat this trial in my kitchen</Button>
+      </div>
+      <div className={styles.step}>
+        <p>
+          Trials of this factor, this one and repeats of it from here or elsewhere, as one answer.
+        </p>
+        <LinkButton href={`#/together/${whole.trial.id}`}>See it together with others</LinkButton>
       </div>
       <div className={styles.step}>
         <p>

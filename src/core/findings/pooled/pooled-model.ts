@@ -2,6 +2,7 @@ import { allPairs, type PairOfLevels } from '@/core/statistics/block-model/all-p
 import { gatherCells } from '@/core/statistics/block-model/cells.ts'
 import { fitLevelCells, fitLevels, type LevelFit } from '@/core/statistics/block-model/level-fit.ts'
 import { type LevelMean, levelMeans } from '@/core/statistics/block-model/level-means.ts'
+import { type CurvePoint, curveAt } from '@/core/statistics/curve/curve-at.ts'
 import { fitPolynomial } from '@/core/statistics/curve/polynomial-fit.ts'
 import { type Slope, slopeOf } from '@/core/statistics/curve/slope.ts'
 import { type Vertex, vertexOf } from '@/core/statistics/curve/vertex.ts'
@@ -35,6 +36,8 @@ export interface PooledModel {
   heterogeneity: Answer<Heterogeneity>
   slope: Answer<Slope>
   best: Answer<Vertex>
+  /** The fitted height with plain 95 % limits along the levels: the parabola from three levels on, else the line. */
+  curve: Answer<{ points: CurvePoint[] }>
 }
 
 /**
@@ -60,7 +63,26 @@ export function pooledModel(rows: PooledRows, levelValues: readonly number[] | n
     heterogeneity: fit.ok ? heterogeneityOf(rows, fit) : fit,
     slope: line === null ? refuse('one-level') : line.ok ? { ok: true, ...slopeOf(line) } : line,
     best: curve === null ? refuse('one-level') : curve.ok ? vertexOf(curve) : curve,
+    curve: drawnCurve(line, curve, levelValues ?? []),
   }
+}
+
+const curvePoints = 41
+
+function drawnCurve(
+  line: ReturnType<typeof fitPolynomial> | null,
+  curve: ReturnType<typeof fitPolynomial> | null,
+  values: readonly number[],
+): PooledModel['curve'] {
+  const fit = curve?.ok ? curve : line
+  if (fit === null || !fit.ok) return fit ?? refuse('one-level')
+  const low = Math.min(...values)
+  const span = Math.max(...values) - low
+  const at = Array.from(
+    { length: curvePoints },
+    (_, step) => low + (span * step) / (curvePoints - 1),
+  )
+  return { ok: true, points: curveAt(fit, at) }
 }
 
 function levelsOf(fit: LevelFit) {

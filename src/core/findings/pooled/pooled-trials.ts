@@ -2,6 +2,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { LevelName } from '@/core/findings/table/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import type { Response } from '@/core/trial/response.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { type PlanDifference, planDifferences } from './formula-differences.ts'
@@ -26,6 +27,10 @@ export interface Pooled {
   responseName: string
   levels: { name: LevelName; value: number | null; trials: number }[]
   trials: PooledTrial[]
+  /** What is compared: the mean of a dough, or of a level in a session, by its trial and its level in the lists above. */
+  points: { trial: number; session: number; level: number; value: number }[]
+  /** How the main response is scored and the margin that was planned; null where no main response is named. */
+  response: Pick<Response, 'scale' | 'margin'> | null
   model: PooledModel
 }
 
@@ -89,6 +94,15 @@ export function pooledTrials(
       responseName: response?.name ?? '',
       levels,
       trials: trials.map(toldTrial),
+      points: rows.y.map((value, at) => ({
+        ...{
+          trial: rows.trial[at] ?? 0,
+          session: rows.session[at] ?? 0,
+          level: rows.level[at] ?? 0,
+        },
+        value,
+      })),
+      response: response ? { scale: response.scale, margin: response.margin } : null,
       model: pooledModel(rows, ordered ? values.map(Number) : null),
     },
   }

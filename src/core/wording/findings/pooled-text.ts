@@ -8,20 +8,22 @@ import {
   withUnit,
 } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { reasonText } from './reason-text.ts'
 
 /** A pooled answer in words: the sentence, a table of levels, and what stands beside it. */
 export interface PooledText {
   sentences: string[]
+  /** One for each trial: its question, its sessions and tasters, flours by bag and lot, oven and mixer. */
+  ofTrials: string[]
   head: string[]
   rows: string[][]
 }
 
 /** What several trials say together; each session of each trial is a block of its own. */
 export function pooledText(pooled: Pooled): PooledText {
-  const { model, levels, trials, responseName, factorName } = pooled
+  const { model, levels, trials, factorName } = pooled
   const unit = shortUnit(pooled.unitOfMeasure)
-  const sessions = trials.reduce((sum, one) => sum + one.sessions, 0)
   const head = [
     `${asSentenceStart(factorName)}${unit === '' ? '' : `, ${unit}`}`,
     'mean',
@@ -41,26 +43,34 @@ export function pooledText(pooled: Pooled): PooledText {
     rows,
     sentences: [
       mattersSentence(pooled),
-      `${asSentenceStart(countText(trials.length, 'trial'))} with ${countText(sessions, 'session')}: ${responseName} ~ session + level, each session of each trial a block of its own.`,
+      modelSentence(pooled),
       heterogeneitySentence(pooled),
+      ...spreadSentence(pooled),
       ...slopeSentence(pooled),
       ...bestSentence(pooled),
-      ...trials.map((one) => {
-        const things = [listText(one.flours), one.oven, one.mixer].filter(Boolean).join('; ')
-        return `“${one.question}”: ${countText(one.sessions, 'session')}, ${countText(one.tasters, 'taster')}; ${things}.`
-      }),
     ],
+    ofTrials: trials.map((one) => {
+      const things = [listText(one.flours), one.oven, one.mixer].filter(Boolean).join('; ')
+      return `“${one.question}”: ${countText(one.sessions, 'session')}, ${countText(one.tasters, 'taster')}; ${things}.`
+    }),
   }
 }
 
 function mattersSentence({ model, factorName, responseName }: Pooled): string {
   const { levels } = model
+  const what = `${midSentence(factorName)} moves ${midSentence(responseName)}`
   if (!levels.ok)
     return `Together they cannot compare all levels: ${reasonText({ reason: levels.reason })}`
-  const figures = `F(${levels.df1}, ${levels.df2}) = ${decimalText(levels.f, 2)}, p ${levels.p < 0.001 ? '' : '= '}${probabilityText(levels.p)}`
   return levels.p < 0.05
-    ? `Together they show that ${factorName} moves ${responseName}: ${figures}.`
-    : `Together they do not settle whether ${factorName} moves ${responseName}: ${figures}.`
+    ? `Together they show that ${what}.`
+    : `Together they do not settle whether ${what}.`
+}
+
+function modelSentence({ model: { levels }, responseName, trials }: Pooled): string {
+  const sessions = trials.reduce((sum, one) => sum + one.sessions, 0)
+  const made = `${asSentenceStart(countText(trials.length, 'trial'))} with ${countText(sessions, 'session')}: ${responseName} ~ session + level, each session of each trial a block of its own`
+  if (!levels.ok) return `${made}.`
+  return `${made}; F(${levels.df1}, ${levels.df2}) = ${decimalText(levels.f, 2)}, p ${levels.p < 0.001 ? '' : '= '}${probabilityText(levels.p)}.`
 }
 
 function heterogeneitySentence({ model }: Pooled): string {
@@ -71,6 +81,13 @@ function heterogeneitySentence({ model }: Pooled): string {
   return het.p < 0.05
     ? `The trials do not agree on what the levels do (${figures}): look at each for itself before this one answer.`
     : `The trials are not shown to disagree (${figures}); that is no proof that they agree.`
+}
+
+function spreadSentence({ model: { levels } }: Pooled): string[] {
+  if (!levels.ok) return []
+  return [
+    `What is left between doughs of one level and session: a spread of ${decimalText(levels.residualSd, 2)} (standard deviation, ${levels.df2} degrees of freedom).`,
+  ]
 }
 
 function slopeSentence({ model, unitOfMeasure }: Pooled): string[] {
@@ -91,6 +108,34 @@ function bestSentence({ model, unitOfMeasure }: Pooled): string[] {
       ? `95 % set from ${said(fieller.low)} to ${said(fieller.high)}`
       : 'no bounded 95 % set: more levels or sessions are needed'
   return [`If the hump is even, its top lies at ${said(best.vertex)} (${set}).`]
+}
+
+/** The same refusal on a screen, where trials are called by their questions; what differs stands in a list under it. */
+export function pooledRefusalOnScreen(
+  refused: Extract<PooledAnswer, { ok: false }>,
+  question: string,
+  first: string,
+): { text: string; differences: string[] } {
+  const told = (text: string, differences: string[] = []) => ({ text, differences })
+  switch (refused.reason) {
+    case 'one-trial':
+      return told('Choose two trials or more.')
+    case 'same-trial-twice':
+      return told(
+        'The same trial is there twice. Its sessions are one answer already: take one of the two away.',
+      )
+    case 'sealed':
+      return told(
+        `“${question}” is still sealed: it can be looked at together with others once its codes are given away.`,
+      )
+    case 'no-scores':
+      return told(`In “${question}” nothing was scored that could be compared. Take it away.`)
+    case 'differs':
+      return told(
+        `“${question}” is not the same trial but for the factor as “${first}”, so the two are no one answer. Take one of them away.`,
+        refused.differences.map(differenceText),
+      )
+  }
 }
 
 /** Why trials are not looked at together, with what to do. `file` is the one in question, `first` what it was set against. */
