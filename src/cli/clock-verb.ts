@@ -4,12 +4,14 @@ import { planTheDay } from '@/core/clock-plan/plan-the-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
 import { type RunRow, runSheet } from '@/core/clock-plan/run-sheet.ts'
+import { heldAgainstMarks } from '@/core/clock-plan/tried-marks.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { calendarFile } from '@/core/wording/plan/calendar-file.ts'
 import {
   clockPlanSentences,
   culpritSentence,
+  marksSentence,
   mendText,
 } from '@/core/wording/plan/clock-plan-text.ts'
 import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
@@ -57,8 +59,14 @@ export const clockVerb: Verb = {
     const inTime = dayInTime(plan, spanSeconds, wallClock(plan.zone, processClock))
     const { originAt } = inTime
     const problem = laidInTime(anyTime, inTime)
-    const budget = { clock: () => performance.now(), milliseconds: searchMilliseconds }
-    const clock = planTheDay(problem, parts, budget)
+    const within = (share: number) => ({
+      clock: () => performance.now(),
+      milliseconds: searchMilliseconds * share,
+    })
+    const first = planTheDay(problem, parts, within(0.75))
+    const { plan: clock, marks } = first?.fits
+      ? heldAgainstMarks(problem, parts, first, within(0.25))
+      : { plan: first, marks: null }
     if (!clock)
       throw new CommandTrouble(
         'No plan was found, not even with waits far off. Take more time, fewer flights or levels, or another order.',
@@ -78,12 +86,17 @@ export const clockVerb: Verb = {
     const momentOf = momentsFrom(originAt, plan.zone)
     if (asked.flag('json')) {
       const { begins: _, ...found } = clock
-      return JSON.stringify({ ...found, zone: plan.zone, originAt, rows, toMend: stops }, null, 2)
+      return JSON.stringify(
+        { ...found, marks, zone: plan.zone, originAt, rows, toMend: stops },
+        null,
+        2,
+      )
     }
     return [
       plan.question,
       ...stopsText(stops),
       wrapped(clockPlanSentences(clock, plan).join(' ')),
+      ...(marks ? [wrapped(marksSentence(marks, doughOf(session.dealt.doughOrder)))] : []),
       ...(clock.fits
         ? []
         : [
@@ -102,6 +115,10 @@ export const clockVerb: Verb = {
     ].join('\n\n')
   },
 }
+
+/** A dough by its place in the day’s order, which tells no level. */
+const doughOf = (order: readonly string[]) => (batchId: string) =>
+  `dough ${order.indexOf(batchId) + 1}`
 
 function rowOf(momentOf: (seconds: number) => string) {
   return (row: RunRow): string[] => [

@@ -10,6 +10,7 @@ import { problemOfDay } from './problem-of-day.ts'
 import { type RunRow, runSheet } from './run-sheet.ts'
 import type { Placed } from './search/day-problem.ts'
 import type { Budget } from './search/solve-day.ts'
+import { heldAgainstMarks, type TriedMarks } from './tried-marks.ts'
 import { type WaitRow, waitsOfDay } from './waits-of-day.ts'
 
 /** A session's day by the clock, ready to be shown; seconds count from `originAt` (UTC ms; null where no moment is fixed). */
@@ -22,6 +23,8 @@ export interface ClockOfPlan {
   rows: RunRow[]
   picture: DayPicture
   waits: WaitRow[]
+  /** How the day stands marks that come otherwise than expected: null for the quick first plan, and where nothing ends by one. */
+  marks: TriedMarks | null
   /** The times to keep in the plan; null where no moment is fixed. */
   toKeep: KeptTimes | null
   /** These very times are kept already. */
@@ -39,7 +42,16 @@ export function firstClock(plan: Plan, day: Day, wall: WallClock): ClockOfPlan {
   const begins =
     kept?.begins ?? firstInTime(plan, followed.begins, inTime.originAt, followed.spanSeconds)
   const originAt = kept?.originAt ?? inTime.originAt
-  return shown({ plan, day, asked, begins, originAt, clock: null, kept: kept !== null })
+  return shown({
+    plan,
+    day,
+    asked,
+    begins,
+    originAt,
+    clock: null,
+    marks: null,
+    kept: kept !== null,
+  })
 }
 
 /** The best day within the budget. */
@@ -48,7 +60,12 @@ export function searchedClock(plan: Plan, day: Day, wall: WallClock, budget: Bud
   const followed = plannedDay(plan, day)
   const inTime = dayInTime(plan, followed.spanSeconds, wall)
   const problem = laidInTime(asked.problem, inTime)
-  const clock = planTheDay(problem, asked.parts, budget)
+  const share = (part: number) => ({ ...budget, milliseconds: budget.milliseconds * part })
+  const found = planTheDay(problem, asked.parts, share(0.75))
+  const held = found?.fits
+    ? heldAgainstMarks(problem, asked.parts, found, share(0.25))
+    : { plan: found, marks: null }
+  const { plan: clock, marks } = held
   const { originAt } = inTime
   if (!clock) return { ...firstClock(plan, day, wall), nothing: true }
   const kept = keptTimes(plan, day, asked.problem)
@@ -56,7 +73,7 @@ export function searchedClock(plan: Plan, day: Day, wall: WallClock, budget: Bud
     kept !== null &&
     kept.originAt === originAt &&
     Object.entries(clock.begins).every(([id, at]) => kept.begins[id] === at)
-  return shown({ plan, day, asked, begins: clock.begins, originAt, clock, kept: same })
+  return shown({ plan, day, asked, begins: clock.begins, originAt, clock, marks, kept: same })
 }
 
 /** The first plan ends when people eat, or begins when one starts; the nights are left to the search. */
@@ -73,15 +90,16 @@ interface Shown {
   begins: Placed
   originAt: number | null
   clock: ClockPlan | null
+  marks: TriedMarks | null
   kept: boolean
 }
 
-function shown({ plan, day, asked, begins, originAt, clock, kept }: Shown): ClockOfPlan {
+function shown({ plan, day, asked, begins, originAt, clock, marks, kept }: Shown): ClockOfPlan {
   const { problem, parts } = asked
   const first = Math.min(...Object.values(begins))
   const planned = dayByTimes(asked, begins, originAt)
   return {
-    ...{ clock, nothing: false, originAt, kept },
+    ...{ clock, nothing: false, originAt, marks, kept },
     rows: runSheet(parts, begins, day.dealt.doughOrder),
     picture: dayPicture(asked, planned, day, first),
     waits: waitsOfDay(plan, parts, begins),

@@ -8,6 +8,7 @@ import { offSentence } from '@/core/wording/plan/clock-day-text.ts'
 import {
   clockPlanSentences,
   culpritSentence,
+  marksSentence,
   mendText,
 } from '@/core/wording/plan/clock-plan-text.ts'
 import styles from './clock-page.module.css'
@@ -24,7 +25,7 @@ const mostMends = 3
 /** How good the day is and how sure; where waits are off, which, what collides, and the smallest mends as presses. */
 export function DayVerdict({ day, plan, session, searching }: Props) {
   const { changeSaid } = usePlanActions()
-  const { clock, nothing, toKeep, kept, waits } = day
+  const { clock, nothing, toKeep, kept, waits, marks } = day
   const nameOf = (batchId: string) => doughName(plan, session, batchId)
   const off = offSentence(waits, nameOf)
   const mends = (clock?.mends ?? []).slice(0, mostMends)
@@ -49,6 +50,7 @@ export function DayVerdict({ day, plan, session, searching }: Props) {
             ? 'A first plan; a better one is being looked for.'
             : 'A first plan.'}
       </p>
+      {marks ? <p>{marksSentence(marks, nameOf)}</p> : null}
       {clock && !clock.fits ? <p>{culpritSentence(clock.culprits)}</p> : null}
       {mends.length > 0 ? (
         <ul className={styles.mends}>

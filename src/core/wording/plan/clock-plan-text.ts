@@ -1,5 +1,6 @@
 import type { ClockPlan } from '@/core/clock-plan/plan-the-day.ts'
 import type { Culprit, Mend } from '@/core/clock-plan/search/mends.ts'
+import type { TriedMarks } from '@/core/clock-plan/tried-marks.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
@@ -41,6 +42,25 @@ function waitSentences({ fits, rung, stepRungs }: ClockPlan, plan: Plan): string
 const quarters = (rung: number) =>
   ['', 'a quarter', 'half', 'three quarters', 'all'][Math.min(4, rung)] ?? 'all'
 const times = (rung: number) => `${rung / 4} times`
+
+/** How the day stands marks that come sooner or later than expected; `doughOf` names a dough. */
+export function marksSentence(
+  { share, tries, freeSeconds }: TriedMarks,
+  doughOf: (batchId: string) => string,
+): string {
+  const percent = `${Math.round(share * 100)} %`
+  const free =
+    freeSeconds > 0
+      ? `Hands stay free for up to ${durationText(freeSeconds)} after each expected mark. `
+      : ''
+  const broken = tries.filter(({ rung }) => rung === null)
+  if (broken.length === 0)
+    return `${free}Marks may come ${percent} sooner or later, all together or one dough’s alone: every wait still holds.`
+  const ways = broken.map(
+    ({ batchId, comes }) => `${batchId === null ? 'all' : doughOf(batchId)} ${comes}`,
+  )
+  return `${free}If marks come ${percent} off, a wait passes its tolerance with ${listText(ways, 'or')}; the Bench then says whether to go on or to wait.`
+}
 
 /** What collides: "It is the hands and the oven’s places that collide." */
 export function culpritSentence(culprits: readonly Culprit[]): string {
