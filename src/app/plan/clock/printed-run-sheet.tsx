@@ -1,7 +1,7 @@
 import type { DayFound } from '@/app/worker/clock-worker.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { dayMoments, readingOf } from '@/core/wording/plan/clock-day-text.ts'
+import { dayMoments, helpersText, readingOf } from '@/core/wording/plan/clock-day-text.ts'
 import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import styles from './clock-page.module.css'
@@ -21,6 +21,9 @@ export function PrintedRunSheet({ day, plan, session }: Props) {
       <p className={styles.paperHead}>
         {plan.question} Session {session.number}. Run sheet
       </p>
+      {helpersText(plan).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       <table className={styles.runSheet}>
         <thead>
           <tr>

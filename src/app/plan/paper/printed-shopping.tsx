@@ -1,6 +1,7 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { prefermentsToFeed } from '@/core/weighing/preferments-to-feed.ts'
 import { shoppingTotals } from '@/core/weighing/shopping-totals.ts'
 
 /** What to buy: each ingredient over all batches of a session and over all planned sessions. */
@@ -14,6 +15,7 @@ export function PrintedShopping() {
     head: row.name,
     cells: [row.sessionGrams, ...(several ? [row.totalGrams] : [])].map(gramsWords),
   }))
+  const fed = prefermentsToFeed(plan)
   return (
     <>
       <h1>To buy</h1>
@@ -25,6 +27,19 @@ export function PrintedShopping() {
         }
         rows={rows}
       />
+      {fed.map(({ prefermentId, name, rows: parts, totalGrams }) => (
+        <LedgerTable
+          key={prefermentId}
+          caption={`${name}, as it is fed for all doughs of a session; its flour and water stand in the list`}
+          columns={[{ key: 'grams', head: 'Grams' }]}
+          rows={[
+            ...parts.map((part) => ({
+              ...{ key: part.ingredientId, head: part.name, cells: [gramsWords(part.grams)] },
+            })),
+            { key: 'all', head: 'In all', cells: [gramsWords(totalGrams)] },
+          ]}
+        />
+      ))}
     </>
   )
 }

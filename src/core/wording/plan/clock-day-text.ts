@@ -3,6 +3,7 @@ import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
 import type { WaitRow } from '@/core/clock-plan/waits-of-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { type PrefermentToFeed, prefermentsToFeed } from '@/core/weighing/preferments-to-feed.ts'
 import { type CivilClock, civilTime } from '@/core/wording/words/civil-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
@@ -121,14 +122,36 @@ export function readingOf({ do: what }: RunRow, kind: string): string {
 /** What lies on the table before the day: in one list, what to charge, print and ask. */
 export function beforeTheDay(plan: Plan, tubs: number): string[] {
   const feeds = plan.steps.filter(({ kind }) => kind === 'feed').map(({ name }) => name)
-  const helpers = plan.day?.helpers?.length ?? 0
+  const { helpers = [] } = plan.day ?? {}
   return [
     `${asSentenceStart(countText(tubs, 'tub'))}, dry and weighed empty, each with its label.`,
+    ...prefermentsToFeed(plan).map(fedText),
     ...(feeds.length > 0 ? [`Fed in time: ${listText(feeds)}.`] : []),
     'Shopping list, weigh sheet, labels and run sheet printed.',
     'Phone, scale and thermometer charged; the calendar file taken in, so that alarms ring while the page sleeps.',
-    plan.pairsOfHands + helpers > 1
-      ? `Who helps, and when: ${countText(plan.pairsOfHands + helpers, 'pair')} of hands are planned.`
-      : 'Nobody helps: one pair of hands does it all.',
+    plan.pairsOfHands === 1 && helpers.length === 0
+      ? 'Nobody helps: one pair of hands does it all.'
+      : `${asSentenceStart(countText(plan.pairsOfHands, 'pair'))} of hands all day${helpers.length > 0 ? ', and who helps by the hour:' : '.'}`,
+    ...helpersText(plan),
   ]
+}
+
+/** A preferment as it is fed for all doughs: "Poolish, fed for all doughs: 160 g Bread flour and 160 g Water, 320 g in all." */
+function fedText({ name, rows, totalGrams }: PrefermentToFeed): string {
+  const grams = (value: number) => `${decimalText(value, value < 10 ? 2 : 0)} g`
+  const parts = rows.map((row) => `${grams(row.grams)} ${row.name}`)
+  return `${name}, fed for all doughs: ${listText(parts)}, ${grams(totalGrams)} in all.`
+}
+
+/** When each helper is there: "Helper 1: Saturday, 5 December, 14:00 to 17:00." */
+export function helpersText(
+  { day, zone }: Pick<Plan, 'day' | 'zone'>,
+  clock: CivilClock = civilTime,
+): string[] {
+  return (day?.fixed ? (day.helpers ?? []) : []).map(({ fromAt, untilAt }, at) => {
+    const moments = dayMoments(fromAt, zone, clock)
+    const seconds = (untilAt - fromAt) / 1000
+    const ends = moments.day(seconds) === moments.day(0) ? '' : `${moments.day(seconds)}, `
+    return `Helper ${at + 1}: ${moments.day(0)}, ${moments.time(0)} to ${ends}${moments.time(seconds)}.`
+  })
 }
