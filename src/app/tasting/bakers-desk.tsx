@@ -11,6 +11,7 @@ import { LateTaster } from './late-taster.tsx'
 import { OwnPhones } from './own-phones.tsx'
 import { PaperBallots } from './paper/paper-ballots.tsx'
 import { PaperEntry } from './paper/paper-entry.tsx'
+import { ServingCards } from './paper/serving-cards.tsx'
 import { TasterList } from './taster-list.tsx'
 import { useTable } from './tasting-context.ts'
 import { Unseal } from './unseal.tsx'
@@ -36,7 +37,12 @@ export function BakersDesk() {
       <div className={styles.actions}>
         {toTurn(whole, session.id) ? <TurnPress /> : <Unseal />}
         {state.begun && open && !state.mayUnseal.ok ? <CloseEarly /> : null}
-        {plates ? null : <PaperBallots />}
+        {plates ? null : (
+          <>
+            <PaperBallots />
+            <ServingCards />
+          </>
+        )}
       </div>
     </Section>
   )

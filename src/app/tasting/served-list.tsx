@@ -2,9 +2,10 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
+import { servingDues } from '@/core/session/serving-dues.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { servingDueText } from '@/core/wording/bench/serving-due-text.ts'
 import { clockTime } from '@/core/wording/words/civil-time.ts'
-import { servingTurns } from './serving-turns.ts'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
 
@@ -13,18 +14,16 @@ import { useTableLog } from './use-table-log.ts'
  * it came to the table. A code says nothing of its level.
  */
 export function ServedList() {
-  const { whole, session, state } = useTable()
+  const { whole, session } = useTable()
   const log = useTableLog()
-  if (planOfSession(whole, session).serving !== 'as-baked') return null
-  const servedAt = new Map(
-    eventsOfSession(whole.events, session.id)
-      .filter((event) => event.kind === 'served')
-      .map((event) => [event.about.id, event.at]),
-  )
-  const turns = servingTurns(session, state.notServed)
-  const next = turns.find(({ id }) => !servedAt.has(id))
+  const plan = planOfSession(whole, session)
+  if (plan.serving !== 'as-baked') return null
+  const turns = servingDues(session, plan, eventsOfSession(whole.events, session.id))
+  const next = turns.find(({ servedAt }) => servedAt === null)
+  const served = turns.filter(({ servedAt }) => servedAt !== null).length
+  const time = (at: number) => clockTime(at, session.zone)
   return (
-    <Section title="To the table" aside={`${servedAt.size} of ${turns.length} served`}>
+    <Section title="To the table" aside={`${served} of ${turns.length} served`}>
       {next ? (
         <Button
           size="bench"
@@ -36,18 +35,15 @@ export function ServedList() {
         <p>Every code has been served.</p>
       )}
       <ol className={styles.turns} aria-label="Codes in the order they are served">
-        {turns.map(({ id, code, flight }) => {
-          const at = servedAt.get(id)
-          return (
-            <li key={id} className={id === next?.id ? styles.turnNext : ''}>
-              <b>{code}</b>
-              <span className={styles.quiet}>
-                {flight === null ? 'warm-up' : `flight ${flight}`}
-                {at === undefined ? '' : `, ${clockTime(at, session.zone)}`}
-              </span>
-            </li>
-          )
-        })}
+        {turns.map((turn) => (
+          <li key={turn.id} className={turn.id === next?.id ? styles.turnNext : ''}>
+            <b>{turn.code}</b>
+            <span className={styles.quiet}>
+              {turn.flight === null ? 'warm-up' : `flight ${turn.flight}`},{' '}
+              {servingDueText(turn, time)}
+            </span>
+          </li>
+        ))}
       </ol>
     </Section>
   )

@@ -4,10 +4,10 @@ import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import { letterOfLevel } from '@/core/session/line.ts'
+import { servingTurns } from '@/core/session/serving-turns.ts'
 import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { servingTurns } from './serving-turns.ts'
 import { useTable } from './tasting-context.ts'
 
 /** After the unsealing: which code was which dough, and the way to what it all says. */

@@ -6,15 +6,21 @@ import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { Paper } from '@/app/kit/page/paper.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
+import { logLook } from '@/app/services/log-look.ts'
+import { useServices } from '@/app/services/services.ts'
 import { servingKey } from '@/core/session/serving-key.ts'
 import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
+import { RunnerList } from './runner-list.tsx'
 
 /** Which code goes on which piece, folded away until the pieces are plated; it can be printed for a helper. */
 export function ServingKey() {
-  const { session, plan, covered, unknown } = useBench()
+  const { whole, session, plan, covered, unknown } = useBench()
+  const { notebook } = useServices()
   const [printing, setPrinting] = useState(false)
+  const [shown, setShown] = useState(false)
+  const helped = plan.keyKeptBy === 'helper'
   if ((covered && !unknown) || onShuffledPlates(plan)) return null
   if (session.dealt.servings.length === 0 && session.dealt.sets.length === 0) return null
   return (
@@ -22,11 +28,25 @@ export function ServingKey() {
       <summary>Which code goes on which piece</summary>
       <div className={styles.entry}>
         <p className={styles.then}>
-          {plan.keyKeptBy === 'helper'
-            ? 'A helper keeps the key, so it is not shown here: print it for them, face down.'
-            : 'For whoever plates, and for no eye that scores.'}
+          {helped && !shown
+            ? 'A helper keeps the key, so it is not shown here: print it for them, face down, or let them look.'
+            : 'For whoever plates and carries, and for no eye that scores.'}
         </p>
-        {plan.keyKeptBy === 'helper' ? null : <KeyTables />}
+        {helped && !shown ? (
+          <Button
+            onPress={async () => {
+              await logLook(notebook, whole, 'a helper keeps the key and does not taste')
+              setShown(true)
+            }}
+          >
+            I am the helper and do not taste
+          </Button>
+        ) : (
+          <>
+            {plan.serving === 'as-baked' ? <RunnerList /> : null}
+            <KeyTables />
+          </>
+        )}
         <Button onPress={() => setPrinting(true)}>Print the key</Button>
       </div>
       {printing ? (

@@ -25,3 +25,11 @@ export function containsText(allergens: readonly string[]): string {
 
 /** Between two samples. */
 export const refreshText = 'A sip of water, a bite of plain bread.'
+
+/** How every serving is cut and offered alike, in the plan's words; where it says nothing, what there is to agree on. */
+export function alikeOnPlates(servingRule: string): string {
+  const rule = servingRule.trim()
+  return rule === ''
+    ? 'The same for all, to be agreed on first: carrier ____, grams ____, slice ____ mm, from where in the loaf ____, crust side ____, temperature ____.'
+    : `The same for all: ${rule}`
+}

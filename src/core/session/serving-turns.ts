@@ -1,4 +1,4 @@
-import type { Session } from '@/core/session/session-record.ts'
+import type { Session } from './session-record.ts'
 
 /** A code in its turn; the warm-up belongs to no flight. */
 export interface ServingTurn {

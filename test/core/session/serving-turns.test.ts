@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { servingTurns } from '@/app/tasting/serving-turns.ts'
+import { servingTurns } from '@/core/session/serving-turns.ts'
 import { sessionOf } from '../../trial-of/session-of.ts'
 
 test('codes come to the table with the warm-up first, then in the order of the flight', () => {
