@@ -4,7 +4,10 @@ import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest'
+import { readIn } from './read-in.ts'
+import { sealNext } from './seal-next.ts'
 import { outDir } from './server.ts'
+import { tastingTrial } from './tasting-trial.ts'
 import { openBrowser } from './visit.ts'
 
 let browser: Browser
@@ -111,6 +114,37 @@ test('first visit to the notebook alone, then no server: a trial day from sample
   const saving = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Back up all' }).click()
   expect(readFileSync(await (await saving).path()).length).toBeGreaterThan(10_000)
+  expect(troubles).toEqual([])
+})
+
+test('first visit to the notebook alone, then no server: a press, a reload, every ballot and the unsealing of a day', async () => {
+  const { context, page, troubles } = await firstVisit()
+  await stopServing()
+  onTestFinished(async () => {
+    await context.close()
+    await serve(Number(new URL(address).port))
+  })
+  const tasters = ['club-1', 'club-2'].map((tasterId) => ({ tasterId, knows: false }))
+  const whole = tastingTrial({ tasters })
+  await readIn(page, address, whole)
+  const trial = `#/trial/${whole.trial.id}/`
+  await open(page, `${trial}bench`, 'Bench')
+  await page.getByRole('button', { name: 'Begin', exact: true }).click()
+  const undo = page.getByRole('button', { name: /^Undo .*begun/ })
+  await undo.waitFor()
+  await page.reload()
+  await undo.waitFor()
+  await open(page, `${trial}tasting`, 'Who is tasting?')
+  const orders = whole.sessions.flatMap(({ dealt }) => dealt.tasterOrders)
+  for (const _ of orders.flatMap(({ servingIds }) => servingIds)) await sealNext(page)
+  await page.getByRole('button', { name: 'Hand the device on' }).click()
+  await page.getByRole('button', { name: 'Unseal the codes' }).click()
+  await page.getByRole('button', { name: 'Unseal for good' }).click()
+  await page.getByText('The codes are open.').waitFor()
+  await page.reload()
+  await open(page, `${trial}findings`, 'Findings')
+  await page.getByRole('button', { name: 'Look now, and record it' }).click()
+  await page.getByRole('list', { name: 'How far this carries' }).waitFor()
   expect(troubles).toEqual([])
 })
 
