@@ -4,6 +4,7 @@ import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
 import { TrialLine } from './trial-line.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
+import { linesAtOnce } from './use-book-page.ts'
 
 interface TrialListProps extends Omit<TrialMenuProps, 'summary'> {
   lines: readonly Summary[]
@@ -37,6 +38,3 @@ export function TrialList({ lines, search, left, onMore, ...acts }: TrialListPro
     </>
   )
 }
-
-/** As many lines as a person looks through before searching; drawing thousands would make the notebook slow to open. */
-export const linesAtOnce = 50
