@@ -2,6 +2,7 @@ import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { asFailure } from './as-failure.ts'
+import { backupState, keepBackedUp } from './backup-state.ts'
 import { bookChoices, bookPage, newestBegun } from './book-page.ts'
 import { chainsOf } from './chains.ts'
 import { changeSettings } from './change-settings.ts'
@@ -167,6 +168,12 @@ export function createNotebook(
       const { restore } = await import('./restore.ts')
       return await restore(store, services, zip, work)
     }),
+    wouldRestore: tell(async (zip, work) => {
+      const { wouldRestore } = await import('./would-restore.ts')
+      return await wouldRestore(store, services, zip, work)
+    }),
+    backupState: tell(() => backupState(store)),
+    keepBackedUp: tell((at) => keepBackedUp(store, at)),
     restoreRecord: tell(async () => {
       const { storedRestoreRecord } = await import('./restore-record.ts')
       return await storedRestoreRecord(store)

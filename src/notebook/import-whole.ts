@@ -46,13 +46,14 @@ async function addWhole(store: Store, whole: WholeTrial): Promise<void> {
 /**
  * Takes a checked trial in, within a transaction. The same trial again changes nothing; an id that stands for something else
  * here refuses it, or, with `keepBoth`, lets it in as a copy under new ids. A kitchen thing that is already here stays as
- * the notebook has it: the kitchen is the baker's own, and an erased taster stays erased.
+ * the notebook has it: the kitchen is the baker's own, and an erased taster stays erased. With `onlySay` nothing is written.
  */
 export async function takeIn(
   store: Store,
   newId: () => string,
   whole: WholeTrial,
   keepBoth: boolean,
+  onlySay = false,
 ): Promise<ImportOutcome> {
   const trialId = whole.trial.id
   const here = await storedTrial(store, trialId)
@@ -66,7 +67,7 @@ export async function takeIn(
     return { ok: false, reason: 'same-id-different-content', trialId, ...compared }
   }
   const incoming = clash ? copyWithNewIds(whole, newId, new Set(keep)) : whole
-  await addWhole(store, incoming)
+  if (!onlySay) await addWhole(store, incoming)
   return { ok: true, trialId: incoming.trial.id, already: false }
 }
 

@@ -13,11 +13,12 @@ import type { MergeConflict } from '@/core/whole-trial/merge-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { BackedUp } from './back-up.ts'
+import type { BackupState } from './backup-state.ts'
 import type { BookChoices, BookPage, BookPageAsked } from './book-page.ts'
 import type { ChainLink } from './chains.ts'
 import type { LongWork } from './long-work.ts'
 import type { DoughToMakeAgain } from './make-again.ts'
-import type { RestoreRecord } from './restore-record.ts'
+import type { RestoreRecord, WouldRestore } from './restore-record.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
 import type { TurnedOver } from './turn-over.ts'
@@ -61,6 +62,10 @@ export type RestoreOutcome =
   | { ok: true; record: RestoreRecord }
   | { ok: false; reason: 'not-a-backup' }
   | { ok: false; reason: 'newer-version'; found: number; known: number }
+
+export type WouldRestoreOutcome =
+  | { ok: true; would: WouldRestore }
+  | Exclude<RestoreOutcome, { ok: true }>
 
 /**
  * Everything the app keeps. Reads may be used inside a live query; each write is one transaction that stores a whole
@@ -146,6 +151,14 @@ export interface Notebook {
   /** All trials, kitchen, settings and photos as one zip, and back. Undefined when it was stopped. */
   backUp(work?: LongWork): Promise<BackedUp | undefined>
   restore(zip: Blob, work?: LongWork & { name?: string }): Promise<RestoreOutcome>
+  /** What a restore of this backup would do; nothing is changed. Undefined when it was stopped. */
+  wouldRestore(
+    zip: Blob,
+    work?: LongWork & { name?: string },
+  ): Promise<WouldRestoreOutcome | undefined>
+  /** How much is newer than the last backup, and that one was made. */
+  backupState(): Promise<BackupState>
+  keepBackedUp(at: number): Promise<void>
   /** What the last restore brought, until it is put away; one without an end runs, or was cut short. */
   restoreRecord(): Promise<RestoreRecord | undefined>
   dropRestoreRecord(): Promise<void>

@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { wholeShape } from '@/core/record/count.ts'
 import { atShape } from '@/core/record/id-and-stamp.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
+import type { Settings } from './settings-record.ts'
 import type { Store } from './store.ts'
 
 /** Why a trial of a backup was left out, or stands as it was. */
@@ -29,6 +30,20 @@ export interface RestoreRecord {
   /** Pictures that are damaged in the backup, by their files in it: their trials are here without them. */
   picturesLost: string[]
   ended: RestoreEnd | null
+}
+
+/** What a backup would do to this notebook, before it does. */
+export interface WouldRestore {
+  file: string
+  total: number
+  /** What the trials ask that would come in; null for one that is sealed, whose question may name a level. */
+  comeIn: (string | null)[]
+  already: number
+  left: LeftOut[]
+  houses: number
+  kitchenThings: number
+  /** Settings that would be another than they are here. */
+  settings: Partial<Pick<Settings, 'appearance' | 'temperatureUnit'>>
 }
 
 const restoreRecordShape = z.strictObject({

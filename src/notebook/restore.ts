@@ -18,7 +18,7 @@ import type { Store } from './store.ts'
 import { type ZipReader, zipReader } from './zip-reader.ts'
 
 /** So many trials come in at a time: enough that lists are not made anew for each, few enough that a press gets its turn. */
-const togetherTrials = 40
+export const togetherTrials = 40
 
 /**
  * A backup into the notebook, some trials at a time, each whole. What is already here stays: things of the kitchen as they
@@ -32,15 +32,9 @@ export async function restore(
   backup: Blob,
   { name = '', onProgress, stopped }: LongWork & { name?: string } = {},
 ): Promise<RestoreOutcome> {
-  const zip = zipReader(new Uint8Array(await backup.arrayBuffer()))
-  const found = zip && backupVersion(zip)
-  if (!zip || found === undefined) return { ok: false, reason: 'not-a-backup' }
-  const known = presentChain.version
-  if (found > known) return { ok: false, reason: 'newer-version', found, known }
-  const around = backupSurroundings(zip, found)
-  if (!around) return { ok: false, reason: 'not-a-backup' }
-
-  const files = zip.names.filter((file) => /^trials\/[^/]+\.json$/.test(file))
+  const opened = openBackup(new Uint8Array(await backup.arrayBuffer()))
+  if (!opened.ok) return opened
+  const { zip, around, files } = opened
   let record: RestoreRecord = {
     ...{ file: name, at: now(), total: files.length, cameIn: 0, already: 0, left: [] },
     ...{ picturesLost: [], ended: null },
@@ -75,6 +69,29 @@ export async function restore(
   }
 }
 
+type OpenedBackup =
+  | Exclude<RestoreOutcome, { ok: true }>
+  | {
+      ok: true
+      zip: ZipReader
+      around: NonNullable<ReturnType<typeof backupSurroundings>>
+      /** The trial files in it, by name. */
+      files: string[]
+    }
+
+/** A backup as it lies in its zip, its kitchen, house formulas and settings checked; or why it is none that can be read. */
+export function openBackup(bytes: Uint8Array): OpenedBackup {
+  const zip = zipReader(bytes)
+  const found = zip && backupVersion(zip)
+  if (!zip || found === undefined) return { ok: false, reason: 'not-a-backup' }
+  const known = presentChain.version
+  if (found > known) return { ok: false, reason: 'newer-version', found, known }
+  const around = backupSurroundings(zip, found)
+  if (!around) return { ok: false, reason: 'not-a-backup' }
+  const files = zip.names.filter((file) => /^trials\/[^/]+\.json$/.test(file))
+  return { ok: true, zip, around, files }
+}
+
 async function takeSurroundings(
   store: Store,
   around: NonNullable<ReturnType<typeof backupSurroundings>>,
@@ -97,7 +114,7 @@ async function takeSurroundings(
 type ReadOne = { file: string; whole: WholeTrial } | { file: string; left: LeftOut }
 
 /** Some trials of the backup, read and checked: each its trial, or why there is none. */
-function readSome(zip: ZipReader, files: readonly string[]): ReadOne[] {
+export function readSome(zip: ZipReader, files: readonly string[]): ReadOne[] {
   const bytes = zip.read(files)
   return files.map((file) => {
     const packed = bytes[file]
@@ -109,11 +126,13 @@ function readSome(zip: ZipReader, files: readonly string[]): ReadOne[] {
   })
 }
 
-async function takeSome(
+export async function takeSome(
   store: Store,
   newId: () => string,
   some: readonly ReadOne[],
   before: RestoreRecord,
+  /** Told of each trial that would come in: then nothing is written. */
+  wouldComeIn?: (question: string | null) => void,
 ): Promise<RestoreRecord> {
   const record = { ...before, left: [...before.left] }
   for (const one of some) {
@@ -123,10 +142,13 @@ async function takeSome(
     }
     const told = { file: one.file, question: questionOf(one.whole), troubles: [] }
     try {
-      const outcome = await takeIn(store, newId, one.whole, false)
+      const outcome = await takeIn(store, newId, one.whole, false, wouldComeIn !== undefined)
       if (!outcome.ok) record.left.push({ ...told, because: 'other-content' })
       else if (outcome.already) record.already += 1
-      else record.cameIn += 1
+      else {
+        record.cameIn += 1
+        wouldComeIn?.(told.question)
+      }
     } catch (failure) {
       if (!isDamaged(failure)) throw failure
       record.left.push({ ...told, because: 'damaged-here' })

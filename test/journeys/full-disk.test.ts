@@ -173,7 +173,10 @@ async function restoreElsewhere(zip: string): Promise<void> {
   await page.getByRole('button', { name: 'Back up all' }).waitFor()
   await fillRoom(page)
   const given = { name: 'mine.zip', mimeType: 'application/zip', buffer: readFileSync(zip) }
-  const restore = () => page.locator('input[type=file][accept*=zip]').setInputFiles(given)
+  const restore = async () => {
+    await page.locator('input[type=file][accept*=zip]').setInputFiles(given)
+    await page.getByRole('button', { name: 'Restore it' }).click()
+  }
   await restore()
   const told = page.getByRole('region', { name: 'Restored from mine.zip' })
   await told.getByText(/0 trials came in.*no room left.*1 trial of the backup/).waitFor()

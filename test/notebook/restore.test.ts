@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
+import { backupDue } from '@/notebook/backup-state.ts'
 import { presentSteps } from '@/notebook/create-notebook.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { Store } from '@/notebook/store.ts'
@@ -54,6 +55,48 @@ describe('long work', () => {
     store.close()
     const made = await notebook.backUp()
     expect(made).toMatchObject({ trials: 1, damaged: ['trial-1'] })
+  })
+
+  test('N63: what a restore would do is said by its own steps, and nothing of the notebook changes', async () => {
+    const zip = await zipOf(await notebookOfMany(2))
+    const other = await notebookWithTrial()
+    await other.log({
+      ...{ kind: 'note', text: 'only here', trialId: 'trial-1', sessionId: null },
+      about: { kind: 'trial', id: 'trial-1' },
+    })
+    const before = await contentOf(other)
+    const looked = await other.wouldRestore(zip, { name: 'mine.zip' })
+    const question = planOf().question
+    expect(looked).toMatchObject({
+      ok: true,
+      would: { file: 'mine.zip', total: 3, comeIn: [question, question], already: 0 },
+    })
+    expect(looked?.ok && looked.would.left).toMatchObject([{ because: 'other-content' }])
+    expect(await contentOf(other)).toEqual(before)
+    expect(await other.restore(zip)).toMatchObject({ record: { cameIn: 2, already: 0 } })
+    expect(await other.wouldRestore(zip)).toMatchObject({ would: { comeIn: [], already: 2 } })
+    expect(await other.wouldRestore(new Blob(['no zip']))).toMatchObject({ ok: false })
+  })
+
+  test('N64: work that is newer than the last backup is told, and after a week of it a backup is due', async () => {
+    const day = 86_400_000
+    const notebook = await notebookWithTrial()
+    const never = await notebook.backupState()
+    expect(never).toEqual({ at: null, trials: 1, houses: 0, begun: true })
+    expect(backupDue(never, testNow)).toBe(true)
+    await notebook.keepBackedUp(testNow)
+    const after = await notebook.backupState()
+    expect(after).toEqual({ at: testNow, trials: 0, houses: 0, begun: false })
+    expect(backupDue(after, testNow + 30 * day)).toBe(false)
+    await notebook.keepBackedUp(testNow - 1)
+    await notebook.log({
+      ...{ kind: 'note', text: 'later', trialId: 'trial-1', sessionId: null },
+      about: { kind: 'trial', id: 'trial-1' },
+    })
+    const later = await notebook.backupState()
+    expect(later).toMatchObject({ trials: 1, begun: true })
+    expect(backupDue(later, testNow + 6 * day)).toBe(false)
+    expect(backupDue(later, testNow + 7 * day)).toBe(true)
   })
 
   test('N42: a stopped restore tells how far it was, and the same backup brings the rest', async () => {

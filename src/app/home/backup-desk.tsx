@@ -8,6 +8,7 @@ import { forgetLongWork, type LongWorkEnd, longWork } from '@/app/services/long-
 import { sealedInFileText } from '@/core/wording/files/backup-text.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { RestoreReport } from './restore-report.tsx'
+import { WouldRestore } from './would-restore.tsx'
 
 /** How far a backup or restore is, and how it ended. */
 export function BackupDesk() {
@@ -32,22 +33,31 @@ export function BackupDesk() {
   )
 }
 
+const doing: Readonly<Record<string, string>> = {
+  ...{ backup: 'Backing up', restore: 'Restoring', look: 'Looking into the backup' },
+}
+
 const progressText = ({ kind, done, total }: { kind: string; done: number; total: number }) =>
-  `${kind === 'backup' ? 'Backing up' : 'Restoring'}${total === 0 ? '' : `: ${done} of ${total} trials`}`
+  `${doing[kind] ?? ''}${total === 0 ? '' : `: ${done} of ${total} trials`}`
 
 function LongWorkEnded({ end }: { end: LongWorkEnd }) {
   if (end.is === 'read') return <BackupRefused outcome={end.outcome} file={end.file} />
   if (end.is === 'saved') return <BackupSaved {...end} />
+  if (end.is === 'would') return <WouldRestore end={end} />
   if (end.is === 'stopped')
     return (
       <Notice kind="know" title="Stopped">
-        No file was saved; the notebook is as it was.
+        {end.kind === 'look' ? 'Nothing came in' : 'No file was saved'}; the notebook is as it was.
       </Notice>
     )
   const { title, mend } = keepingFailureText(end.reason)
-  const doing = end.kind === 'backup' ? 'The backup was not made.' : 'The restore did not go on.'
+  const what = {
+    backup: 'The backup was not made.',
+    restore: 'The restore did not go on.',
+    look: 'The backup could not be looked into.',
+  }[end.kind]
   return (
-    <ErrorNote title={doing}>
+    <ErrorNote title={what}>
       <p>
         {title} {mend}
       </p>

@@ -1,13 +1,15 @@
 import { useState } from 'react'
 import { useStore } from 'zustand'
+import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { FileButton } from '@/app/kit/press/file-button.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { saveFile } from '@/app/kit/press/save-file.ts'
-import { longWork, startBackup, startRestore } from '@/app/services/long-work.ts'
+import { longWork, startBackup, startLook } from '@/app/services/long-work.ts'
 import { useServices } from '@/app/services/services.ts'
 import { BackupDesk } from './backup-desk.tsx'
 import { BackupDialog } from './backup-dialog.tsx'
+import { BackupReminder } from './backup-reminder.tsx'
 import { FileAnswers } from './file-answers.tsx'
 import styles from './home.module.css'
 import type { ReadIn } from './use-read-in.ts'
@@ -15,6 +17,7 @@ import type { ReadIn } from './use-read-in.ts'
 /** Trial files in, backups out and in: everything that passes between this notebook and files. */
 export function FileDesk({ reading }: { reading: ReadIn }) {
   const { notebook, now, zone } = useServices()
+  const watch = useThrown()
   const busy = useStore(longWork, (state) => state.running !== null)
 
   const [asking, setAsking] = useState<number | null>(null)
@@ -26,11 +29,15 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
   }
   const backUp = () => {
     setAsking(null)
-    const day = new Date(now()).toISOString().slice(0, 10)
-    return startBackup(notebook.name, zone, (zip) => saveFile(`evenhand-backup-${day}.zip`, zip))
+    const at = now()
+    const day = new Date(at).toISOString().slice(0, 10)
+    return startBackup(notebook.name, zone, (zip) => {
+      saveFile(`evenhand-backup-${day}.zip`, zip)
+      watch(notebook.keepBackedUp(at))
+    })
   }
   const restore = async ([zip]: File[]) => {
-    if (zip && !busy) await startRestore(notebook.name, zone, zip)
+    if (zip && !busy) await startLook(notebook.name, zone, zip)
   }
 
   return (
@@ -48,6 +55,7 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
           Restore a backup
         </FileButton>
       </div>
+      <BackupReminder />
       {asking === null ? null : (
         <BackupDialog sealed={asking} onBackUp={backUp} onClose={() => setAsking(null)} />
       )}

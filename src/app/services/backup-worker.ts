@@ -4,7 +4,7 @@ import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { BackedUp } from '@/notebook/back-up.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { LongWork } from '@/notebook/long-work.ts'
-import type { OpenNotebook, RestoreOutcome } from '@/notebook/notebook.ts'
+import type { OpenNotebook, RestoreOutcome, WouldRestoreOutcome } from '@/notebook/notebook.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import { randomId, randomSeed } from './random-id.ts'
 import { restoreLock } from './restore-lock.ts'
@@ -50,6 +50,15 @@ const service = {
       work<RestoreOutcome>(name, zone, onProgress, (notebook, how) =>
         notebook.restore(zip, { ...how, name: zip.name }),
       ),
+    ),
+  wouldRestore: (
+    name: string,
+    zone: string,
+    zip: File,
+    onProgress: (done: number, total: number) => void,
+  ) =>
+    work<WouldRestoreOutcome | undefined>(name, zone, onProgress, (notebook, how) =>
+      notebook.wouldRestore(zip, { ...how, name: zip.name }),
     ),
   /** Asks the work under way to end with what is whole by then. */
   stop(): void {

@@ -2,15 +2,17 @@ import * as Comlink from 'comlink'
 import { createStore } from 'zustand'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { BackedUp } from '@/notebook/back-up.ts'
-import type { RestoreOutcome } from '@/notebook/notebook.ts'
+import type { RestoreOutcome, WouldRestoreOutcome } from '@/notebook/notebook.ts'
+import type { WouldRestore } from '@/notebook/restore-record.ts'
 import type { BackupService, WorkerReply } from './backup-worker.ts'
 
-export type LongWorkKind = 'backup' | 'restore'
+export type LongWorkKind = 'backup' | 'restore' | 'look'
 
 /** How the last long work of this window ended. */
 export type LongWorkEnd =
   | { kind: 'backup'; is: 'saved'; trials: number; sealed: number; damaged: number }
   | { kind: 'restore'; is: 'read'; outcome: RestoreOutcome; file: string }
+  | { kind: 'look'; is: 'would'; would: WouldRestore; zip: File }
   | { kind: LongWorkKind; is: 'stopped' }
   | { kind: LongWorkKind; is: 'failed'; reason: FailureReason | null; detail: string }
 
@@ -75,6 +77,19 @@ export function startBackup(name: string, zone: string, save: (zip: Blob) => voi
       save(made.zip)
       const { trials, sealed, damaged } = made
       return { kind: 'backup', is: 'saved', trials, sealed, damaged: damaged.length }
+    },
+  )
+}
+
+/** Looks into a backup: what restoring it would do is the end of this work, and what is pressed then restores it. */
+export function startLook(name: string, zone: string, zip: File): Promise<void> {
+  return run<WouldRestoreOutcome | undefined>(
+    'look',
+    (service, onProgress) => service.wouldRestore(name, zone, zip, onProgress),
+    (outcome) => {
+      if (!outcome) return { kind: 'look', is: 'stopped' }
+      if (!outcome.ok) return { kind: 'restore', is: 'read', outcome, file: zip.name }
+      return { kind: 'look', is: 'would', would: outcome.would, zip }
     },
   )
 }

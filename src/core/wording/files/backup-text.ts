@@ -77,6 +77,73 @@ export function leftOutText({ file, question, because, troubles }: LeftToSay): s
   }
 }
 
+/** What a restore would do, as far as words need to know it. */
+export interface WouldRestoreToSay {
+  total: number
+  comeIn: readonly (string | null)[]
+  already: number
+  left: readonly LeftToSay[]
+  houses: number
+  kitchenThings: number
+  settings: { appearance?: string; temperatureUnit?: string }
+}
+
+/** What a restore would do, a sentence for each part; trials that would come in, and those that would not, are listed by themselves. */
+export function wouldRestoreText(would: WouldRestoreToSay): string[] {
+  const { total, comeIn, already, left, houses, kitchenThings, settings } = would
+  const counted = (count: number, one: string, many: string) =>
+    count === 0 ? '' : `${count} ${count === 1 ? one : many}`
+  const beside = [
+    counted(houses, 'house formula', 'house formulas'),
+    counted(kitchenThings, 'thing of the kitchen', 'things of the kitchen'),
+  ].filter(Boolean)
+  const taken = [
+    settings.appearance === undefined ? '' : `the appearance (${settings.appearance})`,
+    settings.temperatureUnit === undefined ? '' : `degrees ${settings.temperatureUnit}`,
+  ].filter(Boolean)
+  return [
+    comeIn.length === 0
+      ? `No trial would come in of the ${trials(total)} in it.`
+      : `${trials(comeIn.length)} of ${total} would come in.`,
+    already === 0
+      ? ''
+      : `${already} ${already === 1 ? 'is' : 'are'} here already, the same to the last entry.`,
+    left.length === 0
+      ? ''
+      : `${left.length} would not come in, and what stands here stays as it is.`,
+    beside.length === 0
+      ? ''
+      : `${beside.join(' and ')} would come in too; what is here of both stays.`,
+    taken.length === 0 ? '' : `It would change ${taken.join(' and ')}.`,
+  ].filter(Boolean)
+}
+
+/** How the notebook stands to its last backup, as far as words need to know it. */
+export interface BackupStateToSay {
+  at: number | null
+  trials: number
+  houses: number
+}
+
+/** What is in no backup yet, and how old the last one is. */
+export function backupStateText(
+  { at, trials: newer, houses }: BackupStateToSay,
+  now: number,
+): string {
+  const days = at === null ? 0 : Math.floor((now - at) / 86_400_000)
+  const when =
+    at === null
+      ? 'Nothing was backed up from this device yet'
+      : `The last backup was made ${days === 0 ? 'within a day' : days === 1 ? 'a day ago' : `${days} days ago`}`
+  const parts = [
+    newer === 0 ? '' : trials(newer),
+    houses === 0 ? '' : houses === 1 ? '1 house formula' : `${houses} house formulas`,
+  ].filter(Boolean)
+  if (parts.length === 0) return at === null ? `${when}.` : `${when}, and nothing is newer.`
+  const one = newer + houses === 1
+  return `${when}; ${parts.join(' and ')} ${one ? 'has' : 'have'} work that is in no backup.`
+}
+
 /** What a backup gives away of the trials in it that are sealed, by their number. */
 export function sealedInFileText(sealed: number): string {
   const which = sealed === 1 ? '1 trial is sealed' : `${sealed} trials are sealed`
