@@ -1,3 +1,4 @@
+import { type BookOrder, inOrder, newestFirst } from './book-order.ts'
 import type { Store } from './store.ts'
 import { summariesMissing, summaryNow } from './stored-summaries.ts'
 import type { Summary } from './summary-record.ts'
@@ -19,8 +20,6 @@ const stagesOf: Readonly<Record<BookState, readonly Summary['stage'][]>> = {
   between: ['between'],
   answered: ['answered'],
 }
-
-export type BookOrder = 'worked' | 'made' | 'question' | 'factor'
 
 /** Which lines are wanted, each part null for all, and in what order. */
 export interface BookSorting {
@@ -141,19 +140,6 @@ function newest(store: Store, wanted: (line: Summary) => boolean, most: number) 
 /** In one piece: thousands of lines one by one take the database many times as long. */
 async function allNewest(store: Store): Promise<Summary[]> {
   return await store.summaries.toArray()
-}
-
-function newestFirst(a: Summary, b: Summary): number {
-  return b.lastAt - a.lastAt || (a.trialId < b.trialId ? -1 : 1)
-}
-
-const inOrder: Readonly<Record<BookOrder, (one: Summary, other: Summary) => number>> = {
-  worked: newestFirst,
-  made: (one, other) => other.createdAt - one.createdAt || newestFirst(one, other),
-  question: (one, other) =>
-    one.question.localeCompare(other.question, 'en') || newestFirst(one, other),
-  factor: (one, other) =>
-    one.factorName.localeCompare(other.factorName, 'en') || newestFirst(one, other),
 }
 
 /** A line as it is stored is not checked yet: what it lacks has no words. */

@@ -1,4 +1,5 @@
 import { Dexie } from 'dexie'
+import { newestFirst } from './book-order.ts'
 import { isDamaged } from './notebook-failure.ts'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
@@ -50,7 +51,7 @@ export async function storedSummaries(
   })
   return lines
     .filter((line) => (binned || !line.binned) && (archived || !line.archived))
-    .sort((a, b) => b.lastAt - a.lastAt || (a.trialId < b.trialId ? -1 : 1))
+    .toSorted(newestFirst)
 }
 
 const formKey = 'form-of-lines'

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { fromMenu } from './from-menu.ts'
 import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
@@ -48,7 +49,7 @@ const give = (page: Page, accept: string, files: { name: string; text: string | 
 
 async function backUp(page: Page): Promise<Uint8Array> {
   const saving = page.waitForEvent('download', { timeout: 60_000 })
-  await page.getByRole('button', { name: 'Back up all' }).click()
+  await fromMenu(page, 'Back up all')
   return readFileSync(await (await saving).path())
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { sampleTrial } from '../core/findings/sample-trial.ts'
+import { fromMenu } from './from-menu.ts'
 import { readIn } from './read-in.ts'
 import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
 
@@ -111,7 +112,7 @@ test('scores kept elsewhere: asked about once, read by the answer, and found in'
     viewport: { width: 360, height: 800 },
   })
   await page.goto(baseUrl)
-  await page.getByRole('link', { name: 'Import scores' }).click()
+  await fromMenu(page, 'Import scores')
   await page.getByRole('heading', { level: 1, name: 'Scores from elsewhere' }).waitFor()
   await page.locator('input[type=file]').setInputFiles({
     name: 'tasting.csv',

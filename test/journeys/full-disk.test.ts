@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { fromMenu } from './from-menu.ts'
 import { fillRoom, makeRoom, openNarrow, recordCounts } from './full-disk.ts'
 import { openPlanParts } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
@@ -128,7 +129,7 @@ test('on a full disk the notebook stays where it is: a new trial, a sample and a
   const page = await onTheBench()
   const saving = page.waitForEvent('download')
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: 'Back up all' }).click()
+  await fromMenu(page, 'Back up all')
   const zip = await (await saving).path()
   await fillRoom(page)
   const before = await recordCounts(page)
@@ -145,6 +146,7 @@ test('on a full disk the notebook stays where it is: a new trial, a sample and a
   await page.getByRole('button', { name: 'Close this message' }).click()
   await alertOf(page, noRoom).waitFor({ state: 'detached' })
 
+  await page.getByLabel('Search').fill('')
   await page.getByRole('button', { name: /focaccia/ }).click()
   await alertOf(page, noRoom).waitFor()
   await list.waitFor()
@@ -159,7 +161,7 @@ test('on a full disk the notebook stays where it is: a new trial, a sample and a
 
   // Backing up needs no room in the notebook.
   const again = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Back up all' }).click()
+  await fromMenu(page, 'Back up all')
   await again
   await restoreElsewhere(zip)
   await page.context().close()
@@ -170,7 +172,6 @@ async function restoreElsewhere(zip: string): Promise<void> {
   const { page } = await visit(browser, baseUrl)
   await openNarrow(page, baseUrl)
   await page.getByRole('heading', { level: 1, name: 'Notebook' }).waitFor()
-  await page.getByRole('button', { name: 'Back up all' }).waitFor()
   await fillRoom(page)
   const given = { name: 'mine.zip', mimeType: 'application/zip', buffer: readFileSync(zip) }
   const restore = async () => {

@@ -49,18 +49,26 @@ test('a new trial is kept: it opens at its plan and stands in the book after a r
   await page.context().close()
 })
 
-test('a trial goes into the bin and comes back by one press', async () => {
+test('a trial is thrown out, and comes back in its place by one press', async () => {
   const { page } = await visit(browser, baseUrl)
   await page.goto(baseUrl)
   await newTrial(page)
   await page.waitForURL(/plan$/)
   await page.goto(baseUrl)
-  await page.getByRole('button', { name: /^Throw out: / }).click()
-  const lines = page.getByRole('list', { name: 'Trials' }).getByRole('listitem')
-  await page.getByRole('status').getByText('Thrown out').waitFor()
-  await page.getByRole('button', { name: 'Undo' }).click()
-  await page.getByRole('button', { name: /^Throw out: / }).waitFor()
-  expect(await lines.count()).toBeGreaterThan(0)
+  const row = page.getByRole('list', { name: 'Trials' }).getByRole('listitem')
+  const focused = () => page.evaluate(() => document.activeElement?.textContent)
+  const asked = 'How wet should our country loaf be?'
+  // The whole row is the press that opens the trial.
+  await row.click()
+  await page.waitForURL(/#\/trial\/[\w-]+\/plan$/)
+  await page.goBack()
+  await row.getByRole('button', { name: /^More: / }).click()
+  await row.getByRole('button', { name: /^Throw out: / }).click()
+  await expect.poll(focused).toBe(`Thrown out: ${asked}`)
+  expect(await row.count()).toBe(1)
+  await row.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(focused).toBe(asked)
+  await row.getByRole('link', { name: asked }).waitFor()
   await page.context().close()
 })
 
@@ -137,15 +145,25 @@ test('focus stays near what was pressed when that goes, in the kitchen and on th
   await page.context().close()
 })
 
-test('a sample opens once: pressed again it is the same trial', async () => {
+test('a sample opens once: while its trial stands in the book, it is opened from there', async () => {
   const { page } = await visit(browser, baseUrl)
-  const opened = async () => {
-    await page.goto(baseUrl)
-    await page.getByRole('button', { name: /^Open the sample: .*flatbread/ }).click()
-    await page.waitForURL(/#\/trial\/.*bench$/)
-    return page.url()
-  }
-  const first = await opened()
-  expect(await opened()).toBe(first)
+  await page.goto(baseUrl)
+  const sample = page.getByRole('button', { name: /^Open the sample: .*flatbread/ })
+  await sample.click()
+  await page.waitForURL(/#\/trial\/.*bench$/)
+  const first = page.url()
+  await page.goto(baseUrl)
+  const row = page.getByRole('list', { name: 'Trials' }).getByRole('listitem')
+  await row.getByRole('button', { name: /^More: / }).waitFor()
+  await page.getByRole('button', { name: /^Open the sample: .*focaccia/ }).waitFor()
+  expect(await sample.count()).toBe(0)
+  await row.click()
+  await page.waitForURL(first)
+  // Put away it is opened as the same trial still.
+  await page.goto(baseUrl)
+  await row.getByRole('button', { name: /^More: / }).click()
+  await row.getByRole('button', { name: /^Put away: / }).click()
+  await sample.click()
+  await page.waitForURL(first)
   await page.context().close()
 })

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { fromMenu } from './from-menu.ts'
 import { newTrial as beginTrial, openPlanParts } from './new-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
@@ -106,10 +107,12 @@ test('after “Erase for good” nothing offers to undo what cannot be undone', 
   const { page } = await visit(browser, baseUrl)
   await newTrial(page)
   await page.goto(baseUrl)
+  await page.getByRole('button', { name: /^More: / }).click()
   await page.getByRole('button', { name: /^Throw out: / }).click()
   await page.getByRole('button', { name: 'Undo' }).waitFor()
-  await page.getByRole('group', { name: 'Where to look' }).getByText('Thrown out').click()
+  await fromMenu(page, 'Thrown out')
   await page.getByRole('heading', { level: 2, name: /How wet/ }).waitFor()
+  await page.getByRole('button', { name: /^More: / }).click()
   await page.getByRole('button', { name: /^Erase for good: / }).click()
   await page
     .getByText(/Back up all/)

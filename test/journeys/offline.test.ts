@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest'
+import { fromMenu } from './from-menu.ts'
 import { readIn } from './read-in.ts'
 import { sealNext } from './seal-next.ts'
 import { outDir } from './server.ts'
@@ -112,7 +113,7 @@ test('first visit to the notebook alone, then no server: a trial day from sample
   await page.getByRole('button', { name: 'Trial file' }).waitFor()
   await page.goto(address)
   const saving = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Back up all' }).click()
+  await fromMenu(page, 'Back up all')
   expect(readFileSync(await (await saving).path()).length).toBeGreaterThan(10_000)
   expect(troubles).toEqual([])
 })

@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { fromMenu } from './from-menu.ts'
 import { readIn } from './read-in.ts'
 import {
   expectClosed,
@@ -58,6 +59,7 @@ test('while a tasting is sealed nothing gives a level, letter or weight away: no
   for (const entry of entries) expectNothingTold(`${entry.url} ${entry.title}`, 'history')
 
   await fresh.goto(baseUrl)
+  await fresh.getByRole('button', { name: /^More: / }).click()
   await fresh.getByRole('button', { name: /^Export/ }).click()
   await fresh.getByText('the file holds everything: levels').waitFor()
   const [download] = await Promise.all([
@@ -66,7 +68,7 @@ test('while a tasting is sealed nothing gives a level, letter or weight away: no
   ])
   expectNothingTold(download.suggestedFilename(), 'file name')
   expect(download.suggestedFilename()).not.toMatch(/66|71/)
-  await fresh.getByRole('button', { name: 'Back up all' }).click()
+  await fromMenu(fresh, 'Back up all')
   const told = fresh.getByText('1 trial is sealed, but the file holds everything: levels')
   await told.waitFor()
   const [backup] = await Promise.all([

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from 'playwright-core'
+import { fromMenu } from '../journeys/from-menu.ts'
 import type { BuiltApp } from './built-app.ts'
 import { readTrialsIn } from './built-app.ts'
 import { dayForSpeed } from './day-for-speed.ts'
@@ -17,15 +18,13 @@ export async function measureBackup(
   await readTrialsIn(first, [dayForSpeed(1)])
   await copyTrial(first, trials - 1)
   await first.goto(app.address)
-  await first.getByRole('button', { name: 'Back up all' }).waitFor()
   const asked = Date.now()
   const saving = first.waitForEvent('download', patience)
-  await first.getByRole('button', { name: 'Back up all' }).click()
+  await fromMenu(first, 'Back up all')
   const zip = readFileSync(await (await saving).path())
   say('backing up 2,000 trials', Date.now() - asked)
 
   const second = await app.open()
-  await second.getByRole('button', { name: 'Back up all' }).waitFor()
   await give(second, zip)
   const began = Date.now()
   await second.getByText(/Restoring: \d+ of 2000 trials/).waitFor(patience)

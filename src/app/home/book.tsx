@@ -1,10 +1,12 @@
 import { lazy, Suspense } from 'react'
-import { Choice } from '@/app/kit/field/choice.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { landing } from '@/app/kit/press/keep-focus.ts'
 import { type BookPage, type BookSorting, isWhole, type Shelf } from '@/notebook/book-page.ts'
 import styles from './home.module.css'
+import type { Moved } from './moved-line.tsx'
+import { shelfWords } from './shelf-words.ts'
 import { SortBook } from './sort-book.tsx'
 import { TrialList } from './trial-list.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
@@ -17,28 +19,24 @@ const BookAnswers = lazy(async () => ({
 /** A notebook of fewer trials is read faster than it is sorted out. */
 const worthSorting = 3
 
-const shelves: { value: Shelf; label: string }[] = [
-  { value: 'book', label: 'In the book' },
-  { value: 'archive', label: 'Put away' },
-  { value: 'bin', label: 'Thrown out' },
-]
-
-interface BookProps extends Pick<TrialMenuProps, 'onDone' | 'onErase'> {
+interface BookProps extends Pick<TrialMenuProps, 'onMove' | 'onErase'> {
   book: BookPage
   search: string
   shelf: Shelf
   sorting: BookSorting
+  moved: readonly Moved[]
   onSearch: (text: string) => void
-  onShelf: (shelf: Shelf) => void
   onSorting: (sorting: BookSorting) => void
+  /** Back to the trials that are in the book. */
+  onBack: () => void
   onMore: () => void
   onBegin: () => void
 }
 
 /** The trials of the notebook, found by their words, and what was put away. */
 export function Book(props: BookProps) {
-  const { book, search, shelf, sorting, onSearch, onShelf, onSorting, onMore, onBegin } = props
-  const { onDone, onErase } = props
+  const { book, search, shelf, sorting, moved, onSearch, onSorting, onBack } = props
+  const { onMore, onBegin, onMove, onErase } = props
   return (
     <>
       <div className={styles.finding}>
@@ -46,18 +44,14 @@ export function Book(props: BookProps) {
         <Button kind="primary" onPress={onBegin}>
           New trial
         </Button>
-        {book.putAway ? (
-          <Choice
-            label="Where to look"
-            hideLabel
-            row
-            value={shelf}
-            options={shelves}
-            onValue={onShelf}
-          />
-        ) : null}
       </div>
       {book.trials >= worthSorting ? <SortBook sorting={sorting} onSorting={onSorting} /> : null}
+      {shelf === 'book' ? null : (
+        <div className={styles.shelf}>
+          <h2 {...landing}>{shelfWords[shelf]}</h2>
+          <Button onPress={onBack}>Back to the book</Button>
+        </div>
+      )}
       <Suspense fallback={null}>
         <ErrorBoundary what="the answers of the book">
           <BookAnswers lines={book.lines} />
@@ -66,12 +60,14 @@ export function Book(props: BookProps) {
       <TrialList
         lines={book.lines}
         search={search}
+        order={sorting.order}
+        moved={moved}
         left={book.left}
         onMore={onMore}
-        onDone={onDone}
+        onMove={onMove}
         onErase={onErase}
       />
-      {book.lines.length === 0 ? (
+      {book.lines.length === 0 && moved.length === 0 ? (
         <p className={styles.soft} role="status">
           {emptyWords(search, sorting)}
         </p>

@@ -35,7 +35,7 @@ export function EraseDialog({
     >
       <p>
         “{summary ? titleOf(summary) : ''}” goes with its log, its ballots and its photos. This
-        cannot be undone. If you may want it again, press “Back up all” on this page first: an
+        cannot be undone. If you may want it again, choose “Back up all” in the menu first: an
         exported trial file carries no photos.
       </p>
     </Dialog>

@@ -1,33 +1,38 @@
-import { useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
+import { useLocation } from 'wouter'
 import { useStore } from 'zustand'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
-import { Button } from '@/app/kit/press/button.tsx'
-import { FileButton } from '@/app/kit/press/file-button.tsx'
-import { LinkButton } from '@/app/kit/press/link-button.tsx'
+import { type MenuEntry, useMenuOfPage } from '@/app/kit/page/page-menu.ts'
+import { FileInput } from '@/app/kit/press/file-input.tsx'
 import { saveFile } from '@/app/kit/press/save-file.ts'
+import { useWatched } from '@/app/kit/press/use-watched.ts'
 import { longWork, startBackup, startLook } from '@/app/services/long-work.ts'
 import { useServices } from '@/app/services/services.ts'
 import { BackupDesk } from './backup-desk.tsx'
 import { BackupDialog } from './backup-dialog.tsx'
-import { BackupReminder } from './backup-reminder.tsx'
 import { FileAnswers } from './file-answers.tsx'
 import styles from './home.module.css'
 import type { ReadIn } from './use-read-in.ts'
 
-/** Trial files in, backups out and in: everything that passes between this notebook and files. */
-export function FileDesk({ reading }: { reading: ReadIn }) {
+interface FileDeskProps {
+  reading: ReadIn
+  /** Further entries of the menu, after those of files. */
+  shelves: readonly MenuEntry[]
+}
+
+/**
+ * Trial files in, backups out and in: everything that passes between this notebook and files. What can be done stands in the
+ * one menu of the head, but for a backup or restore while one runs; on the page stands what came of it.
+ */
+export function FileDesk({ reading, shelves }: FileDeskProps) {
   const { notebook, now, zone } = useServices()
-  const watch = useThrown()
+  const [, go] = useLocation()
+  const watch = useWatched()
   const busy = useStore(longWork, (state) => state.running !== null)
+  const trialFile = useRef<HTMLInputElement>(null)
+  const backupFile = useRef<HTMLInputElement>(null)
 
   const [asking, setAsking] = useState<number | null>(null)
-  const askOrBackUp = async () => {
-    const all = await notebook.summaries({ archived: true, binned: true })
-    const sealed = all.filter((summary) => summary.sealed).length
-    if (sealed > 0) return setAsking(sealed)
-    await backUp()
-  }
-  const backUp = () => {
+  const backUp = useCallback(() => {
     setAsking(null)
     const at = now()
     const day = new Date(at).toISOString().slice(0, 10)
@@ -35,27 +40,41 @@ export function FileDesk({ reading }: { reading: ReadIn }) {
       saveFile(`evenhand-backup-${day}.zip`, zip)
       watch(notebook.keepBackedUp(at))
     })
-  }
+  }, [notebook, now, zone, watch])
+  const askOrBackUp = useCallback(async () => {
+    const all = await notebook.summaries({ archived: true, binned: true })
+    const sealed = all.filter((summary) => summary.sealed).length
+    if (sealed > 0) return setAsking(sealed)
+    await backUp()
+  }, [notebook, backUp])
   const restore = async ([zip]: File[]) => {
     if (zip && !busy) await startLook(notebook.name, zone, zip)
   }
 
+  useMenuOfPage(
+    useMemo(() => {
+      const files = [
+        { words: 'Read in a trial file', act: () => trialFile.current?.click() },
+        { words: 'Import scores', act: () => go('/scores') },
+        { words: 'See trials together', act: () => go('/together') },
+      ]
+      const backups = [
+        { words: 'Back up all', act: () => watch(askOrBackUp()) },
+        { words: 'Restore a backup', act: () => backupFile.current?.click() },
+      ]
+      return [files, busy ? [] : backups, shelves].filter((group) => group.length > 0)
+    }, [busy, shelves, go, watch, askOrBackUp]),
+  )
+
   return (
     <div className={styles.desk}>
-      <div className={styles.deskButtons}>
-        <FileButton accept=".json,application/json" multiple onFiles={reading.readIn}>
-          Read in a trial file
-        </FileButton>
-        <LinkButton href="#/scores">Import scores</LinkButton>
-        <LinkButton href="#/together">See trials together</LinkButton>
-        <Button onPress={askOrBackUp} disabled={busy}>
-          Back up all
-        </Button>
-        <FileButton accept=".zip,application/zip" onFiles={restore}>
-          Restore a backup
-        </FileButton>
-      </div>
-      <BackupReminder />
+      <FileInput
+        input={trialFile}
+        accept=".json,application/json"
+        multiple
+        onFiles={reading.readIn}
+      />
+      <FileInput input={backupFile} accept=".zip,application/zip" onFiles={restore} />
       {asking === null ? null : (
         <BackupDialog sealed={asking} onBackUp={backUp} onClose={() => setAsking(null)} />
       )}

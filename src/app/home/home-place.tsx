@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react'
+import { lazy, Suspense, useCallback, useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
@@ -8,6 +8,9 @@ import { useServices } from '@/app/services/services.ts'
 import { type Shelf, wholeBook } from '@/notebook/book-page.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
+import type { Moved } from './moved-line.tsx'
+import { shelfWords } from './shelf-words.ts'
+import type { TrialMenuProps } from './trial-menu.tsx'
 import { linesAtOnce, useBookPage } from './use-book-page.ts'
 import { useDropFiles } from './use-drop-files.ts'
 import { useReadIn } from './use-read-in.ts'
@@ -25,7 +28,9 @@ const ChainShelf = lazy(async () => ({
 const HouseShelf = lazy(async () => ({
   default: (await import('./house-shelf.tsx')).HouseShelf,
 }))
-const Toast = lazy(async () => ({ default: (await import('@/app/kit/page/toast.tsx')).Toast }))
+const BackupReminder = lazy(async () => ({
+  default: (await import('./backup-reminder.tsx')).BackupReminder,
+}))
 const EraseDialog = lazy(async () => ({
   default: (await import('./erase-dialog.tsx')).EraseDialog,
 }))
@@ -39,23 +44,61 @@ export function HomePlace() {
   const [sorting, setSorting] = useState(wholeBook)
   const [most, setMost] = useState(linesAtOnce)
   const book = useBookPage({ shelf, search, most, sorting })
-  const [done, setDone] = useState<{ message: string; undo: () => Promise<void> } | null>(null)
+  const [moved, setMoved] = useState<readonly Moved[]>([])
   const [erasing, setErasing] = useState<Summary | null>(null)
   const reading = useReadIn()
   const dropping = useDropFiles(reading.readIn)
 
   const begin = () => go('/new')
-  const erase = async (trialId: string) => {
-    // An undo of what was put away before could bring nothing back any more.
-    setDone(null)
-    await notebook.erase(trialId)
+  const lookOn = useCallback((chosen: Shelf) => {
+    setShelf(chosen)
+    setMost(linesAtOnce)
+    setMoved([])
+  }, [])
+  const away = book?.putAway ?? false
+  const shelves = useMemo(
+    () =>
+      (away ? (['archive', 'bin'] as const) : []).map((each) => ({
+        words: shelfWords[each],
+        act: () => lookOn(each),
+      })),
+    [away, lookOn],
+  )
+  const forget = (trialId: string) =>
+    setMoved((before) => before.filter(({ summary }) => summary.trialId !== trialId))
+  const move: TrialMenuProps['onMove'] = async (summary, words, there, back) => {
+    const { trialId } = summary
+    const undo = async () => {
+      await back()
+      forget(trialId)
+    }
+    // Before it goes, so that its row gives way to the undo and nothing else.
+    setMoved((before) => [
+      ...before.filter((each) => each.summary.trialId !== trialId),
+      { summary, words, undo },
+    ])
+    await there().catch((cause: unknown) => {
+      forget(trialId)
+      throw cause
+    })
   }
+  const erase = async (trialId: string) => {
+    await notebook.erase(trialId)
+    // An undo of what was put away before could bring nothing back any more.
+    forget(trialId)
+  }
+  const shown = new Set(book?.lines.map(({ trialId }) => trialId))
 
   return (
     <div className={dropping ? styles.dropping : ''}>
       <div className={styles.hidden}>
         <PageHeading>Notebook</PageHeading>
       </div>
+      <Suspense fallback={null}>
+        <ErrorBoundary what="files and backups">
+          <FileDesk reading={reading} shelves={shelves} />
+        </ErrorBoundary>
+      </Suspense>
       {book === undefined ? <Progress label="Opening the notebook" done={null} /> : null}
       {book?.trials === 0 ? (
         <div className={styles.empty}>
@@ -76,21 +119,21 @@ export function HomePlace() {
             search={search}
             shelf={shelf}
             sorting={sorting}
+            moved={moved}
             onSearch={(text) => {
               setSearch(text)
               setMost(linesAtOnce)
-            }}
-            onShelf={(chosen) => {
-              setShelf(chosen)
-              setMost(linesAtOnce)
+              setMoved([])
             }}
             onSorting={(chosen) => {
               setSorting(chosen)
               setMost(linesAtOnce)
+              setMoved([])
             }}
+            onBack={() => lookOn('book')}
             onMore={() => setMost(most + linesAtOnce)}
             onBegin={begin}
-            onDone={(message, undo) => setDone({ message, undo })}
+            onMove={move}
             onErase={setErasing}
           />
         </Suspense>
@@ -102,27 +145,16 @@ export function HomePlace() {
         <ErrorBoundary what="the house formulas">
           <HouseShelf />
         </ErrorBoundary>
-        <ErrorBoundary what="files and backups">
-          <FileDesk reading={reading} />
+        <ErrorBoundary what="what is in no backup yet">
+          <BackupReminder />
         </ErrorBoundary>
-        <ErrorBoundary what="the sample trials">
-          <SampleShelf />
-        </ErrorBoundary>
+        {search === '' && shelf === 'book' ? (
+          <ErrorBoundary what="the sample trials">
+            <SampleShelf shown={shown} />
+          </ErrorBoundary>
+        ) : null}
         <EraseDialog summary={erasing} onErase={erase} onClose={() => setErasing(null)} />
       </Suspense>
-      {done ? (
-        <Suspense fallback={null}>
-          <Toast
-            key={done.message}
-            message={done.message}
-            onClose={() => setDone(null)}
-            onUndo={async () => {
-              await done.undo()
-              setDone(null)
-            }}
-          />
-        </Suspense>
-      ) : null}
     </div>
   )
 }

@@ -1,3 +1,4 @@
+import { useLiveQuery } from 'dexie-react-hooks'
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
@@ -12,20 +13,27 @@ import type { FileTrouble } from '@/trial-file/trouble.ts'
 import styles from './home.module.css'
 import { ImportTroubles } from './import-troubles.tsx'
 
+interface SampleShelfProps {
+  /** Trials that stand on the page already, by id: a sample whose copy is among them is not shown again. */
+  shown: ReadonlySet<string>
+}
+
 /** Trials to look into before one's own; opening one copies it into the notebook, and opens that copy the next time, unless it was thrown out. */
-export function SampleShelf() {
+export function SampleShelf({ shown }: SampleShelfProps) {
   const { notebook } = useServices()
   const [, go] = useLocation()
   const { run } = useOnePress()
   const [trouble, setTrouble] = useState<{ name: string; troubles: FileTrouble[] } | null>(null)
-  if (samples.length === 0) return null
+  const opened = useLiveQuery(async () => (await notebook.settings()).openedSamples, [notebook])
+  const offered = samples.filter(({ name }) => !shown.has(opened?.[name] ?? ''))
+  if (offered.length === 0) return null
 
   const openTrial = (summary: Summary | undefined, trialId: string) =>
     go(`/trial/${trialId}/${summary?.stage === 'working' ? 'bench' : 'findings'}`)
 
   const open = async (sample: Sample) => {
     const { openedSamples = {} } = await notebook.settings()
-    const before = (await notebook.summaries()).find(
+    const before = (await notebook.summaries({ archived: true })).find(
       ({ trialId, binned }) => trialId === openedSamples[sample.name] && !binned,
     )
     if (before) return openTrial(before, before.trialId)
@@ -46,7 +54,7 @@ export function SampleShelf() {
     <Section title="Sample trials" aside="an invented bake club; all data made up">
       {trouble ? <ImportTroubles fileName={trouble.name} troubles={trouble.troubles} /> : null}
       <ul className={styles.samples}>
-        {samples.map((sample) => (
+        {offered.map((sample) => (
           <li key={sample.name} className={styles.sample}>
             <div>
               <h3 className={styles.sampleTitle}>

@@ -4,13 +4,8 @@ import { Fold } from '@/app/kit/page/fold.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { factorKindName } from '@/core/wording/plan/factor-kind-name.ts'
-import {
-  type BookOrder,
-  type BookSorting,
-  type BookState,
-  isWhole,
-  wholeBook,
-} from '@/notebook/book-page.ts'
+import type { BookOrder } from '@/notebook/book-order.ts'
+import { type BookSorting, type BookState, isWhole, wholeBook } from '@/notebook/book-page.ts'
 import styles from './home.module.css'
 
 interface SortBookProps {

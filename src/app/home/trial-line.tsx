@@ -1,5 +1,6 @@
-import { lazy, Suspense } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { Link } from 'wouter'
+import { landing } from '@/app/kit/press/keep-focus.ts'
 import { useServices } from '@/app/services/services.ts'
 import { dayText } from './day-text.ts'
 import { FoundIn } from './found-in.tsx'
@@ -12,19 +13,23 @@ const RailPicture = lazy(async () => ({
   default: (await import('./rail-picture.tsx')).RailPicture,
 }))
 
-/** One trial in the book: what it asks, its levels, where it stands, and what can be done with it. */
+/** One trial in the book: what it asks, its levels, where it stands. The whole row opens it; a press at its end opens what can be done with it. */
 export function TrialLine({ search, ...props }: TrialMenuProps & { search: string }) {
   const { summary } = props
   const { now } = useServices()
+  const [open, setOpen] = useState(false)
   const { words, place } = stageWords(summary)
+  const title = titleOf(summary)
   return (
     <li className={styles.line}>
       <div className={styles.asks}>
-        <h2 className={styles.question}>
+        <h2 className={styles.question} {...landing}>
           {summary.binned ? (
-            titleOf(summary)
+            title
           ) : (
-            <Link href={`/trial/${summary.trialId}/${place}`}>{titleOf(summary)}</Link>
+            <Link href={`/trial/${summary.trialId}/${place}`} className={styles.whole ?? ''}>
+              {title}
+            </Link>
           )}
         </h2>
         <p className={styles.soft}>
@@ -39,7 +44,20 @@ export function TrialLine({ search, ...props }: TrialMenuProps & { search: strin
       <Suspense fallback={<div className={styles.picture} />}>
         <RailPicture summary={summary} />
       </Suspense>
-      <TrialMenu {...props} />
+      <button
+        type="button"
+        className={styles.more}
+        aria-label={`More: ${title}`}
+        aria-expanded={open}
+        onClick={() => setOpen(!open)}
+      >
+        <svg aria-hidden="true" width="20" height="6" viewBox="0 0 20 6" fill="currentColor">
+          <circle cx="3" cy="3" r="2.1" />
+          <circle cx="10" cy="3" r="2.1" />
+          <circle cx="17" cy="3" r="2.1" />
+        </svg>
+      </button>
+      {open ? <TrialMenu {...props} /> : null}
     </li>
   )
 }

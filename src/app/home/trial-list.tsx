@@ -1,7 +1,9 @@
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { type BookOrder, inOrder } from '@/notebook/book-order.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
+import { type Moved, MovedLine } from './moved-line.tsx'
 import { TrialLine } from './trial-line.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
 import { linesAtOnce } from './use-book-page.ts'
@@ -10,21 +12,36 @@ interface TrialListProps extends Omit<TrialMenuProps, 'summary'> {
   lines: readonly Summary[]
   /** What is looked for; a line says where else than in its question it was found. */
   search: string
+  order: BookOrder
+  /** Rows that have just gone elsewhere: they keep their places. */
+  moved: readonly Moved[]
   /** How many more there are. */
   left: number
   onMore: () => void
 }
 
 /** The trials found, newest first: the first lines, and the next ones at a press. */
-export function TrialList({ lines, search, left, onMore, ...acts }: TrialListProps) {
+export function TrialList(props: TrialListProps) {
+  const { lines, search, order, moved, left, onMore, ...acts } = props
+  const here = new Set(lines.map(({ trialId }) => trialId))
+  const gone = moved.filter(({ summary }) => !here.has(summary.trialId))
+  const movedOf = new Map(gone.map((each) => [each.summary.trialId, each]))
+  const rows = [...lines, ...gone.map(({ summary }) => summary)].toSorted(inOrder[order])
   return (
     <>
       <ul className={styles.book} aria-label="Trials">
-        {lines.map((summary) => (
-          <ErrorBoundary key={summary.trialId} what="this line" of={summary}>
-            <TrialLine summary={summary} search={search} {...acts} />
-          </ErrorBoundary>
-        ))}
+        {rows.map((summary) => {
+          const gone = movedOf.get(summary.trialId)
+          return (
+            <ErrorBoundary key={summary.trialId} what="this line" of={summary}>
+              {gone ? (
+                <MovedLine moved={gone} />
+              ) : (
+                <TrialLine summary={summary} search={search} {...acts} />
+              )}
+            </ErrorBoundary>
+          )
+        })}
       </ul>
       {left > 0 ? (
         <p>

@@ -48,6 +48,7 @@ test('taking the device covered is logged, and what it opens is covered', async 
 
 test('an export under seal says first that the file holds the levels', async () => {
   const { screen } = await openedAt('', atTheTable())
+  await screen.getByRole('button', { name: 'More: A trial under cover' }).click()
   await screen.getByRole('button', { name: 'Export: A trial under cover' }).click()
   await expect.element(screen.getByText(/the file holds everything: levels/)).toBeVisible()
   await screen.getByRole('button', { name: 'Not now' }).click()

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { page, userEvent } from 'vitest/browser'
+import { Menu } from '@/app/frame/menu.tsx'
 import { HomePlace } from '@/app/home/home-place.tsx'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
@@ -24,8 +25,14 @@ const press = (name: string | RegExp) => page.getByRole('button', { name })
 
 async function open(...files: (string | WholeTrial)[]) {
   const { services, notebook } = await notebookWith(...files)
-  await openPlace(services, <HomePlace />)
-  await expect.element(press('Back up all')).toBeVisible()
+  await openPlace(
+    services,
+    <>
+      <Menu />
+      <HomePlace />
+    </>,
+  )
+  await expect.element(page.getByRole('heading', { name: 'Sample trials' })).toBeVisible()
   return notebook
 }
 
@@ -55,6 +62,7 @@ test('the book covers a sealed trial, and a backup says first what it gives away
   await expect.element(page.getByRole('list', { name: 'Trials' })).toBeVisible()
   expect(document.body.textContent).not.toMatch(/71\.7|66\.4/)
   const files = await filesSavedBy(async () => {
+    await press('Menu').click()
     await press('Back up all').click()
     await expect.element(page.getByText('Back up while a tasting is sealed?')).toBeVisible()
     await press('Not now').click()
