@@ -68,14 +68,10 @@ export function HomePlace() {
     setMoved((before) => before.filter(({ summary }) => summary.trialId !== trialId))
   const move: TrialMenuProps['onMove'] = async (summary, words, there, back) => {
     const { trialId } = summary
-    const undo = async () => {
-      await back()
-      forget(trialId)
-    }
-    // Before it goes, so that its row gives way to the undo and nothing else.
+    // Before it goes, so that its row gives way to the undo and nothing else; as soon as it is back its row stands again.
     setMoved((before) => [
       ...before.filter((each) => each.summary.trialId !== trialId),
-      { summary, words, undo },
+      { summary, words, undo: back },
     ])
     await there().catch((cause: unknown) => {
       forget(trialId)
