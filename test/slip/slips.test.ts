@@ -8,8 +8,15 @@ import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
 import { packedLines, unpackedLines } from '@/slip/packed-text.ts'
 import { bytesOfReturn } from '@/slip/return-slip.ts'
 import { slipKey } from '@/slip/slip-key.ts'
-import { againstTaken, oddOfReturn, readBack } from '@/slip/take-return.ts'
-import { hostOf, madeReturn, madeSlip, secret } from './made-slip.ts'
+import {
+  againstTaken,
+  type HostOfSlips,
+  oddOfReturn,
+  readBack,
+  type TakenReturn,
+} from '@/slip/take-return.ts'
+import { nth } from '../core/session/made-session.ts'
+import { hostOf, issuedOf, madeReturn, madeSlip, secret } from './made-slip.ts'
 
 const someBytes = fc.uint8Array({ maxLength: 300 })
 
@@ -129,6 +136,35 @@ describe('a return', () => {
     expect(at(back.nonce, 3)).toBe('replaces')
     expect(at(5, 1)).toBe('other-answers')
     expect(againstTaken({ nonce: 5, revision: 1 }, 'ta-4', taken)).toBe('first')
+  })
+
+  test('of eight phones every return finds its taster; one sent twice, one altered and one of another tasting are told apart', () => {
+    const slips = Array.from({ length: 8 }, (_, slot) => madeSlip(4, 2, { slot }))
+    const host: HostOfSlips = {
+      ...hostOf(),
+      tag: nth(slips, 0).tag,
+      issued: slips.map((each, at) => issuedOf(each, `ta-${at}`)),
+    }
+    const returns = slips.map((each, at) => madeReturn(each, { nonce: 100 + at }))
+    const sent = returns.map((each, at) => digitsOf(bytesOfReturn(each, nth(slips, at).key)))
+    const taken: TakenReturn[] = []
+    for (const [at, one] of [...sent, nth(sent, 2)].entries()) {
+      const read = readBack(one, host)
+      if (!read.ok) throw new Error(read.reason)
+      const tasterId = read.issued.tasterId ?? ''
+      expect(tasterId).toBe(`ta-${at === 8 ? 2 : at}`)
+      expect(againstTaken(read.back, tasterId, taken)).toBe(at === 8 ? 'already-in' : 'first')
+      taken.push({ tasterId, nonce: read.back.nonce, revision: read.back.revision })
+    }
+    const altered = bytesOfReturn(nth(returns, 5), nth(slips, 5).key).map((byte, at) =>
+      at === 20 ? byte ^ 4 : byte,
+    )
+    expect(readBack(digitsOf(altered), host)).toEqual({ ok: false, reason: 'altered' })
+    const foreign = { ...nth(returns, 1), tag: 7 }
+    expect(readBack(digitsOf(bytesOfReturn(foreign, nth(slips, 1).key)), host)).toEqual({
+      ok: false,
+      reason: 'other-tasting',
+    })
   })
 
   test('another order than dealt and impossible times are kept and said', () => {
