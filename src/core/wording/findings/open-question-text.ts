@@ -25,7 +25,9 @@ export function wouldShowWords(
   const widest = widestDifference(naming.scale)
   if (widest !== null && size >= widest)
     return `with ${made} and this scatter hardly anything that fits on the scale would have shown`
-  return `with ${made} only ${kinds[of]} of about ${decimalText(size, differenceDecimals(size))} would have shown`
+  // Two levels have no first and last to a baker.
+  const what = naming.levels.length === 2 ? 'a difference between the two levels' : kinds[of]
+  return `with ${made} only ${what} of about ${decimalText(size, differenceDecimals(size))} would have shown`
 }
 
 /** Which way it leans, never as if one more session would settle it; empty where it leans no way. */
