@@ -9,6 +9,7 @@ import { referenceLevel } from '@/core/trial/reference-level.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { type WeighSheet, weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { writtenSheet } from '@/core/weighing/written-sheet.ts'
+import { ownWatersText } from '@/core/wording/plan/own-waters-text.ts'
 import { sheetFindingTexts } from '@/core/wording/weighing/sheet-findings-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import type { ReportBlock, ReportSection, TableBlock } from './report-block.ts'
@@ -19,7 +20,11 @@ export function weightsSection(plan: Plan, kitchen: readonly KitchenThing[]): Re
   const moves = movesFormula(plan)
   const caption = moves || plan.factor.acts.on === 'piece-mass' ? at : ''
   const sheet = weighSheet(plan, kitchen)
-  const items = sheetFindingTexts(sheet, plan)
+  const waters = ownWatersText(plan.levels)
+  const items = [
+    ...(waters === null ? [] : [`Each level has its own water: ${waters}.`]),
+    ...sheetFindingTexts(sheet, plan),
+  ]
   return {
     id: 'weights',
     title: 'Formula and weights',

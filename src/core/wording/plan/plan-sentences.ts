@@ -7,6 +7,7 @@ import { plainNumber, shortUnit, withUnit } from '@/core/units/number-text.ts'
 import { levelShort, levelText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { responseUnit } from '@/core/wording/words/unit-name.ts'
+import { ownWatersText } from './own-waters-text.ts'
 
 /** What a value of a plan's sentence opens. */
 export type AskedPart = 'factor' | 'levels' | 'main' | 'expectation' | 'hoped'
@@ -62,6 +63,9 @@ export function changeSentence(plan: Plan): SentencePiece[] {
   pieces.push(' Each is ', { value: own, opens: 'factor' })
   if (movesFormula(plan)) pieces.push(', and ', { value: held[factor.held], opens: 'factor' })
   pieces.push('.')
+  const waters = ownWatersText(levels)
+  if (waters !== null)
+    pieces.push(' Each has its own water: ', { value: bound(waters), opens }, '.')
   return pieces
 }
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
+import { weightsSection } from '@/core/report/weights-section.ts'
 import {
   changeSentence,
   decideSentence,
@@ -31,6 +32,29 @@ test('options of a choice are named, and what is missing is said', () => {
   )
   expect(read(changeSentence({ ...plan, levels: [] }))).toContain('in no dough yet.')
   expect(read(decideSentence({ ...plan, mainResponseId: null }))).toContain('Nothing yet decides.')
+})
+
+test('levels with a water of their own say so in the plan, and in the report where one weighs from it', () => {
+  const flours = {
+    ...plan,
+    factor: { ...plan.factor, name: 'flour', unitOfMeasure: '', acts: { on: 'choice' as const } },
+    levels: [
+      { id: 'a', label: 'Bag A', value: null, control: true },
+      {
+        ...{ id: 'b', label: 'Bag B', value: null, control: false },
+        changes: [{ what: 'hydration' as const, percent: 71.5 }],
+      },
+    ],
+  }
+  const waters = 'Bag A that of the formula and Bag B 71.5 %'
+  expect(read(changeSentence(flours)).replaceAll('\u00a0', ' ')).toContain(
+    ` Each has its own water: ${waters}.`,
+  )
+  const [list] = weightsSection(flours, []).blocks.filter(({ kind }) => kind === 'list')
+  expect(list).toMatchObject({
+    items: expect.arrayContaining([`Each level has its own water: ${waters}.`]),
+  })
+  expect(read(changeSentence(plan))).not.toContain('own water')
 })
 
 test('every value opens something', () => {
