@@ -2,6 +2,7 @@ import { CarryOn, FirstSteps } from '@/app/findings/carry-on/carry-on.tsx'
 import { useKeptAnswer } from '@/app/findings/carry-on/use-kept-answer.ts'
 import { AlsoSeen } from '@/app/findings/parts/also-seen.tsx'
 import { BakingNext } from '@/app/findings/parts/baking-next.tsx'
+import { CopyAnswer } from '@/app/findings/parts/copy-answer.tsx'
 import { DirectionAndBest } from '@/app/findings/parts/direction-and-best.tsx'
 import { Ladder } from '@/app/findings/parts/ladder.tsx'
 import { PairsPart } from '@/app/findings/parts/pairs-part.tsx'
@@ -18,8 +19,10 @@ import { WhatIsOpen } from '@/app/findings/parts/what-is-open.tsx'
 import { WhatLevelsCost } from '@/app/findings/parts/what-levels-cost.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
-import { headline, spokenOf } from '@/core/wording/findings/headline.ts'
+import { answerToCopy } from '@/core/wording/findings/bake-next.ts'
+import { answerText, headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { openParts } from '@/core/wording/findings/open-parts.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './findings.module.css'
@@ -84,6 +87,14 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
           <ErrorBoundary what="what to bake next" of={answer}>
             <BakingNext spoken={spoken} scores={scores} />
             <FirstSteps source={source} answer={answer} />
+            <CopyAnswer
+              text={answerToCopy(
+                source.whole ? planInForce(source.whole).question : null,
+                answerText(sentence),
+                spoken,
+                scores,
+              )}
+            />
           </ErrorBoundary>
         </div>
       </div>

@@ -46,6 +46,16 @@ test('the sentence stands first, what to bake beside it, then the picture and ho
   await expect.element(screen.getByRole('img', { name: /^74 %: mean/ }).first(), slow).toBeVisible()
   await expect.element(screen.getByRole('list', { name: 'How far this carries' })).toBeVisible()
   await expect.element(screen.getByRole('button', { name: 'Adopt 74 %' })).toBeVisible()
+  const written = vi.spyOn(navigator.clipboard, 'writeText').mockResolvedValueOnce()
+  await screen.getByRole('button', { name: 'Copy the answer' }).click()
+  await expect.element(screen.getByText(/^Copied: /)).toBeVisible()
+  expect(written.mock.lastCall?.[0]).toMatch(
+    /^How wet should our focaccia be\?\nLiking is best in between.*\nEasiest that is as good: 74.%\. /,
+  )
+  written.mockRejectedValueOnce(new Error('not allowed'))
+  await screen.getByRole('button', { name: 'Copy the answer' }).click()
+  await expect.element(screen.getByLabelText(/^The answer, to be marked/)).toBeVisible()
+  written.mockRestore()
   const heads = [...screen.container.querySelectorAll('h2')].map((head) =>
     head.textContent?.replaceAll('\u00a0', ' '),
   )

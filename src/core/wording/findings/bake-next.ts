@@ -59,3 +59,20 @@ export function bakeNowSentence(spoken: Spoken): string {
     ? `On Saturday bake ${stay}: nothing that was shown speaks for another level.`
     : `On Saturday bake ${stay}: the levels differ, but none is known yet to be good enough to take its place.`
 }
+
+/**
+ * The answer as it is sent to somebody: the question, the sentence of the findings, and what to bake next. A table has no
+ * question: null leaves its line out.
+ */
+export function answerToCopy(
+  question: string | null,
+  answer: string,
+  spoken: Spoken,
+  scores: Pick<ScoreTable, 'ease' | 'levels'>,
+): string {
+  const { title, levels, text } = bakeNext(spoken, scores)
+  const names = levels.map((levelId) => levelInWords(levelId, spoken.naming)).join(', ')
+  return [question, answer, `${title}${names === '' ? '' : `: ${names}`}. ${text}`]
+    .filter(Boolean)
+    .join('\n')
+}
