@@ -73,6 +73,7 @@ export const arrows = [
     may: [...ground, 'core/trial', 'core/design', 'core/session', ...seal, 'core/tasting'],
     packages: outsideCore,
   },
+  { folder: 'core/table', may: base, packages: outsideCore },
   {
     folder: 'core/plan-edits',
     may: [...ground, 'core/weighing', 'core/trial', 'core/design'],
@@ -94,6 +95,16 @@ export const arrows = [
   {
     folder: 'slip',
     may: [...base, 'core/trial', ...seal],
+    packages: [...screenPackages, ...storePackages],
+  },
+  {
+    folder: 'table',
+    may: ['core/record', 'core/table', 'slip'],
+    packages: [...screenPackages, ...storePackages],
+  },
+  {
+    folder: 'hub',
+    may: ['core/record', 'core/table', 'slip', 'table'],
     packages: [...screenPackages, ...storePackages],
   },
   { folder: 'notebook', may: [...core, 'trial-file'], packages: screenPackages },

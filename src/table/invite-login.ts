@@ -1,0 +1,49 @@
+import { createUser } from '@nats-io/nkeys'
+import { keyOfSeed, seedOf, signedClaim } from './claims.ts'
+import type { Part } from './subjects.ts'
+
+/** What a hub gives to the owner of a table: where it is, and the keys that may let others in. It is kept like a password. */
+export interface Ticket {
+  /** Address of the hub, such as wss://hub.example/. */
+  address: string
+  /** Public keys of the table's three accounts: the owner's with the streams, that of the work, that of the tasters. */
+  accounts: { owner: string; work: string; tasters: string }
+  /** Seeds of the keys that may sign a login, one for the owner and one for each part: the server holds each to its part. */
+  seeds: Readonly<Record<'owner' | Part, string>>
+}
+
+/** A login that the hub lets in. */
+export interface Login {
+  name: string
+  claim: string
+  seed: string
+}
+
+/**
+ * A login for one part of a table, signed by its owner's device; the hub is not asked. What it may do stands with the key that
+ * signs, not in the login: one that claims more is refused. `until` is in seconds since 1970.
+ */
+export function inviteLogin(
+  ticket: Ticket,
+  part: 'owner' | Part,
+  { name, now, until }: { name: string; now: number; until?: number },
+): Login {
+  const user = createUser()
+  const account =
+    part === 'owner'
+      ? ticket.accounts.owner
+      : part === 'taster'
+        ? ticket.accounts.tasters
+        : ticket.accounts.work
+  const claim = signedClaim(
+    {
+      name,
+      subject: user.getPublicKey(),
+      issuedAt: now,
+      ...(until === undefined ? {} : { expiresAt: until }),
+      says: { type: 'user', issuer_account: account, pub: {}, sub: {} },
+    },
+    keyOfSeed(ticket.seeds[part]),
+  )
+  return { name, claim, seed: seedOf(user) }
+}
