@@ -41,7 +41,11 @@ export function inviteLogin(
       subject: user.getPublicKey(),
       issuedAt: now,
       ...(until === undefined ? {} : { expiresAt: until }),
-      says: { type: 'user', issuer_account: account, pub: {}, sub: {} },
+      says: {
+        ...{ type: 'user', issuer_account: account, pub: {}, sub: {} },
+        // What a part may do stands with its key; the owner's key holds nobody to anything, so its login says its limits.
+        ...(part === 'owner' ? { subs: -1, data: -1, payload: -1 } : {}),
+      },
     },
     keyOfSeed(ticket.seeds[part]),
   )

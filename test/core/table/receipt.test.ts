@@ -1,4 +1,4 @@
-import * as fc from 'fast-check'
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { clockOffset } from '@/core/table/clock-offset.ts'
 import { counted, mostAhead, noReceipt, type Receipt, waiting } from '@/core/table/receipt.ts'

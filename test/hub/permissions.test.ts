@@ -1,0 +1,169 @@
+import { jetstreamManager } from '@nats-io/jetstream'
+import type { NatsConnection } from '@nats-io/nats-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { findServer, howToInstall } from '@/hub/find-server.ts'
+import { inviteLogin } from '@/table/invite-login.ts'
+import { askedUnder, noticeUnder } from '@/table/subjects.ts'
+import { closeStreams, openStreams } from '@/table/table-streams.ts'
+import { connectAs, joinAs, nowSeconds, type RunningHub, runHub } from './running-hub.ts'
+
+const found = findServer()
+if (!found) console.log(`The tests of the hub are passed over. ${howToInstall}`)
+
+let hub: RunningHub
+let owner: NatsConnection
+const names = { taster: 'EL7K2MQ9', other: 'AK4W8PTX', bench: 'BN3D6RSU' }
+
+describe.skipIf(!found)('what a login may do at a real hub', () => {
+  beforeAll(async () => {
+    hub = await runHub()
+    owner = await joinAs(hub.tickets[0], 'owner', 'OWNER222')
+    await openStreams(owner)
+  })
+  afterAll(async () => {
+    await owner?.close()
+    await hub?.stop()
+  })
+
+  const counts = async (held = owner) => {
+    const manager = await jetstreamManager(held)
+    const all = await Promise.all(
+      ['W', 'K', 'B', 'N'].map(async (name) => (await manager.streams.info(name)).state),
+    )
+    return all.map(({ messages, last_seq }) => [messages, last_seq])
+  }
+  const taken = async (at: NatsConnection, subject: string) => {
+    const answer = await at.request(subject, 'x', { timeout: 4000 })
+    return answer.json<{ stream?: string; seq?: number; error?: unknown }>()
+  }
+
+  test('each part sends under its own subject and hears its own notices, and no more', async () => {
+    const [ticket] = hub.tickets
+    const taster = await joinAs(ticket, 'taster', names.taster)
+    const bench = await joinAs(ticket, 'bench', names.bench)
+    expect(await taken(taster, `b.${names.taster}`)).toMatchObject({ stream: 'B', seq: 1 })
+    expect(await taken(bench, `w.${names.bench}`)).toMatchObject({ stream: 'W', seq: 1 })
+    const heard = taster.subscribe(`n.${names.taster}.*`, { max: 1 })
+    await taster.flush()
+    await owner.request(noticeUnder(names.taster, 0), 'for EL', { timeout: 4000 })
+    for await (const message of heard) expect(message.string()).toBe('for EL')
+    const kept = await taster.request(askedUnder(names.taster, 0), '', { timeout: 4000 })
+    expect(kept.string()).toBe('for EL')
+    await taster.close()
+    await bench.close()
+  })
+
+  test('a taster’s login is refused every other subject, and no stream is changed by trying', async () => {
+    const taster = await joinAs(hub.tickets[0], 'taster', names.taster)
+    await owner.request(noticeUnder(names.other, 0), 'for AK alone', { timeout: 4000 })
+    await owner.request(noticeUnder(names.taster, 0), 'for EL', { timeout: 4000 })
+    const before = await counts()
+    const refused: string[] = []
+    void (async () => {
+      for await (const status of taster.status())
+        if (status.type === 'error') refused.push(String(status.error))
+    })()
+    const sends = [
+      ...[`b.${names.other}`, `w.${names.taster}`, `w.${names.bench}`, `k.${names.taster}`],
+      ...[noticeUnder(names.taster, 0), noticeUnder(names.other, 0), askedUnder(names.other, 0)],
+      ...['b.', 'x', '$SYS.REQ.SERVER.PING', '$SYS.REQ.CLAIMS.UPDATE', '_INBOX.OWNER222.1'],
+      ...['INFO', 'STREAM.NAMES', 'STREAM.LIST', 'STREAM.CREATE.X'].map((api) => `$JS.API.${api}`),
+      ...['INFO', 'PURGE', 'DELETE', 'UPDATE', 'SNAPSHOT', 'MSG.GET', 'MSG.DELETE'].flatMap((api) =>
+        ['B', 'W', 'K', 'N'].map((name) => `$JS.API.STREAM.${api}.${name}`),
+      ),
+      ...['CONSUMER.CREATE.B', 'CONSUMER.CREATE.N', 'CONSUMER.LIST.B', 'DIRECT.GET.N'].map(
+        (api) => `$JS.API.${api}`,
+      ),
+    ]
+    for (const subject of sends) taster.publish(subject, '{}')
+    await taster.flush()
+    const hears = ['>', 'b.>', 'w.*', 'n.>', noticeUnder(names.other, 0), '_INBOX.>', '$SYS.>', '*']
+    for (const subject of hears)
+      taster.subscribe(subject, {
+        callback: (failure, message) => {
+          if (failure) refused.push(String(failure))
+          else throw new Error(`heard ${message.subject}`)
+        },
+      })
+    await taster.flush()
+    await owner.request(noticeUnder(names.other, 0), 'once more for AK', { timeout: 4000 })
+    await taster.flush()
+    const told = (subject: string) => refused.some((line) => line.includes(`"${subject}"`))
+    await expect.poll(() => [...sends, ...hears].filter((subject) => !told(subject))).toEqual([])
+    const after = await counts()
+    expect(after.slice(0, 3)).toEqual(before.slice(0, 3))
+    await taster.close()
+  })
+
+  test('an allowed ballot that names a reply of the streams’ own does nothing to them', async () => {
+    const [ticket] = hub.tickets
+    const taster = await joinAs(ticket, 'taster', names.taster)
+    const before = await counts()
+    for (const reply of [
+      '$JS.API.STREAM.PURGE.W',
+      '$JS.API.STREAM.PURGE.B',
+      '$JS.API.STREAM.DELETE.B',
+      `w.${names.bench}`,
+      `k.${names.taster}`,
+      noticeUnder(names.other, 0),
+    ])
+      taster.publish(`b.${names.taster}`, '{"seq":99}', { reply })
+    await taster.flush()
+    await expect.poll(async () => (await counts())[2]).toEqual([7, 7])
+    expect((await counts()).filter((_, at) => at !== 2)).toEqual(before.filter((_, at) => at !== 2))
+    // A body that asks for somebody else's piece gives nothing of it: the request names its own.
+    const asked = await taster.request(
+      askedUnder(names.taster, 0),
+      JSON.stringify({ last_by_subj: noticeUnder(names.other, 0) }),
+      { timeout: 4000 },
+    )
+    expect(asked.string()).not.toContain('AK')
+    await taster.close()
+  })
+
+  test('nobody comes in without a login, from a foreign page, past its time or with more than its part', async () => {
+    const [ticket, otherTicket] = hub.tickets
+    const good = inviteLogin(ticket, 'taster', { name: names.other, now: nowSeconds() })
+    await expect(connectAs(ticket, good, 'http://elsewhere.test')).rejects.toThrow()
+    await expect(connectAs(ticket, { ...good, claim: '' })).rejects.toThrow()
+    const { seed } = inviteLogin(ticket, 'taster', { name: 'X', now: nowSeconds() })
+    await expect(connectAs(ticket, { ...good, seed })).rejects.toThrow()
+    const past = { name: names.other, now: nowSeconds() - 100, until: nowSeconds() - 50 }
+    await expect(connectAs(ticket, inviteLogin(ticket, 'taster', past))).rejects.toThrow()
+    const mixed = { ...ticket, accounts: { ...ticket.accounts, tasters: ticket.accounts.owner } }
+    await expect(joinAs(mixed, 'taster', names.other)).rejects.toThrow()
+    const elsewhere = { ...ticket, accounts: otherTicket.accounts }
+    await expect(joinAs(elsewhere, 'taster', names.other)).rejects.toThrow()
+  })
+
+  test('what one table sends never reaches another table of the same hub', async () => {
+    const [, otherTicket] = hub.tickets
+    const otherOwner = await joinAs(otherTicket, 'owner', 'OWNER333')
+    await openStreams(otherOwner)
+    const before = await counts()
+    const taster = await joinAs(otherTicket, 'taster', names.taster)
+    await taken(taster, `b.${names.taster}`)
+    expect((await counts(otherOwner))[2]).toEqual([1, 1])
+    expect(await counts()).toEqual(before)
+    await taster.close()
+    await closeStreams(otherOwner)
+    const manager = await jetstreamManager(otherOwner)
+    expect(await manager.streams.names().next()).toEqual([])
+    await otherOwner.close()
+  })
+
+  test('too much of one login is refused and leaves the others alone; what was taken outlasts a kill', async () => {
+    const [ticket] = hub.tickets
+    const [flood, other] = [
+      await joinAs(ticket, 'taster', 'FLZZZZZZ'),
+      await joinAs(ticket, 'taster', names.other),
+    ]
+    const answers = await Promise.all(Array.from({ length: 80 }, () => taken(flood, 'b.FLZZZZZZ')))
+    expect(answers.filter(({ error }) => error === undefined)).toHaveLength(64)
+    expect((await taken(other, `b.${names.other}`)).stream).toBe('B')
+    const before = await counts()
+    await hub.restart()
+    owner = await joinAs(ticket, 'owner', 'OWNER222')
+    expect(await counts()).toEqual(before)
+  })
+})
