@@ -118,7 +118,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
         <div className={styles.front}>
           <ClockNote device={device} />
           <NotLogged />
-          <Missed ringing={ringing} />
+          {entering ? null : <Missed ringing={ringing} />}
           {entering && entering.kind !== 'more' ? (
             <ErrorBoundary what="this entry" of={entering}>
               <EntryPanel {...entering} kind={entering.kind} onClose={() => setEntering(null)} />
