@@ -29,10 +29,27 @@ export class BenchHands {
 
   /** One press of something that is in view, where it stands, with nothing scrolled. */
   async press(name: string | RegExp): Promise<void> {
+    if (!(await this.pressed(name, 30_000))) throw new Error(`nothing to press is called ${name}`)
+  }
+
+  /** The same; false where it has left the screen meanwhile, or what was read is not `still` so. */
+  async pressed(
+    name: string | RegExp,
+    timeout = 3000,
+    still: () => Promise<boolean> = async () => true,
+  ): Promise<boolean> {
     // A place that has just come to mean something else takes no press for 0.7 s of the made-up clock.
     await this.wait(0.8)
+    if (!(await still())) return false
     const button = this.button(name).first()
-    await button.click({ trial: true, noWaitAfter: true })
+    const isThere = await button.click({ trial: true, noWaitAfter: true, timeout }).then(
+      () => true,
+      async (cause: unknown) => {
+        if ((await button.count()) > 0) throw cause
+        return false
+      },
+    )
+    if (!isThere) return false
     const box = await button.boundingBox()
     const size = this.page.viewportSize()
     const scrolled = await this.page.evaluate(() => window.scrollY)
@@ -40,6 +57,7 @@ export class BenchHands {
       throw new Error(`${name} is pressed only by scrolling (${scrolled}, ${JSON.stringify(box)})`)
     this.presses += 1
     await button.click()
+    return true
   }
 
   async shows(name: string | RegExp): Promise<boolean> {
