@@ -55,6 +55,8 @@ const mainPress = async (page: Page) =>
 /** Works the day the normal way until all steps are done: what stands in front, by its main press, when it is due. */
 async function work(
   hands: BenchHands,
+  /** Of all doughs, as they are listed. */
+  letters: readonly string[],
   { between = async () => undefined }: { between?: (turn: number) => Promise<unknown> } = {},
 ): Promise<void> {
   const { page } = hands
@@ -83,11 +85,16 @@ async function work(
       /\s+/g,
       ' ',
     )
-    if ((await hands.shows('Dough temperature')) && !now.includes('To begin')) {
+    // One reading for all tubs, once the last dough is mixed.
+    const weighed = new Set(hands.expected.map((one) => one.letter))
+    const measures = title === 'Mix' && now.includes('Hands on') && weighed.size === letters.length
+    if (measures && (await hands.shows('Dough temperature'))) {
       await hands.press('Dough temperature')
+      await hands.press(`All ${letters.length}`)
       await hands.type('24.5')
-      await hands.press('Keep 24.5 °C')
-      hands.expected.push({ kind: 'temperature', letter, value: 24.5 })
+      await hands.press(/^Keep 24.5 °C/)
+      for (const one of letters)
+        hands.expected.push({ kind: 'temperature', letter: one, value: 24.5 })
       await page.waitForTimeout(150)
       continue
     }
@@ -184,7 +191,7 @@ const clockStep = { earlySeconds: 600, lateSeconds: 3600 }
 const twoDays = 300_000
 
 test(
-  'four flatbreads of ten steps with a night in the fridge: five reloads and a phone asleep lose nothing, what was missed is said, and the presses are counted',
+  'four flatbreads of ten steps with a night in the fridge: five reloads and a phone asleep lose nothing, what was missed is said, and a hundred presses do',
   async () => {
     const byHand = (id: string, kind: StepKind, name: string, handsSeconds: number) =>
       madeStep(id, kind, { name, handsSeconds, ...clockStep })
@@ -216,7 +223,7 @@ test(
     let slept = false
     let missed = ''
     const low = new Set<string>()
-    await work(hands, {
+    await work(hands, whole.sessions[0]?.batches.map(({ letter }) => letter) ?? [], {
       between: async (turn) => {
         if (turn % 10 === 0) for (const press of await tooLow(page)) low.add(press)
         if (turn > 0 && turn % 25 === 0 && reloads < 5) {
@@ -245,7 +252,7 @@ test(
     expect(reloads).toBe(5)
     expect(missed).toMatch(/Night in the fridge is over, due at/)
     expect(await told(page, whole)).toEqual(hands.expected)
-    expect(hands.presses).toBeLessThanOrEqual(120)
+    expect(hands.presses).toBeLessThanOrEqual(100)
     expect(troubles).toEqual([])
     await page.context().close()
   },
