@@ -2,6 +2,7 @@ import { lazy, Suspense, useState } from 'react'
 import { Link } from 'wouter'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { useServices } from '@/app/services/services.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { dayText } from './day-text.ts'
 import { FoundIn } from './found-in.tsx'
 import styles from './home.module.css'
@@ -37,7 +38,7 @@ export function TrialLine({ search, ...props }: TrialMenuProps & { search: strin
           {` · ${summary.sessionsDone} of ${summary.plannedSessions} ${summary.plannedSessions === 1 ? 'session' : 'sessions'} · ${dayText(summary.lastAt, now())}`}
         </p>
         {summary.answer !== undefined && !summary.sealed ? (
-          <p className={styles.answer}>{summary.answer}</p>
+          <p className={styles.answer}>{boundUnits(summary.answer)}</p>
         ) : null}
         <FoundIn summary={summary} search={search} />
       </div>

@@ -58,9 +58,9 @@ function leastBetweenNeighbours(count: number, appearance: 'light' | 'dark'): nu
 
 // Common practice of graphic work: about 10 is told apart at a glance, under 5 only side by side.
 test.each([
-  [5, 10.4, 10.2],
-  [6, 8.1, 7.05],
-  [7, 6.2, 6.5],
+  [5, 10.4, 10.6],
+  [6, 8.1, 7.4],
+  [7, 6.2, 6.7],
 ])(
   'neighbours of %i levels differ by at least %f light and %f dark, to any eye',
   (count, light, dark) => {

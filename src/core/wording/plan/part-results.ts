@@ -4,7 +4,6 @@ import { piecesAsked } from '@/core/trial/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
-import { methodSumText } from './method-line.ts'
 
 /** What stands in each part of a plan, in one line, for its folded row. Degrees are written by `degrees`. */
 export function partResults(
@@ -24,7 +23,7 @@ export function partResults(
         ? `${plainNumber(size.flourGrams)} g of flour a dough`
         : `${countText(size.pieces, 'piece')} of ${plainNumber(size.pieceGrams)} g`
     }`,
-    method: methodSumText(steps),
+    method: countText(steps.length, 'step'),
     water:
       temperature === null
         ? 'not planned'
