@@ -77,6 +77,8 @@ export default defineConfig({
           name: 'browser',
           ...patience,
           include: ['test/**/*.browser.test.{ts,tsx}'],
+          // Two pages of one browser: the second works while the first waits for what it must see.
+          maxWorkers: 2,
           browser: {
             enabled: true,
             headless: true,

@@ -9,6 +9,7 @@ import type { RungName } from '@/core/wording/findings/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
 import { chartAlt, pairsAlt } from '@/core/wording/findings/chart-alt.ts'
 import { levelInShort } from '@/core/wording/findings/named-in-findings.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import type { FoundScores } from './found-scores.ts'
 import type { ChartBlock, PairsBlock } from './report-block.ts'
 
@@ -65,7 +66,7 @@ export function pairsBlock(
     ),
     title:
       'Differences of all pairs with simultaneous 95 % intervals; filled where zero is left out',
-    unit: `difference in ${response.name.toLocaleLowerCase('en')}`,
+    unit: `difference in ${midSentence(response.name)}`,
     alt: pairsAlt(answer.pairs, found.findings),
   }
 }

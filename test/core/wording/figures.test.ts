@@ -72,6 +72,11 @@ describe('the numbers behind the words', () => {
     expect(trendSentence(trend, 'Liking', naming)).toBe(
       'For each 1 % liking changes by +0.21 (+0.11 to +0.31, p below 0.001).',
     )
+    // The interval is known to a hundredth: a slope near nothing is written no finer.
+    const flat = { slope: -0.0073, se: 0.05, low: -0.1178, high: 0.1032, p: 0.887 }
+    expect(trendSentence(flat, 'TVset', naming)).toBe(
+      'For each 1 % TVset changes by −0.01 (−0.12 to +0.10, p 0.887).',
+    )
     expect(trendSentence({ reason: 'choice-factor' }, 'Liking', naming)).toContain('Options')
   })
 

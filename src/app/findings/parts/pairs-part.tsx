@@ -7,6 +7,7 @@ import { againstControlTable, pairsTable } from '@/core/report/result-tables.ts'
 import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { pairsSentence } from '@/core/wording/findings/pairs-sentence.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { PairsChart } from './lazy-charts.ts'
@@ -52,7 +53,7 @@ export function PairsPart({ source, answer, index }: PairsPartProps) {
       name={found.name}
     >
       <ChartFrame
-        title={`Differences in ${found.name.toLocaleLowerCase('en')}`}
+        title={`Differences in ${midSentence(found.name)}`}
         picture={
           <Suspense fallback={<ChartWaiting heightPixels={block.picture.rows.length * 30 + 64} />}>
             <PairsChart picture={block.picture} label={block.alt} />

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import styles from '@/app/findings/findings.module.css'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 
 interface PartFoldProps {
   title: string
@@ -17,7 +18,7 @@ interface PartFoldProps {
 export function PartFold({ title, result, index = 0, name = '', children }: PartFoldProps) {
   return (
     <Fold
-      name={index === 0 ? title : `${title}: ${name.toLocaleLowerCase('en')}`}
+      name={index === 0 ? title : `${title}: ${midSentence(name)}`}
       result={boundUnits(result)}
       level={index === 0 ? 2 : 3}
     >

@@ -2,6 +2,7 @@ import { isPresent } from '@/core/findings/reason.ts'
 import type { JustAboutRight } from '@/core/findings/response-findings-shape.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { differenceDecimals, intervalText } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'
 
@@ -22,7 +23,7 @@ export function dropText(found: Drop, mainName: string): string {
   const way = drop >= 0 ? 'lower' : 'higher'
   const cost = `${decimalText(Math.abs(drop), decimals)} ${way}`
   const [from, to] = drop >= 0 ? [low, high] : [-high, -low]
-  return `Called ${side}: ${mainName.toLocaleLowerCase('en')} was ${cost} than where it was just about right (${intervalText(from, to, decimals)}), from ${countText(found.n, 'answer')} of ${countText(found.tasters, 'taster')}.`
+  return `Called ${side}: ${midSentence(mainName)} was ${cost} than where it was just about right (${intervalText(from, to, decimals)}), from ${countText(found.n, 'answer')} of ${countText(found.tasters, 'taster')}.`
 }
 
 /** The whole of one just-about-right response in running text. */

@@ -1,6 +1,7 @@
 import { type Absent, isPresent } from '@/core/findings/reason.ts'
 import type { Trend } from '@/core/findings/rungs/rung-shape.ts'
 import { plainNumber, probabilityText, shortUnit, withUnit } from '@/core/units/number-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import type { Naming } from './answer-of-rung.ts'
 import { differenceDecimals, differenceText } from './difference-text.ts'
 import { reasonText } from './reason-text.ts'
@@ -9,14 +10,11 @@ import { reasonText } from './reason-text.ts'
 export function trendSentence(trend: Trend | Absent, name: string, { factor }: Naming): string {
   if (!isPresent(trend)) return reasonText(trend)
   const { slope, low, high, p } = trend
-  const decimals = Math.max(
-    differenceDecimals(slope),
-    differenceDecimals(high > low ? (high - low) / 2 : slope),
-  )
+  // The interval says how far the figure carries; a slope near nothing asks for no more of them.
+  const decimals = differenceDecimals(high > low ? (high - low) / 2 : slope)
   const one =
     shortUnit(factor.unitOfMeasure) === ''
-      ? `one more of ${factor.name.toLocaleLowerCase('en')}`
+      ? `one more of ${midSentence(factor.name)}`
       : withUnit(plainNumber(1), factor.unitOfMeasure)
-  const lower = name.slice(0, 1).toLocaleLowerCase('en') + name.slice(1)
-  return `For each ${one} ${lower} changes by ${differenceText(slope, decimals)} (${differenceText(low, decimals)} to ${differenceText(high, decimals)}, p ${probabilityText(p)}).`
+  return `For each ${one} ${midSentence(name)} changes by ${differenceText(slope, decimals)} (${differenceText(low, decimals)} to ${differenceText(high, decimals)}, p ${probabilityText(p)}).`
 }

@@ -6,6 +6,7 @@ import { writtenFirst } from '@/core/trial/written-first.ts'
 import { plainNumber, shortUnit, withUnit } from '@/core/units/number-text.ts'
 import { levelShort, levelText } from '@/core/wording/words/level-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
+import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { responseUnit } from '@/core/wording/words/unit-name.ts'
 import { ownWatersText } from './own-waters-text.ts'
 
@@ -121,5 +122,5 @@ function targetName({ factor, formula, steps }: Plan): { link: string; name: str
   if (name === undefined || name.toLocaleLowerCase('en') === factor.name.toLocaleLowerCase('en'))
     return null
   if ('stepId' in acts) return { link: 'at', name }
-  return { link: acts.on === 'hydration' ? 'by the' : 'of', name: name.toLocaleLowerCase('en') }
+  return { link: acts.on === 'hydration' ? 'by the' : 'of', name: midSentence(name) }
 }
