@@ -102,7 +102,7 @@ export default defineConfig({
           globalSetup: ['./test/journeys/server.ts'],
           ...patience,
           isolate: false,
-          maxWorkers: 2,
+          maxWorkers: 3,
         },
       },
     ],
