@@ -77,8 +77,6 @@ export default defineConfig({
           name: 'browser',
           ...patience,
           include: ['test/**/*.browser.test.{ts,tsx}'],
-          // Two pages of one browser: the second works while the first waits for what it must see.
-          maxWorkers: 2,
           browser: {
             enabled: true,
             headless: true,
@@ -102,7 +100,7 @@ export default defineConfig({
           globalSetup: ['./test/journeys/server.ts'],
           ...patience,
           isolate: false,
-          maxWorkers: 3,
+          maxWorkers: 2,
         },
       },
     ],
