@@ -2,10 +2,6 @@ import { spawnSync } from 'node:child_process'
 
 const candidates = ['nats-server', '/usr/sbin/nats-server', '/usr/local/bin/nats-server']
 
-/** What to do where the message server is missing, in one line. */
-export const howToInstall =
-  'No message server found. Install nats-server 2.9 or newer (Debian: apt-get install nats-server) or name one in NATS_SERVER_PATH.'
-
 /** The message server of this machine that is new enough; null where there is none. */
 export function findServer(): { path: string; version: string } | null {
   const named = process.env.NATS_SERVER_PATH

@@ -4,8 +4,12 @@ import type { Part } from './subjects.ts'
 
 /** What a hub gives to the owner of a table: where it is, and the keys that may let others in. It is kept like a password. */
 export interface Ticket {
-  /** Address of the hub, such as wss://hub.example/. */
+  /** Where its messages go, such as wss://hub.example/. */
   address: string
+  /** Address of the app beside the hub, which guests open. */
+  page: string
+  /** In how many places the hub keeps each stream: 1, or 3 where three servers stand together. */
+  replicas: number
   /** Public keys of the table's three accounts: the owner's with the streams, that of the work, that of the tasters. */
   accounts: { owner: string; work: string; tasters: string }
   /** Seeds of the keys that may sign a login, one for the owner and one for each part: the server holds each to its part. */

@@ -1,14 +1,16 @@
 import { jetstreamManager } from '@nats-io/jetstream'
 import type { NatsConnection } from '@nats-io/nats-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { findServer, howToInstall } from '@/hub/find-server.ts'
+import { findServer } from '@/hub/find-server.ts'
+import { troubleText } from '@/hub/hub-trouble.ts'
 import { inviteLogin } from '@/table/invite-login.ts'
 import { askedUnder, noticeUnder } from '@/table/subjects.ts'
 import { closeStreams, openStreams } from '@/table/table-streams.ts'
 import { connectAs, joinAs, nowSeconds, type RunningHub, runHub } from './running-hub.ts'
 
 const found = findServer()
-if (!found) console.log(`The tests of the hub are passed over. ${howToInstall}`)
+if (!found)
+  console.log(`The tests of the hub are passed over. ${troubleText({ reason: 'no-server' })}`)
 
 let hub: RunningHub
 let owner: NatsConnection

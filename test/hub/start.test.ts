@@ -1,0 +1,153 @@
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { request } from 'node:https'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterEach, describe, expect, test } from 'vitest'
+import { WebSocket } from 'ws'
+import { askedHub } from '@/hub/asked-hub.ts'
+import { certificateOf } from '@/hub/certificate.ts'
+import { findServer } from '@/hub/find-server.ts'
+import { troubleText } from '@/hub/hub-trouble.ts'
+import { connectionFrom } from '@/hub/own-connection.ts'
+import { type HubAsked, startHub } from '@/hub/start-hub.ts'
+import { readHubCode } from '@/table/hub-code.ts'
+import { openTable } from '@/table/hub-desk.ts'
+import { nowSeconds } from './running-hub.ts'
+import { askedForTest, type StartedHub, startedHub } from './started-hub.ts'
+
+const pem = (name: string) => fileURLToPath(new URL(`certificate/${name}.pem`, import.meta.url))
+// Made for these tests alone, for kitchen.test, 127.0.0.1 and 127.0.0.2, until 2126.
+const certificate = { cert: pem('of-the-tests'), key: pem('of-the-tests-key') }
+
+const ends: (() => void | Promise<void>)[] = []
+afterEach(async () => {
+  for (const end of ends.splice(0)) await end()
+})
+const quiet = { again: () => undefined, gone: () => undefined, troubled: () => undefined }
+const asked = async (more: Partial<HubAsked>) => {
+  const hub = await askedForTest(more)
+  ends.push(() => rmSync(hub.folder, { recursive: true, force: true }))
+  return hub
+}
+const started = async (more: Partial<HubAsked> = {}): Promise<StartedHub> => {
+  const hub = await startedHub(more)
+  ends.push(hub.end)
+  return hub
+}
+const troubleOf = async (hub: HubAsked) => {
+  const answer = await startHub(hub, quiet)
+  if (answer.ok) await answer.hub.stop()
+  return answer.ok ? 'it started' : troubleText(answer.trouble)
+}
+
+describe.skipIf(!findServer())('a hub that cannot start says why and what to do', () => {
+  test('a port in use, an address of another machine, a missing app', async () => {
+    const first = await started()
+    const { port } = first.asked
+    expect(await troubleOf(await asked({ port }))).toContain(`Port ${port} of 127.0.0.1 is in use`)
+    expect(await troubleOf(await asked({ lan: '198.51.100.7' }))).toContain(
+      '198.51.100.7 is no address of this machine',
+    )
+    expect(await troubleOf(await asked({ app: 'no-such-folder' }))).toContain('npm run build')
+  })
+
+  test('a folder that cannot be written, keys that are none, a hub that runs there already', async () => {
+    const hub = await asked({})
+    const file = join(hub.folder, 'a-file')
+    writeFileSync(file, '')
+    expect(await troubleOf({ ...hub, folder: join(file, 'in-it') })).toContain('cannot be written')
+    mkdirSync(join(hub.folder, 'other'))
+    writeFileSync(join(hub.folder, 'other', 'keys.json'), '{"version":1}')
+    expect(await troubleOf({ ...hub, folder: join(hub.folder, 'other') })).toContain(
+      'does not hold the keys of a hub',
+    )
+    const first = await started()
+    expect(await troubleOf(await asked({ folder: first.asked.folder }))).toContain('already runs')
+  })
+})
+
+test('a certificate is held against its key, its day and the name people type', () => {
+  const now = new Date('2030-01-01')
+  const reasonOf = (files: typeof certificate, host: string, at = now) => {
+    const read = certificateOf(files, host, at)
+    return read.ok ? 'fits' : `${read.reason}: ${troubleText(read)}`
+  }
+  expect(reasonOf(certificate, 'kitchen.test')).toBe('fits')
+  expect(reasonOf(certificate, '127.0.0.1')).toBe('fits')
+  expect(reasonOf(certificate, 'other.test')).toMatch(/^other-name: .*DNS:kitchen\.test/)
+  expect(reasonOf(certificate, 'kitchen.test', new Date('2200-01-01'))).toMatch(/^ran-out: .*2126/)
+  expect(reasonOf({ ...certificate, key: pem('another-key') }, 'kitchen.test')).toMatch(
+    /^not-a-pair/,
+  )
+  expect(reasonOf({ ...certificate, cert: 'nowhere.pem' }, 'kitchen.test')).toMatch(/^cannot-read/)
+})
+
+describe.skipIf(!findServer())('a hub in the network', () => {
+  test('speaks https and wss there, plain on this machine, and keeps its code over a restart', async () => {
+    const first = await started({ lan: '127.0.0.2', certificate })
+    const there = readHubCode(first.hub.there ?? '')
+    if (!there.ok) throw new Error(there.reason)
+    expect(there.code.page).toBe(`https://127.0.0.2:${first.asked.port}/`)
+    const status = await new Promise((done, fail) => {
+      request(there.code.page, { rejectUnauthorized: false }, (answer) => {
+        answer.resume()
+        done(answer.statusCode)
+      })
+        .on('error', fail)
+        .end()
+    })
+    expect(status).toBe(404)
+    const socket = new WebSocket(there.code.page.replace('https', 'wss'), {
+      ...{ origin: new URL(there.code.page).origin, rejectUnauthorized: false },
+    })
+    const greeting = await new Promise<string>((done, fail) => {
+      socket.once('message', (data) => done(String(data)))
+      socket.once('error', fail)
+    })
+    expect(greeting).toMatch(/^INFO \{/)
+    socket.terminate()
+    // Guests are told the address of the network, whoever asked from this machine.
+    const answer = await openTable(first.connect, first.code, nowSeconds())
+    expect(answer).toMatchObject({ ok: true, ticket: { page: there.code.page } })
+    const { here } = first.hub
+    await first.hub.stop()
+    const again = await startHub(first.asked, quiet)
+    if (!again.ok) throw new Error(troubleText(again.trouble))
+    ends.unshift(again.hub.stop)
+    expect(again.hub.here).toBe(here)
+    expect(await again.hub.tables()).toBe(1)
+  })
+
+  test('lets a named page connect and no other, and takes what is no WebSocket for none', async () => {
+    const { asked: hub, code } = await started({ also: ['https://evenhand.test'] })
+    const address = `ws://127.0.0.1:${hub.port}/`
+    const open = (origin: string) =>
+      openTable((to, login) => connectionFrom(origin, to, login), code, nowSeconds())
+    expect((await open('https://evenhand.test')).ok).toBe(true)
+    await expect(open('http://evenhand.test')).rejects.toThrow()
+    const plain = await fetch(address.replace('ws', 'http'))
+    expect(plain.status).toBe(404)
+  })
+})
+
+test('the words of the command are read with the mend for each that does not read', () => {
+  const why = (...words: string[]) => {
+    const read = askedHub(words, {})
+    return read.ok ? read.asked : read.help ? 'help' : read.why
+  }
+  expect(why()).toMatchObject({ port: 4173, lan: null, app: 'dist', mostTables: 60 })
+  expect(why('--help')).toBe('help')
+  expect(why('--port', 'x')).toContain('--port x is not a port')
+  expect(why('--tables', '0')).toContain('--tables 0')
+  expect(why('--cert', 'a.pem')).toContain('go together')
+  expect(why('--cert', 'a.pem', '--key', 'k.pem')).toContain('--lan ADDRESS')
+  expect(why('--page', 'kitchen')).toContain('is no address')
+  expect(why('--also', 'kitchen')).toContain('is no page')
+  expect(why('--beside', 'a:1')).toContain('--others')
+  expect(why('--beside', 'a:1', '--others', 'b:1,c:1')).toContain('HUB_PASSWORD')
+  expect(why('--floor', '3')).toContain('--floor')
+  expect(why('--page', 'https://kitchen.test', '--lan', '192.0.2.7')).toMatchObject({
+    page: 'https://kitchen.test/',
+    lan: '192.0.2.7',
+  })
+})
