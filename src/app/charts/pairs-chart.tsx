@@ -6,6 +6,7 @@ import {
   ResponsiveContainer,
   Scatter,
   ScatterChart,
+  usePlotArea,
   useXAxisScale,
   useYAxisScale,
   XAxis,
@@ -19,12 +20,14 @@ import { useQuietLayers } from './use-quiet-layers.ts'
 interface PairsChartProps {
   picture: PairPicture
   label: string
+  /** The level lit on the rail, whose pairs are raised; null for none. */
+  lit: string | null
 }
 
 const rowPixels = 30
 
 /** Pairs as a picture of intervals against the margin: the wash is the margin, a filled dot leaves zero out. */
-export function PairsChart({ picture, label }: PairsChartProps) {
+export function PairsChart({ picture, label, lit }: PairsChartProps) {
   const { axis, rows, margin } = picture
   const [reached, setReached] = useState<PairRow | null>(null)
   const section = useRef<HTMLDivElement>(null)
@@ -81,7 +84,7 @@ export function PairsChart({ picture, label }: PairsChartProps) {
             shape={() => <g />}
             isAnimationActive={false}
           />
-          <PairsLayer rows={rows} onReach={setReached} />
+          <PairsLayer rows={rows} lit={lit} onReach={setReached} />
         </ScatterChart>
       </ResponsiveContainer>
       <p className={styles.readout} aria-hidden="true">
@@ -101,13 +104,15 @@ function sayPair(row: PairRow): string {
 
 interface PairsLayerProps {
   rows: readonly PairRow[]
+  lit: string | null
   onReach: (row: PairRow | null) => void
 }
 
-function PairsLayer({ rows, onReach }: PairsLayerProps) {
+function PairsLayer({ rows, lit, onReach }: PairsLayerProps) {
   const xScale = useXAxisScale()
   const yScale = useYAxisScale()
-  if (!xScale || !yScale) return null
+  const area = usePlotArea()
+  if (!xScale || !yScale || !area) return null
   return rows.map((row, index) => {
     const y = Number(yScale(index))
     const [low, high, middle] = [row.low, row.high, row.difference].map((value) =>
@@ -126,6 +131,15 @@ function PairsLayer({ rows, onReach }: PairsLayerProps) {
         onPointerEnter={() => onReach(row)}
         onPointerLeave={() => onReach(null)}
       >
+        {lit !== null && row.levelIds?.includes(lit) ? (
+          <rect
+            className={styles.litPair}
+            x={area.x + 1}
+            y={y - rowPixels / 2 + 2}
+            width={area.width - 2}
+            height={rowPixels - 4}
+          />
+        ) : null}
         <rect
           className={styles.reach}
           x={(low ?? 0) - 6}

@@ -9,6 +9,8 @@ interface TasterChartsProps {
   y: ValueAxis
   fills: ReadonlyMap<string, string>
   nameOf: (tasterId: string) => string
+  /** The level lit on the rail, whose column is raised in each; null for none. */
+  lit: string | null
   /** The taster's own best in words. */
   say: (curve: TasterCurve) => string
 }
@@ -20,7 +22,7 @@ interface Dot {
 }
 
 /** Each taster's own curve, side by side on the same axes, so that a panel that disagrees is seen. */
-export function TasterCharts({ curves, y, fills, nameOf, say }: TasterChartsProps) {
+export function TasterCharts({ curves, y, fills, nameOf, say, lit }: TasterChartsProps) {
   return (
     <div className={styles.tasters}>
       {curves.map((curve) => (
@@ -31,6 +33,7 @@ export function TasterCharts({ curves, y, fills, nameOf, say }: TasterChartsProp
             rows={curve.points}
             label={`${nameOf(curve.tasterId)}: ${say(curve)}`}
             fewTicks
+            litAt={curve.points.find(({ levelId }) => levelId === lit)?.at}
           >
             <Line
               dataKey="mean"

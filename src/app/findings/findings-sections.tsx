@@ -5,7 +5,9 @@ import { BakingNext } from '@/app/findings/parts/baking-next.tsx'
 import { CopyAnswer } from '@/app/findings/parts/copy-answer.tsx'
 import { DirectionAndBest } from '@/app/findings/parts/direction-and-best.tsx'
 import { Ladder } from '@/app/findings/parts/ladder.tsx'
+import { OneEveningParts } from '@/app/findings/parts/one-evening.tsx'
 import { PairsPart } from '@/app/findings/parts/pairs-part.tsx'
+import { PartFold } from '@/app/findings/parts/part-fold.tsx'
 import { PhotosPart } from '@/app/findings/parts/photos-part.tsx'
 import { ResponsePart } from '@/app/findings/parts/response-part.tsx'
 import { RestsOnPart } from '@/app/findings/parts/rests-on-part.tsx'
@@ -46,6 +48,7 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
   if (!main || !sentence) return <p>No response was planned, so there is nothing to find.</p>
   const spoken = spokenOf(main, naming)
   const part = { source, answer, index: 0 }
+  const evening = main.conclusion.oneEvening ? source.whole : null
   const parts = [
     { what: 'how to carry on', shown: <CarryOn source={source} answer={answer} /> },
     { what: 'which differ', shown: <PairsPart {...part} /> },
@@ -72,7 +75,18 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
     },
     {
       what: 'the photos',
-      shown: source.whole ? <PhotosPart whole={source.whole} letters={source.letters} /> : null,
+      shown:
+        source.whole && !evening ? (
+          <PhotosPart whole={source.whole} letters={source.letters} />
+        ) : null,
+    },
+    {
+      what: 'how far this carries',
+      shown: evening ? (
+        <PartFold title="How far this carries" result={sentence.known}>
+          <Ladder found={main} naming={naming} />
+        </PartFold>
+      ) : null,
     },
     { what: 'what it rests on', shown: <RestsOnPart source={source} answer={answer} /> },
   ]
@@ -98,13 +112,21 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
           </ErrorBoundary>
         </div>
       </div>
-      <WhatIsOpen parts={openParts(spoken)} />
-      <ErrorBoundary what="the picture" of={answer}>
-        <ResponsePart {...part} />
-      </ErrorBoundary>
-      <ErrorBoundary what="how far this carries" of={answer}>
-        <Ladder found={main} naming={naming} />
-      </ErrorBoundary>
+      {evening ? (
+        <ErrorBoundary what="what the evening yielded" of={answer}>
+          <OneEveningParts source={source} whole={evening} answer={answer} />
+        </ErrorBoundary>
+      ) : (
+        <>
+          <WhatIsOpen parts={openParts(spoken)} />
+          <ErrorBoundary what="the picture" of={answer}>
+            <ResponsePart {...part} />
+          </ErrorBoundary>
+          <ErrorBoundary what="how far this carries" of={answer}>
+            <Ladder found={main} naming={naming} />
+          </ErrorBoundary>
+        </>
+      )}
       <div className={styles.folds}>
         {parts.map(({ what, shown }) => (
           <ErrorBoundary key={what} what={what} of={answer}>

@@ -1,4 +1,4 @@
-import { Suspense, useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
@@ -9,7 +9,6 @@ import { WholeTrialProvider } from '@/app/services/whole-trial-provider.tsx'
 import { levelsUnknown, sealOf } from '@/core/seal/sealed.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import { CoveredPage } from './covered-page.tsx'
 import styles from './frame.module.css'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
@@ -19,6 +18,11 @@ import { TrialHead, TrialRail } from './trial-head.tsx'
 
 /** Places that show more than the ballots while a tasting is sealed, for a baker who does not taste. */
 const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
+
+/** Loaded when a tasting is sealed: the first screen does without it. */
+const CoveredPage = lazy(async () => ({
+  default: (await import('./covered-page.tsx')).CoveredPage,
+}))
 
 interface TrialPageProps {
   trialId: string
@@ -100,7 +104,7 @@ function PlacePage({ place }: { place: PlaceName }) {
               <CoveredPage
                 whole={whole}
                 sealed={cover.sealed}
-                title={place.title}
+                place={place}
                 atWork={atWork}
                 onUncover={mayLook && shuffled.length === 0 ? () => uncovered.uncover(id) : null}
                 onWork={isBench ? () => setWorks(true) : null}

@@ -50,6 +50,26 @@ export function chartOfResponse(
   })
 }
 
+/** Where no rung can compare, the means that describe each level stand in, without intervals. */
+export function withDescribedMeans(chart: ResponseChart, found: ResponseFindings): ResponseChart {
+  return chart.means.length > 0 ? chart : described(chart, found)
+}
+
+/** One evening alone: dots and plain means, no interval, margin or best, which would claim more than an order. */
+export function withMeansAlone(chart: ResponseChart, found: ResponseFindings): ResponseChart {
+  return { ...described(chart, found), curve: [], best: null, margin: null }
+}
+
+function described(chart: ResponseChart, found: ResponseFindings): ResponseChart {
+  const means = chart.x.positions.flatMap(({ levelId, label, at }) => {
+    const mean = found.levels.find(({ level }) => level === levelId)?.mean
+    return mean !== undefined && isPresent(mean)
+      ? [{ levelId, label, at, estimate: mean, low: null, high: null }]
+      : []
+  })
+  return { ...chart, means }
+}
+
 /** Every recorded value of one response, by level and taster, in the order of the table. */
 export function rowsOf(scores: ScoreTable, responseIndex: number): ChartInput['rows'] {
   return scores.rows.flatMap((row) => {

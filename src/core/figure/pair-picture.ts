@@ -4,6 +4,8 @@ import { freeAxis, type ValueAxis } from './value-axis.ts'
 export interface PairInput {
   a: string
   b: string
+  /** The two levels by id, where a picture may light them. */
+  levelIds?: readonly [string, string]
   difference: number
   low: number
   high: number

@@ -2,22 +2,15 @@ import { levelsOfTrial } from '@/core/findings/table/levels-of-trial.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
-/** Letters of the levels by the id findings know them by, where every session dealt the same ones; else none, for they would mislead. */
+/** Letters of the levels by the id findings know them by, where there is one session; over several none, for they are dealt anew each time. */
 export function lettersOf(whole: WholeTrial): Map<string, string> {
+  const [only, another] = whole.sessions
+  if (!only || another) return new Map()
   const levels = levelsOfTrial(whole, planInForce(whole))
-  const dealt = whole.sessions.map(
-    ({ id, dealt: { letters } }) =>
-      new Map(letters.map(({ levelId, letter }) => [levels.indexOf(levelId, id), letter])),
-  )
-  const [first, ...rest] = dealt
-  const alike = rest.every((letters) =>
-    [...(first ?? [])].every(([level, letter]) => letters.get(level) === letter),
-  )
-  if (!first || !alike) return new Map()
   return new Map(
-    levels.list.flatMap(({ id }, level) => {
-      const letter = first.get(level)
-      return letter === undefined ? [] : [[id, letter] as const]
+    only.dealt.letters.flatMap(({ levelId, letter }) => {
+      const level = levels.list[levels.indexOf(levelId, only.id)]
+      return level ? [[level.id, letter] as const] : []
     }),
   )
 }

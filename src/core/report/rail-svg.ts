@@ -35,9 +35,7 @@ export function railSvg(rail: RailDrawing): string {
     const wanted = Math.max(30, text.length * 7.2 + 10)
     const fits = wanted <= room
     const tabWidth = Math.max(8, fits ? wanted : room)
-    const shown = fits
-      ? text
-      : (letter ?? position.label).slice(0, Math.max(1, Math.floor((room - 4) / 7)))
+    const shown = fits ? text : position.label.slice(0, Math.max(1, Math.floor((room - 4) / 7)))
     const body = { x: x(position.at) - tabWidth / 2, width: tabWidth }
     return (
       element('rect', { ...body, y: y - tabHeight, height: tabHeight, rx: 2, class: 'tab' }) +

@@ -9,6 +9,8 @@ export interface TableBlock {
   rows: string[][]
   /** Columns of figures are set flush right. */
   figures: boolean[]
+  /** The levels that each row speaks of, by id; left out where rows are no levels. */
+  rowLevels?: readonly (readonly string[])[]
 }
 
 /** A chart to be drawn under its own rail; `alt` says in words what it shows. */

@@ -61,7 +61,10 @@ export function pairsBlock(
   return {
     kind: 'pairs',
     picture: pairPicture(
-      answer.pairs.map((pair) => ({ ...pair, a: name(pair.a), b: name(pair.b) })),
+      answer.pairs.map((pair) => ({
+        ...{ ...pair, a: name(pair.a), b: name(pair.b) },
+        levelIds: [pair.a, pair.b] as const,
+      })),
       margin,
     ),
     title:

@@ -46,6 +46,7 @@ export function levelsTable(response: ResponseFindings, scores: ScoreTable): Tab
       ]
     }),
     figures: [false, true, true, true, true, true, true],
+    rowLevels: response.levels.map(({ level }) => [level]),
   }
 }
 
@@ -89,6 +90,7 @@ export function meansTable(answer: Rung, scores: ScoreTable): TableBlock {
       ]
     }),
     figures: [false, true, true, true],
+    rowLevels: answer.means.map(({ level }) => [level]),
   }
 }
 
@@ -106,6 +108,7 @@ export function pairsTable(answer: Rung, scores: ScoreTable): TableBlock {
       shortProbabilityText(p),
     ]),
     figures: [false, true, true, true],
+    rowLevels: answer.pairs.map(({ a, b }) => [a, b]),
   }
 }
 
@@ -126,5 +129,6 @@ export function againstControlTable(
       shortProbabilityText(p),
     ]),
     figures: [false, true, true, true],
+    rowLevels: against.map(({ level }) => [level]),
   }
 }

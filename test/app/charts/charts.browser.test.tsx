@@ -87,7 +87,7 @@ test('pairs stand in rows against the margin; only those that leave zero out are
   )
   const { container } = await render(
     <div style={{ width: 480 }}>
-      <PairsChart picture={picture} label="Differences" />
+      <PairsChart picture={picture} label="Differences" lit={null} />
     </div>,
   )
   await expect.poll(() => container.querySelectorAll('g[role="img"]').length).toBe(2)

@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { FindingsPlace } from '@/app/findings/findings-place.tsx'
+import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { type MethodTopic, methodNotes } from '@/core/wording/findings/method-notes.ts'
@@ -27,6 +28,11 @@ async function opened(...files: Parameters<typeof notebookWith>) {
       </AtTrial>,
     )),
   }
+}
+
+function withoutFormat(file: string) {
+  const { format: _, version: __, ...whole } = JSON.parse(file)
+  return whole
 }
 
 /** Opens every fold of the page that is shut, those inside others too. */
@@ -94,7 +100,25 @@ test('every chart has the same facts as a table', async () => {
   await press.nth(1).click()
   await expect.element(screen.getByRole('rowheader', { name: '66 → 74 %' })).toBeVisible()
   await press.first().click()
-  await expect.element(screen.getByRole('rowheader', { name: '82 %' }).first()).toBeVisible()
+  const row = screen.getByRole('rowheader', { name: '82 %' }).first()
+  await expect.element(row).toBeVisible()
+  // A level that is pressed on the rail is lit in every table and chart: here its row, its pairs, its column of small charts.
+  const level = planInForce(wholeTrialShape.parse(withoutFormat(focaccia))).levels.at(-1)
+  const lit = () => [...screen.container.querySelectorAll('[class*="litRow"] > th')]
+  expect(lit()).toEqual([])
+  useCurrentLevel.setState({ levelId: level?.id ?? '' })
+  try {
+    await expect.poll(() => lit().map(({ textContent }) => textContent)).toContain('82 %')
+    expect(lit().filter(({ textContent }) => textContent?.includes('→'))).toHaveLength(4)
+    await press.nth(1).click()
+    await expect.poll(() => screen.container.querySelectorAll('[class*="litPair"]').length).toBe(4)
+    await screen.getByRole('button', { name: /^Also seen/ }).click()
+    await expect
+      .poll(() => screen.container.querySelectorAll('[class*="litColumn"]').length, slow)
+      .toBeGreaterThan(1)
+  } finally {
+    useCurrentLevel.setState({ levelId: null })
+  }
 })
 
 test('a mean says its numbers when it is reached by keyboard', async () => {
@@ -228,8 +252,7 @@ test('a copy is a press of its own, and begins a trial that names the one it cop
 })
 
 test('options without order: no curve, no best, and the levels told apart by place', async () => {
-  const { format: _, version: __, ...whole } = JSON.parse(focaccia)
-  const { screen } = await opened(asChoice(wholeTrialShape.parse(whole)))
+  const { screen } = await opened(asChoice(wholeTrialShape.parse(withoutFormat(focaccia))))
   await expect.element(screen.getByText(/^Liking differs/).first(), slow).toBeVisible()
   await expect
     .element(screen.getByRole('img', { name: /^steel: mean/ }).first(), slow)

@@ -70,7 +70,7 @@ const trials = fc.record({
   size: fc.double({ min: 0, max: 6, noNaN: true }),
   down: fc.boolean(),
   levels: fc.integer({ min: 2, max: 6 }),
-  tasters: fc.integer({ min: 2, max: 8 }),
+  tasters: fc.integer({ min: 1, max: 8 }),
   sessions: fc.integer({ min: 1, max: 5 }),
   flights: fc.integer({ min: 1, max: 2 }),
   unit: fc.constantFrom('batch' as const, 'piece' as const),

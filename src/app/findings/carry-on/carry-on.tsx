@@ -11,7 +11,11 @@ import type { FindingsDocument } from '@/core/findings/findings-document.ts'
 import { levelToAdopt } from '@/core/findings/judged/level-to-adopt.ts'
 import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import { isPresent } from '@/core/findings/reason.ts'
-import { confirmingPlan, followingPlan } from '@/core/plan-edits/follow-up/follow-up-plan.ts'
+import {
+  confirmingPlan,
+  followingPlan,
+  repeatingPlan,
+} from '@/core/plan-edits/follow-up/follow-up-plan.ts'
 import { narrowingPlan } from '@/core/plan-edits/follow-up/narrowing-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Follows } from '@/core/trial/trial-record.ts'
@@ -22,6 +26,7 @@ import { expectationSentence } from '@/core/wording/findings/expectation-sentenc
 import { answerText, headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText, nextTitles } from '@/core/wording/findings/next-step-text.ts'
 import { Adopt } from './adopt.tsx'
+import { StopHere } from './stop-here.tsx'
 import { TrialOfItsOwn } from './trial-of-its-own.tsx'
 import { winnerAndRival } from './winner.ts'
 
@@ -65,16 +70,24 @@ export function CarryOn({ source, answer }: CarryOnProps) {
   )
 }
 
-/** The first two steps as presses beside what to bake next, the most pressing filled; nothing where a table has no trial to carry on. */
+/** Enough to let the factor itself be spoken of. */
+const evenings = 2
+
+/**
+ * The first two steps as presses beside what to bake next, the most pressing filled; after one evening alone the evenings to come, or
+ * to stop here. Nothing where a table has no trial to carry on.
+ */
 export function FirstSteps({ source, answer }: CarryOnProps) {
   const { findings, scores, next } = answer
   const { whole } = source
   const [main] = findings.responses
   if (!main || !whole) return null
   const spoken = spokenOf(main, namingOf(findings, scores.responses[0]))
+  const alone = main.conclusion.oneEvening !== null
+  const steps: NextStep[] = alone ? ['repeat'] : next.slice(0, 2)
   return (
     <div className={styles.presses}>
-      {next.slice(0, 2).map((step, index) => (
+      {steps.map((step, index) => (
         <StepPress
           key={step}
           whole={whole}
@@ -85,6 +98,7 @@ export function FirstSteps({ source, answer }: CarryOnProps) {
           kind={index === 0 ? 'primary' : 'plain'}
         />
       ))}
+      {alone ? <StopHere whole={whole} /> : null}
     </div>
   )
 }
@@ -132,7 +146,8 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
     const said = answerText(headline(main, namingOf(findings, answer.scores.responses[0])))
     return <Adopt whole={whole} findings={findings} level={chosen.level} said={said} kind={kind} />
   }
-  if (step === 'repeat')
+  const alone = main?.conclusion.oneEvening
+  if (step === 'repeat' && alone?.left !== 0)
     return (
       <Button kind={kind} onPress={() => navigate(`/trial/${whole.trial.id}/plan`)}>
         {title}
@@ -145,10 +160,12 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
     kitchen: whole.kitchen,
     unitVariance: answered === null ? null : answered.residualSd ** 2,
   }
-  const follows: Record<
-    Exclude<NextStep, 'adopt' | 'repeat'>,
-    { how: Follows['how']; next: Plan } | null
-  > = {
+  const follows: Record<Exclude<NextStep, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
+    // After one evening alone: on two evenings of a trial of its own, mended where the plan left something.
+    repeat: {
+      how: 'repeats',
+      next: repeatingPlan(mendingPlan(plan, source.fairness), evenings),
+    },
     mend: { how: 'repeats', next: mendingPlan(plan, source.fairness) },
     confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
     narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, learned) },

@@ -2,11 +2,9 @@ import { Suspense } from 'react'
 import styles from '@/app/findings/findings.module.css'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Fold } from '@/app/kit/page/fold.tsx'
+import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
-import { chartOfResponse } from '@/core/figure/chart-of-response.ts'
-import type { ResponseChart } from '@/core/figure/response-chart.ts'
-import { isPresent } from '@/core/findings/reason.ts'
-import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
+import { chartOfResponse, withDescribedMeans } from '@/core/figure/chart-of-response.ts'
 import { alsoSeenSentence, lookedAt } from '@/core/wording/findings/also-seen.ts'
 import { namingOf, shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { headline } from '@/core/wording/findings/headline.ts'
@@ -33,6 +31,7 @@ interface AlsoSeenProps {
 
 /** The other responses: all on one axis, a sentence each, and the whole of each behind a fold. */
 export function AlsoSeen({ source, answer }: AlsoSeenProps) {
+  const lit = useCurrentLevel((state) => state.levelId)
   const { scores, findings } = answer
   if (findings.responses.length < 2) return null
   const unit = findings.factor.unitOfMeasure
@@ -50,7 +49,7 @@ export function AlsoSeen({ source, answer }: AlsoSeenProps) {
           picture={
             <WhenNear heightPixels={drawn.length * 156}>
               <Suspense fallback={<ChartWaiting heightPixels={drawn.length * 156} />}>
-                <SmallMultiples multiples={drawn} />
+                <SmallMultiples multiples={drawn} lit={lit} />
               </Suspense>
             </WhenNear>
           }
@@ -81,18 +80,6 @@ export function AlsoSeen({ source, answer }: AlsoSeenProps) {
       ))}
     </PartFold>
   )
-}
-
-/** Where no rung can compare, the means that describe each level stand in, without intervals. */
-function withDescribedMeans(chart: ResponseChart, found: ResponseFindings): ResponseChart {
-  if (chart.means.length > 0) return chart
-  const means = chart.x.positions.flatMap(({ levelId, label, at }) => {
-    const mean = found.levels.find(({ level }) => level === levelId)?.mean
-    return mean !== undefined && isPresent(mean)
-      ? [{ levelId, label, at, estimate: mean, low: null, high: null }]
-      : []
-  })
-  return { ...chart, means }
 }
 
 interface InFullProps extends AlsoSeenProps {

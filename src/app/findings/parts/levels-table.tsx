@@ -39,6 +39,7 @@ export function BlockTable({ block, close = false }: { block: TableBlock; close?
         key: `${index} ${head}`,
         head: close ? unbroken(head) : head,
         cells,
+        ...(block.rowLevels?.[index] ? { levelIds: block.rowLevels[index] } : {}),
       }))}
     />
   )

@@ -1,5 +1,6 @@
 import { Suspense } from 'react'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
+import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { pairsBlock } from '@/core/report/result-pictures.ts'
@@ -23,6 +24,7 @@ interface PairsPartProps {
 
 /** Which levels differ: a picture of intervals against the margin, the same as tables, and the method. */
 export function PairsPart({ source, answer, index }: PairsPartProps) {
+  const lit = useCurrentLevel((state) => state.levelId)
   const { scores, findings, curves } = answer
   const found = findings.responses[index]
   if (!found) return null
@@ -56,7 +58,7 @@ export function PairsPart({ source, answer, index }: PairsPartProps) {
         title={`Differences in ${midSentence(found.name)}`}
         picture={
           <Suspense fallback={<ChartWaiting heightPixels={block.picture.rows.length * 30 + 64} />}>
-            <PairsChart picture={block.picture} label={block.alt} />
+            <PairsChart picture={block.picture} label={block.alt} lit={lit} />
           </Suspense>
         }
         table={

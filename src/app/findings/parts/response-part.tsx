@@ -5,7 +5,12 @@ import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { bestSpan } from '@/core/figure/best-span.ts'
-import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
+import {
+  axisLevels,
+  chartOfResponse,
+  withDescribedMeans,
+  withMeansAlone,
+} from '@/core/figure/chart-of-response.ts'
 import { isPresent } from '@/core/findings/reason.ts'
 import { shownRung } from '@/core/wording/findings/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
@@ -35,13 +40,15 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
   if (!found) return null
   const rung = shownRung(found)
   const alongLevels = found.conclusion.shown.some(({ is }) => is !== 'pairs')
-  const chart = chartOfResponse(
+  const alone = found.conclusion.oneEvening !== null
+  const drawn = chartOfResponse(
     scores,
     index,
     found,
     rung,
     alongLevels ? (curves[index] ?? null) : null,
   )
+  const chart = alone ? withMeansAlone(drawn, found) : withDescribedMeans(drawn, found)
   const unit = findings.factor.unitOfMeasure
   const shown = rung === null ? null : found[rung]
   const span = bestSpan(
@@ -71,7 +78,7 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
             fills={levelFills(axisLevels(scores.levels))}
             label={chartAlt(found, rung, findings)}
             bestText={
-              span === null
+              span === null || alone
                 ? null
                 : bestLabel(
                     span,
@@ -79,7 +86,7 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
                     unit,
                   )
             }
-            marginText={marginLabel(scores.responses[index])}
+            marginText={alone ? null : marginLabel(scores.responses[index])}
             tasterId={tasterId === '' ? null : tasterId}
             lit={lit}
             say={(mean) => sayMean(mean, unit)}

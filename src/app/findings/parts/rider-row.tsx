@@ -38,6 +38,7 @@ export function RiderRow({ item, plan }: { item: FairnessItem; plan: Plan }) {
                 columns={[{ key: 'what', head: levels.what }]}
                 rows={levels.rows.map(({ levelId, level, text }) => ({
                   key: levelId,
+                  levelIds: [levelId],
                   head: level,
                   cells: [text],
                 }))}

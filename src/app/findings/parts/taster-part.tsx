@@ -2,6 +2,7 @@ import { Suspense } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
 import { type TasterCurve, tasterCurves } from '@/core/figure/taster-curves.ts'
@@ -35,6 +36,7 @@ interface TasterPartProps {
 
 /** Each taster's own curve for a response: a mean can please nobody. */
 export function TasterPart({ source, answer, index }: TasterPartProps) {
+  const lit = useCurrentLevel((state) => state.levelId)
   const { scores, findings } = answer
   const found = findings.responses[index]
   const response = scores.responses[index]
@@ -76,6 +78,7 @@ export function TasterPart({ source, answer, index }: TasterPartProps) {
                 fills={levelFills(levels)}
                 nameOf={nameOf}
                 say={bestOf}
+                lit={lit}
               />
             </Suspense>
           </WhenNear>

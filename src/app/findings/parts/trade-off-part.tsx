@@ -60,6 +60,7 @@ export function TradeOffPart({ answer, weights, onWeights }: TradeOffPartProps) 
           ]}
           rows={tradeOff.levels.map(({ level, overall, parts }) => ({
             key: level,
+            levelIds: [level],
             head: levelInWords(level, findings),
             cells: [
               isPresent(overall) ? decimalText(overall, 2) : '–',

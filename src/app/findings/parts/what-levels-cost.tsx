@@ -47,6 +47,7 @@ export function WhatLevelsCost({ main, naming, scores }: WhatLevelsCostProps) {
           ]}
           rows={scores.ease.map((ease) => ({
             key: ease.level,
+            levelIds: [ease.level],
             head: unbroken(levelInWords(ease.level, naming)),
             cells: [
               unbroken(asGoodWord(ease.level)),

@@ -15,4 +15,6 @@ export interface LedgerRow {
   cells: ReactNode[]
   /** Set smaller and lighter: sums, achieved values, remarks. */
   quiet?: boolean
+  /** The levels it speaks of, by id: it is lit with them. */
+  levelIds?: readonly string[]
 }

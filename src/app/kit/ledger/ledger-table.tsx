@@ -1,6 +1,7 @@
 import { type ReactNode, useRef } from 'react'
 import unseen from '@/app/kit/look/unseen.module.css'
-import { LedgerLine } from './ledger-line.tsx'
+import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
+import { isLit, LedgerLine } from './ledger-line.tsx'
 import type { LedgerColumn, LedgerRow } from './ledger-row.ts'
 import styles from './ledger-table.module.css'
 import { LiveLine } from './live-line.tsx'
@@ -30,6 +31,7 @@ export function LedgerTable(props: LedgerTableProps) {
   const { caption, hideCaption, rowHead, columns, rows, close, live = false } = props
   const box = useRef<HTMLDivElement>(null)
   const outside = useColumnsOutOfSight(box, live, columns.map(({ key }) => key).join(' '))
+  const lit = useCurrentLevel((state) => state.levelId)
   const steady = useSteadyColumns(live, columns, rows)
   const look = [
     styles.ledger,
@@ -63,7 +65,7 @@ export function LedgerTable(props: LedgerTableProps) {
               <th
                 key={column.key}
                 scope="col"
-                className={column.align === 'text' ? styles.text : styles.figure}
+                className={`${column.align === 'text' ? styles.text : styles.figure} ${isLit(column.key, lit) ? styles.lit : ''}`}
               >
                 {column.head}
                 {column.unit ? (
@@ -79,9 +81,9 @@ export function LedgerTable(props: LedgerTableProps) {
         <tbody>
           {rows.map((row) =>
             live ? (
-              <LiveLine key={row.key} columns={columns} row={row} outside={outside} />
+              <LiveLine key={row.key} columns={columns} row={row} lit={lit} outside={outside} />
             ) : (
-              <LedgerLine key={row.key} columns={columns} row={row} />
+              <LedgerLine key={row.key} columns={columns} row={row} lit={lit} />
             ),
           )}
         </tbody>

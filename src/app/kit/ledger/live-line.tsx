@@ -13,12 +13,12 @@ interface LiveLineProps extends LineProps {
  * that what is seen never waits for it.
  */
 export const LiveLine = memo(
-  function LiveLine({ columns, row, outside }: LiveLineProps) {
+  function LiveLine({ columns, row, lit = null, outside }: LiveLineProps) {
     const ref = useRef<HTMLTableRowElement>(null)
     const inSight = useInSight(ref)
     const later = useDeferredValue(row)
     const shown = inSight ? seenOf(row, later, outside) : later
-    return <LedgerLine ref={ref} columns={columns} row={shown} />
+    return <LedgerLine ref={ref} columns={columns} row={shown} lit={lit} />
   },
   (before, now) => before.outside === now.outside && saysTheSame(before, now),
 )

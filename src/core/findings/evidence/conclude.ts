@@ -14,6 +14,7 @@ import { hangsOn, notLookedAt } from './hangs-on.ts'
 import { lacksOf } from './judged-levels.ts'
 import { leanOf } from './lean-of.ts'
 import { nearOf } from './near-of.ts'
+import { oneEveningOf } from './one-evening.ts'
 import { type VerdictAsked, verdictOf } from './verdict-of.ts'
 import { wouldHaveShown } from './would-have-shown.ts'
 
@@ -28,8 +29,10 @@ export function conclude(
   if (!response) throw new RangeError(`the table has no response ${index}`)
   const rung = decisiveRung(fitted)
   const found = rung === null ? null : fitted[rung]
-  if (rung === null || found === null || !isPresent(found))
-    return nothing(index, askedOf(scores, index, false), fitted, cells, response)
+  // One mouth on one evening gives an order of liking: no level is called as good, whatever its doughs say.
+  const oneEvening = oneEveningOf(scores, index, cells, response)
+  if (rung === null || found === null || !isPresent(found) || oneEvening)
+    return nothing(scores, index, fitted, cells, response)
   const { present } = found
   const asked = askedOf(scores, index, present.control !== null)
   const { written } = scores
@@ -61,6 +64,7 @@ export function conclude(
     better: response.better.is,
     usual: present.control === null ? null : (present.levels[present.control]?.id ?? null),
     near: nearOf(scores, cells, fitted, response),
+    oneEvening: null,
     lean: question && shown.length === 0 ? leanOf(question, p) : null,
     wouldShow: question && shown.length === 0 ? wouldHaveShown(question) : null,
     freshness,
@@ -92,17 +96,19 @@ function fewestRepeats({ rows }: FittedRung): number {
 
 /** No rung answers: nothing is shown, and why stands where the answers would. */
 function nothing(
+  scores: ScoreTable,
   index: number,
-  asked: Conclusion['asked'],
   fitted: FittedRungs,
   cells: Cells,
   response: ScoreResponse,
 ): Conclusion {
   const none: Absent = isPresent(fitted.factor) ? absent('no-scores') : fitted.factor
+  const asked = askedOf(scores, index, false)
   return {
     ...{ sessions: cells.sessions, repeats: null, byTasters: cells.tasters.length > 0 },
     ...{ better: response.better.is, usual: null },
     ...{ rung: null, main: index === 0, asked, allowance: null, near: null, shown: [] },
+    oneEvening: oneEveningOf(scores, index, cells, response),
     ...{ lean: null, wouldShow: null, tooSmall: none, asGood: none, place: none },
     ...{ freshness: none, order: none, caution: null, hangs: notLookedAt },
     expectation: asked.expected === null ? 'none' : 'not-settled',

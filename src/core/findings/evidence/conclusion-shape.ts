@@ -74,6 +74,16 @@ const hangsShape = z.strictObject({
 })
 
 /**
+ * The main response of one taster on the one evening of a trial: the levels from best to worst, equals together; whether they
+ * tasted blind; how many sessions written first are still to come. An order of liking, nothing of the factor.
+ */
+const oneEveningShape = z.strictObject({
+  order: z.array(z.array(levelIdShape)),
+  blind: z.boolean(),
+  left: z.number(),
+})
+
+/**
  * The conclusion of one response: what the rules of evidence allow to be said of it. Every sentence about it is written from this and
  * from nothing else, so that no two can exclude each other.
  */
@@ -92,6 +102,7 @@ export const conclusionShape = z.strictObject({
   usual: z.nullable(levelIdShape),
   allowance: z.nullable(allowanceShape),
   near: z.nullable(nearShape),
+  oneEvening: z.nullable(oneEveningShape),
   /** Of the factor, the expected first; empty when nothing is shown, or one session cannot show it. */
   shown: z.array(shownShape),
   lean: z.nullable(leanShape),
@@ -120,6 +131,7 @@ export const conclusionShape = z.strictObject({
 })
 
 export type Conclusion = z.infer<typeof conclusionShape>
+export type OneEvening = z.infer<typeof oneEveningShape>
 export type Near = z.infer<typeof nearShape>
 export type Lean = z.infer<typeof leanShape>
 export type Ending = z.infer<typeof endingShape>

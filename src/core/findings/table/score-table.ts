@@ -89,6 +89,8 @@ export interface ScoreTable {
   expectation: Expectation | null
   /** What else was written before the first mix; nothing of a table from elsewhere. */
   written?: WrittenForScores | null
+  /** Tasters who knew which was which, by id; nothing of a table from elsewhere. */
+  knowing?: readonly string[]
   tellApart: TellApartCount[]
   /** Doughs or loaves of a level were made again in no block: with one session the table is completely randomised. */
   replicated?: boolean

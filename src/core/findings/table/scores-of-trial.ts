@@ -46,6 +46,7 @@ export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): 
       rows: rowsOf(observed.rows, responses, levels, handledLevels(whole)),
       expectation: plan.expectation,
       written: writtenForScores(whole, plan, levels),
+      knowing: plan.tasters.flatMap(({ tasterId, knows }) => (knows ? [tasterId] : [])),
       tellApart: tellApartOfTrial(whole, levels),
       ease: easeOfTrial(whole, plan, levels, observed.rows),
     },

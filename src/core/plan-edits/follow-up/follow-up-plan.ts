@@ -1,5 +1,8 @@
 import { tellApartReach } from '@/core/design/tell-apart-reach.ts'
-import { withoutWrittenFirst } from '@/core/plan-edits/start/with-written-first.ts'
+import {
+  withoutWrittenFirst,
+  withWrittenFirst,
+} from '@/core/plan-edits/start/with-written-first.ts'
 import { most } from '@/core/record/most.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -34,6 +37,16 @@ function confirmedBy(
   const { enough = null } = tellApartReach({ tellApart, tasters, plannedSessions }) ?? {}
   const sessions = enough === null ? plannedSessions : Math.ceil(enough / tasters.length)
   return { tellApart, plannedSessions: Math.min(most.plannedSessions, Math.max(2, sessions)) }
+}
+
+/** The same plan on so many evenings of a trial of its own; how often it may be looked at is written anew. */
+export function repeatingPlan(plan: Plan, evenings: number): Plan {
+  const next = {
+    ...plan,
+    question: followingQuestion('Repeat', plan),
+    plannedSessions: evenings,
+  }
+  return withWrittenFirst(next, { mostSessions: null, looks: false })
 }
 
 interface Start {

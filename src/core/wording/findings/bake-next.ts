@@ -1,6 +1,7 @@
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { endingSentence, goodEnoughWords } from './ending-sentence.ts'
 import { levelInWords } from './named-in-findings.ts'
+import { afterOneEvening } from './one-evening-text.ts'
 import type { Spoken } from './shown-sentence.ts'
 
 /** What to bake next, whatever the verdict: a heading, the levels it names, and why in a sentence. */
@@ -13,7 +14,7 @@ export interface BakeNext {
 /** From the conclusion: the level that is good enough, else the usual until more is known, else all of them once more. */
 export function bakeNext(spoken: Spoken, scores: Pick<ScoreTable, 'ease' | 'levels'>): BakeNext {
   const { conclusion, naming } = spoken
-  const { ending, rung, usual, shown } = conclusion
+  const { ending, rung, usual, shown, oneEvening } = conclusion
   if (ending.level !== null)
     return {
       title: ending.why === 'best-shown' ? 'The best of those tried' : 'Easiest that is as good',
@@ -24,7 +25,9 @@ export function bakeNext(spoken: Spoken, scores: Pick<ScoreTable, 'ease' | 'leve
     return {
       title: 'Bake next',
       levels: scores.levels.map(({ id }) => id),
-      text: 'All of them once more: one session speaks of its own pieces alone.',
+      text: oneEvening
+        ? afterOneEvening(oneEvening, naming).text
+        : 'All of them once more: one session speaks of its own pieces alone.',
     }
   const levels = usual === null ? [] : [usual]
   const name = usual === null ? null : levelInWords(usual, naming)

@@ -8,6 +8,7 @@ import { cautionSentence } from './caution-sentence.ts'
 import { differenceDecimals } from './difference-text.ts'
 import { goodEnoughWords, stayWords } from './ending-sentence.ts'
 import { levelInWords, levelOf } from './named-in-findings.ts'
+import { oneEveningHeadline } from './one-evening-text.ts'
 import { leanSentence, wouldShowWords } from './open-question-text.ts'
 import { reasonText } from './reason-text.ts'
 import { type Spoken, shownSentence } from './shown-sentence.ts'
@@ -33,6 +34,7 @@ export function spokenOf(found: ResponseFindings, naming: Naming): Spoken {
 export function headline(found: ResponseFindings, naming: Naming): Headline {
   const spoken = spokenOf(found, naming)
   const { conclusion } = found
+  if (conclusion.oneEvening) return oneEveningHeadline(conclusion.oneEvening, spoken)
   if (conclusion.rung === null) return nothingYet(found)
   if (conclusion.rung !== 'factor') return ofThese(spoken)
   return conclusion.shown.length > 0 ? ofTheFactor(spoken) : notShown(spoken)

@@ -3,6 +3,7 @@ import type { Follows } from '@/core/trial/trial-record.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { levelInWords } from './named-in-findings.ts'
+import { afterOneEvening } from './one-evening-text.ts'
 import type { Spoken } from './shown-sentence.ts'
 
 /** What to do next: a title for the button and a sentence that says why; from the conclusion, so that it says what the headline says. */
@@ -36,6 +37,7 @@ export function nextStepText(step: NextStep, spoken: Spoken): { title: string; t
         text: 'New levels across the stretch where the best may lie, with the control kept.',
       }
     case 'repeat':
+      if (conclusion.oneEvening) return afterOneEvening(conclusion.oneEvening, naming)
       return conclusion.rung === 'factor'
         ? { title: 'Repeat it', text: repeatText(spoken) }
         : {
