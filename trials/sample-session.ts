@@ -10,7 +10,10 @@ interface Dealing {
   newId: () => string
 }
 
-/** The next session of a sample, dealt as the app would deal it. */
+/** The draw of the day on which the samples were baked. */
+const drawVersion = 4
+
+/** The next session of a sample, dealt as the app dealt it then. */
 export function dealt({ plan, trialSeed, earlier, at, newId }: Dealing): Session {
   const outcome = dealSession({
     plan,
@@ -20,6 +23,7 @@ export function dealt({ plan, trialSeed, earlier, at, newId }: Dealing): Session
     at,
     zone: plan.zone,
     newId,
+    drawVersion,
   })
   if (!outcome.ok) throw new Error(`the sample cannot be dealt: ${outcome.reason}`)
   return outcome.session

@@ -1,6 +1,7 @@
 import { createContext, useContext } from 'react'
 import type { Draft } from '@/app/kit/field/use-draft.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
+import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import type { MovedOn } from '@/core/session/press/moved-on.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
@@ -31,6 +32,8 @@ export interface Bench {
   notLogged: NotLogged | null
   /** Typed but unfinished input of this session. */
   drafts: Draft
+  /** When something is done by the day as it was made anew last (UTC ms); null where nothing tells. */
+  goesAt: (item: AgendaItem) => number | null
 }
 
 export const BenchContext = createContext<Bench | null>(null)

@@ -8,6 +8,7 @@ import { MadeAnew } from '@/app/bench/day/made-anew.tsx'
 import { nextOnLine } from '@/app/bench/day/next-on-line.ts'
 import { NowStep } from '@/app/bench/day/now-step.tsx'
 import { useAgenda } from '@/app/bench/day/use-agenda.ts'
+import { useDayAnew } from '@/app/bench/day/use-day-anew.ts'
 import { EntryPanel } from '@/app/bench/entries/entry-panel.tsx'
 import type { BenchUnit } from '@/app/bench/entries/entry-props.ts'
 import { useBenchLog } from '@/app/bench/log/use-bench-log.ts'
@@ -23,6 +24,7 @@ import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import { levelsUnknown, sessionSealed } from '@/core/seal/sealed.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
@@ -33,6 +35,7 @@ import { ovenNow } from '@/core/session/oven/oven-now.ts'
 import { goToPress } from '@/core/session/press/go-to-press.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
+import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { AllDone } from './all-done.tsx'
@@ -64,13 +67,18 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
     unknown || (sessionSealed(whole, session.id) && uncovered.trialId !== whole.trial.id)
   const events = eventsOfSession(whole.events, session.id)
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
-  const items = useAgenda(session, plan, events, now)
+  const day = useMemo(() => plannedDay(plan, session), [plan, session])
+  const items = useAgenda(session, plan, events, day, now)
+  const departed = departedInSession(whole, session).some(({ what }) => what === 'wait')
+  const anew = useDayAnew({ plan, session, events, day, items, runs, departed })
   const { item, unit } = frontLine(session, items, levelId, picked)
   const oven = useMemo(() => ovenNow(session, plan, items, runs), [session, plan, items, runs])
-  const alarms = useMemo(() => dayAlarms(items), [items])
+  const { goesAt, beginsAt } = anew
+  const alarms = useMemo(() => dayAlarms(items, beginsAt), [items, beginsAt])
   const cues = useMemo(() => ovenCues(oven.inside), [oven])
   const bench: Bench = {
     ...{ whole, plan, session, device, covered, unknown, events, log, notLogged, drafts },
+    goesAt,
   }
   const ringing = useRinging({ alarms, cues, bench, awake })
 
@@ -95,7 +103,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   }
   const levelIds = levelAxis(plan.levels).positions.map((position) => position.levelId)
   useEffect(() => toFront(), [])
-  const lines = linesNow(session, levelIds, items, runs)
+  const lines = linesNow(session, levelIds, items, runs, goesAt)
   const frontKey = lines.find(
     (line) =>
       line.unit.id === unit?.id ||
@@ -169,7 +177,7 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
           {entering ? null : (
             <>
               <ErrorBoundary what="the day made anew" of={events}>
-                <MadeAnew items={items} />
+                <MadeAnew day={anew} />
               </ErrorBoundary>
               <CoveredNote />
             </>

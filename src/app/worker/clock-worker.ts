@@ -28,16 +28,24 @@ export interface AnewAsked extends ClockAsked {
   now: number
 }
 
+/** A day made anew, with how many entries and which moment (UTC ms) it was asked of; null where nothing is begun or all is done. */
+export interface AnewFound {
+  of: number
+  askedAt: number
+  anew: DayAnew | null
+}
+
 const service = {
   /** The rest of a day that is being worked, made anew from its log. */
-  anew({ plan, session, events, now }: AnewAsked): { of: number; anew: DayAnew | null } {
+  anew({ plan, session, events, now }: AnewAsked): AnewFound {
     const wall = wallClock(plan.zone)
     const inTime = (at: number, span: number) => {
       const fixed = { what: 'start', at } as const
       return dayInTime({ ...plan, day: { ...plan.day, fixed } }, span, wall)
     }
     const day = plannedDay(plan, session)
-    return { of: events.length, anew: dayAnew({ plan, session, events, day, inTime, now }) }
+    const anew = dayAnew({ plan, session, events, day, inTime, now })
+    return { of: events.length, askedAt: now, anew }
   },
   /** The day that is followed now, at once. */
   first({ plan, session }: ClockAsked): DayFound {

@@ -27,7 +27,7 @@ export interface AgendaItem {
   repeat: number
   /** When it is due by the plan; null where nothing has begun that it could be reckoned from. */
   dueAt: number | null
-  /** Due moment less the step's early tolerance and plus its late one. */
+  /** Due moment less the early tolerance of the wait that ends with it, and plus the late one. */
   earliestAt: number | null
   latestAt: number | null
   lateSeconds: number | null
@@ -111,8 +111,12 @@ export function waitsAfterWork({ kind, handsSeconds, waitSeconds, endsBy }: Step
   return kind !== 'bake' && endsBy.by === 'clock' && handsSeconds > 0 && waitSeconds > 0
 }
 
-function asItem(session: Session, { run, do: what, dueAt }: NextOnLine, now: number): AgendaItem {
-  const { earlySeconds, lateSeconds } = stepTolerance(run.step)
+function asItem(
+  session: Session,
+  { run, do: what, dueAt, ends }: NextOnLine,
+  now: number,
+): AgendaItem {
+  const { earlySeconds, lateSeconds } = stepTolerance(ends)
   const line = run.levelId === null ? null : letterOfLevel(session, run.levelId)
   return {
     unit: run.unit,

@@ -1,4 +1,3 @@
-import { bakesInDoughOrder } from '@/core/clock-plan/bake-order.ts'
 import { begunSeconds } from '@/core/clock-plan/begun-seconds.ts'
 import { waysDiffer, wayToOvenSeconds } from '@/core/clock-plan/way-to-oven.ts'
 import { chanceFrom, shuffled } from '@/core/design/chance.ts'
@@ -7,6 +6,7 @@ import { tasterOrders } from '@/core/design/taster-orders.ts'
 import { mixedApart } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { inTwoGoes, levelsServedAgain } from '@/core/trial/served-at-table.ts'
+import { firstFlightInDoughOrder } from './draw-version.ts'
 import { hasLevels, ordersByLevel } from './earlier-orders.ts'
 import type { Session } from './session-record.ts'
 
@@ -36,8 +36,8 @@ export interface DealtOrders {
 
 /**
  * Draws a session's orders as level indexes. Doughs: drawn in the first session, reversed in the next (which cancels a steady
- * drift), then drawn again. Flights: the first is baked in dough order unless the wait is long against the stagger; the
- * others, like all draws, are rows of one Williams design that complete the earlier ones. Served as baked everybody tastes in
+ * drift), then drawn again. Flights: the first is baked in dough order unless another order leaves the doughs as equal
+ * (`version` says by which rule); the others, like all draws, are rows of one Williams design that complete the earlier ones. Served as baked everybody tastes in
  * the order of baking; rested each taster has a row of their own. Where the levels take differently long to the oven, time
  * has the last word: doughs mixed apart are begun in the order that brings them to the oven as drawn, and pieces of one dough
  * are baked as they get ready.
@@ -47,6 +47,7 @@ export function dealOrders(
   trialSeed: number,
   sessionSeed: number,
   earlier: readonly Session[],
+  version: number,
 ): DealtOrders {
   const levelIds = plan.levels.map((level) => level.id)
   const labelling = shuffled(
@@ -73,10 +74,12 @@ export function dealOrders(
   const drawn = reversed ? previous.toReversed() : (draw(streams.dough, 1, doughBefore)[0] ?? [])
 
   const baked = before.flatMap(({ bake }) => bake)
-  const first = apart && bakesInDoughOrder(plan) ? [drawn] : []
+  const first = apart && firstFlightInDoughOrder(plan, version) ? [drawn] : []
+  const toCome = version >= 5 && !reversed && plan.plannedSessions > 1
+  const reverses = toCome ? first.map((row) => row.toReversed()) : []
   const rows = [
     ...first,
-    ...draw(streams.flights, plan.flights - first.length, [...baked, ...first]),
+    ...draw(streams.flights, plan.flights - first.length, [...baked, ...first, ...reverses]),
   ]
   const flights = apart ? rows : rows.map((row) => asTheyGetReady(plan, row))
   const dough = apart ? asTheyAreBegun(plan, drawn, rows[0] ?? drawn) : drawn

@@ -12,6 +12,7 @@ import { cupSheet } from '@/core/weighing/cup-sheet.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { type DealtOrders, dealOrders, streams } from './deal-orders.ts'
 import { dealSets } from './deal-sets.ts'
+import { drawVersionOf } from './draw-version.ts'
 import type { Batch, Flight, Piece, Serving, Session } from './session-record.ts'
 
 export interface SessionToDeal {
@@ -24,6 +25,8 @@ export interface SessionToDeal {
   at: number
   zone: string
   newId: () => string
+  /** For a trial that is made as if it had been dealt before; else as its first session, and a new one as is drawn now. */
+  drawVersion?: number
 }
 
 export type DealtSession =
@@ -41,7 +44,8 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
   if (plan.levels.length < 2)
     return { ok: false, reason: 'needs-two-levels', levels: plan.levels.length }
   const seed = chanceFrom(trialSeed, 1, number).next() >>> 0
-  const orders = dealOrders(plan, trialSeed, seed, earlier)
+  const version = wanted.drawVersion ?? drawVersionOf(earlier)
+  const orders = dealOrders(plan, trialSeed, seed, earlier, version)
   const letters = dealLetters(plan, seed)
   const batches = makeBatches(plan, letters, newId)
   const { pieces, flights, warmUp } = makePieces(plan, orders, batches, newId)
@@ -97,7 +101,7 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
       pieces,
       dealt: {
         seed,
-        drawVersion,
+        drawVersion: version,
         letters,
         doughOrder: mixedApart(plan)
           ? orders.dough.map((level) => at(batches, level).id)
@@ -216,6 +220,3 @@ function at<Item>(items: readonly Item[], index: number): Item {
   if (item === undefined) throw new Error(`nothing at ${index}`)
   return item
 }
-
-/** The way of drawing in use: goes up by one whenever the same seed would deal something else. Kept with what was dealt. */
-export const drawVersion = 4

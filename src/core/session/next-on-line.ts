@@ -1,5 +1,6 @@
 import { lineIds, lineOf, taskKey } from '@/core/clock-plan/day-tasks.ts'
 import type { PlannedDay } from '@/core/clock-plan/planned-day.ts'
+import type { Step } from '@/core/trial/step.ts'
 import type { Session } from './session-record.ts'
 import { runSeconds, type StepRun, waitSeconds } from './step-runs.ts'
 
@@ -8,6 +9,8 @@ export interface NextOnLine {
   run: StepRun
   do: 'start' | 'end'
   dueAt: number | null
+  /** The step whose wait ends with it, and so whose tolerance it has; its own where nothing came before. */
+  ends: Step
 }
 
 /** What is next on every line, by the id of its piece or dough; a dough that is not begun follows the one before it. */
@@ -48,16 +51,16 @@ function nextOnLine(
   const at = line.findLastIndex(isBehind)
   const last = line[at]
   if (last && last.stoppedAt === null && last.startedAt !== null) {
-    return { run: last, do: 'end', dueAt: endDue(last, last.startedAt, day) }
+    return { run: last, do: 'end', dueAt: endDue(last, last.startedAt, day), ends: last.step }
   }
   const run = line[at + 1]
   if (!run) return null
   // A step that was skipped took no time: what follows is due when the one before it ended.
   const ended = line.slice(0, at + 1).findLast(({ skipped }) => !skipped)
-  if (!ended) return { run, do: 'start', dueAt: firstDue }
+  if (!ended) return { run, do: 'start', dueAt: firstDue, ends: run.step }
   const gap = ended === last ? gapSeconds(day, ended, run) : 0
   const dueAt = ended.stoppedAt && ended.stoppedAt + gap * 1000
-  return { run, do: 'start', dueAt }
+  return { run, do: 'start', dueAt, ends: ended.step }
 }
 
 const isBehind = ({ startedAt, stoppedAt, skipped }: StepRun) =>

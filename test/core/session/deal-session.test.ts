@@ -85,14 +85,6 @@ describe('dealSession', () => {
     const dough = (session: Session) => ordersByLevel(session, levelIds).dough
     expect(dough(two)).toEqual(dough(one).toReversed())
     expect([one, two, three].map((session) => session.dealt.reversed)).toEqual([false, true, false])
-    // Dough order carries over to the oven: the wait from mix to bake, 480 + 1800 + 2 × 1320 + 60 = 4980 s, is longer
-    // than ten staggers of 480 s, so here the flights are drawn apart; with a rest of 600 s (3780 s) they are not.
-    const short = madePlan()
-    const steps = short.steps.map((step) =>
-      step.id === 'rest' ? { ...step, waitSeconds: 600 } : step,
-    )
-    const { dough: mixed, bake } = ordersByLevel(dealt(madePlan({ steps })), levelIds)
-    expect(bake[0]).toEqual(mixed)
   })
 
   it('never repeats a code in a trial, and says when they run out', () => {

@@ -9,35 +9,36 @@ import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
+import { lateText } from '@/core/wording/bench/late-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
-
-/** More than this late is said beside the line; less is the kitchen's usual. */
-const lateFromSeconds = 60
+import { soonestFirst } from './soonest-first.ts'
 
 interface ComingUpProps {
   items: readonly AgendaItem[]
   onPick: (item: AgendaItem) => void
 }
 
-/** What every other line is doing or waiting for, soonest first; a press brings it to the front. */
+/**
+ * What every other line is doing or waiting for, soonest first by the day as it was made anew last; a press brings it to the
+ * front.
+ */
 export function ComingUp({ items, onPick }: ComingUpProps) {
-  const { plan, session } = useBench()
+  const { plan, session, goesAt } = useBench()
   const { now } = useServices()
   if (items.length === 0) return null
   return (
     <Section title="Coming up">
       <ol className={styles.lines}>
-        {items.map((item) => (
+        {soonestFirst(items, goesAt).map(({ item, at }) => (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}/${item.do}`}>
             <button type="button" className={styles.line} onClick={() => onPick(item)}>
               <span className={styles.lineTime}>
-                {item.dueAt === null ? '' : dayTime(item.dueAt, now(), session.zone)}
+                {at === null ? '' : dayTime(at, now(), session.zone)}
               </span>
               <span className={styles.lineMark}>
                 <LineMark unit={item.unit} size="small" />
               </span>
-              <WithLateness dueAt={item.dueAt}>
+              <WithLateness item={item} at={at}>
                 {whichBefore(session, plan, item.unit)}
                 {item.do === 'end' ? 'End of ' : ''}
                 {stepText(plan, item.step.id, item.repeat)}
@@ -50,12 +51,15 @@ export function ComingUp({ items, onPick }: ComingUpProps) {
   )
 }
 
-/** What is to be done, and by how much it is late; of the whole list only this follows the clock. */
-function WithLateness({ dueAt, children }: { dueAt: number | null; children: ReactNode }) {
-  const late = useShownOfClock(useServices().now, (now) => {
-    const lateSeconds = dueAt === null ? 0 : (now - dueAt) / 1000
-    return lateSeconds > lateFromSeconds ? `, ${durationText(lateSeconds)} late` : ''
-  })
+interface WithLatenessProps {
+  item: AgendaItem
+  at: number | null
+  children: ReactNode
+}
+
+/** What is to be done, and whether it is late or will be by then; of the whole list only this follows the clock. */
+function WithLateness({ item, at, children }: WithLatenessProps) {
+  const late = useShownOfClock(useServices().now, (now) => lateText(item, at, now))
   return (
     <span className={late === '' ? '' : styles.late}>
       {children}

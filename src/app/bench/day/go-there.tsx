@@ -7,10 +7,11 @@ import { useOnePress } from '@/app/kit/press/use-one-press.ts'
 import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import { lateBy } from '@/core/session/late-by.ts'
 import type { GoTo } from '@/core/session/press/go-to-press.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
+import { latenessText } from '@/core/wording/bench/late-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
 
 interface GoThereProps {
   item: AgendaItem
@@ -46,21 +47,16 @@ export function GoThere({ item, goTo, onGo }: GoThereProps) {
   )
 }
 
-/** More than this late is said in the colour of alarm. */
-const lateFromSeconds = 60
-
-function Lateness({ item: { dueAt } }: { item: AgendaItem }) {
+function Lateness({ item }: { item: AgendaItem }) {
   const { session } = useBench()
   const { now: clock } = useServices()
-  const isLate = useShownOfClock(
-    clock,
-    (now) => dueAt !== null && now - dueAt > lateFromSeconds * 1000,
-  )
+  const isLate = useShownOfClock(clock, (now) => lateBy(item, now) !== null)
   const words = useShownOfClock(clock, (now) => {
+    const { dueAt } = item
     if (dueAt === null) return 'when you are ready'
-    const late = (now - dueAt) / 1000
-    if (late > lateFromSeconds) return `${durationText(Math.floor(late / 60) * 60)} late`
-    return late >= -30 ? 'now' : `at ${dayTime(dueAt, now, session.zone)}`
+    const late = lateBy(item, now)
+    if (late !== null) return `${latenessText(late)} late`
+    return now >= dueAt - 30_000 ? 'now' : `at ${dayTime(dueAt, now, session.zone)}`
   })
   return isLate ? (
     <b className={styles.late}>{words}</b>

@@ -1,40 +1,19 @@
-import { useMemo } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import look from '@/app/bench/day/now.module.css'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
-import { useServices } from '@/app/services/services.ts'
-import type { AnewAsked } from '@/app/worker/clock-worker.ts'
-import { answerOf, useAnswer } from '@/app/worker/use-answer.ts'
-import type { AgendaItem } from '@/core/session/agenda.ts'
-import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
+import { answerOf } from '@/app/worker/use-answer.ts'
 import { dayAnewText } from '@/core/wording/bench/day-anew-text.ts'
+import type { AnewDay } from './use-day-anew.ts'
 
-/**
- * What is late, what that does to the day, and whether to go on or let the others wait: made anew off the screen at every entry
- * and every minute while something is late. Nothing while the day goes as planned.
- */
-export function MadeAnew({ items }: { items: readonly AgendaItem[] }) {
-  const { whole, plan, session, events, log } = useBench()
-  const { now: clock } = useServices()
-  const departed = departedInSession(whole, session).some(({ what }) => what === 'wait')
-  const lateAt = useShownOfClock(clock, (now) => {
-    const isLate = items.some(({ latestAt }) => latestAt !== null && now > latestAt)
-    return isLate || departed ? Math.floor(now / 60_000) : null
-  })
-  const question = useMemo(
-    (): AnewAsked | null =>
-      lateAt === null ? null : { plan, session, events, now: Math.max(clock(), lateAt * 60_000) },
-    [plan, session, events, lateAt, clock],
-  )
-  const answer = answerOf(
-    useAnswer('clock', question, (service, asked: AnewAsked) => service.anew(asked)),
-  )
-  if (question === null || !answer?.anew || answer.of !== events.length) return null
-  const said = dayAnewText(answer.anew, session, plan, question.now)
+/** What is late, what that does to the day, and whether to go on or let the others wait. Nothing while the day goes as planned. */
+export function MadeAnew({ day: { question, answer } }: { day: AnewDay }) {
+  const { plan, session, events, log } = useBench()
+  const found = answerOf(answer)
+  if (question === null || !found?.anew || found.of !== events.length) return null
+  const said = dayAnewText(found.anew, session, plan, question.now)
   if (!said) return null
-  const { press = [] } = answer.anew.wait ?? {}
+  const { press = [] } = found.anew.wait ?? {}
   return (
     <section className={look.anew} aria-label="The day made anew">
       <p className={styles.then}>{said.sentence}</p>

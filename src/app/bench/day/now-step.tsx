@@ -184,14 +184,18 @@ function Ends({ item, rests }: { item: AgendaItem; rests: boolean }) {
 
 /** When the step is due, said by the clock: of the whole step only this follows it. */
 function Due({ item }: { item: AgendaItem }) {
-  const { zone } = useBench().session
-  return useShownOfClock(useServices().now, (now) => dueText(item, now, zone))
+  const { session, goesAt } = useBench()
+  return useShownOfClock(useServices().now, (now) =>
+    dueText(item.dueAt, goesAt(item), now, session.zone),
+  )
 }
 
-function dueText(item: AgendaItem, now: number, zone: string): string {
-  if (item.dueAt === null) return 'when you are ready'
-  const seconds = Math.round((item.dueAt - now) / 1000)
-  if (seconds > 30) return `in ${durationText(seconds)}, at ${dayTime(item.dueAt, now, zone)}`
+/** In how long, by the day as it was made anew where that is still ahead; else by when it was due. */
+function dueText(dueAt: number | null, goesAt: number | null, now: number, zone: string): string {
+  if (dueAt === null) return 'when you are ready'
+  const at = goesAt !== null && goesAt > now ? goesAt : dueAt
+  const seconds = Math.round((at - now) / 1000)
+  if (seconds > 30) return `in ${durationText(seconds)}, at ${dayTime(at, now, zone)}`
   if (seconds >= -30) return 'now'
-  return `was due at ${dayTime(item.dueAt, now, zone)}, ${durationText(-seconds)} ago`
+  return `was due at ${dayTime(dueAt, now, zone)}, ${durationText(-seconds)} ago`
 }

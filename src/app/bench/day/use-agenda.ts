@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react'
-import { plannedDay } from '@/core/clock-plan/planned-day.ts'
+import type { PlannedDay } from '@/core/clock-plan/planned-day.ts'
 import { type AgendaItem, agenda } from '@/core/session/agenda.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
@@ -16,10 +16,10 @@ export function useAgenda(
   session: Session,
   plan: Plan,
   events: readonly Standing[],
+  day: PlannedDay,
   clock: () => number,
 ): readonly AgendaItem[] {
   const [moved, setMoved] = useState<{ of: readonly Standing[]; items: AgendaItem[] } | null>(null)
-  const day = useMemo(() => plannedDay(plan, session), [plan, session])
   const atEntry = useMemo(
     () => agenda(session, plan, events, clock(), day),
     [session, plan, events, clock, day],

@@ -1,5 +1,6 @@
 import { clockOf, runOf } from '@/app/bench/day/next-on-line.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
+import { lateBy } from '@/core/session/late-by.ts'
 import { doughsInWork, letterOfLevel, type Unit } from '@/core/session/line.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { StepRun } from '@/core/session/step-runs.ts'
@@ -13,6 +14,8 @@ export interface LineNow {
   /** What is next to do for it, soonest first; null when it is through. */
   item: AgendaItem | null
   run: StepRun | undefined
+  /** When the hands come to it by the day as it was made anew last (UTC ms); null where nothing tells. */
+  goesAt: number | null
 }
 
 /** The lines of a session in the order of its levels; one dough of all levels is one line until its pieces run apart. */
@@ -21,6 +24,7 @@ export function linesNow(
   levelIds: readonly string[],
   items: readonly AgendaItem[],
   runs: readonly StepRun[],
+  goesAt: (item: AgendaItem) => number | null,
 ): LineNow[] {
   const doughs = doughsInWork(session)
   const common = doughs.find(({ levelId }) => levelId === null)
@@ -36,6 +40,7 @@ export function linesNow(
       unit,
       item: own,
       run: own ? runOf(runs, own) : undefined,
+      goesAt: own && goesAt(own),
     }
   }
   if (common && !items.some(({ levelId }) => levelId !== null))
@@ -70,17 +75,18 @@ export interface TabState {
   late: boolean
 }
 
-/** More than this past its moment a line is late; less is the kitchen's usual. */
-const lateFromSeconds = 60
-
-/** The state of a line in a word, with its clock, at `now` (UTC ms). */
-export function tabState({ item, run }: LineNow, isNext: boolean, now: number): TabState {
+/**
+ * The state of a line in a word, with its clock, at `now` (UTC ms). It is late once it is past its tolerance; what is to begin
+ * counts to the moment at which the hands come to it, and once late from the one at which it was due.
+ */
+export function tabState({ item, run, goesAt }: LineNow, isNext: boolean, now: number): TabState {
   if (item === null) return { word: 'through', seconds: null, late: false }
   const { step, do: what, handsOn, dueAt } = item
+  const late = lateBy(item, now) !== null
   if (what === 'start') {
     if (dueAt === null) return { word: isNext ? 'next' : 'later', seconds: null, late: false }
-    const late = now - dueAt > lateFromSeconds * 1000
-    return { word: late ? 'late' : isNext ? 'next' : 'then', seconds: (dueAt - now) / 1000, late }
+    const at = late || goesAt === null || goesAt < now ? dueAt : goesAt
+    return { word: late ? 'late' : isNext ? 'next' : 'then', seconds: (at - now) / 1000, late }
   }
   const clock = run ? clockOf(run) : null
   const ran = clock ? (now - clock.startedAt) / 1000 : 0
@@ -91,6 +97,5 @@ export function tabState({ item, run }: LineNow, isNext: boolean, now: number): 
   if (step.endsBy.by !== 'clock' || !clock) return { word, seconds: ran, late: false }
   // As the day has it: a wait may be planned longer than the method's, so that all meet the oven alike.
   const left = dueAt === null ? clock.goalSeconds - ran : (dueAt - now) / 1000
-  const late = left < -(step.kind === 'bake' ? 5 : lateFromSeconds)
   return { word: late ? 'late' : word, seconds: left, late }
 }

@@ -56,13 +56,11 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
   const speaks = drafts.values.speaks === 'yes'
 
   useEffect(() => bell.open(), [bell])
+  // Laid anew only when a moment moves: what is sounding already sounds on.
+  const moments = alarms.map(({ at }) => at).join(' ')
   useEffect(
-    () =>
-      bell.ringAt(
-        alarms.map(({ at }) => at),
-        now(),
-      ),
-    [bell, alarms, now],
+    () => bell.ringAt(moments === '' ? [] : moments.split(' ').map(Number), now()),
+    [bell, moments, now],
   )
 
   const seenAt = Number(drafts.values.seenAt ?? Number.NaN)

@@ -10,15 +10,20 @@ export interface Alarm {
 
 /**
  * What is to ring, soonest first: every wait and bake that runs, at its end (one that ends by a mark or reading: when to look at
- * it), and every step that is to begin at a moment of its own. Work by hand that runs rings for nothing: the hands are on it.
+ * it), and every step that is to begin at a moment of its own, once the hands come to it: `beginsAt` (UTC ms) tells. Work by hand that
+ * runs rings for nothing: the hands are on it.
  */
-export function dayAlarms(items: readonly AgendaItem[]): Alarm[] {
+export function dayAlarms(
+  items: readonly AgendaItem[],
+  beginsAt: (item: AgendaItem) => number | null = ({ dueAt }) => dueAt,
+): Alarm[] {
   return items
     .flatMap((item): Alarm[] => {
-      const { dueAt, unit, step, repeat, do: what, handsOn } = item
-      if (dueAt === null || handsOn) return []
+      const { unit, step, repeat, do: what, handsOn } = item
+      const at = what === 'start' ? beginsAt(item) : item.dueAt
+      if (at === null || handsOn) return []
       if (what === 'end' && step.kind !== 'bake' && step.waitSeconds <= 0) return []
-      return [{ key: `${unit.id} ${step.id} ${repeat} ${what}`, at: dueAt, item }]
+      return [{ key: `${unit.id} ${step.id} ${repeat} ${what}`, at, item }]
     })
     .toSorted((one, other) => one.at - other.at)
 }

@@ -1,4 +1,6 @@
-import type { DayAnew, LateWait, WayOn } from '@/core/session/anew/day-anew.ts'
+import type { DayAnew } from '@/core/session/anew/day-anew.ts'
+import type { LateWait } from '@/core/session/anew/late-waits.ts'
+import type { WayOn } from '@/core/session/anew/way-on.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
