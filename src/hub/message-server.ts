@@ -2,8 +2,12 @@ import { type ChildProcess, spawn } from 'node:child_process'
 
 /** A message server that was started on a configuration, and is started again where it ends of itself. */
 export interface MessageServer {
+  /** Its process. */
+  id: () => number
   /** Kills it as a power cut would, and waits until it is started again and ready. */
   kill: () => Promise<void>
+  /** Kills it and leaves it so, as a machine that is gone. */
+  fall: () => Promise<void>
   /** Has it finish what it writes, and end. */
   stop: () => Promise<void>
 }
@@ -54,7 +58,15 @@ export async function messageServer(
     }
   }
   let current = await begin()
+  const end = async (signal: NodeJS.Signals) => {
+    stopping = true
+    if (current.exitCode !== null || current.signalCode !== null) return
+    const gone = new Promise((done) => current.once('exit', done))
+    current.kill(signal)
+    await gone
+  }
   return {
+    id: () => current.pid ?? 0,
     kill: async () => {
       const again = new Promise<void>((done) => {
         back = done
@@ -62,13 +74,8 @@ export async function messageServer(
       current.kill('SIGKILL')
       await again
     },
-    stop: async () => {
-      stopping = true
-      if (current.exitCode !== null || current.signalCode !== null) return
-      const gone = new Promise((done) => current.once('exit', done))
-      current.kill('SIGTERM')
-      await gone
-    },
+    fall: () => end('SIGKILL'),
+    stop: () => end('SIGTERM'),
   }
 }
 

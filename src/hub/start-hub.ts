@@ -11,8 +11,8 @@ import { findServer } from './find-server.ts'
 import { freePort, greetingAt, noListening } from './free-port.ts'
 import { type HubTrouble, wordsOf } from './hub-trouble.ts'
 import { kitchenClaims } from './kitchen-claims.ts'
-import { type KitchenKeys, kitchenKeys } from './kitchen-keys.ts'
-import { messageServer } from './message-server.ts'
+import { kitchenKeys } from './kitchen-keys.ts'
+import { type MessageServer, messageServer } from './message-server.ts'
 import { leadMessages } from './message-way.ts'
 import { startDesk } from './start-desk.ts'
 
@@ -40,8 +40,7 @@ export interface RunningHub {
   version: string
   /** How many tables it holds. */
   tables: () => Promise<number>
-  /** Kills the message server as a power cut would, and waits until it is started again. */
-  kill: () => Promise<void>
+  messages: Pick<MessageServer, 'id' | 'kill' | 'fall'>
   stop: () => Promise<void>
 }
 
@@ -80,9 +79,10 @@ export async function startHub(asked: HubAsked, told: Told): Promise<Started> {
   if (!read.ok) return no(read)
   const { keys } = read
   const file = join(asked.folder, 'hub.conf')
-  if (await runsOn(file, keys)) return no({ reason: 'runs-already', path: asked.folder })
+  // Of servers that stand together each has a name of its own.
+  const server = `${keys.server}${asked.beside ? `-${asked.beside.own.replaceAll(/\W/g, '-')}` : ''}`
+  if (await runsOn(file, server)) return no({ reason: 'runs-already', path: asked.folder })
   const [port, ownPort] = [await freePort(), await freePort()]
-  const { server } = keys
   writeFileSync(
     file,
     configurationOf(
@@ -128,7 +128,7 @@ export async function startHub(asked: HubAsked, told: Told): Promise<Started> {
         there: there === null ? null : hubCodeText({ page: there, ...code }),
         version: program.version,
         tables: async () => tablesAmong(await desk.server.list()),
-        kill: messages.kill,
+        messages,
         stop,
       },
     }
@@ -142,8 +142,10 @@ const hostText = (host: string) => (isIPv6(host) ? `[${host}]` : host)
 const hostOf = (page: string) => new URL(page).hostname.replace(/^\[|\]$/g, '')
 
 /** Whether a message server still runs that was started on this configuration, as after a hub that was killed. */
-async function runsOn(file: string, { server }: KitchenKeys): Promise<boolean> {
+async function runsOn(file: string, server: string): Promise<boolean> {
   if (!existsSync(file)) return false
   const [, port] = /listen: "127\.0\.0\.1:(\d+)"/.exec(readFileSync(file, 'utf8')) ?? []
-  return port !== undefined && (await greetingAt(Number(port))).includes(`"${server}"`)
+  return (
+    port !== undefined && (await greetingAt(Number(port))).includes(`"server_name":"${server}"`)
+  )
 }

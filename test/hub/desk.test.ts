@@ -135,7 +135,7 @@ describe.skipIf(!findServer())('a table at a hub', () => {
     const owner = await join(ticket, 'owner', 'OWNER222')
     await openStreams(owner)
     await jetstream(owner).publish('w.BN3D6RSU', 'one')
-    await at.hub.kill()
+    await at.hub.messages.kill()
     await expect.poll(async () => at.hub.tables().catch(() => -1), { timeout: 8000 }).toBe(1)
     const again = await join(ticket, 'owner', 'OWNER222')
     const { state } = await (await jetstreamManager(again)).streams.info('W')
