@@ -28,3 +28,11 @@ test('N16: a second ballot about the same serving must replace the standing one'
   await notebook.sealBallot(elsewhere)
   expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4 + 4)
 })
+
+test('a ballot from a phone of one’s own is kept whatever number of 32 bits its phone drew', async () => {
+  const notebook = await notebookAtTheTable()
+  const cameBy = { way: 'slip', nonce: 0xffffffff, revision: 255 } as const
+  await notebook.sealBallot({ ...ballot, cameBy })
+  const kept = (await notebook.wholeTrial('trial-1'))?.ballots.at(-1)
+  expect(kept?.cameBy).toEqual(cameBy)
+})

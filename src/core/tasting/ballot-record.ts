@@ -17,8 +17,8 @@ const cameByShape = z.discriminatedUnion('way', [
   /** By a slip from a taster's own phone; what looked odd about it is said. */
   z.strictObject({
     way: z.literal('slip'),
-    /** Which phone it was, and the how manieth word of it: the same return is taken once. */
-    nonce: wholeShape,
+    /** Which phone it was, drawn in 32 bits, and the how manieth word of it: the same return is taken once. */
+    nonce: z.number().check(z.int(), z.gte(0), z.lte(0xffffffff)),
     revision: wholeShape,
     odd: z.exactOptional(noteShape),
   }),

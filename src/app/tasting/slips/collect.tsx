@@ -1,7 +1,8 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { TextArea } from '@/app/kit/field/text-area.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { FileButton } from '@/app/kit/press/file-button.tsx'
+import { useWatched } from '@/app/kit/press/use-watched.ts'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import { returnRefusalText } from '@/core/wording/tasting/slip-text.ts'
 import { Camera } from './camera.tsx'
@@ -35,6 +36,9 @@ export function Collect() {
   const [scanning, setScanning] = useState(false)
   const [pasted, setPasted] = useState('')
   const [took, setTook] = useState<TookIn[]>([])
+  const [empty, setEmpty] = useState(false)
+  const turn = useRef(Promise.resolve())
+  const watch = useWatched()
   if (!slips) return null
   const { host } = slips
   if (!host) return <p>Nothing was handed out yet, so nothing can come back.</p>
@@ -44,6 +48,23 @@ export function Collect() {
   }
   const takeLines = async (text: string) => {
     for (const line of text.split(/\s+/).filter(Boolean)) await take(line)
+  }
+  /** One return after another, whichever way they come: each is held against what is in by then. */
+  const inTurn = (work: () => Promise<void>): Promise<void> => {
+    const done = turn.current.then(work)
+    turn.current = done.catch(() => undefined)
+    return done
+  }
+  /** The field is free for the next link at once; what could not be kept comes back into it. */
+  const takePasted = () => {
+    const text = pasted.trim()
+    setEmpty(text === '')
+    setPasted('')
+    const taken = inTurn(() => takeLines(text)).catch((failure: unknown) => {
+      setPasted((since) => [text, since].filter(Boolean).join('\n'))
+      throw failure
+    })
+    watch(taken)
   }
   const takeFiles = async (files: File[]) => {
     for (const file of files) {
@@ -61,11 +82,15 @@ export function Collect() {
   return (
     <div className={styles.stack}>
       {scanning ? (
-        <Camera onText={take} onStop={() => setScanning(false)} />
+        <Camera onText={(text) => inTurn(() => take(text))} onStop={() => setScanning(false)} />
       ) : (
         <div className={styles.actions}>
           <Button onPress={() => setScanning(true)}>Scan ballots</Button>
-          <FileButton accept="image/*,.txt,text/plain" multiple onFiles={takeFiles}>
+          <FileButton
+            accept="image/*,.txt,text/plain"
+            multiple
+            onFiles={(files) => inTurn(() => takeFiles(files))}
+          >
             Take files or pictures
           </FileButton>
         </div>
@@ -74,24 +99,23 @@ export function Collect() {
         {last ? <p className={own.came}>{tookInText(last)}</p> : null}
       </div>
       {last?.came === 'other-answers' ? (
-        <Button onPress={() => take(last.text, true)}>Take these for {last.name}</Button>
+        <Button onPress={() => inTurn(() => take(last.text, true))}>
+          Take these for {last.name}
+        </Button>
       ) : null}
       <TextArea
         label="A link that was sent"
         rows={2}
         value={pasted}
-        onValue={setPasted}
+        onValue={(text) => {
+          setPasted(text)
+          setEmpty(false)
+        }}
         maxLength={20_000}
+        problem={empty ? 'Paste the link that a taster sent.' : undefined}
       />
       <div className={styles.actions}>
-        <Button
-          onPress={async () => {
-            await takeLines(pasted)
-            setPasted('')
-          }}
-        >
-          Take it in
-        </Button>
+        <Button onPress={takePasted}>Take it in</Button>
       </div>
       <p className={styles.quiet}>
         Scores stay covered. A second scan of the same ballot does nothing.

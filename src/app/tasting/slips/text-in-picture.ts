@@ -66,9 +66,13 @@ function decoded(picture: Picture | null): string | null {
   }
 }
 
+/** The longer side to which a picture is brought for its last try: the modules of a code that fills it have some ten pixels. */
+const lastTryPixels = 1000
+
 /**
- * The text of a scan code in a picture; null where none is found. The picture as it is, then its middle square twice as large
- * with its greys stretched.
+ * The text of a scan code in a picture; null where none is found. The picture as it is; its middle square twice as large with
+ * its greys stretched; then the whole of it, brought to one size, stretched too: a large photo whose grain is smoothed so, or a
+ * small one whose code stands at its edge.
  */
 export function textInPicture(
   source: CanvasImageSource,
@@ -81,5 +85,12 @@ export function textInPicture(
   const side = Math.min(width, height)
   const middle = { x: (width - side) / 2, y: (height - side) / 2, width: side, height: side }
   const picture = pixelsOf(source, middle, side < 1000 ? 2 : 1)
-  return decoded(picture && stretched(picture))
+  const inTheMiddle = decoded(picture && stretched(picture))
+  if (inTheMiddle !== null) return inTheMiddle
+  const all = pixelsOf(
+    source,
+    { x: 0, y: 0, width, height },
+    lastTryPixels / Math.max(width, height),
+  )
+  return decoded(all && stretched(all))
 }
