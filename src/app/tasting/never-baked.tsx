@@ -7,6 +7,7 @@ import styles from '@/app/tasting/seat/tasting.module.css'
 import { bakes } from '@/core/session/bakes.ts'
 import { dayClosed, dayMissing } from '@/core/session/day-missing.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
+import { blindBaker } from '@/core/tasting/baker-blind.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { unbakedCodesText } from '@/core/wording/bench/day-missing-text.ts'
 import { useTable } from './tasting-context.ts'
@@ -32,7 +33,7 @@ export function NeverBaked({ children }: { children: ReactNode }) {
     <section className={styles.stack}>
       <PageHeading>Tasting</PageHeading>
       <Notice kind="caution" title="Before the first taster sits down">
-        <p>{unbakedCodesText(codes)}</p>
+        <p>{unbakedCodesText(codes, blindBaker(plan, events) !== null)}</p>
         <div className={styles.actions}>
           <LinkButton href={`#/trial/${whole.trial.id}/bench`}>To the bench</LinkButton>
           <Button

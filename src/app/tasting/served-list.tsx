@@ -3,6 +3,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { servingDues } from '@/core/session/serving-dues.ts'
+import { blindBaker } from '@/core/tasting/baker-blind.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { servingDueText } from '@/core/wording/bench/serving-due-text.ts'
 import { clockTime } from '@/core/wording/words/civil-time.ts'
@@ -18,7 +19,10 @@ export function ServedList() {
   const log = useTableLog()
   const plan = planOfSession(whole, session)
   if (plan.serving !== 'as-baked') return null
-  const turns = servingDues(session, plan, eventsOfSession(whole.events, session.id))
+  const events = eventsOfSession(whole.events, session.id)
+  const turns = servingDues(session, plan, events)
+  // Whoever drew the pieces from the oven knows them by the minute.
+  const timed = blindBaker(plan, events) === null
   const next = turns.find(({ servedAt }) => servedAt === null)
   const served = turns.filter(({ servedAt }) => servedAt !== null).length
   const time = (at: number) => clockTime(at, session.zone)
@@ -39,8 +43,8 @@ export function ServedList() {
           <li key={turn.id} className={turn.id === next?.id ? styles.turnNext : ''}>
             <b>{turn.code}</b>
             <span className={styles.quiet}>
-              {turn.flight === null ? 'warm-up' : `flight ${turn.flight}`},{' '}
-              {servingDueText(turn, time)}
+              {turn.flight === null ? 'warm-up' : `flight ${turn.flight}`}
+              {timed ? `, ${servingDueText(turn, time)}` : turn.servedAt === null ? '' : ', served'}
             </span>
           </li>
         ))}

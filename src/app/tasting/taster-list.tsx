@@ -2,6 +2,8 @@ import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import type { TasterState } from '@/core/tasting/tasting-state.ts'
+import { bakerAmong } from '@/core/trial/baker-tastes.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { useTable } from './tasting-context.ts'
 import { useTableLog } from './use-table-log.ts'
@@ -15,7 +17,8 @@ const presenceText: Record<TasterState['presence'], string> = {
 
 /** Everybody who may taste, with how many of their ballots are in; who did not come or had to go is marked, not forgotten. */
 export function TasterList() {
-  const { whole, state } = useTable()
+  const { whole, session, state } = useTable()
+  const baker = bakerAmong(planOfSession(whole, session))
   const open = state.seal === 'not-begun' || state.seal === 'sealed'
   return (
     <LedgerTable
@@ -29,7 +32,10 @@ export function TasterList() {
       ]}
       rows={state.tasters.map((taster) => ({
         key: taster.tasterId,
-        head: tasterName(taster.tasterId, whole.kitchen),
+        head:
+          taster.tasterId === baker?.tasterId
+            ? `${tasterName(taster.tasterId, whole.kitchen)}, who bakes`
+            : tasterName(taster.tasterId, whole.kitchen),
         cells: [
           `${presenceText[taster.presence]}${taster.knows ? ', not blind' : ''}`,
           `${taster.answered} / ${taster.expected}`,

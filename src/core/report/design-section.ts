@@ -16,6 +16,7 @@ import type { ReportSection, TableBlock } from './report-block.ts'
 export function designSection(whole: WholeTrial): ReportSection {
   const plan = planInForce(whole)
   const unit = unitOf(plan)
+  const baker = plan.tasters.filter((taster) => taster.baker)
   const knowing = plan.tasters.filter(({ knows }) => knows)
   const names = (tasters: typeof plan.tasters) =>
     listText(tasters.map(({ tasterId }) => tasterName(tasterId, whole.kitchen)))
@@ -33,7 +34,10 @@ export function designSection(whole: WholeTrial): ReportSection {
           { term: 'Held', text: heldText(plan) },
           {
             term: 'Tasters',
-            text: plan.tasters.length === 0 ? 'none' : names(plan.tasters),
+            text:
+              plan.tasters.length === 0
+                ? 'none'
+                : `${names(plan.tasters)}${baker.length > 0 ? `; ${names(baker)} baked` : ''}`,
           },
           {
             term: 'Blind',

@@ -72,9 +72,15 @@ export const planShape = z.strictObject({
   /** Pieces that stand in the oven together. */
   placesPerLoad: countTo(most.placesPerLoad),
   plannedSessions: countTo(most.plannedSessions),
-  tasters: listOf(z.strictObject({ tasterId: idShape, knows: z.boolean() }), {
-    most: most.tasters,
-  }),
+  tasters: listOf(
+    z.strictObject({
+      tasterId: idShape,
+      knows: z.boolean(),
+      /** Who of them bakes; `false` where it was said that they do not. */
+      baker: z.exactOptional(z.boolean()),
+    }),
+    { most: most.tasters },
+  ),
   tastersTalk: z.boolean(),
   keyKeptBy: z.enum(['baker', 'helper']),
   pairsOfHands: countTo(most.pairsOfHands),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { tastingTrial } from '../../journeys/tasting-trial.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { atTheTable, kindsIn, openedAt } from './opened.tsx'
 
@@ -118,4 +119,26 @@ test('a sealed ballot is voided by who and why, counts for nothing and is asked 
   const ballots = (await notebook.wholeTrial('trial-1'))?.ballots ?? []
   const voided = ballots.find(({ change }) => change?.voids)
   expect(ballots.find(({ id }) => id === voided?.replaces)?.answers).toEqual(voided?.answers)
+})
+
+test('a baker who tastes blind sees no code beside a letter; their own look at the key is kept and ends their blindness', async () => {
+  const tasters = ['club-1', 'club-2'].map((tasterId, at) => ({
+    ...{ tasterId, knows: false, baker: at === 0 },
+  }))
+  const whole = tastingTrial({ tasters, keyKeptBy: 'baker' })
+  const codes = whole.sessions[0]?.dealt.servings.map(({ code }) => code) ?? []
+  const seen = () => codes.filter((code) => document.body.textContent?.includes(code))
+  const { notebook, screen } = await openedAt('trial/trial-1/bench', whole)
+  const key = screen.getByText('Which code goes on which piece')
+  await expect.element(key).toBeInTheDocument()
+  key.element().closest('details')?.setAttribute('open', '')
+  const look = screen.getByRole('button', { name: 'I bake and look: I no longer taste blind' })
+  await expect.element(look).toBeInTheDocument()
+  expect(codes).toHaveLength(4)
+  expect(seen()).toEqual([])
+  look.element().dispatchEvent(new MouseEvent('click', { bubbles: true }))
+  await expect.poll(seen).toEqual(codes)
+  expect(await kindsIn(notebook)).toEqual(['peeked'])
+  location.hash = `#/${tasting}`
+  await expect.element(screen.getByText('awaited, not blind')).toBeVisible()
 })

@@ -9,18 +9,22 @@ import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import { logLook } from '@/app/services/log-look.ts'
 import { useServices } from '@/app/services/services.ts'
 import { servingKey } from '@/core/session/serving-key.ts'
+import { blindBaker } from '@/core/tasting/baker-blind.ts'
 import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
+import { keyCoveredText } from '@/core/wording/bench/key-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { RunnerList } from './runner-list.tsx'
 
 /** Which code goes on which piece, folded away until the pieces are plated; it can be printed for a helper. */
 export function ServingKey() {
-  const { whole, session, plan, covered, unknown } = useBench()
+  const { whole, session, plan, covered, unknown, events, log } = useBench()
   const { notebook } = useServices()
   const [printing, setPrinting] = useState(false)
   const [shown, setShown] = useState(false)
-  const helped = plan.keyKeptBy === 'helper'
+  const baker = blindBaker(plan, events)
+  // Where cups were shuffled no letter tells a level, and whoever weighs plates too.
+  const helped = plan.keyKeptBy === 'helper' || (baker !== null && !unknown)
   if ((covered && !unknown) || onShuffledPlates(plan)) return null
   if (session.dealt.servings.length === 0 && session.dealt.sets.length === 0) return null
   return (
@@ -29,18 +33,33 @@ export function ServingKey() {
       <div className={styles.entry}>
         <p className={styles.then}>
           {helped && !shown
-            ? 'A helper keeps the key, so it is not shown here: print it for them, face down, or let them look.'
+            ? keyCoveredText(baker !== null)
             : 'For whoever plates and carries, and for no eye that scores.'}
         </p>
         {helped && !shown ? (
-          <Button
-            onPress={async () => {
-              await logLook(notebook, whole, 'a helper keeps the key and does not taste')
-              setShown(true)
-            }}
-          >
-            I am the helper and do not taste
-          </Button>
+          <>
+            <Button
+              onPress={async () => {
+                await logLook(notebook, whole, 'a helper keeps the key and does not taste')
+                setShown(true)
+              }}
+            >
+              I am the helper and do not taste
+            </Button>
+            {baker === null ? null : (
+              <Button
+                onPress={() =>
+                  log({
+                    kind: 'peeked',
+                    about: { kind: 'taster', id: baker },
+                    reason: 'the baker looked at the key and no longer tastes blind',
+                  })
+                }
+              >
+                I bake and look: I no longer taste blind
+              </Button>
+            )}
+          </>
         ) : (
           <>
             {plan.serving === 'as-baked' ? <RunnerList /> : null}

@@ -10,6 +10,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { About, Event } from '@/core/session/event-record.ts'
 import { lasts, unsealedSessions } from '@/core/session/lasting.ts'
+import { blindBaker } from '@/core/tasting/baker-blind.ts'
 import { eventText } from '@/core/wording/bench/event-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
@@ -83,7 +84,7 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
 
 /** What a line is about: a dough or piece by its tab, a taster by initials, a serving by its code. */
 function LogMark({ about: { kind, id } }: { about: About }) {
-  const { whole, session } = useBench()
+  const { whole, session, plan, events } = useBench()
   switch (kind) {
     case 'batch':
     case 'piece':
@@ -92,6 +93,7 @@ function LogMark({ about: { kind, id } }: { about: About }) {
       return <b>{tasterName(id, whole.kitchen)}</b>
     case 'serving':
       // Its code alone: which dough it is of stands nowhere beside it.
+      if (blindBaker(plan, events) !== null) return <b>a piece</b>
       return <b>{session.dealt.servings.find((each) => each.id === id)?.code}</b>
     default:
       return null

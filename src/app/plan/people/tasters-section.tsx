@@ -1,4 +1,5 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
+import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { TellApartFields } from '@/app/plan/asked/tell-apart-fields.tsx'
 import { RoomFor } from '@/app/plan/field/room-for.tsx'
@@ -6,8 +7,9 @@ import styles from '@/app/plan/levels/levels-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { withTaster } from '@/core/plan-edits/people/tasters.ts'
+import { withBaker, withTaster } from '@/core/plan-edits/people/tasters.ts'
 import { most } from '@/core/record/most.ts'
+import { bakerAmong } from '@/core/trial/baker-tastes.ts'
 import { AddTaster } from './add-taster.tsx'
 import { AtTableFields } from './at-table-fields.tsx'
 
@@ -21,6 +23,7 @@ const answers = [
 export function TastersSection() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const chosen = usePlanPage((page) => page.plan.tasters)
+  const baker = usePlanPage((page) => bakerAmong(page.plan))
   const talk = usePlanPage((page) => page.plan.tastersTalk)
   const keptBy = usePlanPage((page) => page.plan.keyKeptBy)
   const { change } = usePlanActions()
@@ -53,6 +56,24 @@ export function TastersSection() {
         <AddTaster />
       </RoomFor>
       <TroubleHere at="/tasters" />
+      {chosen.length === 0 ? null : (
+        <SelectField
+          label="The baker among them"
+          hint="Who bakes and tastes blind sees no code beside a letter anywhere."
+          value={baker?.tasterId ?? ''}
+          options={[
+            { value: '', label: 'the baker does not taste' },
+            ...tasters.flatMap(({ id, initials }) =>
+              chosen.some(({ tasterId }) => tasterId === id)
+                ? [{ value: id, label: initials }]
+                : [],
+            ),
+          ]}
+          onValue={(tasterId) =>
+            change((plan) => withBaker(plan, tasterId === '' ? null : tasterId))
+          }
+        />
+      )}
       <TellApartFields />
       <AtTableFields />
       <Switch

@@ -3,6 +3,7 @@ import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Remedy } from '@/core/fairness/remedy.ts'
 import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
 import { madeItem } from './made-item.ts'
 
 /** Who scores, what they know and hear, and how much a mouth is asked: only where somebody tastes. */
@@ -14,7 +15,8 @@ export function tastingItems(plan: Plan): FairnessItem[] {
     const remedies: Remedy[] = [{ code: 'tasters-silent' }]
     items.push(madeItem('tasters-talk', { ...bare, remedies, path: '/tastersTalk' }))
   }
-  if (plan.keyKeptBy === 'baker') {
+  // Shuffled plates have no key.
+  if (plan.keyKeptBy === 'baker' && !onShuffledPlates(plan)) {
     const remedies: Remedy[] = [{ code: 'helper-keeps-key' }]
     items.push(madeItem('key-keeper', { ...bare, remedies, path: '/keyKeptBy' }))
   }

@@ -40,7 +40,9 @@ export function missingAtTableText({ neverBaked, answers }: DayMissing): string 
   return `Still missing of the baking day: ${listText(parts)}.`
 }
 
-/** Before the first ballot: codes whose pieces the log never had in the oven. */
-export function unbakedCodesText(codes: readonly string[]): string {
+/** Before the first ballot: codes whose pieces the log never had in the oven; where the baker tastes blind, how many alone. */
+export function unbakedCodesText(codes: readonly string[], bakerIsBlind: boolean): string {
+  if (bakerIsBlind)
+    return `By the log ${countText(codes.length, 'piece')} ${codes.length === 1 ? 'was' : 'were'} never in the oven. Nobody should wait for what does not come.`
   return `By the log ${codes.length === 1 ? 'a piece was' : 'some pieces were'} never in the oven: ${listText(codes.toSorted())}. Nobody should wait for what does not come.`
 }

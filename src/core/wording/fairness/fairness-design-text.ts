@@ -1,4 +1,5 @@
 import type { ItemOf } from '@/core/fairness/fairness-item.ts'
+import { bakerTastesBlind } from '@/core/trial/baker-tastes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText, plainNumber, withUnit } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
@@ -87,7 +88,10 @@ export const designSentences: Sentences<
     `When tasted, the levels are ${rangeText(item.data, 0, 'min')} out of the oven on average, ${sizeText(item, 0)} % apart.`,
   'several-hands': (_, plan) =>
     `${asSentenceStart(countText(plan.pairsOfHands, 'pair'))} of hands work the doughs.`,
-  'key-keeper': () => 'The baker keeps the key and serves.',
+  'key-keeper': (_, plan) =>
+    bakerTastesBlind(plan)
+      ? 'The baker keeps the key and is to taste blind: a helper has to plate, or both cannot be.'
+      : 'The baker keeps the key and serves.',
   'knowing-tasters': (item) =>
     `${item.data.knowing} of ${item.data.tasters} tasters ${item.data.knowing === 1 ? 'knows' : 'know'} which is which.`,
   'tasters-talk': () => 'The tasters talk while they score.',
