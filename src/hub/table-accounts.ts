@@ -38,7 +38,7 @@ export function tableClaims(operator: KeyPair, keys: TableKeys, now: number, rep
     limits: { ...unlimited, conn: connections, leaf: 0 },
     signing_keys: parts.map(scope),
     imports: [
-      ...[...sends, asked].map((subject) => ({ ...service(subject), account: owner })),
+      ...[...sends, 'h.*', asked].map((subject) => ({ ...service(subject), account: owner })),
       { ...heard, account: owner },
     ],
   })
@@ -51,7 +51,7 @@ export function tableClaims(operator: KeyPair, keys: TableKeys, now: number, rep
     signing_keys: [keys.signers.owner],
     // The server reads past it; by it the hub knows which accounts belong to a table.
     guests: { work, tasters },
-    exports: [...['w.*', 'k.*', 'b.*', asked].map(service), heard],
+    exports: [...['w.*', 'k.*', 'b.*', 'h.*', asked].map(service), heard],
   }
   const helping = partNames.filter((part) => part !== 'taster')
   return [

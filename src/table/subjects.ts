@@ -20,6 +20,9 @@ export function sendsUnder(part: Part, login: string): string | null {
   return letter && `${letter}.${login}`
 }
 
+/** Where a login says that it is there; it is heard by the owner alone and kept nowhere. */
+export const hereUnder = (login: string): string => `h.${login}`
+
 /** The subject of one piece of what a login is sent. Each piece holds its newest state alone. */
 export const noticeUnder = (login: string, piece: number): string => `n.${login}.${piece}`
 
@@ -28,8 +31,8 @@ export const askedUnder = (login: string, piece: number): string =>
   `$JS.API.DIRECT.GET.${streams.notices}.${noticeUnder(login, piece)}`
 
 /**
- * What a login of a part may do, everything else being refused by the server: send under its own subject, ask for its own
- * pieces, hear them and the answers to itself. `login` may be the server's own template for the name of whoever logs in.
+ * What a login of a part may do, everything else being refused by the server: send under its own subject, say that it is
+ * there, ask for its own pieces, hear them and the answers to itself. `login` may be the server's own template for the name of whoever logs in.
  */
 export function permissionsOf(part: Part, login: string) {
   const under = sendsUnder(part, login)
@@ -37,6 +40,7 @@ export function permissionsOf(part: Part, login: string) {
     pub: {
       allow: [
         ...(under === null ? [] : [under]),
+        hereUnder(login),
         `$JS.API.DIRECT.GET.${streams.notices}.n.${login}.*`,
       ],
     },
