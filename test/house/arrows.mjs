@@ -23,7 +23,7 @@ const worked = [
 ]
 const judged = [...worked, 'core/house', 'core/fairness', 'core/findings', 'core/learned']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
-const keeping = [...core, 'trial-file', 'notebook', 'slip']
+const keeping = [...core, 'trial-file', 'notebook', 'slip', 'slip/host']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
 
 /** Packages that only faces and keepers of data may use; the core knows none of them. */
@@ -95,6 +95,12 @@ export const arrows = [
   {
     folder: 'slip',
     may: [...base, 'core/trial', ...seal],
+    packages: [...screenPackages, ...storePackages],
+  },
+  /** The host's side: slips given out of a trial, and what comes back taken in through the notebook's own calls. */
+  {
+    folder: 'slip/host',
+    may: [...core, 'trial-file', 'notebook', 'slip'],
     packages: [...screenPackages, ...storePackages],
   },
   {

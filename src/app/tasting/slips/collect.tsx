@@ -5,10 +5,11 @@ import { FileButton } from '@/app/kit/press/file-button.tsx'
 import { useWatched } from '@/app/kit/press/use-watched.ts'
 import styles from '@/app/tasting/seat/tasting.module.css'
 import { returnRefusalText } from '@/core/wording/tasting/slip-text.ts'
+import type { TookIn } from '@/slip/host/take-in-return.ts'
 import { Camera } from './camera.tsx'
 import own from './slips.module.css'
 import { useSlips } from './use-slips.ts'
-import { type TookIn, useTakeIn } from './use-take-in.ts'
+import { useTakeIn } from './use-take-in.ts'
 
 /** What came of a scan, said large: who is in, what was known already, what was refused and why. Never a score. */
 function tookInText(took: TookIn): string {

@@ -1,43 +1,9 @@
 import { useServices } from '@/app/services/services.ts'
 import { useTable } from '@/app/tasting/tasting-context.ts'
-import { sealOf } from '@/core/seal/sealed.ts'
-import { eventsOfSession } from '@/core/session/effective-events.ts'
-import type { Ballot } from '@/core/tasting/ballot-record.ts'
-import { servingByCode } from '@/core/tasting/blind-view.ts'
-import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
-import { oddReturnText } from '@/core/wording/tasting/slip-text.ts'
-import { tasterName } from '@/core/wording/words/taster-name.ts'
-import type { NewBallot } from '@/notebook/notebook.ts'
-import type { ReturnSlip } from '@/slip/return-slip.ts'
-import {
-  againstTaken,
-  type HostOfSlips,
-  type IssuedSlip,
-  oddOfReturn,
-  type ReturnRefusal,
-  readBack,
-} from '@/slip/take-return.ts'
+import { type TookIn, takeInReturn } from '@/slip/host/take-in-return.ts'
+import type { HostOfSlips } from '@/slip/take-return.ts'
 
-/** What came of one scan, for the line under the camera. */
-export type TookIn =
-  | {
-      came: 'in' | 'replaced' | 'already-in' | 'older' | 'late'
-      name: string
-      count: number
-      of: number
-      odd: string
-    }
-  | { came: 'other-answers'; name: string; text: string }
-  | { came: 'refused'; reason: ReturnRefusal | 'nobody-of-that-name'; initials: string }
-
-/** What a slip answers, without the taster: what the notebook then keeps as one ballot. */
-type SlipBallot = Pick<NewBallot, 'about' | 'answers'> &
-  Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode'>>
-
-/**
- * Takes a scanned, pasted or sent return in: refused with its reason, known already, or kept ballot by ballot. The same return
- * twice is one. Answers of another phone for the same taster are taken only when the host says so (`anyway`).
- */
+/** Takes returns into the session at the table, against the trial as it stands at that moment. */
 export function useTakeIn(): (
   host: HostOfSlips,
   text: string,
@@ -45,138 +11,8 @@ export function useTakeIn(): (
 ) => Promise<TookIn> {
   const { notebook } = useServices()
   const { whole: shown, session } = useTable()
-  const trialId = shown.trial.id
   return async (host, text, anyway = false) => {
-    const read = readBack(text, host)
-    if (!read.ok) return { came: 'refused', reason: read.reason, initials: '' }
-    const { back, issued } = read
-    const whole = (await notebook.wholeTrial(trialId)) ?? shown
-    const tasterId = issued.tasterId ?? idOf(back.initials, whole.kitchen)
-    if (tasterId === undefined)
-      return { came: 'refused', reason: 'nobody-of-that-name', initials: back.initials }
-    const name = tasterName(tasterId, whole.kitchen)
-    const ballots = whole.ballots.filter(({ sessionId }) => sessionId === session.id)
-    const slips = ballots.flatMap(({ tasterId: whose, cameBy }) =>
-      cameBy?.way === 'slip' ? [{ tasterId: whose, ...cameBy }] : [],
-    )
-    const stands = effectiveBallots(ballots).filter((one) => one.tasterId === tasterId)
-    const known = againstTaken(back, tasterId, slips)
-    const elsewhere = known === 'first' && stands.length > 0
-    if ((known === 'other-answers' || elsewhere) && !anyway)
-      return { came: 'other-answers', name, text }
-    const all = answeredOf(back, issued, session.id, (code) => servingByCode(session, code)?.id)
-    const told = {
-      name,
-      count: back.servings.length,
-      of: issued.codes.length,
-      odd: oddReturnText(oddOfReturn(back)),
-    }
-    if (known === 'older') return { came: 'older', ...told }
-    const isOwn = (ballot: Ballot, { about }: SlipBallot) =>
-      ballot.about.id === about.id &&
-      ballot.about.kind === about.kind &&
-      ballot.tasterId === tasterId
-    const open = all.filter(
-      (one) =>
-        !ballots.some(
-          (ballot) =>
-            isOwn(ballot, one) &&
-            ballot.cameBy?.way === 'slip' &&
-            ballot.cameBy.nonce === back.nonce &&
-            (ballot.cameBy.revision === back.revision || says(ballot, one)),
-        ),
-    )
-    if (open.length === 0) return { came: 'already-in', ...told }
-    const seal = sealOf(whole, session.id)
-    const over = seal === 'closed' || seal === 'unsealed'
-    const by = { trialId, sessionId: session.id, tasterId }
-    for (const one of open) {
-      const before = over ? undefined : stands.find((ballot) => isOwn(ballot, one))
-      const because =
-        known === 'replaces'
-          ? 'a later word of the same phone'
-          : 'taken from another phone by the host'
-      await notebook.sealBallot({
-        ...by,
-        ...one,
-        cameBy: {
-          way: 'slip',
-          nonce: back.nonce,
-          revision: back.revision,
-          ...(told.odd === '' ? {} : { odd: told.odd }),
-        },
-        ...(before
-          ? {
-              replaces: before.id,
-              change: { by: known === 'replaces' ? 'the taster' : 'the host', because },
-            }
-          : {}),
-        ...(over ? { late: true } : {}),
-      })
-    }
-    const about = { kind: 'taster', id: tasterId } as const
-    const heard = eventsOfSession(whole.events, session.id).some(
-      (event) => event.kind === 'allergens-heard' && event.about.id === tasterId,
-    )
-    if (back.heardAllergens && !heard)
-      await notebook.log({ trialId, sessionId: session.id, kind: 'allergens-heard', about })
-    return { came: over ? 'late' : known === 'replaces' || anyway ? 'replaced' : 'in', ...told }
+    const whole = (await notebook.wholeTrial(shown.trial.id)) ?? shown
+    return await takeInReturn(notebook, whole, session.id, host, text, anyway)
   }
-}
-
-function idOf(
-  initials: string,
-  kitchen: readonly { id: string; kind: string }[],
-): string | undefined {
-  const asked = initials.trim().toLowerCase()
-  return kitchen.find(
-    (thing) =>
-      thing.kind === 'taster' &&
-      'initials' in thing &&
-      String(thing.initials).toLowerCase() === asked,
-  )?.id
-}
-
-function says(ballot: Ballot, one: SlipBallot): boolean {
-  const told = ({ answers, pickedCode, words }: SlipBallot) =>
-    JSON.stringify([answers, pickedCode ?? null, words ?? null])
-  return told(ballot) === told(one)
-}
-
-/** The ballots that a return stands for, with the ids that only the host knows. */
-function answeredOf(
-  back: ReturnSlip,
-  issued: IssuedSlip,
-  sessionId: string,
-  servingId: (code: string) => string | undefined,
-): SlipBallot[] {
-  const issuedAt = issued.issuedMinute * 60_000
-  const servings = back.servings.flatMap(
-    ({ place, answers, words, startedSeconds }): SlipBallot[] => {
-      const id = servingId(issued.codes[place] ?? '')
-      if (id === undefined) return []
-      return [
-        {
-          about: { kind: 'serving', id },
-          startedAt: Math.round(issuedAt + startedSeconds * 1000),
-          answers: answers.map((answer, at) => ({
-            ...answer,
-            responseId: issued.responseIds[at] ?? '',
-          })),
-          ...(words === '' ? {} : { words }),
-        },
-      ]
-    },
-  )
-  const usual: SlipBallot[] =
-    back.usual === null
-      ? []
-      : [
-          {
-            about: { kind: 'session', id: sessionId },
-            answers: [],
-            ...(back.usual === 'no-idea' ? {} : { pickedCode: issued.codes[back.usual] ?? '' }),
-          },
-        ]
-  return [...servings, ...usual]
 }
