@@ -160,6 +160,14 @@ export function createNotebook(
       const { takeInNew } = await import('./take-in-new.ts')
       return await takeInNew(store, services, text)
     }),
+    takeEntry: tell(async (...given) => {
+      const { takeEntry } = await import('./take-entry.ts')
+      return await takeEntry(store, ...given)
+    }),
+    takeCopy: tell(async (...given) => {
+      const { takeCopy } = await import('./take-copy.ts')
+      await takeCopy(store, ...given)
+    }),
     backUp: tell(async (work) => {
       const { backUp } = await import('./back-up.ts')
       return await backUp(store, now(), work)

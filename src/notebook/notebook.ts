@@ -21,6 +21,7 @@ import type { DoughToMakeAgain } from './make-again.ts'
 import type { RestoreRecord, WouldRestore } from './restore-record.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
+import type { ArrivingEntry, TookEntry } from './take-entry.ts'
 import type { TurnedOver } from './turn-over.ts'
 
 /** A ballot as a taster seals it: the notebook adds id, device, count and time. */
@@ -148,6 +149,17 @@ export interface Notebook {
   openSample(text: string): Promise<ImportOutcome>
   /** Takes what is new in a trial's file into the trial that stands here under the same id. */
   takeInNew(text: string): Promise<TakenIn>
+  /** Takes one entry of another device's log in, as it came over an open table; the same again changes nothing. */
+  takeEntry(
+    trialId: string,
+    entry: ArrivingEntry,
+    laterMilliseconds: number,
+  ): Promise<TookEntry>
+  /**
+   * Takes in what the baker's device says of a trial that this one helps with, however often. What this device wrote and has
+   * not handed over yet (`waiting`, ids) stays as it is here.
+   */
+  takeCopy(copy: WholeTrial, waiting: ReadonlySet<string>): Promise<void>
   /** All trials, kitchen, settings and photos as one zip, and back. Undefined when it was stopped. */
   backUp(work?: LongWork): Promise<BackedUp | undefined>
   restore(zip: Blob, work?: LongWork & { name?: string }): Promise<RestoreOutcome>

@@ -9,7 +9,7 @@ import { namedKitchen, storedTrial } from './stored-trial.ts'
 /**
  * A trial as it stands now, from what was read of it before: whatever says the same is the very object that was held, and
  * only the rest is read and checked. Where nothing was written since, only the kitchen's things are looked at. Else most records are never changed once they are written, so their ids tell; the trial
- * itself, the plan that is or was in force, a session with a dough made again or plates turned, and the kitchen's things are looked at anew. With nothing held of this trial it is read whole.
+ * itself, the plan that is or was in force, a session with a dough made again or unsealed, and the kitchen's things are looked at anew. With nothing held of this trial it is read whole.
  */
 export async function renewedTrial(
   store: Store,
@@ -26,7 +26,7 @@ export async function renewedTrial(
   const list = <Item extends { id: string }>(table: Table<Item, string>, before: readonly Item[]) =>
     itemsNow(table, trialId, before, inForce)
   const events = await list(store.events, held.events)
-  // A session is changed by a dough made again or by turned plates alone, which its log says.
+  // A session is changed by a dough made again, or at the unsealing: by turned plates, or as a helper's copy is completed.
   const remade = new Set(
     events.flatMap((event) =>
       event.sessionId !== null && (event.kind === 'made-again' || turns(event))
@@ -50,7 +50,7 @@ export async function renewedTrial(
   })
 }
 
-const turns = (event: Event) => event.kind === 'unsealed' && event.turned !== undefined
+const turns = (event: Event) => event.kind === 'unsealed'
 
 /**
  * Whether nothing of a trial was written since it was held: every change of a trial raises its revision, and the number of

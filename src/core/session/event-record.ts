@@ -21,6 +21,11 @@ const stamped = {
   at: atShape,
   zone: zoneShape,
   about: aboutShape,
+  /**
+   * Of an entry that came over an open table from a device whose clock stands otherwise: how many milliseconds the baker's clock
+   * stands later, below zero earlier. `at` is told by the baker's clock then.
+   */
+  clockLater: z.exactOptional(z.number().check(z.int())),
   /** The event this one replaces; a `void` event takes that one back without a replacement. */
   corrects: z.exactOptional(idShape),
 }
