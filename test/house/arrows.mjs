@@ -108,6 +108,12 @@ export const arrows = [
     may: ['core/record', 'core/table', 'slip'],
     packages: [...screenPackages, ...storePackages],
   },
+  /** Between a notebook and a table: records out of it and into it, by its own calls; with a store of its own. */
+  {
+    folder: 'table/exchange',
+    may: [...keeping, 'table'],
+    packages: screenPackages.concat('dexie-react-hooks'),
+  },
   {
     folder: 'hub',
     may: ['core/record', 'core/table', 'slip', 'table'],

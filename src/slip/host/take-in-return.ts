@@ -34,8 +34,14 @@ type SlipBallot = Pick<NewBallot, 'about' | 'answers'> &
   Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode'>>
 
 /**
+ * What is done where answers of the same taster came another way before. `ask`: nothing is taken until the host says so. `anyway`:
+ * the host said so, they are replaced. `where-none-stands`: what is new is taken, what stands stays.
+ */
+export type AgainstOthers = 'ask' | 'anyway' | 'where-none-stands'
+
+/**
  * Takes a scanned, pasted or sent return in: refused with its reason, known already, or kept ballot by ballot. The same return
- * twice is one. Answers of another phone for the same taster are taken only when the host says so (`anyway`).
+ * twice is one.
  */
 export async function takeInReturn(
   notebook: Notebook,
@@ -43,7 +49,7 @@ export async function takeInReturn(
   sessionId: string,
   host: HostOfSlips,
   text: string,
-  anyway = false,
+  against: AgainstOthers = 'ask',
 ): Promise<TookIn> {
   const read = readBack(text, host)
   if (!read.ok) return { came: 'refused', reason: read.reason, initials: '' }
@@ -62,9 +68,8 @@ export async function takeInReturn(
   const stands = effectiveBallots(ballots).filter((one) => one.tasterId === tasterId)
   const known = againstTaken(back, tasterId, slips)
   const elsewhere = known === 'first' && stands.length > 0
-  if ((known === 'other-answers' || elsewhere) && !anyway)
-    return { came: 'other-answers', name, text }
-  const all = answeredOf(back, issued, session.id, (code) => servingByCode(session, code)?.id)
+  const others = known === 'other-answers' || elsewhere
+  if (others && against === 'ask') return { came: 'other-answers', name, text }
   const told = {
     name,
     count: back.servings.length,
@@ -74,7 +79,13 @@ export async function takeInReturn(
   if (known === 'older') return { came: 'older', ...told }
   const isOwn = (ballot: Ballot, { about }: SlipBallot) =>
     ballot.about.id === about.id && ballot.about.kind === about.kind && ballot.tasterId === tasterId
-  const open = all.filter(
+  const all = answeredOf(back, issued, session.id, (code) => servingByCode(session, code)?.id)
+  const elsewise = ({ cameBy }: Ballot) => cameBy?.way !== 'slip' || cameBy.nonce !== back.nonce
+  const allowed =
+    against === 'where-none-stands'
+      ? all.filter((one) => !stands.some((ballot) => isOwn(ballot, one) && elsewise(ballot)))
+      : all
+  const open = allowed.filter(
     (one) =>
       !ballots.some(
         (ballot) =>
@@ -84,7 +95,10 @@ export async function takeInReturn(
           (ballot.cameBy.revision === back.revision || says(ballot, one)),
       ),
   )
-  if (open.length === 0) return { came: 'already-in', ...told }
+  if (open.length === 0)
+    return allowed.length < all.length
+      ? { came: 'other-answers', name, text }
+      : { came: 'already-in', ...told }
   const seal = sealOf(whole, session.id)
   const over = seal === 'closed' || seal === 'unsealed'
   const by = { trialId, sessionId: session.id, tasterId }
@@ -118,7 +132,7 @@ export async function takeInReturn(
   )
   if (back.heardAllergens && !heard)
     await notebook.log({ trialId, sessionId: session.id, kind: 'allergens-heard', about })
-  return { came: over ? 'late' : known === 'replaces' || anyway ? 'replaced' : 'in', ...told }
+  return { came: over ? 'late' : known === 'replaces' || others ? 'replaced' : 'in', ...told }
 }
 
 function idOf(

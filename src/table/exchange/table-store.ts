@@ -28,7 +28,12 @@ export interface OwnTable {
   master: Uint8Array
   openedAt: number
   invited: Invited[]
-  /** The last number that a notice of this table had: they only rise. */
+}
+
+/** What is counted of a table that this device opened. */
+export interface TableCounts {
+  trialId: string
+  /** The last number that a notice had: they only rise. */
   notices: number
   /** Messages that did not open, or were none. */
   foreign: number
@@ -85,6 +90,7 @@ export interface Waiting {
 /** What a device keeps of open tables, apart from the notebook: it goes into no file and no backup. */
 export class TableStore extends Dexie {
   declare own: Table<OwnTable, string>
+  declare counts: Table<TableCounts, string>
   declare heard: Table<HeardSeat, string>
   declare joined: Table<JoinedTable, string>
   declare waiting: Table<Waiting, [string, number]>
@@ -92,7 +98,7 @@ export class TableStore extends Dexie {
   constructor(name = 'evenhand-tables') {
     super(name, { chromeTransactionDurability: 'strict' })
     this.version(1).stores({
-      ...{ own: 'trialId', heard: 'key, trialId' },
+      ...{ own: 'trialId', counts: 'trialId', heard: 'key, trialId' },
       ...{ joined: 'table', waiting: '[table+count], table' },
     })
   }

@@ -13,6 +13,6 @@ export function useTakeIn(): (
   const { whole: shown, session } = useTable()
   return async (host, text, anyway = false) => {
     const whole = (await notebook.wholeTrial(shown.trial.id)) ?? shown
-    return await takeInReturn(notebook, whole, session.id, host, text, anyway)
+    return await takeInReturn(notebook, whole, session.id, host, text, anyway ? 'anyway' : 'ask')
   }
 }

@@ -1,0 +1,115 @@
+import { jwtAuthenticator, type NatsConnection, wsconnect } from '@nats-io/nats-core'
+import { WebSocket } from 'ws'
+import { createNotebook } from '@/notebook/create-notebook.ts'
+import type { Notebook, OpenNotebook } from '@/notebook/notebook.ts'
+import { runJoinedTable } from '@/table/exchange/joined-table.ts'
+import { invite, keepJoinedTable, keepOwnTable, linkOf } from '@/table/exchange/open-table.ts'
+import { runOwnTable } from '@/table/exchange/own-table.ts'
+import type { Running, TableServices } from '@/table/exchange/services.ts'
+import { TableStore } from '@/table/exchange/table-store.ts'
+import type { Login, Ticket } from '@/table/invite-login.ts'
+import { readInvitation } from '@/table/invitation.ts'
+import type { Part } from '@/table/subjects.ts'
+
+
+let names = 0
+let drawn = 0
+
+/** One device of a table: its notebook, what it keeps of tables, and its way to the hub. */
+export interface Device {
+  notebook: OpenNotebook
+  services: TableServices
+  /** Every frame that came to it and went from it, as text of one sign a byte. */
+  frames: string[]
+  failures: unknown[]
+  running: Running | null
+}
+
+/** A device with an empty notebook. `clockLater`: how much its clock stands later than this machine's. */
+export function newDevice({ address }: Ticket, { clockLater = 0 } = {}): Device {
+  const name = `table-device-${++names}`
+  const now = () => Date.now() + clockLater
+  const newId = () => `${name}-${++drawn}`
+  const notebook = createNotebook(name, { now, zone: 'Europe/Rome', newId, newSeed: () => 7 })
+  const frames: string[] = []
+  const failures: unknown[] = []
+  const services: TableServices = {
+    ...{ notebook, now, store: new TableStore(`${name}-tables`) },
+    draw: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
+    connect: (_, login) => listenedConnection(address, login, frames),
+    onFailure: (failure) => failures.push(failure),
+  }
+  return { notebook, services, frames, failures, running: null }
+}
+
+const hub = { page: 'http://evenhand.test/', account: '', seed: '' }
+
+/** The device opens a table for a trial of its notebook. */
+export async function opens(device: Device, trialId: string, ticket: Ticket): Promise<void> {
+  const own = await keepOwnTable(device.services, trialId, ticket, hub)
+  device.running = runOwnTable(device.services, own)
+}
+
+/** Invites a device and has it join by the link alone. Gives the login's name. */
+export async function joins(
+  owner: Device,
+  trialId: string,
+  guest: Device,
+  part: Part,
+  { tasterId = null as string | null, sealed = true } = {},
+): Promise<string> {
+  const invited = await invite(owner.services, trialId, { part, tasterId, sealed })
+  const own = await owner.services.store.own.get(trialId)
+  if (!own) throw new Error('no table')
+  await joinsBy(guest, linkOf(own, invited))
+  return invited.login.name
+}
+
+/** Joins by a link, as a second device with the same code would too. */
+export async function joinsBy(guest: Device, link: string): Promise<void> {
+  const [page = '', text = ''] = link.split('#/join/')
+  const read = readInvitation(text)
+  if (!read.ok) throw new Error(read.reason)
+  await keepJoinedTable(guest.services, page, text, read.invitation)
+  await comesBack(guest)
+}
+
+/** Runs the device's part of its table, new or again. */
+export async function comesBack(guest: Device): Promise<void> {
+  const [joined] = await guest.services.store.joined.toArray()
+  if (!joined) throw new Error('joined nothing')
+  guest.running = runJoinedTable(guest.services, joined)
+}
+
+export async function goesOffline(device: Device): Promise<void> {
+  await device.running?.stop()
+  device.running = null
+}
+
+export const waitingAt = (device: Device) => device.services.store.waiting.count()
+
+export async function wholeOf(notebook: Notebook, trialId: string) {
+  const whole = await notebook.wholeTrial(trialId)
+  if (!whole) throw new Error('no such trial')
+  return whole
+}
+
+/** A connection as the app makes it, and every frame that comes over it, one sign a byte. */
+async function listenedConnection(
+  address: string,
+  { name, claim, seed }: Login,
+  frames: string[],
+): Promise<NatsConnection> {
+  return await wsconnect({
+    servers: address,
+    authenticator: jwtAuthenticator(claim, new TextEncoder().encode(seed)),
+    inboxPrefix: `_INBOX.${name}`,
+    reconnect: false,
+    timeout: 4000,
+    wsFactory: async (url) => {
+      const socket = new WebSocket(url, { origin: 'http://evenhand.test' })
+      socket.on('message', (data: Buffer) => frames.push(Buffer.from(data).toString('latin1')))
+      return { socket: socket as unknown as globalThis.WebSocket, encrypted: false }
+    },
+  })
+}
