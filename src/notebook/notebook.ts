@@ -150,11 +150,7 @@ export interface Notebook {
   /** Takes what is new in a trial's file into the trial that stands here under the same id. */
   takeInNew(text: string): Promise<TakenIn>
   /** Takes one entry of another device's log in, as it came over an open table; the same again changes nothing. */
-  takeEntry(
-    trialId: string,
-    entry: ArrivingEntry,
-    laterMilliseconds: number,
-  ): Promise<TookEntry>
+  takeEntry(trialId: string, entry: ArrivingEntry, laterMilliseconds: number): Promise<TookEntry>
   /**
    * Takes in what the baker's device says of a trial that this one helps with, however often. What this device wrote and has
    * not handed over yet (`waiting`, ids) stays as it is here.

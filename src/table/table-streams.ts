@@ -9,20 +9,25 @@ const mostBytes = 32_768
 const mebibyte = 1024 * 1024
 
 /**
- * Makes the streams of a table, once: what is sent waits there for the owner, and nobody, the owner included, can take a message
+ * Makes the streams of a table where they are not there yet: what is sent waits there for the owner, and nobody, the owner included, can take a message
  * back singly. Of notices each piece keeps its newest state. The four together stay within what a table may keep. `replicas` is that
  * of the ticket: in how many places the hub keeps each.
  */
 export async function openStreams(owner: NatsConnection, replicas = 1): Promise<void> {
   const manager = await jetstreamManager(owner)
   const entries = { [streams.work]: 'w.*', [streams.key]: 'k.*', [streams.ballots]: 'b.*' }
-  for (const [name, subject] of Object.entries(entries))
+  const there = new Set<string>()
+  for await (const name of manager.streams.names()) there.add(name)
+  for (const [name, subject] of Object.entries(entries)) {
+    if (there.has(name)) continue
     await manager.streams.add({
       ...{ name, subjects: [subject], retention: RetentionPolicy.Limits },
       ...{ storage: StorageType.File, discard: DiscardPolicy.New, discard_new_per_subject: true },
       ...{ max_msgs_per_subject: mostWaiting, max_msg_size: mostBytes, max_bytes: 12 * mebibyte },
       ...{ deny_delete: true, duplicate_window: 120_000_000_000, num_replicas: replicas },
     })
+  }
+  if (there.has(streams.notices)) return
   await manager.streams.add({
     ...{ name: streams.notices, subjects: ['n.>'], retention: RetentionPolicy.Limits },
     ...{ storage: StorageType.File, discard: DiscardPolicy.Old, allow_direct: true },

@@ -23,7 +23,7 @@ const worked = [
 ]
 const judged = [...worked, 'core/house', 'core/fairness', 'core/findings', 'core/learned']
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
-const keeping = [...core, 'trial-file', 'notebook', 'slip', 'slip/host']
+const keeping = [...core, 'trial-file', 'notebook', 'slip', 'slip-host']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
 
 /** Packages that only faces and keepers of data may use; the core knows none of them. */
@@ -99,7 +99,7 @@ export const arrows = [
   },
   /** The host's side: slips given out of a trial, and what comes back taken in through the notebook's own calls. */
   {
-    folder: 'slip/host',
+    folder: 'slip-host',
     may: [...core, 'trial-file', 'notebook', 'slip'],
     packages: [...screenPackages, ...storePackages],
   },
@@ -110,8 +110,8 @@ export const arrows = [
   },
   /** Between a notebook and a table: records out of it and into it, by its own calls; with a store of its own. */
   {
-    folder: 'table/exchange',
-    may: [...keeping, 'table'],
+    folder: 'exchange',
+    may: [...keeping, 'core/table', 'table'],
     packages: screenPackages.concat('dexie-react-hooks'),
   },
   {

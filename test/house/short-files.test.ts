@@ -23,7 +23,6 @@ const reasons: Readonly<Record<string, readonly string[]>> = {
   ],
   'one question of the core, which its asker in another room does not answer': [
     'src/core/clock-plan/begun-seconds.ts',
-    'src/core/seal/breaks-seal.ts',
     'src/core/statistics/distributions/largest-modulus.ts',
   ],
   'one act that changes a plan': ['src/core/plan-edits/take-out/put-back-parts.ts'],

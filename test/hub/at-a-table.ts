@@ -1,16 +1,19 @@
 import { jwtAuthenticator, type NatsConnection, wsconnect } from '@nats-io/nats-core'
 import { WebSocket } from 'ws'
+import { doneField, ownReturn, responseIdAt } from '@/app/own/own-state.ts'
+import { putOut, runJoinedTable } from '@/exchange/joined-table.ts'
+import { invite, keepJoinedTable, keepOwnTable, linkOf } from '@/exchange/open-table.ts'
+import { runOwnTable } from '@/exchange/own-table.ts'
+import type { Running, TableServices } from '@/exchange/services.ts'
+import { TableStore } from '@/exchange/table-store.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { Notebook, OpenNotebook } from '@/notebook/notebook.ts'
-import { runJoinedTable } from '@/table/exchange/joined-table.ts'
-import { invite, keepJoinedTable, keepOwnTable, linkOf } from '@/table/exchange/open-table.ts'
-import { runOwnTable } from '@/table/exchange/own-table.ts'
-import type { Running, TableServices } from '@/table/exchange/services.ts'
-import { TableStore } from '@/table/exchange/table-store.ts'
-import type { Login, Ticket } from '@/table/invite-login.ts'
+import { type BallotSlip, readSlip } from '@/slip/ballot-slip.ts'
+import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
+import { bytesOfReturn } from '@/slip/return-slip.ts'
 import { readInvitation } from '@/table/invitation.ts'
+import type { Login, Ticket } from '@/table/invite-login.ts'
 import type { Part } from '@/table/subjects.ts'
-
 
 let names = 0
 let drawn = 0
@@ -113,3 +116,34 @@ async function listenedConnection(
     },
   })
 }
+
+/** The ballot that a taster's device was sent; null while there is none. */
+export async function slipAt(device: Device): Promise<BallotSlip | null> {
+  const [joined] = await device.services.store.joined.toArray()
+  const bytes = joined?.notice?.slip ? bytesOfLinkText(joined.notice.slip) : null
+  const read = bytes && readSlip(bytes)
+  return read?.ok ? read.slip : null
+}
+
+/** The taster seals the first servings of the slip, `through` of them by now, and hands their ballots over. */
+export async function tastes(device: Device, through: number): Promise<void> {
+  const slip = await slipAt(device)
+  const [joined] = await device.services.store.joined.toArray()
+  if (!slip || !joined) throw new Error('no slip')
+  const texts: Record<string, string> = { nonce: String(nonceOf(joined.seat)), heard: 'yes' }
+  const at = slip.issuedMinute * 60_000 + 90_000
+  for (const code of slip.codes.slice(0, through)) {
+    const answers = slip.questions.map((_, place) => ({
+      responseId: responseIdAt(place),
+      value: 6,
+    }))
+    texts[doneField(code)] = JSON.stringify({ answers, words: '', startedAt: at, sealedAt: at + 9 })
+  }
+  const back = ownReturn(slip, { ...texts, acts: String(through) })
+  const text = linkTextOf(bytesOfReturn(back, slip.key))
+  const entry = { kind: 'ballots' as const, text }
+  await putOut(device.services.store, joined.table, [{ entry, eventId: null }])
+}
+
+const nonceOf = (seat: string) =>
+  [...seat].reduce((number, sign) => (number * 31 + sign.charCodeAt(0)) >>> 0, 7)

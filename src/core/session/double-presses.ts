@@ -10,7 +10,8 @@ export interface DoublePress {
 const once = new Set<Event['kind']>([
   ...(['step-started', 'hands-off', 'step-stopped', 'step-skipped'] as const),
   ...(['bake-in', 'bake-out', 'browned', 'served', 'present', 'declined', 'left'] as const),
-  ...(['tasting-closed', 'unsealed', 'lock', 'day-closed', 'made-again'] as const),
+  // The lock is no press: each notebook writes it of itself beside the first mix.
+  ...(['tasting-closed', 'unsealed', 'day-closed', 'made-again'] as const),
 ])
 
 /** What two presses must share to be the same press. */

@@ -1,9 +1,9 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { useServices } from '@/app/services/services.ts'
 import { useTable } from '@/app/tasting/tasting-context.ts'
-import { giveOut, slipsKey } from '@/slip/host/give-out.ts'
 import { hostOfTexts } from '@/slip/kept-host.ts'
 import type { HostOfSlips } from '@/slip/take-return.ts'
+import { giveOut, slipsKey } from '@/slip-host/give-out.ts'
 
 export interface SlipsOfSession {
   /** Null until the first slip is given out. */

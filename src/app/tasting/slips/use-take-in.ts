@@ -1,7 +1,7 @@
 import { useServices } from '@/app/services/services.ts'
 import { useTable } from '@/app/tasting/tasting-context.ts'
-import { type TookIn, takeInReturn } from '@/slip/host/take-in-return.ts'
 import type { HostOfSlips } from '@/slip/take-return.ts'
+import { type TookIn, takeInReturn } from '@/slip-host/take-in-return.ts'
 
 /** Takes returns into the session at the table, against the trial as it stands at that moment. */
 export function useTakeIn(): (

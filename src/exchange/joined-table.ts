@@ -1,6 +1,6 @@
 import { liveQuery } from 'dexie'
-import { type Invitation, readInvitation } from '@/table/invitation.ts'
 import { messagesAt } from '@/table/hub-code.ts'
+import { type Invitation, readInvitation } from '@/table/invitation.ts'
 import { Guest } from './guest.ts'
 import { holdLine } from './held-line.ts'
 import type { Entry } from './messages.ts'
@@ -69,4 +69,3 @@ export function runJoinedTable(services: TableServices, joined: JoinedTable): Ru
     },
   }
 }
-

@@ -33,16 +33,20 @@ export async function readArriving(
     while (!ended.aborted) {
       const last = new Map<string, number>()
       const batch = await consumer.fetch({ max_messages: together, expires: waitMilliseconds })
+      const end = () => batch.stop()
+      ended.addEventListener('abort', end, { once: true })
       for await (const message of batch) {
         const storedAt = message.time.getTime()
         await take({ subject: message.subject, data: message.data, storedAt })
         message.ack()
         last.set(message.subject, message.seq)
       }
-      for (const [filter, seq] of last) await manager.streams.purge(stream, { filter, seq: seq + 1 })
+      ended.removeEventListener('abort', end)
+      for (const [filter, seq] of last)
+        await manager.streams.purge(stream, { filter, seq: seq + 1 })
     }
   }
-  const end = async (stream: string) => {
+  const keepReading = async (stream: string) => {
     while (!ended.aborted) {
       try {
         await read(stream)
@@ -53,5 +57,5 @@ export async function readArriving(
       }
     }
   }
-  await Promise.all(names.map(end))
+  await Promise.all(names.map(keepReading))
 }

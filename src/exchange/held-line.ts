@@ -10,7 +10,7 @@ export type AtLine = (connection: NatsConnection, ended: AbortSignal) => Promise
 
 /** Holds a line to the hub as a login: tries until it comes about, does `atLine` with it, and tries anew when it was cut. */
 export function holdLine(
-  { connect }: Pick<TableServices, 'connect'>,
+  { connect, onFailure }: Pick<TableServices, 'connect' | 'onFailure'>,
   address: string,
   login: Login,
   atLine: AtLine,
@@ -47,6 +47,7 @@ export function holdLine(
       const why = await once().catch((failure: unknown) => failure)
       if (stopped.signal.aborted) return
       const next = isRefusal(why) ? 'refused' : 'away'
+      if (next === 'away' && why instanceof Error && !isOfLine(why)) onFailure(why)
       tell(next)
       await paused(pauseMilliseconds[next], stopped.signal)
     }
@@ -69,6 +70,12 @@ export function holdLine(
 const isRefusal = (failure: unknown) =>
   failure instanceof Error &&
   /authori[sz]ation|authentication|expired|revoked/i.test(`${failure.name} ${failure.message}`)
+
+/** That the line did not come about, was cut, or nobody answered on it in time: no failure, it is tried again. */
+const isOfLine = ({ name }: Error) =>
+  /^(Connection|Timeout|ClosedConnection|DrainingConnection|Request|Protocol)Error$|^NoResponders/.test(
+    name,
+  )
 
 function untilAborted(signal: AbortSignal): Promise<void> {
   return new Promise((done) => signal.addEventListener('abort', () => done(), { once: true }))

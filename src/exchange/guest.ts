@@ -2,6 +2,7 @@ import type { NatsConnection } from '@nats-io/nats-core'
 import { liveQuery } from 'dexie'
 import { saysEverySeconds } from '@/core/table/presence.ts'
 import { noReceipt, waiting } from '@/core/table/receipt.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { Invitation } from '@/table/invitation.ts'
 import { askedUnder, hereUnder, noticeUnder, sendsUnder } from '@/table/subjects.ts'
 import { answered } from './answered.ts'
@@ -21,6 +22,8 @@ const againMilliseconds = 15_000
 export class Guest {
   private readonly pieces = new Map<number, Map<number, string>>()
   private applied = 0
+  /** The copy that was taken in last, and what of it stayed as this device wrote it. */
+  private last: { whole: WholeTrial; kept: ReadonlySet<string> } | null = null
   private asked = 0
   private work: Promise<void> = Promise.resolve()
   private readonly login: string
@@ -31,12 +34,7 @@ export class Guest {
   private readonly invitation: Invitation
   private readonly wrapped: Wrapped
 
-  constructor(
-    services: TableServices,
-    table: string,
-    invitation: Invitation,
-    wrapped: Wrapped,
-  ) {
+  constructor(services: TableServices, table: string, invitation: Invitation, wrapped: Wrapped) {
     this.services = services
     this.table = table
     this.invitation = invitation
@@ -121,6 +119,7 @@ export class Guest {
         .delete()
     })
     await this.apply(line, { ...joined, notice })
+    await this.settle()
   }
 
   /** Takes the copy in once all its pieces are there; asks for those that are not. */
@@ -138,6 +137,14 @@ export class Guest {
     }
     const whole = copyOfPieces(texts.map((text) => text ?? ''))
     if (!whole) return
+    await this.takeIn(whole)
+    this.applied = copy.version
+    this.pieces.clear()
+    await this.services.store.joined.update(this.table, { trialId: whole.trial.id })
+  }
+
+  /** What was written here and has not come to the owner yet stays as it is. */
+  private async takeIn(whole: WholeTrial): Promise<void> {
     const { store, notebook } = this.services
     const rows = await store.waiting.where({ table: this.table }).toArray()
     const joined = await store.joined.get(this.table)
@@ -145,11 +152,21 @@ export class Guest {
     const here = await notebook.wholeTrial(whole.trial.id)
     // Written here and not even put out yet: it waits too.
     const unsent = here ? ownEntries(here, device, joined?.putOut ?? 0) : []
-    const ids = [...rows.flatMap(({ eventId }) => eventId ?? []), ...unsent.map((e) => e.eventId)]
-    await notebook.takeCopy(whole, new Set(ids))
-    this.applied = copy.version
-    this.pieces.clear()
-    await store.joined.update(this.table, { trialId: whole.trial.id })
+    const kept = new Set([
+      ...rows.flatMap(({ eventId }) => eventId ?? []),
+      ...unsent.map(({ eventId }) => eventId),
+    ])
+    await notebook.takeCopy(whole, kept)
+    this.last = { whole, kept }
+  }
+
+  /** Of an entry that is in by now the owner's word stands here too. */
+  private async settle(): Promise<void> {
+    const { store } = this.services
+    if (!this.last || this.last.kept.size === 0) return
+    const rows = await store.waiting.where({ table: this.table }).toArray()
+    const waits = new Set(rows.map(({ eventId }) => eventId))
+    if ([...this.last.kept].some((id) => !waits.has(id))) await this.takeIn(this.last.whole)
   }
 
   private async sayHere(line: NatsConnection): Promise<void> {
@@ -159,10 +176,7 @@ export class Guest {
     const subject = hereUnder(this.login)
     const said = { seat: joined.seat, sentAt: now(), written: joined.written }
     const outside = { table: this.table, subject, count: 0 }
-    line.publish(
-      subject,
-      await this.wrapped.fromDevice.close(outside, JSON.stringify(said)),
-    )
+    line.publish(subject, await this.wrapped.fromDevice.close(outside, JSON.stringify(said)))
   }
 
   /** Sends what waits, in its order: what this line has not carried yet, what is missing, and what was not answered for long. */

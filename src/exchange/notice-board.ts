@@ -3,7 +3,7 @@ import { sessionUnsealed } from '@/core/seal/sealed.ts'
 import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { giveOut } from '@/slip/host/give-out.ts'
+import { giveOut } from '@/slip-host/give-out.ts'
 import { noticeUnder } from '@/table/subjects.ts'
 import { answered } from './answered.ts'
 import { paused } from './held-line.ts'
@@ -34,11 +34,7 @@ export class NoticeBoard {
   private readonly trialId: string
   private readonly line: NatsConnection
 
-  constructor(
-    services: TableServices,
-    trialId: string,
-    line: NatsConnection,
-  ) {
+  constructor(services: TableServices, trialId: string, line: NatsConnection) {
     this.services = services
     this.trialId = trialId
     this.line = line
@@ -157,8 +153,9 @@ export class NoticeBoard {
 /** The next number of a notice or a copy of this table. */
 async function nextNotice(store: TableStore, trialId: string): Promise<number> {
   return await store.transaction('rw', store.counts, async () => {
-    const counts = (await store.counts.get(trialId)) ?? { trialId, notices: 0, foreign: 0 }
-    await store.counts.put({ ...counts, notices: counts.notices + 1 })
-    return counts.notices + 1
+    const kept = await store.counts.get(trialId)
+    const notices = (kept?.notices ?? 0) + 1
+    await store.counts.put({ trialId, notices, foreign: kept?.foreign ?? 0 })
+    return notices
   })
 }

@@ -49,8 +49,8 @@ export interface HeardSeat {
   lastHeardAt: number
   /** How many entries it says that it has written. */
   written: number
-  /** How much later the owner's clock stands, in milliseconds. */
-  clockLater: number
+  /** How much later the hub's clock stands, in milliseconds; null before its first entry. */
+  clockLater: number | null
   refused: { count: number; reason: string }[]
 }
 

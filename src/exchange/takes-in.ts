@@ -5,15 +5,15 @@ import { sendsUnder } from '@/table/subjects.ts'
 import { hereShape, readMessage, sentShape } from './messages.ts'
 import type { Arrived } from './read-arriving.ts'
 import type { TableServices } from './services.ts'
-import { takeBallots } from './take-ballots.ts'
 import { type HeardSeat, heardKey, type Invited } from './table-store.ts'
+import { takeBallots } from './take-ballots.ts'
 import { wrappedBy } from './wrapped.ts'
 
 /** What the owner's device does with what arrives: proves it, takes it in through the notebook, and counts it. */
 export class TakesIn {
   private work: Promise<void> = Promise.resolve()
   /** How much later the owner's clock stands than the hub's, by the message that took least time. */
-  private hubLater: number | null = null
+  private hubLater: number
 
   private readonly services: TableServices
   private readonly trialId: string
@@ -24,7 +24,9 @@ export class TakesIn {
     services: TableServices,
     trialId: string,
     answer: (login: string) => void,
+    hubLater: number | null,
   ) {
+    this.hubLater = hubLater ?? Number.POSITIVE_INFINITY
     this.services = services
     this.trialId = trialId
     this.answer = answer
@@ -60,7 +62,7 @@ export class TakesIn {
     const { name } = invited.login
     const { seat, sentAt, entry } = message
     const later = clockOffset([{ writtenAt: sentAt, arrivedAt: storedAt }]) ?? 0
-    this.hubLater = Math.min(this.hubLater ?? Number.POSITIVE_INFINITY, now() - storedAt)
+    this.hubLater = Math.min(this.hubLater, now() - storedAt)
     const before = await this.heardOf(name, seat)
     const clockLater = Math.min(before?.clockLater ?? Number.POSITIVE_INFINITY, later)
     const receipt = before?.receipt ?? noReceipt
@@ -140,6 +142,6 @@ export class TakesIn {
 
 const unheard = (trialId: string, login: string, seat: string): HeardSeat => ({
   ...{ key: heardKey(trialId, login, seat), trialId, login, seat },
-  ...{ receipt: noReceipt satisfies Receipt, lastHeardAt: 0, written: 0, clockLater: 0 },
+  ...{ receipt: noReceipt satisfies Receipt, lastHeardAt: 0, written: 0, clockLater: null },
   refused: [],
 })

@@ -1,10 +1,10 @@
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Notebook } from '@/notebook/notebook.ts'
-import { slipsKey } from '@/slip/host/give-out.ts'
-import { takeInReturn } from '@/slip/host/take-in-return.ts'
 import { hostOfTexts } from '@/slip/kept-host.ts'
 import { headOfReturn } from '@/slip/return-slip.ts'
 import { bytesOfScan } from '@/slip/take-return.ts'
+import { slipsKey } from '@/slip-host/give-out.ts'
+import { takeInReturn } from '@/slip-host/take-in-return.ts'
 import type { Entry } from './messages.ts'
 
 /** Takes a taster's ballots in, or that they do not taste. Gives why it was not taken, or null. */

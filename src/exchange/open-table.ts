@@ -64,7 +64,11 @@ export function linkOf({ ticket, table }: OwnTable, { part, login, secret }: Inv
 }
 
 /** From now on nothing of a login is taken in. That the hub lets it in no more is asked of the hub besides. */
-export async function revoke({ store, now }: Opening, trialId: string, login: string): Promise<void> {
+export async function revoke(
+  { store, now }: Opening,
+  trialId: string,
+  login: string,
+): Promise<void> {
   await store.own
     .where('trialId')
     .equals(trialId)
