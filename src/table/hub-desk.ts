@@ -30,7 +30,8 @@ export async function openTable(
   const answer = await askedOf(connect, code, now, deskSubjects.open, JSON.stringify(keys))
   if (!answer.ok) return answer
   const { page, replicas } = answer
-  const ticket = { address: messagesAt(page), page, replicas, accounts: keys.accounts, seeds }
+  const address = messagesAt(code.page)
+  const ticket = { address, page, replicas, accounts: keys.accounts, seeds }
   return { ok: true, ticket }
 }
 

@@ -4,9 +4,9 @@ import type { Part } from './subjects.ts'
 
 /** What a hub gives to the owner of a table: where it is, and the keys that may let others in. It is kept like a password. */
 export interface Ticket {
-  /** Where its messages go, such as wss://hub.example/. */
+  /** Where the owner's messages go, such as wss://hub.example/: as the owner's own page reaches the hub. */
   address: string
-  /** Address of the app beside the hub, which guests open. */
+  /** Address of the app beside the hub, which guests open. Their messages go to `messagesAt(page)`, which may be another address. */
   page: string
   /** In how many places the hub keeps each stream: 1, or 3 where three servers stand together. */
   replicas: number

@@ -1,8 +1,10 @@
 import { jetstreamManager } from '@nats-io/jetstream'
-import type { NatsConnection } from '@nats-io/nats-core'
+import { headers, type NatsConnection } from '@nats-io/nats-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { findServer } from '@/hub/find-server.ts'
 import { troubleText } from '@/hub/hub-trouble.ts'
+import { deskSubjects } from '@/table/desk-asks.ts'
+import { mostEnvelopeBytes } from '@/table/envelope.ts'
 import { inviteLogin } from '@/table/invite-login.ts'
 import { askedUnder, noticeUnder } from '@/table/subjects.ts'
 import { closeStreams, openStreams } from '@/table/table-streams.ts'
@@ -73,13 +75,27 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
       ...['INFO', 'PURGE', 'DELETE', 'UPDATE', 'SNAPSHOT', 'MSG.GET', 'MSG.DELETE'].flatMap((api) =>
         ['B', 'W', 'K', 'N'].map((name) => `$JS.API.STREAM.${api}.${name}`),
       ),
-      ...['CONSUMER.CREATE.B', 'CONSUMER.CREATE.N', 'CONSUMER.LIST.B', 'DIRECT.GET.N'].map(
-        (api) => `$JS.API.${api}`,
-      ),
+      ...[
+        'CREATE.B',
+        'CREATE.N',
+        'CREATE.B.me',
+        `CREATE.B.me.b.${names.other}`,
+        'DURABLE.CREATE.B.me',
+      ]
+        .concat(['LIST.B', 'NAMES.B', 'INFO.B.owner', 'DELETE.B.owner', 'MSG.NEXT.B.owner'])
+        .map((api) => `$JS.API.CONSUMER.${api}`),
+      ...['DIRECT.GET.N', 'DIRECT.GET.B', `DIRECT.GET.B.b.${names.other}`, 'STREAM.RESTORE.X']
+        .concat(['STREAM.LEADER.STEPDOWN.B', 'STREAM.PEER.REMOVE.B', 'META.LEADER.STEPDOWN'])
+        .concat(['SERVER.REMOVE', 'ACCOUNT.PURGE.X', 'STREAM.TEMPLATE.CREATE.X'])
+        .map((api) => `$JS.API.${api}`),
+      ...['$JS.ACK.B.owner.1.1.1.1.1', '$JS.FC.B', '_R_.X.Y', '_GR_.X', '$LDS.X'],
+      ...Object.values(deskSubjects),
     ]
     for (const subject of sends) taster.publish(subject, '{}')
     await taster.flush()
     const hears = ['>', 'b.>', 'w.*', 'n.>', noticeUnder(names.other, 0), '_INBOX.>', '$SYS.>', '*']
+      .concat([`b.${names.taster}`, `_INBOX.${names.other}.>`, '_R_.>', '$JS.>', '$JS.EVENT.>'])
+      .concat(['$JS.API.>', 'desk.>', 'k.*'])
     for (const subject of hears)
       taster.subscribe(subject, {
         callback: (failure, message) => {
@@ -121,6 +137,28 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     )
     expect(asked.string()).not.toContain('AK')
     await taster.close()
+  })
+
+  test('a header that would sweep a stream, and what is over the size, are refused; the line of the second ends', async () => {
+    const taster = await joinAs(hub.tickets[0], 'taster', names.taster)
+    const before = await counts()
+    for (const rollup of ['all', 'sub']) {
+      const head = headers()
+      head.set('Nats-Rollup', rollup)
+      const answer = await taster.request(`b.${names.taster}`, 'x', {
+        timeout: 4000,
+        headers: head,
+      })
+      expect(answer.json()).toMatchObject({ error: { description: 'rollup not permitted' } })
+    }
+    expect(await counts()).toEqual(before)
+    // The library would hold it back: told that the hub takes more, it sends it.
+    if (!taster.info) throw new Error('no word of the hub')
+    taster.info.max_payload = 1_000_000
+    const closed = taster.closed()
+    taster.publish(`b.${names.taster}`, new Uint8Array(mostEnvelopeBytes + 1))
+    expect(String(await closed)).toMatch(/payload/i)
+    expect(await counts()).toEqual(before)
   })
 
   test('nobody comes in without a login, from a foreign page, past its time or with more than its part', async () => {
