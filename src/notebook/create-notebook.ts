@@ -1,10 +1,9 @@
+import { Dexie } from 'dexie'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { asFailure } from './as-failure.ts'
-import { backupState, keepBackedUp } from './backup-state.ts'
 import { bookChoices, bookPage, newestBegun } from './book-page.ts'
-import { chainsOf } from './chains.ts'
 import { changeSettings } from './change-settings.ts'
 import { keepDraft } from './keep-draft.ts'
 import { makeReady } from './make-ready.ts'
@@ -12,11 +11,9 @@ import { storedSettings } from './next-counts.ts'
 import type { Notebook, OpenNotebook } from './notebook.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 import { closeOpen } from './open-plan.ts'
-import { renewedTrial } from './renewed-trial.ts'
 import type { NotebookServices } from './services.ts'
 import { type LateChain, Store } from './store.ts'
 import { storedSummaries } from './stored-summaries.ts'
-import { storedTrial } from './stored-trial.ts'
 
 /** The steps there have been so far, fetched when an older notebook is met. */
 export const presentSteps: LateChain = {
@@ -69,9 +66,13 @@ export function createNotebook(
   const writing = async () => (await import('./writing.ts')).writingOf(store, services)
   // Fetched ahead of the first press; one that still finds it missing says so itself.
   void writing().catch(() => undefined)
-  const whole = (trialId: string) =>
-    store.transaction('r', store.tables, () => storedTrial(store, trialId))
+  // What reads a whole trial is not needed on the first page. Waited for in a way that a live query still sees what it watches.
+  const whole = async (trialId: string) => {
+    const { storedTrial } = await Dexie.waitFor(import('./stored-trial.ts'))
+    return await store.transaction('r', store.tables, () => storedTrial(store, trialId))
+  }
   const renewed = async (trialId: string, held: WholeTrial | undefined) => {
+    const { renewedTrial } = await Dexie.waitFor(import('./renewed-trial.ts'))
     const found = await store.transaction('r', store.tables, () =>
       renewedTrial(store, trialId, held),
     )
@@ -84,7 +85,10 @@ export function createNotebook(
     summaries: tell((options) => storedSummaries(store, options)),
     bookPage: tell((asked) => bookPage(store, asked)),
     bookChoices: tell(() => bookChoices(store)),
-    chains: tell(async () => chainsOf(await storedSummaries(store, { archived: true }))),
+    chains: tell(async () => {
+      const lines = await storedSummaries(store, { archived: true })
+      return (await import('./chains.ts')).chainsOf(lines)
+    }),
     newestBegun: tell((most) => newestBegun(store, most)),
     wholeTrial: tell((trialId, held) =>
       held === undefined ? whole(trialId) : renewed(trialId, held ?? undefined),
@@ -180,8 +184,14 @@ export function createNotebook(
       const { wouldRestore } = await import('./would-restore.ts')
       return await wouldRestore(store, services, zip, work)
     }),
-    backupState: tell(() => backupState(store)),
-    keepBackedUp: tell((at) => keepBackedUp(store, at)),
+    backupState: tell(async () => {
+      const { backupState } = await Dexie.waitFor(import('./backup-state.ts'))
+      return await backupState(store)
+    }),
+    keepBackedUp: tell(async (at) => {
+      const { keepBackedUp } = await import('./backup-state.ts')
+      await keepBackedUp(store, at)
+    }),
     restoreRecord: tell(async () => {
       const { storedRestoreRecord } = await import('./restore-record.ts')
       return await storedRestoreRecord(store)

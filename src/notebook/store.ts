@@ -13,7 +13,6 @@ import type { Chain } from '@/trial-file/migration.ts'
 import { NotebookFailure } from './notebook-failure.ts'
 import type { Settings } from './settings-record.ts'
 import type { Summary } from './summary-record.ts'
-import { upgradeStored } from './upgrade-stored.ts'
 
 /** This device's running number: the last one given out. */
 export interface LastCount {
@@ -115,7 +114,9 @@ export class Store extends Dexie {
     this.version(to)
       .stores(tablesOf[to] ?? {})
       .upgrade(async (transaction: Transaction) => {
-        const { migrations } = await Dexie.waitFor(chain.load())
+        const [{ migrations }, { upgradeStored }] = await Dexie.waitFor(
+          Promise.all([chain.load(), import('./upgrade-stored.ts')]),
+        )
         const step = migrations.find((each) => each.to === to)
         if (!step) throw new Error(`no migration leads to version ${to}`)
         await upgradeStored(transaction, step)

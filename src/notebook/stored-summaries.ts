@@ -2,7 +2,6 @@ import { Dexie } from 'dexie'
 import { newestFirst } from './book-order.ts'
 import { isDamaged } from './notebook-failure.ts'
 import type { Store } from './store.ts'
-import { storedTrial } from './stored-trial.ts'
 import { type Summary, summaryShape } from './summary-record.ts'
 
 /**
@@ -22,7 +21,9 @@ export async function summaryNow(
 
 /** What makes a line is loaded when one is missing: a visit that finds all of them stored needs none of it. */
 async function madeAnew(store: Store, trialId: string): Promise<Summary | undefined> {
-  const { summaryOf } = await Dexie.waitFor(import('./summary-of.ts'))
+  const [{ summaryOf }, { storedTrial }] = await Dexie.waitFor(
+    Promise.all([import('./summary-of.ts'), import('./stored-trial.ts')]),
+  )
   const whole = await storedTrial(store, trialId)
   return whole && summaryOf(whole)
 }

@@ -38,7 +38,8 @@ const rooms = (folder: string) => [
 
 test('the tree in DEVELOPERS.md names every room of the core and every part of the app, and no other', () => {
   const core = [...tree.matchAll(/^ {2}([a-z-]+) /gm)].map(([, name = '']) => name)
-  expect(core.toSorted()).toEqual(rooms('src/core').toSorted())
+  expect(core).toHaveLength(rooms('src/core').length)
+  expect(new Set(core)).toEqual(new Set(rooms('src/core')))
   const app = tree.match(/^src\/app .*$/m)?.[0] ?? ''
   expect(rooms('src/app').filter((name) => !new RegExp(`\\b${name}\\b`).test(app))).toEqual([])
   const test = tree.match(/^test .*$/m)?.[0] ?? ''

@@ -131,6 +131,7 @@ async function taste(page: Page): Promise<void> {
       }
       await page.getByRole('button', { name, exact: true }).click()
       await page.getByRole('button', { name, exact: true }).waitFor({ state: 'detached' })
+      await page.getByText('Sealed.', { exact: true }).waitFor({ state: 'detached' })
     }
     await page.getByText('Two of these are alike. Which one is different?').waitFor()
     await page

@@ -12,6 +12,8 @@ export function Header() {
   const [location] = useLocation()
   const { trialId } = useTableDevice()
   const lentTo = typeof trialId === 'string' ? trialId : null
+  // Until it is read whether the device lies at a table, nothing leads away from it.
+  const home = trialId === null
   const name = (
     <>
       <BrandMark />
@@ -28,9 +30,7 @@ export function Header() {
       >
         Skip to the page
       </button>
-      {lentTo !== null ? (
-        <span className={styles.brand}>{name}</span>
-      ) : (
+      {home ? (
         <Link
           href="/"
           className={`${styles.brand} ${inTrial ? styles.markAlone : ''}`}
@@ -38,12 +38,16 @@ export function Header() {
         >
           {name}
         </Link>
+      ) : (
+        <span className={`${styles.brand} ${lentTo === null && inTrial ? styles.markAlone : ''}`}>
+          {name}
+        </span>
       )}
       {inTrial && location.split('/')[3] === 'bench' ? (
         <div id="head-words" className={styles.words} />
       ) : null}
       <Suspense fallback={null}>
-        <HeaderWays location={location} lentTo={lentTo} />
+        {trialId === undefined ? null : <HeaderWays location={location} lentTo={lentTo} />}
       </Suspense>
     </header>
   )

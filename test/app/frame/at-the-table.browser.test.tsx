@@ -10,12 +10,14 @@ test('a sealed tasting closes every other way: no link leads away, and a typed a
   await expect
     .element(screen.getByRole('button', { name: 'Take the device from the table' }))
     .toBeVisible()
-  expect(
-    screen
-      .getByRole('link')
-      .elements()
-      .map((link) => link.textContent),
-  ).toEqual(['Tasting'])
+  await expect
+    .poll(() =>
+      screen
+        .getByRole('link')
+        .elements()
+        .map((link) => link.textContent),
+    )
+    .toEqual(['Tasting'])
   for (const address of ['', 'kitchen', 'scores', 'about', 'trial/trial-1/bench']) {
     location.hash = `#/${address}`
     await expect

@@ -21,46 +21,53 @@ const chance = {
 }
 const { newId } = chance
 
-/** A plan with one place left in each part: 12 levels, 60 steps and 24 responses are the most that a trial file takes. */
-function almostFull(): Plan {
-  let plan = startingPlan({ newId, at: chance.now(), zone: chance.zone })
-  while (plan.levels.length < 11) plan = withAnotherLevel(plan, newId())
-  while (plan.steps.length < 59) plan = withStepOfKind(plan, 'fold', newId())
-  while (plan.responses.length < 23)
-    plan = { ...plan, responses: [...plan.responses, ownResponse(newId())] }
-  return plan
+/** One part of a plan with one place left; the others as a trial starts, so that the page is drawn soon. */
+const almostFull: Record<'levels' | 'steps' | 'responses', (plan: Plan) => Plan> = {
+  levels: (plan) =>
+    plan.levels.length < 11 ? almostFull.levels(withAnotherLevel(plan, newId())) : plan,
+  steps: (plan) =>
+    plan.steps.length < 59 ? almostFull.steps(withStepOfKind(plan, 'fold', newId())) : plan,
+  responses: (plan) => ({
+    ...plan,
+    responses: [
+      ...plan.responses,
+      ...Array.from({ length: 23 - plan.responses.length }, () => ownResponse(newId())),
+    ],
+  }),
 }
 
-test('the press that adds is offered up to the most a plan takes; from there a sentence says why not', async () => {
-  const notebook = createNotebook(`full-${newId()}`, chance)
-  const trialId = await notebook.createTrial(almostFull())
-  await render(
-    <ServicesContext value={{ notebook, ...chance }}>
-      <AtTrial trialId={trialId}>
-        <PlanPlace />
-      </AtTrial>
-    </ServicesContext>,
-  )
-  await openParts()
-  const addLevel = page.getByRole('button', { name: 'Add a level' })
-  await addLevel.click()
-  await expect.element(page.getByText('A plan takes at most 12 levels.')).toBeVisible()
-  expect(addLevel.query()).toBeNull()
-  const addStep = page.getByLabelText('Add a step')
-  await addStep.selectOptions('rest')
-  await expect.element(page.getByText('A plan takes at most 60 steps.')).toBeVisible()
-  expect(addStep.query()).toBeNull()
-  const addResponse = page.getByRole('button', { name: 'one of my own' })
-  await addResponse.click()
-  await expect.element(page.getByText('A plan takes at most 24 responses.')).toBeVisible()
-  expect(addResponse.query()).toBeNull()
-  const counts = async () => {
-    const whole = await notebook.wholeTrial(trialId)
-    const plan = whole && planInForce(whole)
-    return [plan?.levels.length, plan?.steps.length, plan?.responses.length]
-  }
-  await expect.poll(counts).toEqual([12, 60, 24])
-})
+const addLevel = page.getByRole('button', { name: 'Add a level' })
+const addStep = page.getByLabelText('Add a step')
+const addResponse = page.getByRole('button', { name: 'one of my own' })
+
+test.each([
+  ['levels', 12, addLevel, () => addLevel.click()],
+  ['steps', 60, addStep, () => addStep.selectOptions('rest')],
+  ['responses', 24, addResponse, () => addResponse.click()],
+] as const)(
+  'the press that adds %s is offered up to the %d that a plan takes; from there a sentence says why not',
+  async (part, most, press, add) => {
+    const notebook = createNotebook(`full-${newId()}`, chance)
+    const start = startingPlan({ newId, at: chance.now(), zone: chance.zone })
+    const trialId = await notebook.createTrial(almostFull[part](start))
+    await render(
+      <ServicesContext value={{ notebook, ...chance }}>
+        <AtTrial trialId={trialId}>
+          <PlanPlace />
+        </AtTrial>
+      </ServicesContext>,
+    )
+    await openParts()
+    await add()
+    await expect.element(page.getByText(`A plan takes at most ${most} ${part}.`)).toBeVisible()
+    expect(press.query()).toBeNull()
+    const count = async () => {
+      const whole = await notebook.wholeTrial(trialId)
+      return whole && planInForce(whole)[part].length
+    }
+    await expect.poll(count).toBe(most)
+  },
+)
 
 test('a pasted formula of more lines than a plan takes is said before it is taken, with what to do', async () => {
   const notebook = createNotebook(`pasted-${newId()}`, chance)

@@ -69,18 +69,6 @@ test('a valid number is kept soon after the last key, and the weigh sheet follow
     .toEqual([66, 70, 80])
 })
 
-test('a decimal comma is a number, levels alike are stopped at the field, a wild hydration is only asked about', async () => {
-  await open()
-  await field('Level 1').fill('66,4')
-  await expect.poll(async () => (await keptPlan()).levels[0]?.value).toBe(66.4)
-  await field('Level 2').fill('66.4')
-  await expect.element(field('Level 2')).toHaveAttribute('aria-invalid', 'true')
-  await field('Level 2').fill('70')
-  await field('Level 3').fill('160')
-  await expect.poll(async () => (await keptPlan()).levels[2]?.value).toBe(160)
-  await expect.element(page.getByRole('list', { name: 'To think about' })).toHaveTextContent('160')
-})
-
 test('what is to mend leads to its field', async () => {
   await open()
   await field('Level 2').fill('abc')

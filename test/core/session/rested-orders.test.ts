@@ -103,7 +103,8 @@ test('two goes: all of the first, then all again in another order', () => {
   const [first, second] = [lines.slice(0, 4), lines.slice(4).map((line) => line.split(' ')[0])]
   expect(lines).toHaveLength(8)
   expect(first.every((line) => !line.endsWith('again'))).toBe(true)
-  expect([...first].toSorted()).toEqual([...second].toSorted())
+  expect(new Set(first)).toEqual(new Set(second))
+  expect(new Set(second).size).toBe(4)
   expect(first).not.toEqual(second)
 })
 
@@ -115,6 +116,6 @@ test('later sessions complete the orders of the earlier ones, the duplicate amon
   const sessions: Session[] = []
   for (let number = 1; number <= 5; number += 1) sessions.push(madeSession(plan, [...sessions]))
   const at = sessions.map((session) => linesOf(session, 'self').indexOf('lv-mid again'))
-  expect([...at].toSorted()).toEqual([0, 1, 2, 3, 4])
+  expect(at.toSorted((a, b) => a - b)).toEqual([0, 1, 2, 3, 4])
   expect(nth(sessions, 0).dealt.drawVersion).toBe(5)
 })

@@ -64,6 +64,13 @@ export function BallotForm(props: BallotFormProps) {
     await seat.sealBallot(code, { answers, words, startedAt: Number(opened ?? now()) })
     close()
   }
+  // Until the next sample stands there, nothing of the sealed one can be pressed: such a press would go nowhere.
+  if (done)
+    return (
+      <SeatPage title={name} name={seat.name} progress={`${position} of ${view.servings.length}`}>
+        <p role="status">Sealed.</p>
+      </SeatPage>
+    )
   const troubles = tried && !checked.ok ? checked.troubles : []
   const shown = askedNow(view.questions, answered)
   const firstOpen = shown.find(({ responseId }) => !answered.has(responseId))?.responseId

@@ -18,7 +18,18 @@ export function GuessForm({ seat, guess, leave }: GuessFormProps) {
   const [startedAt] = useState(seat.now)
   const [picked, setPicked] = useState<string | null>(null)
   const { title, asks } = guessWords(guess)
+  const [done, setDone] = useState(false)
   const offered = lastPlates(seat.view.servings)
+  const seal = async (code: string | null) => {
+    await seat.sealGuess(code, startedAt)
+    setDone(true)
+  }
+  if (done)
+    return (
+      <SeatPage title={title} titleLook="words" name={seat.name} progress="last question">
+        <p role="status">Sealed.</p>
+      </SeatPage>
+    )
   return (
     <SeatPage
       title={title}
@@ -28,11 +39,11 @@ export function GuessForm({ seat, guess, leave }: GuessFormProps) {
       leave={leave}
       foot={
         <>
-          <Button size="bench" onPress={() => seat.sealGuess(null, startedAt)}>
+          <Button size="bench" onPress={() => seal(null)}>
             No idea
           </Button>
           {picked === null ? null : (
-            <Button size="bench" kind="primary" onPress={() => seat.sealGuess(picked, startedAt)}>
+            <Button size="bench" kind="primary" onPress={() => seal(picked)}>
               Seal this guess
             </Button>
           )}

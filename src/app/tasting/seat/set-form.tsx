@@ -19,12 +19,22 @@ export function SetForm({ seat, set, leave }: SetFormProps) {
   const { tellApart } = seat.view
   const [startedAt] = useState(seat.now)
   const [picked, setPicked] = useState<string | null>(null)
+  const [done, setDone] = useState(false)
+  const title = codes.map((code) => sampleName(set, code)).join(' · ')
   const seal = async () => {
-    if (picked !== null) await seat.sealSet(codes, picked, startedAt)
+    if (picked === null) return
+    await seat.sealSet(codes, picked, startedAt)
+    setDone(true)
   }
+  if (done)
+    return (
+      <SeatPage title={title} titleLook="words" name={seat.name} progress="one set">
+        <p role="status">Sealed.</p>
+      </SeatPage>
+    )
   return (
     <SeatPage
-      title={codes.map((code) => sampleName(set, code)).join(' · ')}
+      title={title}
       titleLook="words"
       name={seat.name}
       progress="one set"
