@@ -155,7 +155,7 @@ async function nextNotice(store: TableStore, trialId: string): Promise<number> {
   return await store.transaction('rw', store.counts, async () => {
     const kept = await store.counts.get(trialId)
     const notices = (kept?.notices ?? 0) + 1
-    await store.counts.put({ trialId, notices, foreign: kept?.foreign ?? 0 })
+    await store.counts.put({ foreign: 0, repeated: 0, ...kept, trialId, notices })
     return notices
   })
 }

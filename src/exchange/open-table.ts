@@ -28,7 +28,7 @@ export async function keepOwnTable(
   }
   await store.transaction('rw', store.own, store.counts, store.heard, async () => {
     await store.own.put(own)
-    await store.counts.put({ trialId, notices: 0, foreign: 0 })
+    await store.counts.put({ trialId, notices: 0, foreign: 0, repeated: 0 })
     await store.heard.where({ trialId }).delete()
   })
   return own

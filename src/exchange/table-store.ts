@@ -37,6 +37,8 @@ export interface TableCounts {
   notices: number
   /** Messages that did not open, or were none. */
   foreign: number
+  /** Messages that came again, or so far ahead that the gap before them is not kept. */
+  repeated: number
 }
 
 /** What the owner has heard of one seat at a login. */

@@ -55,10 +55,7 @@ export class TakesIn {
     const said = await this.opened(subject, subject.slice(2), data, sentShape)
     if (!said) return
     const { invited, message, count } = said
-    if (sendsUnder(invited.part, invited.login.name) !== subject) {
-      await this.foreign()
-      return
-    }
+    if (sendsUnder(invited.part, invited.login.name) !== subject) return await this.tally('foreign')
     const { name } = invited.login
     const { seat, sentAt, entry } = message
     const later = clockOffset([{ writtenAt: sentAt, arrivedAt: storedAt }]) ?? 0
@@ -74,7 +71,7 @@ export class TakesIn {
         written: Math.max(heard.written, count),
         refused: reason === null ? heard.refused : [...heard.refused, { count, reason }].slice(-64),
       }))
-    }
+    } else await this.tally('repeated')
     this.answer(name)
   }
 
@@ -104,23 +101,26 @@ export class TakesIn {
   ): Promise<{ invited: Invited; message: z.output<Shape>; count: number } | null> {
     const own = await this.services.store.own.get(this.trialId)
     const invited = own?.invited.find((each) => each.login.name === login)
-    if (!own || !invited || invited.revokedAt !== null) return await this.foreign()
+    if (!own || !invited || invited.revokedAt !== null) return await this.notOpened()
     const wrapped = await wrappedBy(invited.secret)
     const opened = await wrapped.fromDevice.open({ table: own.table, subject }, data)
     const message = opened.ok ? readMessage(shape, opened.text) : null
-    if (!opened.ok || message === null) return await this.foreign()
+    if (!opened.ok || message === null) return await this.notOpened()
     return { invited, message, count: opened.count }
   }
 
-  private async foreign(): Promise<null> {
-    const { store } = this.services
-    await store.counts
+  private async notOpened(): Promise<null> {
+    await this.tally('foreign')
+    return null
+  }
+
+  private async tally(what: 'foreign' | 'repeated'): Promise<void> {
+    await this.services.store.counts
       .where('trialId')
       .equals(this.trialId)
       .modify((counts) => {
-        counts.foreign += 1
+        counts[what] += 1
       })
-    return null
   }
 
   private heardOf(login: string, seat: string): Promise<HeardSeat | undefined> {

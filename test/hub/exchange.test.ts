@@ -82,12 +82,14 @@ describe.skipIf(!found)('notebooks at one table', () => {
     await owner.notebook.log(note('meanwhile'))
     await hub.restart()
     await comesBack(bench)
+    // What waits is put out as the device comes back: until then nothing waits, so the baker's notes are asked first.
+    const fromBench = async () =>
+      (await wholeOf(owner.notebook, trialId)).events
+        .toSorted((a, b) => a.count - b.count)
+        .flatMap((event) => (event.kind === 'note' ? [event.text] : []))
+        .filter((text) => text !== 'meanwhile')
+    await expect.poll(fromBench, soon).toEqual(['one', 'two', 'three', 'four'])
     await expect.poll(() => waitingAt(bench), soon).toBe(0)
-    const texts = (await wholeOf(owner.notebook, trialId)).events
-      .filter((event) => event.kind === 'note' && event.device !== dough.id)
-      .toSorted((a, b) => a.count - b.count)
-      .flatMap((event) => ('text' in event ? [event.text] : []))
-    expect(texts.filter((text) => text !== 'meanwhile')).toEqual(['one', 'two', 'three', 'four'])
     await expect
       .poll(async () => (await notesAt(bench)).toSorted(), soon)
       .toEqual(['four', 'meanwhile', 'one', 'three', 'two'])
