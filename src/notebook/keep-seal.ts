@@ -56,7 +56,7 @@ export async function refuseBrokenSeal(
         'what lasts bears the present time and cites nothing',
       )
     if (entry.corrects !== undefined) await refuseHiding(store, trialId, entry.corrects)
-    if (entry.kind === 'unsealed') await refuseEarly(store, trialId, entry.sessionId)
+    if (entry.kind === 'unsealed') await refuseEarly(store, trialId, entry)
   }
 }
 
@@ -67,12 +67,22 @@ async function refuseHiding(store: Store, trialId: string, corrects: string): Pr
   if (breaksSeal({ corrects }, events)) throw new NotebookFailure('lasting', cited.kind)
 }
 
-async function refuseEarly(store: Store, trialId: string, sessionId: string | null): Promise<void> {
+async function refuseEarly(
+  store: Store,
+  trialId: string,
+  { sessionId, lost }: Extract<NewEvent, { kind: 'unsealed' }>,
+): Promise<void> {
   const whole = await storedTrial(store, trialId)
   if (!whole || sessionId === null)
     throw new NotebookFailure('refused-record', 'an unsealing belongs to a session')
   const { mayUnseal } = tastingState(whole, sessionId)
   if (!mayUnseal.ok) throw new NotebookFailure('still-awaited', mayUnseal.reason)
-  if (toTurn(whole, sessionId))
+  const wanted = toTurn(whole, sessionId)
+  if (lost !== undefined && (!wanted || lost.trim() === ''))
+    throw new NotebookFailure(
+      'refused-record',
+      'what was never shuffled is not lost, and a loss has its reason',
+    )
+  if (wanted && lost === undefined)
     throw new NotebookFailure('refused-record', 'what was shuffled is not turned')
 }

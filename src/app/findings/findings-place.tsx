@@ -6,6 +6,8 @@ import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { mustSayLook } from '@/core/seal/must-say-look.ts'
+import { lostSessions } from '@/core/whole-trial/told-trial.ts'
+import { lostSessionText } from '@/core/wording/tasting/alone-text.ts'
 import { FindingsPage } from './findings-page.tsx'
 import { sourceOfTrial } from './findings-source.ts'
 import { LookFirst } from './look-first.tsx'
@@ -30,6 +32,23 @@ export function FindingsPlace() {
           }
         >
           The answer opens when the last ballot is in, so that nobody scores what they hope for.
+        </EmptyState>
+      </>
+    )
+  const lost = lostSessions(whole)
+  if (scored.scores.rows.length === 0 && lost.length > 0)
+    return (
+      <>
+        <PageHeading>Findings</PageHeading>
+        <EmptyState
+          title="Nothing can be compared"
+          action={
+            <LinkButton href={`#/trial/${trialId}/plan`} kind="primary">
+              To the plan, for another session
+            </LinkButton>
+          }
+        >
+          {lost.map(lostSessionText).join(' ')}
         </EmptyState>
       </>
     )

@@ -6,7 +6,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { logLook } from '@/app/services/log-look.ts'
 import { useServices } from '@/app/services/services.ts'
 import { useTableDevice } from '@/app/services/table-device.ts'
-import { levelsUnknown, sealed } from '@/core/seal/sealed.ts'
+import { levelsUnknown, sealed, sealedSessions } from '@/core/seal/sealed.ts'
 
 /**
  * The one way from the table to the other places: a deliberate press that the trial's log keeps. Taken covered, or, by a baker
@@ -21,7 +21,10 @@ export function TakeDevice({ trialId }: { trialId: string }) {
   const [, go] = useLocation()
   const ask = async () => {
     const whole = await notebook.wholeTrial(trialId)
-    setMayLook(!whole?.sessions.some((session) => levelsUnknown(session, whole.events)))
+    setMayLook(
+      whole === undefined ||
+        !sealedSessions(whole).some((session) => levelsUnknown(session, whole.events)),
+    )
     setAsking(true)
   }
   const away = async (look: boolean) => {

@@ -3,6 +3,7 @@ import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { SealedBand } from '@/app/kit/rail/sealed-band.tsx'
 import { StandingRail } from '@/app/kit/rail/standing-rail.tsx'
 import { useTableDevice } from '@/app/services/table-device.ts'
+import { levelsUnknown } from '@/core/seal/sealed.ts'
 import type { TrialCover } from '@/core/seal/trial-cover.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -63,6 +64,7 @@ function lettersShown(whole: WholeTrial, placeName: string) {
   const { sessions } = whole
   if (placeName !== 'bench' && sessions.length !== 1) return undefined
   const latest = sessions.toSorted((a, b) => a.number - b.number).at(-1)
+  if (levelsUnknown(latest, whole.events)) return undefined
   return new Map(latest?.dealt.letters.map((each) => [each.levelId, each.letter]))
 }
 

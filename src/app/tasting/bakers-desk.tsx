@@ -36,7 +36,9 @@ export function BakersDesk() {
       {plates ? null : <ChangedBallots />}
       <div className={styles.actions}>
         {toTurn(whole, session.id) ? <TurnPress /> : <Unseal />}
-        {state.begun && open && !state.mayUnseal.ok ? <CloseEarly /> : null}
+        {(state.begun || session.dealt.tickets) && open && !state.mayUnseal.ok ? (
+          <CloseEarly />
+        ) : null}
         {plates ? null : (
           <>
             <PaperBallots />

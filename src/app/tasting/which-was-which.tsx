@@ -7,6 +7,8 @@ import { letterOfLevel } from '@/core/session/line.ts'
 import { servingTurns } from '@/core/session/serving-turns.ts'
 import { nextSession } from '@/core/whole-trial/next-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { lostSessions } from '@/core/whole-trial/told-trial.ts'
+import { lostSessionText } from '@/core/wording/tasting/alone-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { useTable } from './tasting-context.ts'
 
@@ -15,6 +17,7 @@ export function WhichWasWhich() {
   const { whole, session, state } = useTable()
   const plan = planOfSession(whole, session)
   const next = nextSession(whole)
+  const lost = lostSessions(whole).find(({ sessionId }) => sessionId === session.id)
   const rows = servingTurns(session, state.notServed).flatMap(({ id, code, flight }) => {
     const serving = session.dealt.servings.find((each) => each.id === id)
     const piece = session.pieces.find((each) => each.id === serving?.pieceId)
@@ -36,18 +39,21 @@ export function WhichWasWhich() {
   })
   return (
     <Section title="Which was which" aside={`Session ${session.number}`}>
-      <p className={styles.lead}>The codes are open.</p>
-      <LedgerTable
-        caption="What each code stood for"
-        hideCaption
-        rowHead="Code"
-        columns={[
-          { key: 'dough', head: 'Dough', align: 'text' },
-          { key: 'level', head: plan.factor.name, align: 'text' },
-          { key: 'flight', head: 'Flight', align: 'text' },
-        ]}
-        rows={rows}
-      />
+      {lost ? <p className={styles.lead}>{lostSessionText(lost)}</p> : null}
+      {lost ? null : <p className={styles.lead}>The codes are open.</p>}
+      {lost ? null : (
+        <LedgerTable
+          caption="What each code stood for"
+          hideCaption
+          rowHead="Code"
+          columns={[
+            { key: 'dough', head: 'Dough', align: 'text' },
+            { key: 'level', head: plan.factor.name, align: 'text' },
+            { key: 'flight', head: 'Flight', align: 'text' },
+          ]}
+          rows={rows}
+        />
+      )}
       {next === null ? null : (
         <>
           <p>

@@ -18,6 +18,7 @@ import { sheetOfBatch } from '@/core/session/worked-levels.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { toldTrial } from '@/core/whole-trial/told-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { formulaAsWeighed } from './formula-as-weighed.ts'
 import { type MixReading, type MixReadingTrouble, mixReading } from './mix-reading.ts'
@@ -52,7 +53,7 @@ export type TrialMix = { trialId: string; mixedBy: MixedBy } & (
  */
 export function loggedMixes(whole: WholeTrial): TrialMix[] {
   if (sealed(whole)) return []
-  return whole.sessions.flatMap((session) => mixesOfSession(whole, session))
+  return toldTrial(whole).sessions.flatMap((session) => mixesOfSession(whole, session))
 }
 
 /** How a plan's doughs are mixed. */

@@ -3,6 +3,7 @@ import type { NextStep } from '@/core/findings/judged/next-steps.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { sealed } from '@/core/seal/sealed.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { toldTrial } from '@/core/whole-trial/told-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { CivilClock } from '@/core/wording/words/civil-time.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
@@ -49,8 +50,9 @@ export type MadeReport =
  * Its numbers are those of the findings document it is given. A sealed trial gives none.
  */
 export function reportDocument(input: ReportInput): MadeReport {
-  const { whole, scores, findings, next, version, clock } = input
-  if (!input.unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
+  const { whole: all, scores, findings, next, version, clock } = input
+  if (!input.unsealed && sealed(all)) return { ok: false, reason: 'still-sealed' }
+  const whole = toldTrial(all)
   const plan = planInForce(whole)
   const found = {
     scores,
@@ -72,12 +74,12 @@ export function reportDocument(input: ReportInput): MadeReport {
         weightsSection(plan, whole.kitchen),
         happenedSection(whole, clock),
         ...resultSections(found),
-        ...tableSection(whole, found.nameOf),
+        ...tableSection(all, found.nameOf),
         failuresSection(whole),
         departuresSection(whole),
         ...photosSection(whole, clock),
         fairnessSection(whole),
-        originSection(whole, clock, { dataSha256: input.dataSha256, version }),
+        originSection(all, clock, { dataSha256: input.dataSha256, version }),
         cautionsSection(),
       ],
       madeBy: `Made by Evenhand ${version}.`,

@@ -29,12 +29,23 @@ export function sessionSealed(
 ): boolean {
   const seal = sealOf(records, sessionId)
   const session = records.sessions.find(({ id }) => id === sessionId)
-  return seal === 'sealed' || seal === 'closed' || levelsUnknown(session, records.events)
+  const shuffled = session?.dealt.tickets !== undefined && seal !== 'unsealed'
+  return seal === 'sealed' || seal === 'closed' || shuffled
 }
 
-/** True while which dough is which level stands in no record: its cups were shuffled and the tickets are not turned. */
+/**
+ * True while which dough is which level stands in no record: its cups were shuffled and the tickets are not turned, or they are
+ * lost for good.
+ */
 export function levelsUnknown(session: Session | undefined, events: readonly Event[]): boolean {
-  return session?.dealt.tickets !== undefined && !sessionUnsealed(events, session.id)
+  if (session?.dealt.tickets === undefined) return false
+  return !sessionUnsealed(events, session.id) || lostBecause(events, session.id) !== null
+}
+
+/** Why nobody can tell any more what lay under the cups or plates of a session; null where it was told, or still may be. */
+export function lostBecause(events: readonly Event[], sessionId: string): string | null {
+  const opened = eventsOfSession(events, sessionId).find(({ kind }) => kind === 'unsealed')
+  return opened?.kind === 'unsealed' ? (opened.lost ?? null) : null
 }
 
 /** True once a session's codes were given away. */

@@ -147,8 +147,11 @@ export const eventShape = z.discriminatedUnion('kind', [
   event('seat-left', {}),
   /** The baker closes the tasting before every ballot is in. */
   event('tasting-closed', cause),
-  /** The codes are given away; where plates or cups were shuffled, with what lay under them. */
-  event('unsealed', { turned: z.exactOptional(turnedShape) }),
+  /**
+   * The codes are given away; where plates or cups were shuffled, with what lay under them, or with why nobody can tell any more
+   * (`lost`): then no level of the session is known for good.
+   */
+  event('unsealed', { turned: z.exactOptional(turnedShape), lost: z.exactOptional(noteShape) }),
   /** The plates of a round stand shuffled: whoever plated them lost track. */
   event('plates-shuffled', { round: countShape }),
   /** Whoever scored by plate turns them over: no score is changed from here on. */

@@ -6,6 +6,7 @@ import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
 import { bakerObservations } from './baker-observations.ts'
 import type { Gap, Observation } from './observed.ts'
 import { tasterObservations } from './taster-observations.ts'
+import { toldTrial } from './told-trial.ts'
 
 export type Observations =
   | { ok: true; rows: Observation[]; gaps: Gap[] }
@@ -14,15 +15,16 @@ export type Observations =
 /**
  * Every answer of the trial, one row a value: what tasters scored, what the baker measured or scored, and what the notebook
  * worked out from the bench; beside them the cells that stayed empty, with why. Bake losses of topped pieces are left out
- * where any plain piece was weighed. Refused while a session is sealed, unless the one who asks says that the look is known.
+ * where any plain piece was weighed; so are sessions of which nobody can tell the levels any more. Refused while a session is sealed, unless the one who asks says that the look is known.
  */
 export function observations(
   whole: TastingRecords,
   { unsealed }: { unsealed: boolean },
 ): Observations {
   if (!unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
-  const sessions = whole.sessions.toSorted((one, other) => one.number - other.number)
-  const observed = sessions.map((session) => ofSession(whole, session))
+  const told = toldTrial(whole)
+  const sessions = told.sessions.toSorted((one, other) => one.number - other.number)
+  const observed = sessions.map((session) => ofSession(told, session))
   const topped = new Set(observed.flatMap((one) => one.topped))
   const measured = observed.flatMap((one) => one.baker.rows)
   const rows = [

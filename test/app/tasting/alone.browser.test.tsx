@@ -84,3 +84,25 @@ test('cups: the bench works by letters and one column of grams, and the tickets 
   const after = (await notebook.wholeTrial('trial-1'))?.sessions[0]
   expect(after?.batches.find(({ letter }) => letter === 'A')?.levelId).toBe('level-3')
 })
+
+test('lost tickets: the session is ended for a reason that stays, and the findings say what cannot be known', async () => {
+  const whole = aloneTrial({ cups: true })
+  const { notebook, screen } = await openedAt('trial/trial-1/tasting', whole)
+  const sessionId = whole.sessions[0]?.id ?? ''
+  await notebook.log({
+    ...{ trialId: 'trial-1', sessionId, kind: 'tasting-closed', reason: 'the cups fell over' },
+    about: { kind: 'session', id: sessionId },
+  })
+  await screen.getByRole('button', { name: 'The tickets are lost' }).click()
+  await screen.getByRole('button', { name: 'End it for good' }).click()
+  await expect
+    .element(screen.getByText('Say what happened; it stands in the report.'))
+    .toBeVisible()
+  await screen.getByLabelText('What happened').fill('wiped off with the bench')
+  await screen.getByRole('button', { name: 'End it for good' }).click()
+  const said = /Session 1 was ended without anybody knowing .*“wiped off with the bench”/
+  await expect.element(screen.getByText(said)).toBeVisible()
+  location.hash = '#/trial/trial-1/findings'
+  await expect.element(screen.getByText('Nothing can be compared')).toBeVisible()
+  await expect.element(screen.getByText(said)).toBeVisible()
+})

@@ -4,6 +4,7 @@ import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { logLook } from '@/app/services/log-look.ts'
 import { useServices } from '@/app/services/services.ts'
+import { lostBecause } from '@/core/seal/sealed.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 
 /** While people taste the bench goes on with letters alone; whoever does not taste says so, and the log has it. */
@@ -16,8 +17,16 @@ export function CoveredNote() {
     return (
       <div className={look.coveredNote}>
         <p>
-          <b>Which level a letter is waits under the cups</b>; not even this notebook knows it
-          before the tickets are turned.
+          {lostBecause(whole.events, session.id) === null ? (
+            <>
+              <b>Which level a letter is waits under the cups</b>; not even this notebook knows it
+              before the tickets are turned.
+            </>
+          ) : (
+            <>
+              <b>Which level a letter was cannot be told any more</b>: the tickets are lost.
+            </>
+          )}
         </p>
       </div>
     )

@@ -1,6 +1,7 @@
 import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { toldTrial } from '@/core/whole-trial/told-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
@@ -17,7 +18,7 @@ interface PhotosPartProps {
 /** The photos of each level that has any, in the order of the rail. */
 function shownPhotos(whole: WholeTrial) {
   const { levels } = planInForce(whole)
-  const photos = photosByLevel(whole)
+  const photos = photosByLevel(toldTrial(whole))
   return levelAxis(levels).positions.flatMap(({ levelId }) => {
     const level = levels.find(({ id }) => id === levelId)
     const own = photos.get(levelId) ?? []

@@ -1,4 +1,5 @@
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import { levelsUnknown } from '@/core/seal/sealed.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { usePlanPage } from './plan-page-context.ts'
 
@@ -14,10 +15,10 @@ export function useLettersOfOne(): ReadonlyMap<string, string> {
 }
 
 function useSessionsOfPlan(): Session[] {
-  const { sessions } = useWholeTrial()
+  const { sessions, events } = useWholeTrial()
   const planId = usePlanPage((page) => page.plan.id)
   return sessions
-    .filter((session) => session.planId === planId)
+    .filter((session) => session.planId === planId && !levelsUnknown(session, events))
     .toSorted((a, b) => a.number - b.number)
 }
 

@@ -14,6 +14,7 @@ import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 import styles from './alone.module.css'
+import { NothingToTell } from './nothing-to-tell.tsx'
 import { TurnRows } from './turn-rows.tsx'
 
 /**
@@ -140,6 +141,7 @@ export function TurnOver({ wanted }: { wanted: ToTurn }) {
           </>
         ) : null}
       </div>
+      <NothingToTell cups={doughs.length > 0} />
     </SeatPage>
   )
 }

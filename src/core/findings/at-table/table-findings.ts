@@ -8,6 +8,7 @@ import { asksLiking, tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { observations } from '@/core/whole-trial/observations.ts'
 import { planInForce, planOfSession } from '@/core/whole-trial/plan-in-force.ts'
+import { type LostSession, lostSessions, toldTrial } from '@/core/whole-trial/told-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 
 /** How one taster repeated what they said of the same piece under two codes. */
@@ -54,6 +55,8 @@ export interface TableFindings {
   aloneSessions: number | null
   /** Tasters who know which is which, left out of liking while another is blind. */
   knowing: string[]
+  /** Sessions of which nobody can tell any more which dough was which: they stand in no finding. */
+  lost: LostSession[]
 }
 
 /** Fewest first servings whose mean is compared. */
@@ -65,10 +68,11 @@ const fewestFirst = 4
  * a session is sealed, unless the one who asks knows of the look.
  */
 export function tableFindings(
-  whole: WholeTrial,
+  all: WholeTrial,
   { unsealed }: { unsealed: boolean },
 ): TableFindings | { ok: false; reason: 'still-sealed' } {
-  if (!unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
+  if (!unsealed && sealed(all)) return { ok: false, reason: 'still-sealed' }
+  const whole = toldTrial(all)
   const plan = planInForce(whole)
   const question = tasterQuestions(plan)[0]
   const liking = question !== undefined && asksLiking(question)
@@ -80,6 +84,7 @@ export function tableFindings(
     blinding: blindingOf(whole),
     aloneSessions: aloneSessionsOf(whole),
     knowing: liking ? plan.tasters.flatMap(({ tasterId, knows }) => (knows ? [tasterId] : [])) : [],
+    lost: lostSessions(all),
   }
 }
 

@@ -9,6 +9,7 @@ import { writtenFirst } from '@/core/trial/written-first.ts'
 import { observations } from '@/core/whole-trial/observations.ts'
 import type { Observation, Observed } from '@/core/whole-trial/observed.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { toldTrial } from '@/core/whole-trial/told-trial.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { levelsOfTrial, type TrialLevels } from './levels-of-trial.ts'
 import type { ScoreResponse, ScoreRow, ScoreTable, WrittenForScores } from './score-table.ts'
@@ -21,9 +22,10 @@ export type TrialScores = { ok: true; scores: ScoreTable } | { ok: false; reason
  * response first. Cells that a failure left empty are counted, never filled. Refused while codes are sealed, unless
  * `unsealed` says that the one who asks knows of the look. Tasters go by their ids.
  */
-export function scoresOfTrial(whole: WholeTrial, asked: { unsealed: boolean }): TrialScores {
-  const observed = observations(whole, asked)
+export function scoresOfTrial(all: WholeTrial, asked: { unsealed: boolean }): TrialScores {
+  const observed = observations(all, asked)
   if (!observed.ok) return { ok: false, reason: 'still-sealed' }
+  const whole = toldTrial(all)
   const plan = planInForce(whole)
   const levels = levelsOfTrial(whole, plan)
   const responses = mainFirst(plan)

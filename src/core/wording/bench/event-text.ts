@@ -107,6 +107,8 @@ export function eventText(
       return `Tasting closed early: ${event.reason}`
     case 'peeked':
       return event.reason ? `Looked behind the codes: ${event.reason}` : 'Looked behind the codes'
+    case 'unsealed':
+      return event.lost ? `Ended without knowing which was which: ${event.lost}` : 'Unsealed'
     case 'plates-shuffled':
       return `Plates of round ${event.round} shuffled`
     default:
@@ -123,7 +125,6 @@ const plainTexts = {
   left: 'Left the tasting',
   'allergens-heard': 'Heard of the allergens',
   'seat-left': 'Left the ballot on the device',
-  unsealed: 'Unsealed',
   'plates-turned': 'Plates turned over: no score is changed from here on',
   'findings-looked': 'Findings looked at',
   'device-taken': 'Device taken from the table, all covered',

@@ -1,6 +1,6 @@
 import type { TableFindings as Told } from '@/core/findings/at-table/table-findings.ts'
 import { decimalText } from '@/core/units/number-text.ts'
-import { oneHasShown } from '@/core/wording/tasting/alone-text.ts'
+import { lostSessionText, oneHasShown } from '@/core/wording/tasting/alone-text.ts'
 import { asSentenceStart, countText, countWord, listText } from '@/core/wording/words/list-text.ts'
 
 /**
@@ -13,6 +13,7 @@ export function tableSentences(found: Told, nameOf: (tasterId: string) => string
     firstSentence(found),
     blindingSentence(found),
     knowingSentence(found, nameOf),
+    ...found.lost.map(lostSessionText),
     found.aloneSessions === null ? '' : oneHasShown(found.aloneSessions),
   ].filter(Boolean)
 }

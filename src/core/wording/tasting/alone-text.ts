@@ -1,5 +1,6 @@
 import type { BlindGuess } from '@/core/seal/blind/blind-view.ts'
 import type { PlateRound } from '@/core/tasting/plates.ts'
+import type { LostSession } from '@/core/whole-trial/told-trial.ts'
 import { countWord, listText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 
@@ -37,6 +38,26 @@ export function oneHasShown(sessions: number): string {
   return sessions > 1
     ? `One person tasted, on ${countWord(sessions)} evenings: what is said holds for this person alone, and for these doughs. What others like it does not say.`
     : 'One person tasted on one evening: it is a first order of liking and a measure of how they repeat themselves. It says nothing of what others like, and nothing yet of what was changed; the same again on another evening would.'
+}
+
+/** What cannot be known of a session whose tickets or letters are lost, for findings and report. */
+export function lostSessionText({
+  number,
+  what,
+  because,
+}: Pick<LostSession, 'number' | 'what' | 'because'>): string {
+  return what === 'tickets'
+    ? `Session ${number} was ended without anybody knowing which dough was which level (“${because}”). What was scored and measured then stays in the record and stands in no finding: of its levels nothing can be said.`
+    : `Session ${number} was ended without anybody knowing which dough lay on which plate (“${because}”). Its scores stay in the record and stand in no finding; what was measured at the bench does.`
+}
+
+/** Before a session is ended so. */
+export function lostForGood(what: LostSession['what']): string {
+  const gone =
+    what === 'tickets'
+      ? 'Nobody will know any more which dough of this session was which level: the session stands in no finding'
+      : 'Nobody will know any more which dough lay on which plate: the scores of this session stand in no finding'
+  return `${gone}, for good, and the report says so with your reason. Where only one is missing, say the others: the last fills itself in.`
 }
 
 /** The question at the end, as a heading and as what is asked. */
