@@ -118,7 +118,7 @@ describe.skipIf(!findServer())('what comes to a table and is not as it should be
   })
 
   test('an entry that only the baker may write is refused with its reason, and what lasts stays', async () => {
-    const { text: _, about: __, ...stamp } = { text: '', about: null, ...notes[0] }
+    const { text: _, ...stamp } = { text: '', ...notes[0] }
     const before = await wholeOf(owner.notebook, trialId)
     const event = { ...stamp, id: 'unsealing-1', kind: 'unsealed' }
     await puts(await sealed(2, { kind: 'log', event }))
