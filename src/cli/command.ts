@@ -34,7 +34,7 @@ function parsed(name: string, verb: Verb, words: readonly string[]) {
   try {
     return parseArgs({
       args: withNegatives(verb, words),
-      options: { ...options, help: { type: 'boolean', short: 'h' } },
+      options: { ...options, units: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
       allowPositionals: true,
     }) as { values: Values; positionals: string[] }
   } catch (failure) {

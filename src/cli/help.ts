@@ -1,4 +1,5 @@
 import { textList } from './text-table.ts'
+import { unitsOption } from './units-asked.ts'
 import type { Verb } from './verb.ts'
 import { verbs } from './verbs.ts'
 import { wrapped } from './wrapped.ts'
@@ -24,7 +25,7 @@ export async function generalHelp(): Promise<string> {
 
 /** The page of one verb. */
 export function verbHelp(name: string, verb: Verb): string {
-  const options = Object.entries(verb.options).map(
+  const options = Object.entries({ ...verb.options, units: unitsOption }).map(
     ([option, { value, help }]) => [`  --${option}${value ? ` ${value}` : ''}`, help] as const,
   )
   return [

@@ -1,7 +1,8 @@
 import type { HouseCard } from '@/core/house/house-card.ts'
 import { type House, houseInForce } from '@/core/house/house-record.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { massUnit, roundedMass, weightFigure } from '@/core/units/mass-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
+import { degreesWithSign, plainDegrees } from '@/core/units/temperature-text.ts'
 import {
   doughLineText,
   houseCaution,
@@ -12,8 +13,6 @@ import {
 import { textTable } from './text-table.ts'
 import { wrapped } from './wrapped.ts'
 
-const degrees = (celsius: number) => `${plainNumber(celsius)} °C`
-
 /** The card of a house formula for the terminal: yield, weights in the order of work, water, method, what it rests on. */
 export function houseCardText(house: House, card: HouseCard, bake: string): string {
   const revision = houseInForce(house)
@@ -22,24 +21,24 @@ export function houseCardText(house: House, card: HouseCard, bake: string): stri
     ...lines.map((line) => [
       line.name,
       line.percent === null ? '' : plainNumber(Math.round(line.percent * 100) / 100),
-      gramsText(line.grams, line.resolutionGrams),
+      weightFigure(line.grams, line.resolutionGrams),
     ]),
   ])
   const water = card.water?.batches[0]
   const waterLine =
     card.water && water
       ? [
-          `Water at ${decimalText(water.waterCelsius, 1)} °C, for dough of ${decimalText(card.water.wantedDoughCelsius, 1)} °C.`,
+          `Water at ${degreesWithSign(water.waterCelsius, 1)}, for dough of ${degreesWithSign(card.water.wantedDoughCelsius, 1)}.`,
         ]
       : []
-  const method = revision.steps.map((step, at) => `${at + 1}. ${methodLine(step, degrees)}`)
+  const method = revision.steps.map((step, at) => `${at + 1}. ${methodLine(step, plainDegrees)}`)
   return [
     house.name,
     ...(bake === '' ? [] : [wrapped(bake)]),
     `For ${yieldText(revision.yield, card.pieceGrams)}.`,
     textTable(
-      ['', '%', 'g'],
-      [...rows, [doughLineText(card), '', decimalText(card.doughGrams, 0)]],
+      ['', '%', massUnit()],
+      [...rows, [doughLineText(card), '', roundedMass(card.doughGrams, 0)]],
       [false, true, true],
     ),
     ...waterLine,

@@ -1,7 +1,9 @@
+import { plainManner, writeAs } from '@/core/units/manner.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { commandOf } from './command.ts'
 import { generalHelp, verbHelp } from './help.ts'
 import { CommandTrouble } from './trouble.ts'
+import { unitsAsked } from './units-asked.ts'
 import { verbs } from './verbs.ts'
 
 /** Runs one command: prints its answer and gives the exit code, 0, or 1 with the trouble on the error stream. */
@@ -27,5 +29,11 @@ async function answer([name, ...rest]: readonly string[]): Promise<string> {
     )
   const verb = await load()
   const command = commandOf(name, verb, rest)
-  return command === 'help' ? verbHelp(name, verb) : verb.answer(command)
+  if (command === 'help') return verbHelp(name, verb)
+  writeAs(command.flag('json') ? plainManner : unitsAsked(command.text('units')))
+  try {
+    return await verb.answer(command)
+  } finally {
+    writeAs(plainManner)
+  }
 }

@@ -1,12 +1,13 @@
 import type { WaterPlan, WaterPlanTrouble } from '@/core/dough-temperature/water-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { decimalText } from '@/core/units/number-text.ts'
+import { massUnit } from '@/core/units/mass-text.ts'
+import { degreesWithSign, ownDegreeSign } from '@/core/units/temperature-text.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { type WrittenRow, writtenSheet } from '@/core/weighing/written-sheet.ts'
 import { sheetFindingTexts } from '@/core/wording/weighing/sheet-findings-text.ts'
 import { waterLines } from '@/core/wording/weighing/water-lines.ts'
 import {
-  type DegreeWords,
+  ownDegreeWords,
   unwateredWords,
   warmthWords,
   waterWarnings,
@@ -31,7 +32,7 @@ export function weighSheetText(
   })
   const { weights, comesTo } = writtenSheet(sheet, unit)
   const table = textTable(
-    ['g', ...names],
+    [massUnit(), ...names],
     [...weights.map(textRow), ...waterRowsOf(plan, sheet, water), ...comesTo.map(textRow)],
     [false, ...names.map(() => true)],
   )
@@ -48,13 +49,6 @@ export function weighSheetText(
 
 const textRow = ({ head, cells }: WrittenRow) => [head, ...cells]
 
-/** How the terminal writes temperatures: in °C. */
-const celsiusWords: DegreeWords = {
-  sign: '°C',
-  degrees: (celsius, decimals) => decimalText(celsius, decimals),
-  steps: (celsius, decimals) => decimalText(celsius, decimals),
-}
-
 /** Lines of water temperature under the weights, each batch in its own column. */
 function waterRowsOf(
   { temperature }: Plan,
@@ -62,7 +56,12 @@ function waterRowsOf(
   water: WaterPlan | WaterPlanTrouble,
 ): string[][] {
   if (!water.ok) return []
-  const lines = waterLines(water, temperature?.matched === true, celsiusWords, 'Water at, °C')
+  const lines = waterLines(
+    water,
+    temperature?.matched === true,
+    ownDegreeWords(),
+    `Water at, ${ownDegreeSign()}`,
+  )
   const places = sheet.batches.map((batch) =>
     water.batches.findIndex(({ levelId }) => levelId === batch.levelId),
   )
@@ -72,12 +71,12 @@ function waterRowsOf(
 function waterRemarks({ temperature }: Plan, water: WaterPlan | WaterPlanTrouble): string[] {
   if (!water.ok)
     return water.reason === 'no-water-at-mix'
-      ? [unwateredWords(water, celsiusWords)]
+      ? [unwateredWords(water, ownDegreeWords())]
       : temperature
         ? [whyNoWater(water.reason)]
         : []
   return [
-    `For dough of ${decimalText(water.wantedDoughCelsius, 1)} °C. ${warmthWords(water, celsiusWords)}`,
-    ...waterWarnings(water, celsiusWords),
+    `For dough of ${degreesWithSign(water.wantedDoughCelsius, 1)}. ${warmthWords(water, ownDegreeWords())}`,
+    ...waterWarnings(water, ownDegreeWords()),
   ]
 }

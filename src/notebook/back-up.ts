@@ -56,10 +56,13 @@ export async function backUp(
       zip.add(`pictures/${id}.${pictureEndings[mediaType]}`, bytes, true)
     }
   }
-  const { appearance, temperatureUnit, cautionsSeen } = await storedSettings(store)
+  const { appearance, temperatureUnit, figures, cautionsSeen } = await storedSettings(store)
   zip.add('kitchen.json', asFile(await store.kitchen.toArray()))
   zip.add('houses.json', asFile(await store.houses.toArray()))
-  zip.add('settings.json', asFile({ appearance, temperatureUnit, cautionsSeen }))
+  zip.add(
+    'settings.json',
+    asFile({ appearance, temperatureUnit, ...(figures ? { figures } : {}), cautionsSeen }),
+  )
   onProgress?.(trialIds.length, trialIds.length)
   return { zip: zip.end(), trials, sealed: underSeal, damaged }
 }

@@ -11,6 +11,7 @@ export const backupShape = z.strictObject({
 export const backedUpSettingsShape = z.strictObject({
   appearance: settingsShape.shape.appearance,
   temperatureUnit: settingsShape.shape.temperatureUnit,
+  figures: settingsShape.shape.figures,
   cautionsSeen: settingsShape.shape.cautionsSeen,
 })
 

@@ -43,7 +43,7 @@ export interface WouldRestore {
   houses: number
   kitchenThings: number
   /** Settings that would be another than they are here. */
-  settings: Partial<Pick<Settings, 'appearance' | 'temperatureUnit'>>
+  settings: Partial<Pick<Settings, 'appearance' | 'temperatureUnit' | 'figures'>>
 }
 
 const restoreRecordShape = z.strictObject({

@@ -7,6 +7,14 @@ export const settingsShape = z.strictObject({
   device: idShape,
   appearance: z.enum(['system', 'light', 'dark']),
   temperatureUnit: z.enum(['celsius', 'fahrenheit']),
+  /** How figures are shown and typed beside temperatures; grams, 24 hours and the point where nothing was chosen. */
+  figures: z.exactOptional(
+    z.strictObject({
+      mass: z.enum(['gram', 'ounce']),
+      hours: z.enum(['24', '12']),
+      decimal: z.enum(['point', 'comma']),
+    }),
+  ),
   cautionsSeen: z.array(z.enum(['oven', 'tasting'])),
   /** By the sample's name: the trial it was opened as. */
   openedSamples: z.exactOptional(z.record(z.string(), idShape)),

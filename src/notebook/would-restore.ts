@@ -1,3 +1,4 @@
+import { saysSame } from '@/core/record/says-same.ts'
 import type { LongWork } from './long-work.ts'
 import { storedSettings } from './next-counts.ts'
 import type { WouldRestoreOutcome } from './notebook.ts'
@@ -39,7 +40,7 @@ export async function wouldRestore(
     store.houses.toCollection().primaryKeys(),
     storedSettings(store),
   ])
-  const { appearance, temperatureUnit } = around.settings
+  const { appearance, temperatureUnit, figures } = around.settings
   return {
     ok: true,
     would: {
@@ -49,6 +50,7 @@ export async function wouldRestore(
       settings: {
         ...(appearance === settings.appearance ? {} : { appearance }),
         ...(temperatureUnit === settings.temperatureUnit ? {} : { temperatureUnit }),
+        ...(figures && !saysSame(figures, settings.figures) ? { figures } : {}),
       },
     },
   }

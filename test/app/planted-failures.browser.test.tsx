@@ -32,7 +32,7 @@ vi.mock('@/app/tasting/served-list.tsx', failing('ServedList'))
 vi.mock('@/app/findings/parts/ladder.tsx', failing('Ladder'))
 vi.mock('@/app/report/downloads.tsx', failing('Downloads'))
 vi.mock('@/app/home/sample-shelf.tsx', failing('SampleShelf'))
-vi.mock('@/app/kitchen/temperature-setting.tsx', failing('TemperatureSetting'))
+vi.mock('@/app/kitchen/figures-setting.tsx', failing('FiguresSetting'))
 
 const say = console.error
 beforeEach(() => {

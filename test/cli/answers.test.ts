@@ -98,6 +98,48 @@ describe('weigh', () => {
   })
 })
 
+describe('--units', () => {
+  const own = ['--units', 'oz,°F,12h,comma']
+  // A weight or temperature of any command, in whatever unit the person did not ask for; levels of these samples are percents.
+  const metric = /\d (?:g|kg|°C)\b|\d°C/
+
+  // 1 oz = 28.349523125 g: 11.0115 oz of flour are 312.17 g on the scale of 1 g, which shows 312; 24 °C = 75.2 °F.
+  test('writes weights, temperatures, times and decimals as asked', async () => {
+    const sheet = await answered('weigh', samplePath('focaccia-hydration'), ...own)
+    expect(sheet).toMatch(/^oz +66 %/m)
+    expect(sheet).toMatch(/^Strong wheat flour +11,01 /m)
+    expect(sheet).toContain('For dough of 75,2 °F.')
+    expect(await answered('clock', samplePath('flatbread-hydration'), ...own)).toMatch(
+      /\b\d{1,2}:\d{2} [ap]m\b/,
+    )
+    for (const verb of ['weigh', 'fairness', 'clock', 'report'])
+      expect(await answered(verb, samplePath('flatbread-hydration'), ...own)).not.toMatch(metric)
+  })
+
+  test('the report says in which units it is written', async () => {
+    const out = scratch('ounces.txt')
+    await answered('report', samplePath('focaccia-hydration'), '--out', out, ...own)
+    const said = readFileSync(out, 'utf8').replace(/\s+/g, ' ')
+    expect(said).toContain('weights in ounces (avoirdupois, 1 oz = 28.35 g)')
+    expect(said).toContain('temperatures in °F')
+  })
+
+  test('an answer for machines stays as it is, and a word that is none is refused by name', async () => {
+    const plain = await answered('weigh', samplePath('focaccia-hydration'), '--json')
+    expect(await answered('weigh', samplePath('focaccia-hydration'), '--json', ...own)).toBe(plain)
+    for (const [asked, said] of [
+      ['stone', '“stone”'],
+      ['g,oz', '“oz”'],
+    ] as const) {
+      const { code, err } = await runCommand(
+        ...['weigh', samplePath('focaccia-hydration'), '--units', asked],
+      )
+      expect(code).toBe(1)
+      expect(err).toContain(said)
+    }
+  })
+})
+
 describe('findings', () => {
   test.each(samples)('%s: --json fits the published schema', async (name) => {
     const fits = schema('findings.schema.json')

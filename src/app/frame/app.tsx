@@ -3,7 +3,8 @@ import { lazy, Suspense } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { HomePlace } from '@/app/home/home-place.tsx'
-import { TemperatureUnitContext } from '@/app/kit/field/temperature-unit-context.ts'
+import { MannerContext } from '@/app/kit/field/manner-context.ts'
+import { useManner } from '@/app/kit/field/use-manner.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
@@ -14,6 +15,7 @@ import styles from './frame.module.css'
 import { Header } from './header.tsx'
 import { PageTitle } from './page-title.tsx'
 import { useArrival } from './use-arrival.ts'
+import { useKeptManner } from './use-kept-manner.ts'
 
 const LostPage = lazy(async () => ({ default: (await import('./lost-page.tsx')).LostPage }))
 const StartPlace = lazy(async () => ({
@@ -46,13 +48,14 @@ const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')
 export function App({ services }: { services: Services }) {
   const { notebook } = services
   const settings = useLiveQuery(() => notebook.settings(), [notebook])
+  const kept = useKeptManner(settings)
   return (
     <ServicesContext value={services}>
-      <TemperatureUnitContext value={settings?.temperatureUnit ?? 'celsius'}>
+      <MannerContext value={kept}>
         <Router hook={useHashLocation}>
           <Shell />
         </Router>
-      </TemperatureUnitContext>
+      </MannerContext>
     </ServicesContext>
   )
 }
@@ -62,6 +65,9 @@ function Shell() {
   useArrival(location)
   const { trialId: atTable } = useTableDevice()
   const { seated } = useSeated()
+  // Sentences that a page keeps are written anew in another manner; the kitchen, where it is chosen, draws its own.
+  const figures = Object.values(useManner()).join(' ')
+  const opened = location.split('/').slice(0, 3).join('/')
   const away = typeof atTable === 'string' && location !== `/trial/${atTable}/tasting`
   return (
     <div className={styles.shell} ref={keepFocus}>
@@ -69,7 +75,10 @@ function Shell() {
       <Suspense fallback={null}>
         <StandingNotes />
       </Suspense>
-      <ErrorBoundary key={location.split('/').slice(0, 3).join('/')} what="this page">
+      <ErrorBoundary
+        key={location === '/kitchen' ? location : `${opened} ${figures}`}
+        what="this page"
+      >
         <Suspense fallback={<Progress label="Opening the page" done={null} />}>
           {atTable === undefined ? (
             <Progress label="Opening the page" done={null} />

@@ -4,6 +4,7 @@ import * as z from 'zod/mini'
 import type { Services } from '@/app/services/services.ts'
 import { askToKeepStorage } from '@/app/services/storage-asked.ts'
 import { failureReasonOf } from '@/core/record/failure-reason.ts'
+import { writeAs } from '@/core/units/manner.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import '@/app/kit/look/fonts.css'
@@ -13,6 +14,7 @@ import { randomId, randomSeed } from '@/app/services/random-id.ts'
 import { App } from './app.tsx'
 import { showAppearance } from './appearance.ts'
 import type { StartTrouble } from './start-failure.tsx'
+import { mannerOf } from './use-kept-manner.ts'
 
 // Shapes are checked without compiling code at run time, which the page's policy forbids.
 z.config({ jitless: true })
@@ -47,6 +49,7 @@ async function start(root: Root): Promise<void> {
     const notebook = createNotebook('evenhand', { ...chance, zone })
     const settings = await notebook.settings()
     showAppearance(settings.appearance)
+    writeAs(mannerOf(settings))
     if (import.meta.env.PROD && 'serviceWorker' in navigator)
       void import('./keep-program.ts').then(({ keepProgram }) => keepProgram())
     const services: Services = { notebook: keepingStorage(notebook), zone, ...chance }

@@ -1,6 +1,6 @@
 import type { HouseCard } from '@/core/house/house-card.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { massUnit, roundedMass, weightFigure } from '@/core/units/mass-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { doughLineText } from '@/core/wording/house/house-text.ts'
 import styles from './house.module.css'
 
@@ -13,7 +13,7 @@ export function HouseLedger({ card }: { card: HouseCard }) {
         <tr>
           <td />
           <th scope="col">%</th>
-          <th scope="col">g</th>
+          <th scope="col">{massUnit()}</th>
         </tr>
       </thead>
       {card.parts.map((part) => (
@@ -32,7 +32,7 @@ export function HouseLedger({ card }: { card: HouseCard }) {
                 {line.percent === null ? '' : plainNumber(Math.round(line.percent * 100) / 100)}
               </td>
               <td>
-                <b>{gramsText(line.grams, line.resolutionGrams)}</b>
+                <b>{weightFigure(line.grams, line.resolutionGrams)}</b>
               </td>
             </tr>
           ))}
@@ -42,7 +42,7 @@ export function HouseLedger({ card }: { card: HouseCard }) {
         <tr>
           <th scope="row">{doughLineText(card)}</th>
           <td />
-          <td>{decimalText(card.doughGrams, 0)}</td>
+          <td>{roundedMass(card.doughGrams, 0)}</td>
         </tr>
       </tfoot>
     </table>

@@ -5,6 +5,7 @@ import { Section } from '@/app/kit/page/section.tsx'
 import type { HouseCard } from '@/core/house/house-card.ts'
 import type { HouseRevision } from '@/core/house/house-record.ts'
 import type { Today } from '@/core/house/plan-of-house.ts'
+import { massText } from '@/core/units/mass-text.ts'
 import styles from './house.module.css'
 
 interface HouseTodayProps {
@@ -24,7 +25,7 @@ export function HouseToday({ revision, card, today, onToday }: HouseTodayProps) 
   const water = batch
     ? `Water at ${temperatureText(Math.round(batch.waterCelsius * 10) / 10, unit)}, for dough of ${wanted}.`
     : `No water goes in at the mix that could bring the dough to ${wanted}.`
-  const ice = batch?.ice?.ok ? ` In place of ${Math.round(batch.ice.grams)} g of it take ice.` : ''
+  const ice = batch?.ice?.ok ? ` In place of ${massText(batch.ice.grams, 0)} of it take ice.` : ''
   return (
     <Section title="Water today">
       <p role="status">

@@ -1,4 +1,5 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
+import { MassField } from '@/app/kit/field/mass-field.tsx'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import {
   usualGramsPerMillilitre,
@@ -7,7 +8,12 @@ import {
 import type { Yield } from '@/core/house/house-record.ts'
 import { most } from '@/core/record/most.ts'
 import { mostGrams } from '@/core/record/quantity.ts'
-import { betweenText, wholeBetweenText } from '@/core/wording/words/field-check-text.ts'
+import { massUnit } from '@/core/units/mass-text.ts'
+import {
+  betweenText,
+  massBetweenText,
+  wholeBetweenText,
+} from '@/core/wording/words/field-check-text.ts'
 import styles from './house.module.css'
 
 interface HouseYieldProps {
@@ -182,7 +188,17 @@ interface OneNumber {
 }
 
 const Length = (props: OneNumber) => <Between {...props} unit="cm" ends={[0.5, 300]} />
-const Grams = (props: OneNumber) => <Between {...props} unit="g" ends={[1, mostGrams]} />
+const Grams = ({ label, value, onValue }: OneNumber) => (
+  <MassField
+    label={label}
+    value={value}
+    digits={massUnit() === 'g' ? 2 : 4}
+    check={(grams) =>
+      grams >= 1 && grams <= mostGrams ? undefined : massBetweenText(1, mostGrams)
+    }
+    onValue={(grams) => (grams === null ? undefined : onValue(grams))}
+  />
+)
 
 function Between({
   label,

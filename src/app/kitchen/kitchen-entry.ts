@@ -1,5 +1,6 @@
-import type { TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
 import { type KitchenThing, kitchenThingShape } from '@/core/kitchen/kitchen-record.ts'
+import { plainManner } from '@/core/units/manner.ts'
+import { withOwnMark } from '@/core/units/number-text.ts'
 import { typedNumber } from '@/core/units/typed-number.ts'
 import {
   type EntriesClash,
@@ -9,8 +10,8 @@ import {
   entryNotWholeText,
 } from '@/core/wording/words/kitchen-entry-text.ts'
 import { typedNumberText } from '@/core/wording/words/typed-number-text.ts'
+import { type EntryUnits, fieldIn, keptOf, shownOf } from './fields-in-units.ts'
 import type { KitchenChapter, KitchenField } from './kitchen-fields.ts'
-import { fieldIn, keptOf, shownOf } from './temperature-fields.ts'
 
 export type Typed = Readonly<Partial<Record<string, string>>>
 
@@ -33,18 +34,18 @@ export function fieldProblem(field: KitchenField, text: string): string | undefi
   return undefined
 }
 
-/** The kitchen record that the typed fields make, temperatures typed in `unit`, or what keeps them from making one, field by field. */
+/** The kitchen record that the typed fields make, typed in `units`, or what keeps them from making one, field by field. */
 export function kitchenEntry(
   chapter: KitchenChapter,
   id: string,
   typed: Typed,
   others: readonly KitchenThing[],
-  unit: TemperatureUnit = 'celsius',
+  units: EntryUnits = plainManner,
 ): KitchenEntry {
   const problems: Record<string, string> = {}
   const record: Record<string, string | number> = { id, kind: chapter.kind }
   for (const asked of chapter.fields) {
-    const field = fieldIn(asked, unit)
+    const field = fieldIn(asked, units)
     const text = (typed[field.key] ?? '').trim()
     const problem = fieldProblem(field, text)
     if (problem) problems[field.key] = problem
@@ -53,7 +54,7 @@ export function kitchenEntry(
       if (text !== '') record[field.key] = text
     } else {
       const read = typedNumber(text, field.unit)
-      if (read.ok && read.value !== null) record[field.key] = keptOf(asked, read.value, unit)
+      if (read.ok && read.value !== null) record[field.key] = keptOf(asked, read.value, units)
     }
   }
   const note = (typed.note ?? '').trim()
@@ -89,11 +90,11 @@ function crossProblems(
   return problems
 }
 
-/** An entry's fields as they would be typed in a unit of temperature, to change it. */
+/** An entry's fields as they would be typed in these units, to change it. */
 export function typedFrom(
   chapter: KitchenChapter,
   thing: KitchenThing,
-  unit: TemperatureUnit = 'celsius',
+  units: EntryUnits = plainManner,
 ): Record<string, string> {
   return Object.fromEntries(
     Object.entries(thing)
@@ -102,7 +103,9 @@ export function typedFrom(
         const field = chapter.fields.find((one) => one.key === key)
         return [
           key,
-          String(field && typeof value === 'number' ? shownOf(field, value, unit) : value),
+          typeof value === 'number'
+            ? withOwnMark(String(field ? shownOf(field, value, units) : value))
+            : String(value),
         ]
       }),
   )

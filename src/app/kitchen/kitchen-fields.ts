@@ -13,8 +13,8 @@ export interface KitchenField {
   least?: number
   most?: number
   whole?: boolean
-  /** A temperature, or a difference of two: bounds in °C, shown and typed in the person's unit. */
-  measures?: 'temperature' | 'temperature-steps'
+  /** A temperature, a difference of two, or a weight: bounds in °C and grams, shown and typed in the person's unit. */
+  measures?: 'temperature' | 'temperature-steps' | 'mass'
 }
 
 export interface KitchenChapter {
@@ -41,6 +41,11 @@ const temperature = (
   label: string,
   [least, most]: readonly [number, number],
 ): KitchenField => ({ ...number(key, label, '°C', { least, most }), measures: 'temperature' })
+const mass = (
+  key: string,
+  label: string,
+  bounds: { least: number; most: number },
+): KitchenField => ({ ...number(key, label, 'g', bounds), measures: 'mass' })
 const optional = (field: KitchenField, hint?: string): KitchenField => ({
   ...field,
   required: false,
@@ -65,10 +70,10 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'Weights are rounded to what a scale can show, and levels it cannot keep apart are called out.',
     fields: [
       name('Such as “big scale” or “pocket scale”.'),
-      number('resolutionGrams', 'Smallest step it shows', 'g', { least: 0.0001, most: 1000 }),
-      number('capacityGrams', 'Most it can weigh', 'g', { least: 0.001, most: 1_000_000 }),
+      mass('resolutionGrams', 'Smallest step it shows', { least: 0.0001, most: 1000 }),
+      mass('capacityGrams', 'Most it can weigh', { least: 0.001, most: 1_000_000 }),
       optional(
-        number('errorGrams', 'May be off by, either way', 'g', { least: 0, most: 1000 }),
+        mass('errorGrams', 'May be off by, either way', { least: 0, most: 1000 }),
         'Beyond its step, as the maker states it or a known weight shows.',
       ),
       optional(
@@ -117,8 +122,8 @@ export const kitchenChapters: readonly KitchenChapter[] = [
     why: 'Its least and most dough bound the batch; its work, way and bowl go into the water’s temperature.',
     fields: [
       name('Hands are a mixer too.'),
-      number('leastDoughGrams', 'Least dough it mixes well', 'g', grams),
-      number('mostDoughGrams', 'Most dough it mixes well', 'g', grams),
+      mass('leastDoughGrams', 'Least dough it mixes well', grams),
+      mass('mostDoughGrams', 'Most dough it mixes well', grams),
       {
         ...{ key: 'way', label: 'How it mixes', type: 'choice', required: false },
         options: [{ value: '', label: 'not said' }, ...mixingWayOptions],
@@ -128,7 +133,7 @@ export const kitchenChapters: readonly KitchenChapter[] = [
         number('workKilojoulesPerKilogram', 'Mixing work', 'kJ per kg', { least: -30, most: 100 }),
         'Leave empty if you do not know it; it can be learned from dough temperatures.',
       ),
-      optional(number('bowlGrams', 'Bowl', 'g', grams)),
+      optional(mass('bowlGrams', 'Bowl', grams)),
       optional(
         number('bowlHeat', 'Specific heat of the bowl', 'kJ per kg and °C', {
           least: 0.01,

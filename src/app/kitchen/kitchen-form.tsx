@@ -2,16 +2,15 @@ import { useState } from 'react'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
-import type { TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import type { Draft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { typedNumber } from '@/core/units/typed-number.ts'
+import { type EntryUnits, fieldIn } from './fields-in-units.ts'
 import styles from './kitchen.module.css'
 import { fieldProblem, kitchenEntry } from './kitchen-entry.ts'
 import type { KitchenChapter } from './kitchen-fields.ts'
-import { fieldIn } from './temperature-fields.ts'
 
 interface KitchenFormProps {
   chapter: KitchenChapter
@@ -19,8 +18,8 @@ interface KitchenFormProps {
   id: string
   draft: Draft
   others: readonly KitchenThing[]
-  /** What temperatures are typed in, from the moment the entry was opened. */
-  unit: TemperatureUnit
+  /** What temperatures and weights are typed in, from the moment the entry was opened. */
+  units: EntryUnits
   onKeep: (thing: KitchenThing) => Promise<void>
   onCancel: () => void
   /** Removes the entry; undefined while it is new. */
@@ -31,10 +30,10 @@ interface KitchenFormProps {
 
 /** The fields of one kitchen entry. What is typed stays as a draft until it is kept or left. */
 export function KitchenForm(props: KitchenFormProps) {
-  const { chapter, id, draft, others, unit, onKeep, onCancel } = props
+  const { chapter, id, draft, others, units, onKeep, onCancel } = props
   const [problems, setProblems] = useState<Record<string, string>>({})
   const keep = async () => {
-    const entry = kitchenEntry(chapter, id, draft.values, others, unit)
+    const entry = kitchenEntry(chapter, id, draft.values, others, units)
     if (!entry.ok) {
       setProblems(entry.problems)
       return
@@ -57,7 +56,7 @@ export function KitchenForm(props: KitchenFormProps) {
       <p className={styles.why}>{chapter.why}</p>
       <FieldRow>
         {chapter.fields
-          .map((each) => fieldIn(each, unit))
+          .map((each) => fieldIn(each, units))
           .map((field, index) =>
             field.type === 'number' ? (
               <NumberField

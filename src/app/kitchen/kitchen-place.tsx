@@ -1,7 +1,7 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { useMemo, useState } from 'react'
-import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { useManner } from '@/app/kit/field/use-manner.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
@@ -14,12 +14,13 @@ import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
 import { EraseTaster } from './erase-taster.tsx'
+import { formUnits, unitsOfForm } from './fields-in-units.ts'
+import { FiguresSetting } from './figures-setting.tsx'
 import styles from './kitchen.module.css'
 import { typedFrom } from './kitchen-entry.ts'
 import { type KitchenChapter, kitchenChapters, kitchenRooms } from './kitchen-fields.ts'
 import { KitchenForm } from './kitchen-form.tsx'
 import { KitchenRoom } from './kitchen-room.tsx'
-import { TemperatureSetting } from './temperature-setting.tsx'
 import { thingWords } from './thing-words.ts'
 import { useSetAside } from './use-set-aside.ts'
 import { WhatTrialsTaught } from './what-trials-taught.tsx'
@@ -33,7 +34,7 @@ export function KitchenPlace() {
     save: (values) => notebook.keepDraft('kitchen', values),
     drop: () => notebook.dropDraft('kitchen'),
   })
-  const unit = useTemperatureUnit()
+  const units = useManner()
   const trials = useLiveQuery(() => teachingTrials(notebook), [notebook])
   const learned = useAnswer('learning', trials ?? null, (service, read) => service.learn(read))
   const questions = useMemo(
@@ -64,8 +65,8 @@ export function KitchenPlace() {
     const chapter = kitchenChapters.find(({ kind }) => kind === thing.kind)
     if (chapter)
       entry.open({
-        ...typedFrom(chapter, thing, unit),
-        ...{ formKind: thing.kind, formId: thing.id, formUnit: unit },
+        ...typedFrom(chapter, thing, units),
+        ...{ formKind: thing.kind, formId: thing.id, ...formUnits(units) },
       })
   }
   const form = (chapter: KitchenChapter, thing: KitchenThing | undefined, id: string) => (
@@ -75,7 +76,7 @@ export function KitchenPlace() {
       id={id}
       draft={draft}
       others={kitchen}
-      unit={draft.values.formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'}
+      units={unitsOfForm(draft.values)}
       onKeep={async (kept) => {
         await notebook.keepKitchenThing(kept)
         draft.clear()
@@ -108,7 +109,7 @@ export function KitchenPlace() {
                       : null
                   }
                   onAdd={({ kind }) =>
-                    entry.open({ formKind: kind, formId: newId(), formUnit: unit })
+                    entry.open({ formKind: kind, formId: newId(), ...formUnits(units) })
                   }
                   onChange={(thing) => change(thing)}
                   onRemove={remove}
@@ -130,8 +131,8 @@ export function KitchenPlace() {
           <ErrorBoundary what="what was learned" of={learned}>
             <WhatTrialsTaught {...{ kitchen, learned, questions }} />
           </ErrorBoundary>
-          <ErrorBoundary what="the temperatures">
-            <TemperatureSetting />
+          <ErrorBoundary what="how figures are written">
+            <FiguresSetting />
           </ErrorBoundary>
         </div>
       </div>

@@ -1,5 +1,5 @@
 import { Fragment, type ReactNode } from 'react'
-import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
+import { useManner } from '@/app/kit/field/use-manner.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { InlinePress } from '@/app/kit/press/inline-press.tsx'
@@ -84,12 +84,12 @@ interface RowProps {
 }
 
 function Sentence({ thing, isOpen, onChange }: RowProps) {
-  const unit = useTemperatureUnit()
+  const { temperature } = useManner()
   const { title } = thingWords(thing)
   return (
     <p className={styles.sentence}>
       <b>{title}</b>
-      {thingSentence(thing, unit).map((part, at) =>
+      {thingSentence(thing, temperature).map((part, at) =>
         typeof part === 'string' ? (
           part
         ) : (

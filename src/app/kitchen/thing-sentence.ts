@@ -5,6 +5,7 @@ import {
   type TemperatureUnit,
 } from '@/app/kit/field/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { massRange, massUnit, plainMass } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 
@@ -18,11 +19,11 @@ export function thingSentence(thing: KitchenThing, unit: TemperatureUnit): Sente
   switch (thing.kind) {
     case 'scale':
       return [
-        ...[' shows ', { value: `${thing.resolutionGrams} g` }],
+        ...[' shows ', { value: plainMass(thing.resolutionGrams) }],
         ...[', up to ', { value: grams(thing.capacityGrams) }],
         ...(thing.errorGrams === undefined
           ? []
-          : [', right to ', { value: `±${thing.errorGrams} g` }]),
+          : [', right to ', { value: `±${plainMass(thing.errorGrams)}` }]),
         ...(thing.errorPercent === undefined
           ? []
           : [', ', { value: `±${thing.errorPercent} % of the weight` }]),
@@ -54,7 +55,7 @@ export function thingSentence(thing: KitchenThing, unit: TemperatureUnit): Sente
       return [
         ...[
           ' takes ',
-          { value: `${thing.leastDoughGrams} to ${thing.mostDoughGrams} g` },
+          { value: massRange(thing.leastDoughGrams, thing.mostDoughGrams) },
           ' of dough',
         ],
         ...(thing.way === undefined ? [] : [', ', { value: mixingWayTexts[thing.way] }]),
@@ -79,7 +80,7 @@ export function thingSentence(thing: KitchenThing, unit: TemperatureUnit): Sente
 
 /** Grams as a scale's maker says them: whole kilograms, and half ones, as such. */
 function grams(count: number): string {
-  return count >= 1000 && count % 500 === 0
+  return massUnit() === 'g' && count >= 1000 && count % 500 === 0
     ? `${plainNumber(count / 1000)} kg`
-    : `${plainNumber(count)} g`
+    : plainMass(count)
 }

@@ -5,6 +5,7 @@ import {
   type TemperatureUnit,
 } from '@/app/kit/field/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { massRange, plainMass } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 
@@ -21,9 +22,9 @@ export function thingWords(
       return {
         title: thing.name,
         facts: facts([
-          `steps of ${thing.resolutionGrams} g`,
-          `up to ${thing.capacityGrams} g`,
-          thing.errorGrams !== undefined && `good to ±${thing.errorGrams} g`,
+          `steps of ${plainMass(thing.resolutionGrams)}`,
+          `up to ${plainMass(thing.capacityGrams)}`,
+          thing.errorGrams !== undefined && `good to ±${plainMass(thing.errorGrams)}`,
           thing.errorPercent !== undefined && `±${thing.errorPercent} % of the weight`,
         ]),
       }
@@ -49,11 +50,11 @@ export function thingWords(
       return {
         title: thing.name,
         facts: facts([
-          `${thing.leastDoughGrams} to ${thing.mostDoughGrams} g of dough`,
+          `${massRange(thing.leastDoughGrams, thing.mostDoughGrams)} of dough`,
           thing.way !== undefined && mixingWayTexts[thing.way],
           thing.workKilojoulesPerKilogram !== undefined &&
             `work ${thing.workKilojoulesPerKilogram} kJ per kg`,
-          thing.bowlGrams !== undefined && `bowl ${thing.bowlGrams} g`,
+          thing.bowlGrams !== undefined && `bowl ${plainMass(thing.bowlGrams)}`,
         ]),
       }
     case 'fridge':

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import type { Draft } from '@/app/kit/field/use-draft.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { unitsOfForm } from './fields-in-units.ts'
 import { typedFrom } from './kitchen-entry.ts'
 import { kitchenChapters } from './kitchen-fields.ts'
 
@@ -32,11 +33,11 @@ export function useSetAside(draft: Draft, kitchen: readonly KitchenThing[]) {
 
 /** Whether something was typed into the open entry that is not in the kitchen already. */
 function wasFilled(values: Values, kitchen: readonly KitchenThing[]): boolean {
-  const { formKind, formId, formUnit, ...typed } = values
+  const { formKind, formId, formUnit, formMass, ...typed } = values
   const chapter = kitchenChapters.find(({ kind }) => kind === formKind)
   if (!chapter) return false
   const thing = kitchen.find(({ id }) => id === formId)
-  const unit = formUnit === 'fahrenheit' ? 'fahrenheit' : 'celsius'
-  const before: Values = thing ? { ...typedFrom(chapter, thing, unit) } : {}
+  const units = unitsOfForm({ formUnit, formMass })
+  const before: Values = thing ? { ...typedFrom(chapter, thing, units) } : {}
   return Object.entries(typed).some(([key, text]) => text.trim() !== (before[key] ?? ''))
 }

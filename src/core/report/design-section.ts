@@ -2,7 +2,7 @@ import { unitOf } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
 import { stepAtLevel } from '@/core/trial/step-at-level.ts'
-import { plainNumber } from '@/core/units/number-text.ts'
+import { ownDegreeSign, plainDegreesFigure } from '@/core/units/temperature-text.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { unitSentence } from '@/core/wording/findings/rests-on.ts'
@@ -65,7 +65,7 @@ function stepsTable(plan: Plan): TableBlock {
   return {
     kind: 'table',
     caption: 'Method',
-    head: ['Step', 'Each', 'Times', 'Hands on', 'Wait', 'Tolerance', 'Ends', '°C'],
+    head: ['Step', 'Each', 'Times', 'Hands on', 'Wait', 'Tolerance', 'Ends', ownDegreeSign()],
     rows: plan.steps.map((step) => [
       step.name,
       step.per === 'batch' && step.once ? 'all doughs at once' : step.per,
@@ -75,7 +75,7 @@ function stepsTable(plan: Plan): TableBlock {
       toleranceText(step),
       endsByText(step.endsBy),
       byLevel(plan, step, (own) =>
-        own?.celsius === undefined ? null : plainNumber(Math.round(own.celsius * 10) / 10),
+        own?.celsius === undefined ? null : plainDegreesFigure(Math.round(own.celsius * 10) / 10),
       ),
     ]),
     figures: [false, false, true, true, true, true, false, true],

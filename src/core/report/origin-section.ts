@@ -12,6 +12,7 @@ import {
 } from '@/core/wording/findings/origin-text.ts'
 import type { CivilClock } from '@/core/wording/words/civil-time.ts'
 import { momentText } from '@/core/wording/words/date-text.ts'
+import { writtenInText } from '@/core/wording/words/manner-text.ts'
 import type { ReportSection } from './report-block.ts'
 
 /** What each number is; the re-drawing is made on demand and stands in no report. */
@@ -42,6 +43,7 @@ export function originSection(
             whole.sessions.map(({ dealt }) => dealt.seed),
           ),
           revisionText(plan.revision),
+          writtenInText(),
           made.dataSha256 === undefined ? '' : dataText(made.dataSha256, made.version),
         ].filter((text) => text !== ''),
       },

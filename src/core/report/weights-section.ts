@@ -6,6 +6,7 @@ import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import { movesFormula } from '@/core/trial/moves-formula.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
+import { massUnit } from '@/core/units/mass-text.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { type WeighSheet, weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { writtenSheet } from '@/core/weighing/written-sheet.ts'
@@ -86,7 +87,7 @@ function batchesTable(plan: Plan, sheet: WeighSheet): TableBlock {
   })
   return {
     kind: 'table',
-    caption: 'Planned weights of each batch, g',
+    caption: `Planned weights of each batch, ${massUnit()}`,
     head: ['What', ...names],
     rows: [
       ...[...weights, ...comesTo].map(({ head, cells }) => [head, ...cells]),

@@ -1,3 +1,4 @@
+import { manner } from './manner.ts'
 import { gramsFrom } from './mass.ts'
 import { massSpellings } from './mass-spellings.ts'
 import { type NumberTrouble, readNumber } from './read-number.ts'
@@ -9,19 +10,25 @@ export type TypedNumber =
   | Exclude<NumberTrouble, { reason: 'empty' }>
   | { ok: false; reason: 'thousands-or-decimals' }
 
-const unclear = /^[-−+]?[1-9]\d{0,2},\d{3}(?!\d)/u
+/** A thousand and more to some readers, one and a bit to others: the mark that is not the person's own for decimals. */
+const unclear = {
+  point: /^[-−+]?[1-9]\d{0,2},\d{3}(?!\d)/u,
+  comma: /^[-−+]?[1-9]\d{0,2}\.\d{3}(?!\d)/u,
+} as const
+const unclearMark = () => unclear[manner().decimal]
 const fraction = new RegExp(`^(${fractionPattern})\\s*(.*)$`, 'u')
 const marked = /^(\d{1,3}(?:['’.,]\d{3})+(?:[.,]\d+)?)(.*)$/u
 
 /**
  * Reads what a person typed into a number field, as `readNumber` does, with the field's own unit allowed behind it;
  * nothing typed is null. A weight may be typed in any unit of weight ("5 kg", "½ oz", "2 dl" of water) and a time in any of
- * time ("14h", "1 h 20 min"); fractions ("1 1/2") and thousands between apostrophes are read. "1,250" is refused: a thousand
- * and more to some readers, one and a quarter to others.
+ * time ("14h", "1 h 20 min"); fractions ("1 1/2") and thousands between apostrophes are read. "1,250" is refused (with the
+ * decimal comma "1.250"): a thousand and more to some readers, one and a quarter to others.
  */
 export function typedNumber(text: string, unit = ''): TypedNumber {
   const typed = text.trim()
-  if (unclear.test(typed) && !isMarked(typed)) return { ok: false, reason: 'thousands-or-decimals' }
+  if (unclearMark().test(typed) && !isMarked(typed))
+    return { ok: false, reason: 'thousands-or-decimals' }
   const whole = unit.toLowerCase()
   const own = [whole, whole.split(' ')[0] ?? ''].filter(Boolean)
   const time = timeSpellings[own[0] ?? '']

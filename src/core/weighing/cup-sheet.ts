@@ -1,5 +1,4 @@
-import { gramsDecimals } from '@/core/units/grams-text.ts'
-import { decimalText } from '@/core/units/number-text.ts'
+import { gramsDecimals, massDecimals, massFigure } from '@/core/units/mass-text.ts'
 import type { SheetRow, WeighSheet } from './weigh-sheet.ts'
 
 /** What one lidded cup holds. */
@@ -43,15 +42,15 @@ export function cupSheet(sheet: WeighSheet): CupSheet {
   const step = 10 ** Math.floor(Math.log10(spread))
   const commonGrams = Math.max(0, Math.floor((least - spread / 4) / step) * step)
   const [cell] = row.cells.flatMap((each) => each ?? [])
-  const decimals = Math.max(
-    ...grams.map((each) => gramsDecimals(each - commonGrams, cell?.resolutionGrams ?? null)),
-  )
+  const finest = (of: typeof gramsDecimals) =>
+    Math.max(...grams.map((each) => of(each - commonGrams, cell?.resolutionGrams ?? null)))
+  const [decimals, shownDecimals] = [finest(gramsDecimals), finest(massDecimals)]
   const written = (value: number) => Number(value.toFixed(decimals))
   const common = written(commonGrams)
   const cups = sheet.batches.flatMap(({ levelId }, at): Cup[] => {
     if (levelId === null) return []
     const own = written((grams[at] ?? 0) - common)
-    return [{ levelId, grams: own, text: decimalText(own, decimals) }]
+    return [{ levelId, grams: own, text: massFigure(own, shownDecimals) }]
   })
   const same: WeighSheet = {
     ...sheet,
@@ -69,7 +68,7 @@ export function cupSheet(sheet: WeighSheet): CupSheet {
     ok: true,
     row,
     commonGrams: common,
-    commonText: decimalText(common, decimals),
+    commonText: massFigure(common, shownDecimals),
     cups,
     same,
   }

@@ -1,5 +1,11 @@
-import { gramsDecimals } from '@/core/units/grams-text.ts'
-import { decimalText, plainNumber, shortUnit } from '@/core/units/number-text.ts'
+import {
+  gramsDecimals,
+  massDecimals,
+  massFigure,
+  plainMass,
+  roundedMass,
+} from '@/core/units/mass-text.ts'
+import { decimalText, shortUnit } from '@/core/units/number-text.ts'
 import type { WeighLine } from './batch-weights.ts'
 import type { SheetRow, WeighSheet } from './weigh-sheet.ts'
 
@@ -53,7 +59,7 @@ function comesOut({ prefermentId }: SheetRow, { batches }: Pick<WeighSheet, 'bat
   const preferments = batches.flatMap(({ formula }) => formula.preferments)
   const clings = preferments.find(({ id }) => id === prefermentId)?.clingsGrams ?? 0
   return clings > 0
-    ? `all that comes out (${plainNumber(clings)} g more made, for the jar)`
+    ? `all that comes out (${plainMass(clings)} more made, for the jar)`
     : 'all of it'
 }
 
@@ -71,11 +77,14 @@ export function weightIn(
   const line = row.cells[at]
   if (!line) return null
   const weighed = line.what === 'all-of-preferment' ? partsOf(sheet, line, at) : [line]
-  const decimals = Math.max(
-    ...weighed.map(({ grams, resolutionGrams }) => gramsDecimals(grams, resolutionGrams)),
-  )
+  const finest = (of: typeof gramsDecimals) =>
+    Math.max(...weighed.map(({ grams, resolutionGrams }) => of(grams, resolutionGrams)))
   const grams = weighed.reduce((sum, part) => sum + part.grams * part.reachesDough, 0)
-  return { line, grams: Number(grams.toFixed(decimals)), text: decimalText(grams, decimals) }
+  return {
+    line,
+    grams: Number(grams.toFixed(finest(gramsDecimals))),
+    text: massFigure(grams, finest(massDecimals)),
+  }
 }
 
 /** What a preferment that goes in whole was made of, weighed for the same batch. */
@@ -88,7 +97,7 @@ function partsOf({ batches }: Pick<WeighSheet, 'batches'>, whole: WeighLine, at:
 }
 
 function doughRow({ batches }: WeighSheet): WrittenRow {
-  const cells = batches.map(({ doughGrams }) => decimalText(doughGrams, 0))
+  const cells = batches.map(({ doughGrams }) => roundedMass(doughGrams, 0))
   return { key: 'dough', head: 'Dough', cells, quiet: true }
 }
 

@@ -60,15 +60,17 @@ test('two tasters cannot share initials, whatever their case', () => {
   expect(kitchenEntry(chapterOf('taster'), 'one', { initials: 'RV' }, others).ok).toBe(true)
 })
 
+const inFahrenheit = { temperature: 'fahrenheit', mass: 'gram' } as const
+
 // 41 °F = 5 °C, 0 °F = −17.78 °C to a hundredth; a spread of 0.9 °F is half a degree Celsius.
 test('temperatures typed in °F are kept in °C, differences without the offset', () => {
   const fridge = { name: 'Fridge', celsius: '41', freezerCelsius: '0 °F' }
-  expect(kitchenEntry(chapterOf('fridge'), 'f', fridge, [], 'fahrenheit')).toMatchObject({
+  expect(kitchenEntry(chapterOf('fridge'), 'f', fridge, [], inFahrenheit)).toMatchObject({
     ok: true,
     thing: { celsius: 5, freezerCelsius: -17.78 },
   })
   const probe = { name: 'Probe', spreadCelsius: '0.9' }
-  expect(kitchenEntry(chapterOf('thermometer'), 'p', probe, [], 'fahrenheit')).toMatchObject({
+  expect(kitchenEntry(chapterOf('thermometer'), 'p', probe, [], inFahrenheit)).toMatchObject({
     ok: true,
     thing: { spreadCelsius: 0.5 },
   })
@@ -76,7 +78,7 @@ test('temperatures typed in °F are kept in °C, differences without the offset'
 
 test('a bound is said in the unit that was typed', () => {
   const typed = { name: 'Fridge', celsius: '2000' }
-  const entry = kitchenEntry(chapterOf('fridge'), 'f', typed, [], 'fahrenheit')
+  const entry = kitchenEntry(chapterOf('fridge'), 'f', typed, [], inFahrenheit)
   // −5 °C = 23 °F, 20 °C = 68 °F.
   const celsius = 'Temperature: give a number from 23 to 68 °F. Check that it is meant in °F.'
   expect(entry).toEqual({ ok: false, problems: { celsius } })
@@ -84,9 +86,9 @@ test('a bound is said in the unit that was typed', () => {
 
 test('changing nothing in °F keeps what was typed in °F', () => {
   const typed = { name: 'Tap', coldestCelsius: '52.3', warmestCelsius: '118' }
-  const entry = kitchenEntry(chapterOf('tap'), 't', typed, [], 'fahrenheit')
+  const entry = kitchenEntry(chapterOf('tap'), 't', typed, [], inFahrenheit)
   if (!entry.ok) throw new Error('the tap can stand')
-  expect(typedFrom(chapterOf('tap'), entry.thing, 'fahrenheit')).toEqual(typed)
+  expect(typedFrom(chapterOf('tap'), entry.thing, inFahrenheit)).toEqual(typed)
 })
 
 test.each([
@@ -114,4 +116,17 @@ test('the kitchens of the sample trials pass every check', () => {
         kitchenEntry(chapterOf(thing.kind), thing.id, typedFrom(chapterOf(thing.kind), thing), []),
       ).toEqual({ ok: true, thing })
   }
+})
+
+// 1 oz = 28.349523125 g, exact: a pocket scale of 0.005 oz up to 7 oz; what carries its own unit is taken as it says.
+test('weights typed in ounces are kept in grams', () => {
+  const inOunces = { temperature: 'celsius', mass: 'ounce' } as const
+  const typed = { name: 'Pocket', resolutionGrams: '0.005', capacityGrams: '200 g' }
+  const entry = kitchenEntry(chapterOf('scale'), 's', typed, [], inOunces)
+  if (!entry.ok || entry.thing.kind !== 'scale') throw new Error('the scale can stand')
+  expect(entry.thing.resolutionGrams).toBeCloseTo(0.141747615625, 9)
+  expect(entry.thing.capacityGrams).toBeCloseTo(200, 5)
+  expect(typedFrom(chapterOf('scale'), entry.thing, inOunces)).toMatchObject({
+    ...{ resolutionGrams: '0.005', capacityGrams: '7.0548' },
+  })
 })

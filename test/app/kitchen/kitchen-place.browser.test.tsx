@@ -4,9 +4,10 @@ import { page } from 'vitest/browser'
 import { cleanup, render } from 'vitest-browser-react'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
-import { TemperatureUnitContext } from '@/app/kit/field/temperature-unit-context.ts'
+import { MannerContext } from '@/app/kit/field/manner-context.ts'
 import { KitchenPlace } from '@/app/kitchen/kitchen-place.tsx'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
+import { plainManner } from '@/core/units/manner.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import focaccia from '../../../trials/focaccia-hydration.json?raw'
@@ -47,9 +48,9 @@ afterEach(async () => {
 const open = (unit: 'celsius' | 'fahrenheit' = 'celsius') =>
   render(
     <ServicesContext value={services}>
-      <TemperatureUnitContext value={unit}>
+      <MannerContext value={{ ...plainManner, temperature: unit }}>
         <KitchenPlace />
-      </TemperatureUnitContext>
+      </MannerContext>
     </ServicesContext>,
   )
 
@@ -93,10 +94,14 @@ test('temperatures stand and are typed in the chosen unit', async () => {
     .toMatchObject({ coldestCelsius: 10, warmestCelsius: 48 })
 })
 
-test('the unit is chosen here and kept', async () => {
+test('units and figures are chosen here and kept', async () => {
   const screen = await open()
   await screen.getByRole('radio', { name: '°F' }).click()
   await expect.poll(async () => (await notebook.settings()).temperatureUnit).toBe('fahrenheit')
+  await screen.getByRole('radio', { name: 'ounces' }).click()
+  await expect
+    .poll(async () => (await notebook.settings()).figures)
+    .toEqual({ mass: 'ounce', hours: '24', decimal: 'point' })
 })
 
 for (const width of [360, 1280])

@@ -3,9 +3,10 @@ import { page } from 'vitest/browser'
 import { cleanup, render } from 'vitest-browser-react'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
-import { TemperatureUnitContext } from '@/app/kit/field/temperature-unit-context.ts'
+import { MannerContext } from '@/app/kit/field/manner-context.ts'
 import { PlanPlace } from '@/app/plan/plan-place.tsx'
 import { type Services, ServicesContext } from '@/app/services/services.ts'
+import { plainManner } from '@/core/units/manner.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
@@ -42,11 +43,11 @@ afterEach(async () => {
 const open = async (trialId: string, unit: 'celsius' | 'fahrenheit' = 'celsius') => {
   const screen = await render(
     <ServicesContext value={services}>
-      <TemperatureUnitContext value={unit}>
+      <MannerContext value={{ ...plainManner, temperature: unit }}>
         <AtTrial trialId={trialId}>
           <PlanPlace />
         </AtTrial>
-      </TemperatureUnitContext>
+      </MannerContext>
     </ServicesContext>,
   )
   await openParts()

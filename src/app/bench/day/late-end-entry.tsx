@@ -46,7 +46,7 @@ export function LateEndEntry({ beganAt, plannedAt, onMoment }: LateEndEntryProps
         label="It ended at"
         value={text}
         onValue={type}
-        maxLength={8}
+        maxLength={12}
         hint={at === null ? `Such as ${clockTime(plannedAt, zone)}.` : dayTime(at, now, zone)}
         problem={text === '' ? undefined : problem}
       />

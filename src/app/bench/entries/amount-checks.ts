@@ -6,7 +6,7 @@ import {
   possibleRise,
   possibleSize,
 } from '@/core/session/press/usual-readings.ts'
-import { betweenText } from '@/core/wording/words/field-check-text.ts'
+import { betweenText, massBetweenText } from '@/core/wording/words/field-check-text.ts'
 
 /** What keeps a typed number from being logged, in words that name the mend; undefined when it can stand. */
 export function endsCheck(ends: Ends, unit: string): (value: number) => string | undefined {
@@ -15,7 +15,10 @@ export function endsCheck(ends: Ends, unit: string): (value: number) => string |
 }
 
 export const amountCheck = {
-  grams: endsCheck(possibleGrams, 'g'),
+  grams: (grams: number) =>
+    isOutside(grams, possibleGrams)
+      ? massBetweenText(possibleGrams.least, possibleGrams.most)
+      : undefined,
   folds: endsCheck(possibleFolds, ''),
   rise: endsCheck(possibleRise, '%'),
   size: endsCheck(possibleSize, ''),

@@ -6,12 +6,14 @@ import { BenchFoot } from '@/app/bench/bench-foot.tsx'
 import { LevelWorked } from '@/app/bench/day/level-worked.tsx'
 import look from '@/app/bench/day/now.module.css'
 import { PadEntry } from '@/app/bench/pad/pad-entry.tsx'
+import { massEntry } from '@/app/kit/field/mass-entry.ts'
 import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { batchOf } from '@/core/session/line.ts'
 import type { ToWeigh } from '@/core/session/press/to-weigh.ts'
 import { weighPress } from '@/core/session/press/weigh-press.ts'
+import { exactMass } from '@/core/units/mass-text.ts'
 import { differenceText } from '@/core/wording/bench/odd-weight-text.ts'
 import { amountCheck } from './amount-checks.ts'
 import type { EntryProps } from './entry-props.ts'
@@ -88,6 +90,7 @@ interface OneWeightProps {
 
 function OneWeight({ line, batchId, odd, onKept, onBack, below }: OneWeightProps) {
   const { log } = useBench()
+  const entry = massEntry()
   const keep = async (grams: number) => {
     const kept = await log(...weighPress(line, batchId, grams))
     if (kept) onKept()
@@ -96,10 +99,11 @@ function OneWeight({ line, batchId, odd, onKept, onBack, below }: OneWeightProps
   return (
     <PadEntry
       label="On the scale"
-      unit="g"
-      check={amountCheck.grams}
-      odd={odd}
-      says={(grams) => {
+      unit={entry.unit}
+      check={entry.check(amountCheck.grams)}
+      odd={(typed) => odd(entry.grams(typed))}
+      says={(typed) => {
+        const grams = entry.grams(typed)
         const { words, off } = differenceText(grams, line.grams)
         return off && odd(grams) !== null ? (
           <p className={styles.late}>
@@ -109,13 +113,13 @@ function OneWeight({ line, batchId, odd, onKept, onBack, below }: OneWeightProps
           <p>{words}</p>
         )
       }}
-      draftName={`weigh/${batchId}/${line.key}`}
+      draftName={entry.draftKey(`weigh/${batchId}/${line.key}`)}
       planned={{
-        value: line.grams,
+        value: exactMass(line.grams),
         words: `The scale shows ${line.text}`,
         means: `weigh/${batchId}/${line.key}`,
       }}
-      onKeep={keep}
+      onKeep={(typed) => keep(entry.grams(typed))}
       below={below}
     >
       <div className={weigh.target}>

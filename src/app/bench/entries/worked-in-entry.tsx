@@ -2,6 +2,7 @@ import { useState } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { PadEntry } from '@/app/bench/pad/pad-entry.tsx'
+import { massEntry } from '@/app/kit/field/mass-entry.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import type { EventOf } from '@/core/session/event-record.ts'
@@ -21,16 +22,18 @@ const short: Record<WorkedIn, string> = {
 /** What went into the dough while it was handled: it moves the level, so it is weighed (the dredger before and after). */
 export function WorkedInEntry({ unit, onKept }: EntryProps) {
   const { log } = useBench()
+  const entry = massEntry()
   const [what, setWhat] = useState<WorkedIn>('dusting-flour')
   return (
     <PadEntry
       label={`Mass of ${workedInName(what)}`}
-      unit="g"
+      unit={entry.unit}
       hint="Weigh the dredger, bowl or bottle before and after."
-      check={amountCheck.grams}
-      draftName={`worked-in/${unit.id}`}
+      check={entry.check(amountCheck.grams)}
+      draftName={entry.draftKey(`worked-in/${unit.id}`)}
       beside={<BackPress onPress={onKept} />}
-      onKeep={async (grams) => {
+      onKeep={async (typed) => {
+        const grams = entry.grams(typed)
         const kept = await log({ kind: 'worked-in', about: unit, what, grams })
         if (kept) onKept()
         return kept

@@ -1,8 +1,9 @@
 import { useState } from 'react'
 import { useBench } from '@/app/bench/bench-context.ts'
-import { endsCheck } from '@/app/bench/entries/amount-checks.ts'
+import { amountCheck, endsCheck } from '@/app/bench/entries/amount-checks.ts'
 import { OddReading } from '@/app/bench/entries/odd-reading.tsx'
 import { NotLogged } from '@/app/bench/not-logged.tsx'
+import { MassField } from '@/app/kit/field/mass-field.tsx'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { TemperatureField } from '@/app/kit/field/temperature-field.tsx'
 import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
@@ -79,6 +80,15 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
           size="bench"
           required
         />
+      ) : part.number?.unit === 'g' ? (
+        <MassField
+          label={part.number.label}
+          value={value}
+          onValue={setValue}
+          check={amountCheck.grams}
+          size="bench"
+          required
+        />
       ) : part.number ? (
         <NumberField
           label={part.number.label}
@@ -98,7 +108,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
         label="It happened at"
         value={time}
         onValue={setTime}
-        maxLength={8}
+        maxLength={12}
         hint={moment.ok ? dayTime(moment.at, now(), session.zone) : undefined}
         problem={moment.ok ? undefined : moment.problem}
       />

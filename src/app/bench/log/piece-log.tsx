@@ -7,6 +7,7 @@ import { FailureEntry } from '@/app/bench/entries/failure-entry.tsx'
 import { NumberEntry } from '@/app/bench/entries/number-entry.tsx'
 import { pieceName } from '@/app/bench/line-name.ts'
 import { Choice } from '@/app/kit/field/choice.tsx'
+import { massEntry } from '@/app/kit/field/mass-entry.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { bakes } from '@/core/session/bakes.ts'
@@ -31,6 +32,7 @@ const isMass = (figure: Figure): figure is Weighing =>
 /** Everything about one piece: into and out of the oven to the second, its masses and sizes, answers and failures. */
 export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => void }) {
   const { covered, session, plan, events, log } = useBench()
+  const mass = massEntry()
   const [figure, setFigure] = useState<Figure>('in')
   const about = { kind: 'piece' as const, id: pieceId }
   const bake = bakes(session, events).find((each) => each.pieceId === pieceId)
@@ -39,7 +41,7 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
   const chosen = figures.find((each) => each.value === figure) ?? figures[0]
   const keepFigure = (value: number) =>
     isMass(figure)
-      ? log({ kind: 'mass', about, when: figure, grams: value })
+      ? log({ kind: 'mass', about, when: figure, grams: mass.grams(value) })
       : log({ kind: 'size', about, what: figure, value })
   return (
     <div className={styles.entry}>
@@ -67,9 +69,13 @@ export function PieceLog({ pieceId, onBack }: { pieceId: string; onBack: () => v
       </div>
       <NumberEntry
         label={chosen.label}
-        unit={chosen.unit}
-        check={isMass(figure) ? amountCheck.grams : amountCheck.size}
-        draftName={`figure/${pieceId}/${figure}`}
+        unit={isMass(figure) ? mass.unit : chosen.unit}
+        check={isMass(figure) ? mass.check(amountCheck.grams) : amountCheck.size}
+        draftName={
+          isMass(figure)
+            ? mass.draftKey(`figure/${pieceId}/${figure}`)
+            : `figure/${pieceId}/${figure}`
+        }
         onKeep={keepFigure}
       >
         <Choice

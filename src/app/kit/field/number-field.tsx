@@ -1,4 +1,5 @@
 import { useId, useState } from 'react'
+import { withOwnMark } from '@/core/units/number-text.ts'
 import { type TypedNumber, typedNumber } from '@/core/units/typed-number.ts'
 import { numberMissingText } from '@/core/wording/words/field-check-text.ts'
 import { typedNumberText } from '@/core/wording/words/typed-number-text.ts'
@@ -27,7 +28,7 @@ interface NumberFieldProps extends FieldWords {
 
 function written(value: number | null, digits: number | undefined): string {
   if (value === null) return ''
-  return digits === undefined ? String(value) : String(Number(value.toFixed(digits)))
+  return withOwnMark(String(digits === undefined ? value : Number(value.toFixed(digits))))
 }
 
 /** What keeps this text from being a value, in words, or nothing. */

@@ -1,10 +1,9 @@
-import { useContext } from 'react'
-import { TemperatureUnitContext } from './temperature-unit-context.ts'
 import { type TemperatureUnit, temperatureText } from './temperature-words.ts'
+import { useManner } from './use-manner.ts'
 
 /** The unit in which temperatures are shown and typed now. */
 export function useTemperatureUnit(): TemperatureUnit {
-  return useContext(TemperatureUnitContext)
+  return useManner().temperature
 }
 
 /** How a temperature is written now, with its sign. */

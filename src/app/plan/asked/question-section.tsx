@@ -13,6 +13,8 @@ import { withExpectation } from '@/core/plan-edits/start/expectation.ts'
 import { lockedSince } from '@/core/seal/lock.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import { shortUnit } from '@/core/units/number-text.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 
 const namesQuestion = visibleName('the question')
 
@@ -38,12 +40,13 @@ export function QuestionSection() {
 
 /** Since when what was written first is locked; nothing before the first mix. */
 export function LockedNote() {
-  const since = lockedSince(useWholeTrial())
+  const whole = useWholeTrial()
+  const since = lockedSince(whole)
   if (since === null) return null
   return (
     <Notice kind="know" title="Locked">
-      Expectation and main response are locked since the first mix,{' '}
-      {format(since, 'd MMM yyyy, HH:mm')}.
+      Expectation and main response are locked since the first mix, {format(since, 'd MMM yyyy')},{' '}
+      {clockTime(since, planInForce(whole).zone)}.
     </Notice>
   )
 }

@@ -1,5 +1,6 @@
 import {
   betweenText,
+  massAboveNothingText,
   moreThanNothingText,
   nameMissingText,
   nameTooLongText,
@@ -36,6 +37,8 @@ export function visibleName(what: string): (text: string) => string | undefined 
 
 export const percentCheck = between(0, 1000, '%')
 export const shareCheck = between(0, 100, '%')
-export const gramsCheck = moreThanNothing(1_000_000, 'g')
+/** Grams, above nothing; said in the person's unit. */
+export const gramsCheck: Check = (grams) =>
+  grams > 0 && grams <= 1_000_000 ? undefined : massAboveNothingText(1_000_000)
 export const minutesCheck = between(0, 86_400, 'min')
 export const levelCheck = between(-100_000, 100_000)

@@ -37,7 +37,7 @@ export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
   const trouble = useTroubleAt(path)
   const required = props.may === undefined
   const stands = (typed: string) => {
-    const read = typedNumber(typed)
+    const read = typedNumber(typed, unit)
     if (!read.ok) return false
     return read.value === null ? !required : check?.(read.value) === undefined
   }

@@ -1,6 +1,7 @@
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { between, gramsCheck, wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { NumberGrid } from '@/app/plan/field/number-grid.tsx'
+import { PlanMass } from '@/app/plan/field/plan-mass.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import type { BatchSize } from '@/core/formula/formula-record.ts'
@@ -32,11 +33,10 @@ export function BatchSizeFields() {
       />
       <NumberGrid>
         {size.by === 'flour' ? (
-          <PlanNumber
+          <PlanMass
             field="batch/flour"
             path={`${path}/flourGrams`}
             label="Flour of a batch"
-            unit="g"
             value={size.flourGrams}
             check={gramsCheck}
             onValue={(flourGrams) => set({ ...size, flourGrams })}
@@ -51,11 +51,10 @@ export function BatchSizeFields() {
               check={piecesCheck}
               onValue={(pieces) => set({ ...size, pieces })}
             />
-            <PlanNumber
+            <PlanMass
               field="batch/pieceGrams"
               path={`${path}/pieceGrams`}
               label="Mass of a piece"
-              unit="g"
               value={size.pieceGrams}
               check={gramsCheck}
               onValue={(pieceGrams) => set({ ...size, pieceGrams })}

@@ -9,12 +9,12 @@ import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import type { Level } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { referenceLevel } from '@/core/trial/reference-level.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
+import { massUnit, roundedMass, weightFigure } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 
-const columns = [
-  { key: 'grams', head: '', unit: 'g' },
+const columns = () => [
+  { key: 'grams', head: '', unit: massUnit() },
   { key: 'percent', head: '', unit: '%' },
 ]
 
@@ -49,21 +49,21 @@ const Views = memo(function Views({ plan }: { plan: Plan }) {
       <SideNote label="Three views of the formula">
         <LedgerTable
           caption={`Overall${where}`}
-          columns={columns}
+          columns={columns()}
           rows={[...views.overall.map(rowOf), total(views.doughGrams)]}
         />
         {views.preferments.map((view) => (
           <LedgerTable
             key={view.prefermentId}
             caption={view.name}
-            columns={columns}
+            columns={columns()}
             rows={[...view.rows.map(rowOf), total(view.totalGrams)]}
           />
         ))}
         {views.preferments.length > 0 ? (
           <LedgerTable
             caption="Final dough"
-            columns={columns}
+            columns={columns()}
             rows={[
               ...views.finalDough.preferments.map(({ prefermentId, name, grams, percent }) =>
                 line(prefermentId, name, grams, percent),
@@ -83,7 +83,7 @@ const percentText = (value: number | null) => (value === null ? '' : `${decimalT
 const line = (key: string, head: string, grams: number, percent: number | null) => ({
   key,
   head,
-  cells: [gramsText(grams), percent === null ? '' : decimalText(percent, 2)],
+  cells: [weightFigure(grams), percent === null ? '' : decimalText(percent, 2)],
 })
 
 const rowOf = (row: AmountRow) => line(row.ingredientId, row.name, row.grams, row.percent)
@@ -91,7 +91,7 @@ const rowOf = (row: AmountRow) => line(row.ingredientId, row.name, row.grams, ro
 const total = (grams: number) => ({
   key: 'total',
   head: 'Together',
-  cells: [decimalText(grams, 1), ''],
+  cells: [roundedMass(grams, 1), ''],
   quiet: true,
 })
 

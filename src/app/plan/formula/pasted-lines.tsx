@@ -3,6 +3,7 @@ import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import type { ReadFormulaItem } from '@/core/formula/pasted/formula-from-text.ts'
+import { plainMass } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { asideText, lineRefusal } from '@/core/wording/plan/refusals.ts'
 import { ingredientKindNames } from '@/core/wording/words/ingredient-kind-names.ts'
@@ -120,7 +121,7 @@ function Answers({
 }
 
 function amount({ grams, percent }: { grams: number | null; percent: number }): string {
-  const weight = grams === null ? '' : `${plainNumber(round(grams))} g, `
+  const weight = grams === null ? '' : `${plainMass(round(grams))}, `
   return `${weight}${plainNumber(round(percent))} %`
 }
 

@@ -2,7 +2,8 @@ import { memo } from 'react'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { between, shareCheck, visibleName } from '@/app/plan/field/field-checks.ts'
+import { shareCheck, visibleName } from '@/app/plan/field/field-checks.ts'
+import { PlanMass } from '@/app/plan/field/plan-mass.tsx'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
@@ -12,6 +13,8 @@ import { useTakeOut } from '@/app/plan/page/use-take-out.ts'
 import type { Preferment } from '@/core/formula/formula-record.ts'
 import { inPreferment } from '@/core/plan-edits/parts/in-part.ts'
 import { takeOutPreferment } from '@/core/plan-edits/take-out/take-out.ts'
+import { massRange } from '@/core/units/mass-text.ts'
+import { massBetweenText } from '@/core/wording/words/field-check-text.ts'
 import styles from './formula-section.module.css'
 import { PrefermentParts } from './preferment-parts.tsx'
 
@@ -20,7 +23,8 @@ interface Props {
   index: number
 }
 
-const clingsCheck = between(0, 1000, 'g')
+const clingsCheck = (grams: number) =>
+  grams >= 0 && grams <= 1000 ? undefined : massBetweenText(0, 1000)
 const namesPreferment = visibleName("the preferment's name")
 const kinds = [
   { value: 'poolish', label: 'poolish' },
@@ -82,12 +86,11 @@ export const PrefermentRow = memo(function PrefermentRow({ preferment, index }: 
           may="be-empty"
         />
         {kind === 'starter' ? null : (
-          <PlanNumber
+          <PlanMass
             field={`preferment/${id}/clings`}
             path={`${path}/clingsGrams`}
             label="Stays in the jar"
-            hint="Weigh the jar empty and scraped out; 5 to 15 g is usual. The sheet makes that much more."
-            unit="g"
+            hint={`Weigh the jar empty and scraped out; ${massRange(5, 15)} is usual. The sheet makes that much more.`}
             value={clingsGrams ?? null}
             check={clingsCheck}
             onValue={(next) =>

@@ -7,7 +7,7 @@ import { dayCost } from '@/core/clock-plan/day-cost.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { decimalText } from '@/core/units/number-text.ts'
+import { massText } from '@/core/units/mass-text.ts'
 import { daySentence } from '@/core/wording/plan/day-sentence.ts'
 import styles from './panel.module.css'
 
@@ -48,9 +48,7 @@ const DayCost = memo(function DayCost({ plan, seed, sessions }: DayCostProps) {
       <p className={styles.words}>
         <b>{span}</b>
         {rest}
-        {cost.gramsPerMouth === null
-          ? ''
-          : ` ${decimalText(cost.gramsPerMouth, 0)} g to eat, each.`}
+        {cost.gramsPerMouth === null ? '' : ` ${massText(cost.gramsPerMouth, 0)} to eat, each.`}
       </p>
       {cost.tooManySamples ? (
         <p className={styles.warn}>

@@ -5,6 +5,7 @@ import { weighedParts } from '@/app/plan/page/read-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
 import { WeighLedger } from '@/app/plan/sheet/weigh-ledger.tsx'
 import { levelRiders } from '@/core/trial/level-riders.ts'
+import { massName } from '@/core/units/mass-text.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { writtenSheet } from '@/core/weighing/written-sheet.ts'
 import { scalesApartText } from '@/core/wording/weighing/scales-apart-text.ts'
@@ -45,7 +46,11 @@ export const WeighSheetPanel = memo(function WeighSheetPanel() {
   const apart = scalesApartText(sheet, plan)
   const blurred = sheet.neighbours.some((pair) => pair.apart !== 'kept-apart')
   return (
-    <Section id="plan-weigh-sheet" title="Formula and weigh sheet" aside="grams for one session">
+    <Section
+      id="plan-weigh-sheet"
+      title="Formula and weigh sheet"
+      aside={`${massName()} for one session`}
+    >
       <WeighLedger
         sheet={sheet}
         plan={plan}

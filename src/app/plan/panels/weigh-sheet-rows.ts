@@ -1,4 +1,5 @@
 import type { LevelRiders } from '@/core/trial/level-riders.ts'
+import { massUnit, roundedMass } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import type { WrittenRow } from '@/core/weighing/written-sheet.ts'
@@ -28,23 +29,38 @@ export function inColumns(
 /** What rides along with the level on the formula's side, where it does: piece mass, flour in a piece, salt and yeast of the water. */
 export function riderRows(riders: readonly LevelRiders[]): WrittenRow[] {
   return [
-    riderRow('piece', 'Mass of a piece, g', riders, (each) => each.pieceGrams, 0),
-    riderRow('flour-piece', 'Flour in a piece, g', riders, (each) => each.flourPerPieceGrams, 1),
-    riderRow('salt', 'Salt in the water, %', riders, (each) => each.saltPercentOfWater, 2),
-    riderRow('yeast', 'Yeast in the water, %', riders, (each) => each.yeastPercentOfWater, 2),
+    riderRow(
+      'piece',
+      `Mass of a piece, ${massUnit()}`,
+      riders,
+      (each) => each.pieceGrams,
+      massOf(0),
+    ),
+    riderRow(
+      'flour-piece',
+      `Flour in a piece, ${massUnit()}`,
+      riders,
+      (each) => each.flourPerPieceGrams,
+      massOf(1),
+    ),
+    riderRow('salt', 'Salt in the water, %', riders, (each) => each.saltPercentOfWater, percent),
+    riderRow('yeast', 'Yeast in the water, %', riders, (each) => each.yeastPercentOfWater, percent),
   ].filter((row) => new Set(row.cells).size > 1)
 }
+
+const massOf = (decimals: number) => (grams: number) => roundedMass(grams, decimals)
+const percent = (value: number) => decimalText(value, 2)
 
 function riderRow(
   key: string,
   head: string,
   riders: readonly LevelRiders[],
   of: (riders: LevelRiders) => number | null,
-  decimals: number,
+  written: (value: number) => string,
 ): WrittenRow {
   const cells = riders.map((each) => {
     const value = of(each)
-    return value === null ? '–' : decimalText(value, decimals)
+    return value === null ? '–' : written(value)
   })
   return { key, head, cells, quiet: true }
 }

@@ -1,8 +1,9 @@
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { decimalText } from '@/core/units/number-text.ts'
+import { massName, roundedMass } from '@/core/units/mass-text.ts'
 import { prefermentsToFeed } from '@/core/weighing/preferments-to-feed.ts'
 import { shoppingTotals } from '@/core/weighing/shopping-totals.ts'
+import { asSentenceStart } from '@/core/wording/words/list-text.ts'
 
 /** What to buy: each ingredient over all batches of a session and over all planned sessions. */
 export function PrintedShopping() {
@@ -31,7 +32,7 @@ export function PrintedShopping() {
         <LedgerTable
           key={prefermentId}
           caption={`${name}, as it is fed for all doughs of a session; its flour and water stand in the list`}
-          columns={[{ key: 'grams', head: 'Grams' }]}
+          columns={[{ key: 'grams', head: asSentenceStart(massName()) }]}
           rows={[
             ...parts.map((part) => ({
               ...{ key: part.ingredientId, head: part.name, cells: [gramsWords(part.grams)] },
@@ -44,4 +45,4 @@ export function PrintedShopping() {
   )
 }
 
-const gramsWords = (grams: number) => decimalText(grams, grams < 10 ? 2 : 0)
+const gramsWords = (grams: number) => roundedMass(grams, grams < 10 ? 2 : 0)

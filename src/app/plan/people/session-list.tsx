@@ -3,6 +3,7 @@ import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import styles from '@/app/plan/formula/formula-section.module.css'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
+import { clockTime } from '@/core/wording/words/civil-time.ts'
 
 const stands = {
   'not-begun': 'at the bench',
@@ -22,7 +23,8 @@ export function SessionList() {
         .map((session) => (
           <li key={session.id}>
             <span>
-              <b>Session {session.number}</b>, begun {format(session.createdAt, 'd MMM, HH:mm')},{' '}
+              <b>Session {session.number}</b>, begun {format(session.createdAt, 'd MMM')},{' '}
+              {clockTime(session.createdAt, session.zone)},{' '}
               {stands[tastingState(whole, session.id).seal]}
               {session.number > session.plannedSessions ? ', added after the planned ones' : ''}
             </span>

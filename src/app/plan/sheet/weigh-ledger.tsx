@@ -3,8 +3,10 @@ import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
 import unseen from '@/app/kit/look/unseen.module.css'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { massName } from '@/core/units/mass-text.ts'
 import type { SheetRow, WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import type { WrittenRow } from '@/core/weighing/written-sheet.ts'
+import { asSentenceStart } from '@/core/wording/words/list-text.ts'
 import { PercentValue, ShareValue } from './percent-value.tsx'
 import styles from './weigh-ledger.module.css'
 
@@ -28,12 +30,12 @@ export function WeighLedger({ sheet, plan, columns, rows }: WeighLedgerProps) {
   const litAt = columns.findIndex(({ key }) => key === lit)
   return (
     <table className={styles.ledger} style={{ ['--columns' as string]: perLine(columns.length) }}>
-      <caption className={unseen.unseen}>Grams for each batch</caption>
+      <caption className={unseen.unseen}>{asSentenceStart(massName())} for each batch</caption>
       <thead>
         <tr>
           <th scope="col">
             <span className={styles.head}>
-              <span className={styles.small}>grams of each dough</span>
+              <span className={styles.small}>{massName()} of each dough</span>
               <span>% of flour</span>
             </span>
           </th>

@@ -5,6 +5,7 @@ import { PlanFold } from '@/app/plan/page/plan-fold.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanPart } from '@/app/plan/page/plan-part.tsx'
 import { WeighSheetPanel } from '@/app/plan/panels/weigh-sheet-panel.tsx'
+import { massName } from '@/core/units/mass-text.ts'
 import { methodSumText } from '@/core/wording/plan/method-line.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 
@@ -18,7 +19,7 @@ export function SheetPart({ narrow }: WorkedPartProps) {
   const doughs = usePlanPage(({ plan }) => (plan.doughs === 'one' ? 1 : plan.levels.length))
   if (narrow)
     return (
-      <PlanFold part="plan-sheet" result={`grams of ${countText(doughs, 'dough')}`}>
+      <PlanFold part="plan-sheet" result={`${massName()} of ${countText(doughs, 'dough')}`}>
         <WeighSheetPanel />
       </PlanFold>
     )

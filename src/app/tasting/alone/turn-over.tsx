@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'react'
-import { NumberField } from '@/app/kit/field/number-field.tsx'
+import { MassField } from '@/app/kit/field/mass-field.tsx'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -9,6 +9,7 @@ import { SeatPage } from '@/app/tasting/seat/seat-page.tsx'
 import { useTable } from '@/app/tasting/tasting-context.ts'
 import { lettersLeft, withTheLast } from '@/core/tasting/plates.ts'
 import { type ToTurn, turnedOf } from '@/core/tasting/to-turn.ts'
+import { massUnit } from '@/core/units/mass-text.ts'
 import { cupSheet } from '@/core/weighing/cup-sheet.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
@@ -123,12 +124,11 @@ export function TurnOver({ wanted }: { wanted: ToTurn }) {
               <Fold name="What the scale showed" result="as the sheet asked, where left empty">
                 <div className={styles.showed}>
                   {tickets.map(({ ticket, levelId }) => (
-                    <NumberField
+                    <MassField
                       key={ticket}
                       label={`Cup ${ticket}`}
-                      unit="g"
                       value={numberOf(draft.values[`showed/${ticket}`])}
-                      hint={`The sheet asks ${cups.cups.find((cup) => cup.levelId === levelId)?.text ?? ''} g.`}
+                      hint={`The sheet asks ${cups.cups.find((cup) => cup.levelId === levelId)?.text ?? ''} ${massUnit()}.`}
                       check={weightCheck}
                       onValue={(grams) =>
                         find({ [`showed/${ticket}`]: grams === null ? null : String(grams) })

@@ -1,12 +1,12 @@
 import { type Level, mostLevelValue } from '@/core/trial/level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { plainNumber } from '@/core/units/number-text.ts'
+import { keptNumber } from '@/core/units/number-text.ts'
 import { nextLevelValue } from './next-level.ts'
 
 /** A measured level at this value, or at the largest that a level can have, named by it. */
 export function measuredLevel(id: string, wanted: number, control = false): Level {
   const value = Math.max(-mostLevelValue, Math.min(mostLevelValue, wanted))
-  return { id, value, label: plainNumber(value), control }
+  return { id, value, label: keptNumber(value), control }
 }
 
 /** The plan with a level more: a step past the last one, or an option of a choice. */
@@ -20,5 +20,5 @@ export function withAnotherLevel(plan: Plan, id: string): Plan {
 
 /** The level at another value, named by it. */
 export function atValue(level: Level, value: number): Level {
-  return { ...level, value, label: plainNumber(value) }
+  return { ...level, value, label: keptNumber(value) }
 }

@@ -2,6 +2,7 @@ import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import { plainManner, writtenAs } from '@/core/units/manner.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { archiveScript } from './archive-script.ts'
 import { dictionaryOf, tableCsv } from './archive-table.ts'
@@ -25,7 +26,7 @@ export function archiveFiles({
   document,
   trialFile,
 }: ArchiveInput): Record<string, string> {
-  const tables = archiveTables(whole, scores)
+  const tables = writtenAs(plainManner, () => archiveTables(whole, scores))
   const csv = [...tables, dictionaryOf(tables)].map((table) => [table.file, tableCsv(table)])
   return {
     'README.txt': readMe(document.title),

@@ -2,7 +2,7 @@ import type { ReportSection } from '@/core/report/report-block.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { failuresOf } from '@/core/session/failures.ts'
 import { temperaturesOf } from '@/core/session/temperatures.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { degreesFigure, ownDegreeSign, plainDegrees } from '@/core/units/temperature-text.ts'
 import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
 import { planInForce, planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -13,12 +13,10 @@ import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 
-const degrees = (celsius: number) => `${plainNumber(celsius)} °C`
-
 /** The day: the method in a line, and each session with its hours and how warm the doughs were. */
 export function daySection(whole: WholeTrial, clock: CivilClock): ReportSection {
   const plan = planInForce(whole)
-  const method = plan.steps.map((step) => methodLine(step, degrees)).join(' ')
+  const method = plan.steps.map((step) => methodLine(step, plainDegrees)).join(' ')
   const sessions = inOrder(whole).map((session) => {
     const events = eventsOfSession(whole.events, session.id)
     const worked = events.filter(({ kind }) => bench.has(kind)).map(({ at }) => at)
@@ -68,9 +66,9 @@ const bench: ReadonlySet<string> = new Set([
 function warmText(celsius: readonly number[]): string {
   if (celsius.length === 0) return ''
   const [least, most] = [Math.min(...celsius), Math.max(...celsius)].map((one) =>
-    decimalText(one, 1),
+    degreesFigure(one, 1),
   )
-  return `, at ${least === most ? least : `${least} to ${most}`} °C`
+  return `, at ${least === most ? least : `${least} to ${most}`} ${ownDegreeSign()}`
 }
 
 /** The departures that may have moved something, in few sentences, and every failure. */

@@ -3,6 +3,8 @@ import { formulaViews } from '@/core/formula/formula-views.ts'
 import type { ReportBlock, ReportSection } from '@/core/report/report-block.ts'
 import { formulaAtLevel } from '@/core/trial/formula-at-level.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { manner } from '@/core/units/manner.ts'
+import { massFigure, massUnit } from '@/core/units/mass-text.ts'
 import { decimalText, plainNumber, shortUnit } from '@/core/units/number-text.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -15,7 +17,7 @@ import { type WeighedCell, type WeighedSheet, weighedByLevel } from './weighed-b
 export function doughsSection(whole: WholeTrial): ReportSection {
   const plan = planInForce(whole)
   const blocks: ReportBlock[] = [{ kind: 'facts', rows: formulaFacts(plan) }]
-  blocks.push(sheetTable(whole, plan, weighedByLevel(whole, null)))
+  blocks.push(sheetTable(whole, plan, weighedByLevel(whole, manner())))
   return { id: 'page-doughs', title: 'The doughs', blocks }
 }
 
@@ -76,7 +78,7 @@ function sheetTable(whole: WholeTrial, plan: Plan, sheet: WeighedSheet): ReportB
     : 'as planned; no weight was logged'
   return {
     kind: 'table',
-    caption: `Weigh sheet, g: ${written}`,
+    caption: `Weigh sheet, ${massUnit()}: ${written}`,
     head: ['What', ...heads],
     rows: [
       ...sheet.rows.map(({ name, cells: row }) => [
@@ -91,7 +93,7 @@ function sheetTable(whole: WholeTrial, plan: Plan, sheet: WeighedSheet): ReportB
 
 function cellText(cell: WeighedCell | null, logged: boolean): string {
   if (!cell) return '–'
-  if (cell.weighedGrams !== null) return decimalText(cell.weighedGrams, cell.decimals)
+  if (cell.weighedGrams !== null) return massFigure(cell.weighedGrams, cell.decimals)
   return logged ? `(${cell.plannedText})` : cell.plannedText
 }
 

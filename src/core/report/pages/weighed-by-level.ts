@@ -1,6 +1,7 @@
 import { keptAnswer } from '@/core/record/kept-answer.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { toWeigh } from '@/core/session/press/to-weigh.ts'
+import type { Manner } from '@/core/units/manner.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { rowHead, weightIn } from '@/core/weighing/written-sheet.ts'
 import { planInForce, planOfSession } from '@/core/whole-trial/plan-in-force.ts'
@@ -29,10 +30,10 @@ export interface WeighedSheet {
 }
 
 /**
- * The weigh sheet of the plan in force with what the log has of each weight, the mean of all sessions. A dough that was made
+ * The weigh sheet of the plan in force with what the log has of each weight, the mean of all sessions, written in one manner. A dough that was made
  * again counts as one more; what a session did not log is left out of the mean, never taken as planned.
  */
-export const weighedByLevel = keptAnswer((whole: WholeTrial, _: null): WeighedSheet => {
+export const weighedByLevel = keptAnswer((whole: WholeTrial, _: Manner): WeighedSheet => {
   const sheet = weighSheet(planInForce(whole), whole.kitchen)
   const logged = loggedGrams(whole)
   return {
@@ -47,7 +48,7 @@ export const weighedByLevel = keptAnswer((whole: WholeTrial, _: null): WeighedSh
         const sum = grams.reduce((total, one) => total + one, 0)
         return {
           plannedText: weight.text,
-          decimals: weight.text.split('.')[1]?.length ?? 0,
+          decimals: weight.text.split(/[.,]/)[1]?.length ?? 0,
           weighedGrams: grams.length === 0 ? null : sum / grams.length,
           sessions: grams.length,
         }

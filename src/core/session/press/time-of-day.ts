@@ -4,12 +4,21 @@ export interface TimeOfDay {
   minute: number
 }
 
-/** A typed time of day: "14:05", "14.05", "14h05", "1405", "9" for nine o'clock; null for anything else. */
+const written =
+  /^\s*(\d{1,2})(?:\s*(?:[:.h]\s*)(\d{2})|(\d{2})|\s*h)?\s*(?:([ap])\.?\s?m\.?|uhr)?\s*$/i
+
+/**
+ * A typed time of day: "14:05", "14.05", "14h05", "14h", "1405", "9" for nine o'clock, "10:30 pm", "12 am" for midnight; null for
+ * anything else. By 12 hours an hour without am or pm is read as it stands, by 24.
+ */
 export function typedTimeOfDay(text: string): TimeOfDay | null {
-  const found = /^\s*(\d{1,2})(?:\s*[:.hH]\s*(\d{2})|(\d{2}))?\s*$/.exec(text)
+  const found = written.exec(text)
   if (!found) return null
-  const hour = Number(found[1])
+  const typed = Number(found[1])
   const minute = Number(found[2] ?? found[3] ?? 0)
+  const half = found[4]?.toLowerCase()
+  if (half !== undefined && (typed < 1 || typed > 12)) return null
+  const hour = half === undefined ? typed : (typed % 12) + (half === 'p' ? 12 : 0)
   return hour < 24 && minute < 60 ? { hour, minute } : null
 }
 

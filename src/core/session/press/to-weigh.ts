@@ -1,4 +1,5 @@
 import type { Standing } from '@/core/session/effective-events.ts'
+import { massUnit } from '@/core/units/mass-text.ts'
 import type { WeighLine } from '@/core/weighing/batch-weights.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { rowHead, weightIn } from '@/core/weighing/written-sheet.ts'
@@ -41,7 +42,7 @@ export function toWeigh(
     const loggedAs = loggedAsOf(line)
     const logged = loggedAs ? loggedWeight(events, batchId, loggedAs) : null
     const name = rowHead(row, sheet)
-    return [{ key: line.key, name, grams, text: `${text} g`, loggedAs, logged }]
+    return [{ key: line.key, name, grams, text: `${text} ${massUnit()}`, loggedAs, logged }]
   })
 }
 

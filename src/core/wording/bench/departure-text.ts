@@ -2,7 +2,8 @@ import type { Departure } from '@/core/session/departure.ts'
 import type { Unit } from '@/core/session/line.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { decimalText, signedText } from '@/core/units/number-text.ts'
+import { massText } from '@/core/units/mass-text.ts'
+import { signedText } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
@@ -38,7 +39,7 @@ export function departureText(
       return `${line(departure.unit, departure.levelId)}: ${stepText(plan, departure.stepId, departure.repeat)} took ${durationText(departure.doneSeconds)}, ${durationText(Math.abs(off))} ${off > 0 ? 'longer' : 'shorter'} than planned.`
     }
     case 'weight':
-      return `${batch(departure)}: ${decimalText(departure.doneGrams, 1)} g of ${ingredientName(plan, departure.ingredientId)} instead of ${decimalText(departure.plannedGrams, 1)} g (${signedText(departure.offPercent, 1)} %).`
+      return `${batch(departure)}: ${massText(departure.doneGrams, 1)} of ${ingredientName(plan, departure.ingredientId)} instead of ${massText(departure.plannedGrams, 1)} (${signedText(departure.offPercent, 1)} %).`
     case 'step-missing':
       return `${line(departure.unit, departure.levelId)}: ${stepText(plan, departure.stepId, departure.repeat)} was skipped.`
     case 'step-extra':

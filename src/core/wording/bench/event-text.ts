@@ -1,6 +1,8 @@
 import type { Event, EventOf } from '@/core/session/event-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { plainMass } from '@/core/units/mass-text.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { plainDegrees } from '@/core/units/temperature-text.ts'
 import { doseName } from '@/core/weighing/written-sheet.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
@@ -63,13 +65,13 @@ export function stepText(plan: Pick<Plan, 'steps'>, stepId: string, repeat: numb
 export function eventText(
   event: Event,
   plan: Pick<Plan, 'formula' | 'responses' | 'sharedDoses' | 'steps'>,
-  degrees: (celsius: number) => string = (celsius) => `${plainNumber(celsius)} °C`,
+  degrees: (celsius: number) => string = plainDegrees,
 ): string {
   switch (event.kind) {
     case 'weighed':
       return weighedText(event, plan)
     case 'worked-in':
-      return `${plainNumber(event.grams)} g of ${workedIn[event.what]} worked in`
+      return `${plainMass(event.grams)} of ${workedIn[event.what]} worked in`
     case 'temperature':
       return `${temperatures[event.of]} ${degrees(event.celsius)}`
     case 'step-started':
@@ -94,7 +96,7 @@ export function eventText(
     case 'measured':
       return measuredText(event, plan)
     case 'mass':
-      return `${masses[event.when]} ${plainNumber(event.grams)} g${event.topped ? ', topped' : ''}`
+      return `${masses[event.when]} ${plainMass(event.grams)}${event.topped ? ', topped' : ''}`
     case 'size':
       return `${sizes[event.what]} ${plainNumber(event.value)} ${event.what === 'volume' ? 'mL' : 'mm'}`
     case 'failure':
@@ -160,7 +162,7 @@ function weighedText(
   const name = ingredientName(plan, ingredientId)
   const what = dose ? doseName(name, dose.by) : name
   const into = prefermentId === undefined ? '' : ` into the ${ingredientName(plan, prefermentId)}`
-  return asSentenceStart(`${what} ${plainNumber(grams)} g${into}`)
+  return asSentenceStart(`${what} ${plainMass(grams)}${into}`)
 }
 
 function measuredText(event: EventOf<'measured'>, plan: Pick<Plan, 'responses'>): string {

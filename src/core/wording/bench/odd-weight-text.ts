@@ -1,4 +1,5 @@
 import type { OddWeight } from '@/core/session/press/odd-weight.ts'
+import { massText } from '@/core/units/mass-text.ts'
 import { decimalsOf, decimalText } from '@/core/units/number-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 
@@ -15,7 +16,7 @@ export function oddWeightText(
   nameOf: (key: string) => string,
   withUnit: (level: string) => string,
 ): OddWeightWords {
-  const off = `${decimalText(Math.abs(offGrams), offDecimals(offGrams))} g`
+  const off = massText(Math.abs(offGrams), offDecimals(offGrams))
   const said = level
     ? `As it stands the level would be ${withUnit(decimalText(level.would, 1))}, planned ${withUnit(decimalText(level.planned, 1))}.`
     : ''
@@ -23,7 +24,7 @@ export function oddWeightText(
     return { mend: `${off} too little: add ${off} of ${name}, then weigh again.`, beside: said }
   const ways = bringsBack.map(
     ({ key, moreGrams }) =>
-      `${decimalText(Math.abs(moreGrams), offDecimals(moreGrams))} g ${moreGrams > 0 ? 'more' : 'less'} of ${nameOf(key)}`,
+      `${massText(Math.abs(moreGrams), offDecimals(moreGrams))} ${moreGrams > 0 ? 'more' : 'less'} of ${nameOf(key)}`,
   )
   const back = ways.length === 0 ? '' : ` The level comes back with ${listText(ways, 'or')}.`
   return { mend: `${off} too much.${back}`, beside: said }
@@ -34,9 +35,9 @@ const offDecimals = (grams: number) => (Math.abs(grams) < 10 ? 2 : 1)
 /** How a reading stands to its target (grams), in words: "45 g short: add 45 g", "12 g over", "as planned". */
 export function differenceText(grams: number, target: number): { words: string; off: boolean } {
   const decimals = Math.max(decimalsOf(grams), decimalsOf(target))
-  const off = decimalText(Math.abs(grams - target), Math.min(decimals, 2))
-  if (Number(off) === 0) return { words: 'as planned', off: false }
+  const off = massText(Math.abs(grams - target), Math.min(decimals, 2))
+  if (!/[1-9]/.test(off)) return { words: 'as planned', off: false }
   return grams < target
-    ? { words: `${off} g short: add ${off} g`, off: true }
-    : { words: `${off} g over`, off: true }
+    ? { words: `${off} short: add ${off}`, off: true }
+    : { words: `${off} over`, off: true }
 }

@@ -1,8 +1,17 @@
+import { massText } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { plainDegrees } from '@/core/units/temperature-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 import { levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
-import { proofText, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import {
+  degreesBetween,
+  proofText,
+  rangeText,
+  type Sentences,
+  sizeText,
+  stepsApart,
+} from './fairness-sentence.ts'
 
 const counted = (parts: readonly (readonly [number, string, string?])[]) =>
   asSentenceStart(
@@ -36,15 +45,15 @@ export const logSentences: Sentences<
   | 'closed-early'
 > = {
   'ferment-hours': (item) =>
-    `From the first reading to the oven the doughs had ${rangeText(item.data, 2, 'h')} at 24 °C by level, ${sizeText(item, 1)} % apart.`,
+    `From the first reading to the oven the doughs had ${rangeText(item.data, 2, 'h')} at ${plainDegrees(24)} by level, ${sizeText(item, 1)} % apart.`,
   'dough-warmth': (item) =>
-    `The doughs left the mixer at ${rangeText(item.data, 1, '°C')} by level, ${sizeText(item, 1)} °C apart${proofText(item.data)}.`,
+    `The doughs left the mixer at ${degreesBetween(item.data, 1)} by level, ${stepsApart(item, 1)} apart${proofText(item.data)}.`,
   'piece-warmth': (item) =>
-    `The pieces were at ${rangeText(item.data, 1, '°C')} by level, ${sizeText(item, 1)} °C apart.`,
+    `The pieces were at ${degreesBetween(item.data, 1)} by level, ${stepsApart(item, 1)} apart.`,
   'levels-handled': (item, plan) => {
     const { levelId, planned, handled, gap, dustingGrams } = item.data
     const dusted =
-      dustingGrams > 0 ? ` with ${decimalText(dustingGrams, 0)} g of dusting flour a batch` : ''
+      dustingGrams > 0 ? ` with ${massText(dustingGrams, 0)} of dusting flour a batch` : ''
     return `${levelNamed(plan, levelId)} came out as ${decimalText(handled, 1)}${dusted}: ${decimalText(Math.abs(handled - planned), 1)} off, where the smallest gap between levels is ${decimalText(gap, 1)}.`
   },
   'age-baked': (item) =>
@@ -54,7 +63,7 @@ export const logSentences: Sentences<
   'age-tasted': (item) =>
     `When tasted, the levels were ${rangeText(item.data, 0, 'min')} out of the oven on average, ${sizeText(item, 0)} % apart.`,
   'oven-floor': (item) =>
-    `Before the launch the floor read ${rangeText(item.data, 0, '°C')} by level, ${sizeText(item, 0)} °C apart.`,
+    `Before the launch the floor read ${degreesBetween(item.data, 0)} by level, ${stepsApart(item, 0)} apart.`,
   'piece-before-done': (item) =>
     `As baked, one level came ${rangeText(item.data, 0, 'times')} directly after another.`,
   'failures-by-level': (item) =>

@@ -1,10 +1,18 @@
 import type { FairnessCode } from '@/core/fairness/fairness-data.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { massText } from '@/core/units/mass-text.ts'
 import { decimalText, withUnit } from '@/core/units/number-text.ts'
+import { degreesWithSign, plainDegrees } from '@/core/units/temperature-text.ts'
 import { levelNamed } from '@/core/wording/words/named-in-plan.ts'
 
-const written: Partial<Record<FairnessCode, { what: string; unit: string; decimals: number }>> = {
+interface Written {
+  what: string
+  unit: string
+  decimals: number
+}
+
+const written: Partial<Record<FairnessCode, Written>> = {
   'water-temperature': { what: 'dough with one water for all', unit: '°C', decimals: 1 },
   'piece-mass': { what: 'mass', unit: 'g', decimals: 0 },
   'flour-per-piece': { what: 'flour', unit: 'g', decimals: 1 },
@@ -47,9 +55,23 @@ export function fairnessPerLevel(
   const rows = inOrder.map(({ levelId, value }) => ({
     levelId,
     level: levelNamed(plan, levelId),
-    text: withUnit(decimalText(value, how.decimals), how.unit),
+    text: valueText(value, how),
   }))
-  return { what: isUnwatered(item) ? 'dough' : how.what, rows }
+  return { what: whatOf(item, how), rows }
+}
+
+/** What the values are, its own figures in the person's units. */
+function whatOf(item: FairnessItem, { what }: Written): string {
+  if (isUnwatered(item)) return 'dough'
+  if (item.code === 'ferment-hours') return `at ${plainDegrees(24)}`
+  return item.code === 'bench-flour' ? `${massText(5, 0)} of bench flour moves it by` : what
+}
+
+/** A value as it is found (metric), in the person's unit. */
+function valueText(value: number, { unit, decimals }: Written): string {
+  if (unit === 'g') return massText(value, decimals)
+  if (unit === '°C') return degreesWithSign(value, decimals)
+  return withUnit(decimalText(value, decimals), unit)
 }
 
 function isUnwatered({ code, data }: FairnessItem): boolean {

@@ -1,13 +1,28 @@
 import { severityOf } from '@/core/fairness/severity-of.ts'
+import { massText } from '@/core/units/mass-text.ts'
 import { decimalText, shortUnit, signedText, withUnit } from '@/core/units/number-text.ts'
+import {
+  degreesRange,
+  degreesWithSign,
+  stepsFigure,
+  stepsWithSign,
+} from '@/core/units/temperature-text.ts'
 import { pairApartText, withoutScaleText } from '@/core/wording/weighing/scales-apart-text.ts'
 import { coarseText } from '@/core/wording/weighing/weighing-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
-import { proofText, rangeText, type Sentences, sizeText } from './fairness-sentence.ts'
+import {
+  degreesBetween,
+  massBetween,
+  proofText,
+  rangeText,
+  type Sentences,
+  sizeText,
+  stepsApart,
+} from './fairness-sentence.ts'
 
 const moreOrLess = (lessGrams: number, what: string) =>
-  `${decimalText(Math.abs(lessGrams), 0)} g ${lessGrams < 0 ? 'more' : 'less'} ${what}`
+  `${massText(Math.abs(lessGrams), 0)} ${lessGrams < 0 ? 'more' : 'less'} ${what}`
 
 const withoutWater = {
   'no-water': 'No water goes in at the mix',
@@ -46,7 +61,7 @@ export const riderSentences: Sentences<
   'water-temperature': (item) => {
     if (item.data.state === 'unknown')
       return 'No temperatures are entered, so nobody knows how far apart the doughs come out.'
-    const apart = `${sizeText(item, 1)} °C apart${proofText(item.data)}`
+    const apart = `${stepsApart(item, 1)} apart${proofText(item.data)}`
     const alike = Math.abs(item.amount?.value ?? 0) < 0.05
     if (item.data.state === 'no-water' || item.data.state === 'some-water')
       return alike
@@ -58,18 +73,18 @@ export const riderSentences: Sentences<
         : 'One water for all brings the doughs out equally warm.'
     return item.data.state === 'matched'
       ? `Each batch has its own water temperature. One water for all would bring the doughs out ${apart}.`
-      : `One water for all brings the doughs out ${apart}. A kitchen thermometer is good to 0.5 to 1 °C.`
+      : `One water for all brings the doughs out ${apart}. A kitchen thermometer is good to ${stepsFigure(0.5, 1)} to ${stepsWithSign(1, 0)}.`
   },
   'water-past-limits': (item, plan) => {
     const { levelId, waterCelsius, low, high } = item.data
     if (waterCelsius < 0)
-      return `${levelNamed(plan, levelId)}: no water is cold enough for its dough, only ice in its place; advisable for the yeast are ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
-    return `${levelNamed(plan, levelId)}: its water would have to be ${decimalText(waterCelsius, 1)} °C, ${sizeText(item, 1)} °C outside the advisable ${decimalText(low, 0)} to ${decimalText(high, 0)} °C.`
+      return `${levelNamed(plan, levelId)}: no water is cold enough for its dough, only ice in its place; advisable for the yeast are ${degreesRange(low, high)}.`
+    return `${levelNamed(plan, levelId)}: its water would have to be ${degreesWithSign(waterCelsius, 1)}, ${stepsApart(item, 1)} outside the advisable ${degreesRange(low, high)}.`
   },
   'piece-mass': (item) =>
-    `The ${item.data.of}s weigh ${rangeText(item.data, 0, 'g')}, ${sizeText(item, 1)} % apart. With the ${item.data.of} held instead, they would differ in flour by ${decimalText(item.data.flourPercentOtherwise, 1)} %.`,
+    `The ${item.data.of}s weigh ${massBetween(item.data, 0)}, ${sizeText(item, 1)} % apart. With the ${item.data.of} held instead, they would differ in flour by ${decimalText(item.data.flourPercentOtherwise, 1)} %.`,
   'flour-per-piece': (item) =>
-    `The ${item.data.of}s weigh the same and hold ${rangeText(item.data, 1, 'g')} of flour, ${sizeText(item, 1)} % apart. With the flour held instead, they would differ in mass by ${decimalText(item.data.massPercentOtherwise, 1)} %.`,
+    `The ${item.data.of}s weigh the same and hold ${massBetween(item.data, 1)} of flour, ${sizeText(item, 1)} % apart. With the flour held instead, they would differ in mass by ${decimalText(item.data.massPercentOtherwise, 1)} %.`,
   'salt-in-water': (item) =>
     `Salt makes ${rangeText(item.data, 2, '%')} of the water, ${sizeText(item, 0)} % apart.`,
   'yeast-in-water': (item) =>
@@ -106,12 +121,16 @@ export const riderSentences: Sentences<
       return by === 'core'
         ? 'Each bake ends by a reading, so all are baked through alike; their minutes are a result. Keep bake loss and colour beside it.'
         : 'Each bake ends by a mark, so all are baked alike as far as the eye tells; their minutes are a result.'
-    const unit = { water: '% of flour', mass: 'g', temperature: '°C' }[of]
+    const range = {
+      water: rangeText({ low, high }, 0, '% of flour'),
+      mass: massBetween({ low, high }, 0),
+      temperature: degreesBetween({ low, high }, 0),
+    }[of]
     const what = { water: 'water', mass: 'a piece', temperature: 'the oven' }[of]
-    return `All bake ${decimalText(minutes, 0)} min by the clock, and ${what} runs from ${rangeText({ low, high }, 0, unit)}: they will not be baked alike.`
+    return `All bake ${decimalText(minutes, 0)} min by the clock, and ${what} runs from ${range}: they will not be baked alike.`
   },
   'oven-change': ({ data }) =>
-    `The oven is to go from ${decimalText(data.low, 0)} to ${decimalText(data.high, 0)} °C: 10 to 20 min for its air, 20 to 40 for a stone, and 30 to 60 on the way down.`,
+    `The oven is to go from ${degreesRange(data.low, data.high)}: 10 to 20 min for its air, 20 to 40 for a stone, and 30 to 60 on the way down.`,
   'fold-strength': ({ data }) =>
     data.by === 'strength'
       ? 'Each dough is folded until it passes the same test, so strength is the same and the number of folds a result.'
@@ -125,7 +144,7 @@ export const riderSentences: Sentences<
   },
   'rest-in-mix': ({ data }) => {
     const { low, high, driftCelsius, roomCelsius, carried } = data
-    const stands = `Wetted, the doughs stand ${rangeText({ low, high }, 0, 'min')} before their mix ends and come up to ${decimalText(Math.abs(driftCelsius), 1)} °C nearer to the room’s ${decimalText(roomCelsius, 0)} °C`
+    const stands = `Wetted, the doughs stand ${rangeText({ low, high }, 0, 'min')} before their mix ends and come up to ${stepsWithSign(Math.abs(driftCelsius), 1)} nearer to the room’s ${degreesWithSign(roomCelsius, 0)}`
     return carried
       ? `${stands}; the water of each batch reckons with it.`
       : `${stands}; one water for all reckons with one of them alone.`
@@ -134,8 +153,8 @@ export const riderSentences: Sentences<
     const warm =
       data.celsius === null
         ? 'its temperature is not said'
-        : `at ${decimalText(data.celsius, 0)} °C`
-    return `Water goes in twice: of ${data.name} ${rangeText(data, 0, 'g')} a batch, ${warm}.`
+        : `at ${degreesWithSign(data.celsius, 0)}`
+    return `Water goes in twice: of ${data.name} ${massBetween(data, 0)} a batch, ${warm}.`
   },
   'stock-stages': ({ data }, plan) =>
     `${ingredientName(plan, data.ingredientId)} goes into ${data.preferment} and into the dough hours later: the weigh sheet makes a stock for each, the second fresh at the mix.`,
@@ -154,8 +173,10 @@ export const riderSentences: Sentences<
     const { fiveGrams, tenGrams, wetFive, gap, intoGrams } = item.data
     const unit = shortUnit(plan.factor.unitOfMeasure)
     const water =
-      Math.abs(wetFive) >= 0.005 ? `; 5 g of water from wet hands by ${signedText(wetFive, 2)}` : ''
-    return `5 g of bench flour in ${decimalText(intoGrams, 0)} g of dough moves a level by up to ${signedText(fiveGrams, 2)} and 10 g by ${withUnit(signedText(tenGrams, 2), unit)}${water}. The smallest gap between levels is ${withUnit(decimalText(gap, 2), unit)}.`
+      Math.abs(wetFive) >= 0.005
+        ? `; ${massText(5, 0)} of water from wet hands by ${signedText(wetFive, 2)}`
+        : ''
+    return `${massText(5, 0)} of bench flour in ${massText(intoGrams, 0)} of dough moves a level by up to ${signedText(fiveGrams, 2)} and ${massText(10, 0)} by ${withUnit(signedText(tenGrams, 2), unit)}${water}. The smallest gap between levels is ${withUnit(decimalText(gap, 2), unit)}.`
   },
   'levels-blur': (item, plan) => {
     const { gap, blur } = item.data
@@ -174,6 +195,6 @@ export const riderSentences: Sentences<
   'no-scale': () => withoutScaleText,
   'mixer-size': (item) =>
     item.data.fit === 'too-much'
-      ? `${decimalText(item.data.doughGrams, 0)} g of dough is ${sizeText(item, 0)} g more than the mixer takes.`
-      : `${decimalText(item.data.doughGrams, 0)} g of dough is ${sizeText(item, 0)} g less than the mixer mixes well.`,
+      ? `${massText(item.data.doughGrams, 0)} of dough is ${massText(item.amount?.value ?? 0, 0)} more than the mixer takes.`
+      : `${massText(item.data.doughGrams, 0)} of dough is ${massText(item.amount?.value ?? 0, 0)} less than the mixer mixes well.`,
 }

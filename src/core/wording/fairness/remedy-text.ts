@@ -1,6 +1,7 @@
 import type { Remedy } from '@/core/fairness/remedy.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { plainDegrees } from '@/core/units/temperature-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
 
@@ -83,7 +84,7 @@ export function remedyText(remedy: Remedy, plan: Plan): string {
       return names.length === 1 ? `End ${names[0]} by a mark` : 'End the proofs by a mark'
     }
     case 'end-by-core':
-      return `End ${stepName(plan, remedy.stepId)} at ${remedy.celsius} °C of core`
+      return `End ${stepName(plan, remedy.stepId)} at ${plainDegrees(remedy.celsius)} of core`
     case 'end-by-loss':
       return `End ${stepName(plan, remedy.stepId)} by bake loss`
     case 'end-by-colour':

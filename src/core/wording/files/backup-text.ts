@@ -85,7 +85,19 @@ export interface WouldRestoreToSay {
   left: readonly LeftToSay[]
   houses: number
   kitchenThings: number
-  settings: { appearance?: string; temperatureUnit?: string }
+  settings: {
+    appearance?: string
+    temperatureUnit?: string
+    figures?: { mass: 'gram' | 'ounce'; hours: '24' | '12'; decimal: 'point' | 'comma' }
+  }
+}
+
+function figuresTaken({
+  mass,
+  hours,
+  decimal,
+}: NonNullable<WouldRestoreToSay['settings']['figures']>) {
+  return `weights in ${mass}s, times by ${hours} hours, decimals after a ${decimal}`
 }
 
 /** What a restore would do, a sentence for each part; trials that would come in, and those that would not, are listed by themselves. */
@@ -100,6 +112,7 @@ export function wouldRestoreText(would: WouldRestoreToSay): string[] {
   const taken = [
     settings.appearance === undefined ? '' : `the appearance (${settings.appearance})`,
     settings.temperatureUnit === undefined ? '' : `degrees ${settings.temperatureUnit}`,
+    settings.figures === undefined ? '' : figuresTaken(settings.figures),
   ].filter(Boolean)
   return [
     comeIn.length === 0

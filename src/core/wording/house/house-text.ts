@@ -2,17 +2,18 @@ import type { HouseChange } from '@/core/house/changed-house.ts'
 import type { HouseCard } from '@/core/house/house-card.ts'
 import type { HouseRevision, RestsOn, Yield } from '@/core/house/house-record.ts'
 import type { Step } from '@/core/trial/step.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { massText, plainMass } from '@/core/units/mass-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { endsWords } from '@/core/wording/plan/ends-by-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 
 /** What is made, as a sentence's parts: "6 pieces of 280 g", "2 pans of 30 × 40 cm, 840 g each", "1000 g of flour". */
 export function yieldText(made: Yield, pieceGrams: number | null): string {
-  const each = pieceGrams === null ? '' : `${decimalText(pieceGrams, 0)} g`
+  const each = pieceGrams === null ? '' : massText(pieceGrams, 0)
   switch (made.by) {
     case 'flour':
-      return `${plainNumber(Math.round(made.flourGrams * 10) / 10)} g of flour`
+      return `${plainMass(Math.round(made.flourGrams * 10) / 10)} of flour`
     case 'pieces':
       return `${countText(made.pieces, 'piece')} of ${each}`
     case 'tins':

@@ -2,9 +2,11 @@ import type { ClockOfPlan } from '@/core/clock-plan/clock-of-plan.ts'
 import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
 import type { WaitRow } from '@/core/clock-plan/waits-of-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { massText, massUnit } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { ownDegreeSign } from '@/core/units/temperature-text.ts'
 import { type PrefermentToFeed, prefermentsToFeed } from '@/core/weighing/preferments-to-feed.ts'
-import { type CivilClock, civilTime } from '@/core/wording/words/civil-time.ts'
+import { type CivilClock, civilTime, hourText } from '@/core/wording/words/civil-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 
@@ -39,7 +41,7 @@ export function dayMoments(
     time: (seconds) => {
       const { hour, minute } = clock(at(seconds), zone)
       const rest = Math.floor(at(seconds) / 1000) % 60
-      return `${two(hour)}:${two(minute)}${rest === 0 ? '' : `:${two(rest)}`}`
+      return hourText({ hour, minute, ...(rest === 0 ? {} : { second: rest }) })
     },
     day: (seconds) => {
       const { year, month, day } = clock(at(seconds), zone)
@@ -112,11 +114,11 @@ const over = ({ seconds, row }: { seconds: number; row: WaitRow }) =>
 
 /** What is read where a row of the run sheet is done, as a blank with its unit; empty where nothing is. */
 export function readingOf({ do: what }: RunRow, kind: string): string {
-  if (what === 'pull') return 'g'
-  if (what === 'launch') return '°C floor'
-  if (kind === 'mix') return '°C'
+  if (what === 'pull') return massUnit()
+  if (what === 'launch') return `${ownDegreeSign()} floor`
+  if (kind === 'mix') return ownDegreeSign()
   if (kind === 'proof' || kind === 'cold-proof') return 'rise %'
-  return kind === 'serve' ? '°C' : ''
+  return kind === 'serve' ? ownDegreeSign() : ''
 }
 
 /** What lies on the table before the day: in one list, what to charge, print and ask. */
@@ -138,7 +140,7 @@ export function beforeTheDay(plan: Plan, tubs: number): string[] {
 
 /** A preferment as it is fed for all doughs: "Poolish, fed for all doughs: 160 g Bread flour and 160 g Water, 320 g in all." */
 function fedText({ name, rows, totalGrams }: PrefermentToFeed): string {
-  const grams = (value: number) => `${decimalText(value, value < 10 ? 2 : 0)} g`
+  const grams = (value: number) => massText(value, value < 10 ? 2 : 0)
   const parts = rows.map((row) => `${grams(row.grams)} ${row.name}`)
   return `${name}, fed for all doughs: ${listText(parts)}, ${grams(totalGrams)} in all.`
 }

@@ -2,6 +2,7 @@ import type { ClockPlan } from '@/core/clock-plan/plan-the-day.ts'
 import type { Culprit, Mend } from '@/core/clock-plan/search/mends.ts'
 import type { TriedMarks } from '@/core/clock-plan/tried-marks.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 
@@ -41,7 +42,7 @@ function waitSentences({ fits, rung, stepRungs }: ClockPlan, plan: Plan): string
 
 const quarters = (rung: number) =>
   ['', 'a quarter', 'half', 'three quarters', 'all'][Math.min(4, rung)] ?? 'all'
-const times = (rung: number) => `${rung / 4} times`
+const times = (rung: number) => `${plainNumber(rung / 4)} times`
 
 /** How the day stands marks that come sooner or later than expected; `doughOf` names a dough. */
 export function marksSentence(

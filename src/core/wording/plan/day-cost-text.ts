@@ -1,11 +1,11 @@
 import type { DayCost } from '@/core/clock-plan/day-cost.ts'
-import { decimalText } from '@/core/units/number-text.ts'
+import { heavyText, massText } from '@/core/units/mass-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 
 /** What one session asks of dough, room, hands, oven and mouths, as terms with their amounts. */
 export function dayCostRows(cost: DayCost): [string, string][] {
   const rows: [string, string][] = [
-    ['Dough', `${decimalText(cost.doughGrams / 1000, 2)} kg in ${counted(cost.tubs, 'tub')}`],
+    ['Dough', `${heavyText(cost.doughGrams, 2)} in ${counted(cost.tubs, 'tub')}`],
     ['Pieces', String(cost.pieces)],
     ['Hands-on', durationText(cost.handsSeconds)],
     ['Oven', `${durationText(cost.ovenSeconds)} in ${counted(cost.loads, 'load')}`],
@@ -14,7 +14,7 @@ export function dayCostRows(cost: DayCost): [string, string][] {
   ]
   if (cost.fridgePlaces > 0) rows.push(['Places in the fridge', String(cost.fridgePlaces)])
   if (cost.gramsPerMouth !== null)
-    rows.push(['Eaten by each', `about ${decimalText(cost.gramsPerMouth, 0)} g`])
+    rows.push(['Eaten by each', `about ${massText(cost.gramsPerMouth, 0)}`])
   return rows
 }
 

@@ -1,4 +1,5 @@
 import type { FormulaDoubt } from '@/core/formula/pasted/doubts.ts'
+import { massText, plainMass } from '@/core/units/mass-text.ts'
 import { decimalText, plainNumber } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 
@@ -8,7 +9,6 @@ export function halfReadText(refused: number): string {
   return `${lines} open. Without ${refused === 1 ? 'its answer' : 'their answers'} this may be another dough: answer in the text, or leave the line out.`
 }
 
-const whole = (value: number) => decimalText(value, 0)
 const tenth = (value: number) => decimalText(value, 1)
 
 /** What a pasted formula says twice and not alike, or leaves open, and what is taken. */
@@ -16,8 +16,8 @@ export function formulaDoubtText(doubt: FormulaDoubt): string {
   switch (doubt.what) {
     case 'total':
       return doubt.of === 'dough'
-        ? `The total says ${plainNumber(doubt.statedGrams)} g, but the lines come to ${whole(doubt.linesGrams)} g. Is a line missing or wrong? The lines are taken.`
-        : `All ${doubt.of} is said to be ${plainNumber(doubt.statedGrams)} g, but the lines hold ${whole(doubt.linesGrams)} g. Is a line missing or wrong? The lines are taken.`
+        ? `The total says ${plainMass(doubt.statedGrams)}, but the lines come to ${massText(doubt.linesGrams, 0)}. Is a line missing or wrong? The lines are taken.`
+        : `All ${doubt.of} is said to be ${plainMass(doubt.statedGrams)}, but the lines hold ${massText(doubt.linesGrams, 0)}. Is a line missing or wrong? The lines are taken.`
     case 'total-percent':
       return `The total says ${plainNumber(doubt.statedPercent)} %, but the lines come to ${tenth(doubt.linesPercent)} %. Is a line missing or wrong? The lines are taken.`
     case 'hydration':
@@ -25,11 +25,11 @@ export function formulaDoubtText(doubt: FormulaDoubt): string {
     case 'prefermented':
       return `${plainNumber(doubt.statedPercent)} % of the flour is said to ferment ahead, but the lines put ${tenth(doubt.linesPercent)} % there. The lines are taken.`
     case 'pieces':
-      return `${plainNumber(doubt.pieces)} pieces of ${plainNumber(doubt.eachGrams)} g are ${whole(doubt.pieces * doubt.eachGrams)} g, but the lines make ${whole(doubt.linesGrams)} g of dough. The lines are taken.`
+      return `${plainNumber(doubt.pieces)} pieces of ${plainMass(doubt.eachGrams)} are ${massText(doubt.pieces * doubt.eachGrams, 0)}, but the lines make ${massText(doubt.linesGrams, 0)} of dough. The lines are taken.`
     case 'preferment-total':
-      return `${doubt.name} is said to be ${plainNumber(doubt.statedGrams)} g, but its lines come to ${whole(doubt.linesGrams)} g. The lines are taken.`
+      return `${doubt.name} is said to be ${plainMass(doubt.statedGrams)}, but its lines come to ${massText(doubt.linesGrams, 0)}. The lines are taken.`
     case 'more-than-built':
-      return `${doubt.name} makes ${whole(doubt.builtGrams)} g, but the dough takes ${whole(doubt.takenGrams)} g. Its build is taken larger, to make what the dough takes.`
+      return `${doubt.name} makes ${massText(doubt.builtGrams, 0)}, but the dough takes ${massText(doubt.takenGrams, 0)}. Its build is taken larger, to make what the dough takes.`
     case 'flours-percent':
       return `The flours come to ${tenth(doubt.percent)} %, not 100. Is one missing? They are taken in these shares.`
     case 'yeast-form':

@@ -1,6 +1,7 @@
 import type { FormulaTrouble } from '@/core/formula/formula-problem.ts'
 import type { MovedFormula } from '@/core/trial/moved-formula.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { massText } from '@/core/units/mass-text.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 
 /** What is wrong with a formula, with the mend, in one sentence for the field it stands at. */
 export function formulaProblemText(trouble: FormulaTrouble): string {
@@ -36,7 +37,7 @@ export function formulaProblemText(trouble: FormulaTrouble): string {
     case 'preferment-flour-past-all':
       return `The preferments take ${rounded(trouble.sumPercent)} % of the flour; together they can take 100 % at most.`
     case 'preferment-holds-more':
-      return `The preferments hold ${decimalText(trouble.prefermentGrams, 1)} g of ${trouble.name}, but the whole dough only ${decimalText(trouble.overallGrams, 1)} g; lower the share or raise the percentage.`
+      return `The preferments hold ${massText(trouble.prefermentGrams, 1)} of ${trouble.name}, but the whole dough only ${massText(trouble.overallGrams, 1)}; lower the share or raise the percentage.`
   }
 }
 

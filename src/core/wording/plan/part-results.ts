@@ -2,7 +2,7 @@ import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { piecesAsked } from '@/core/trial/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { plainNumber } from '@/core/units/number-text.ts'
+import { plainMass } from '@/core/units/mass-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
 
 /** What stands in each part of a plan, in one line, for its folded row. Degrees are written by `degrees`. */
@@ -20,8 +20,8 @@ export function partResults(
     question: plan.question,
     formula: `${countText(formula.ingredients.length, 'ingredient')}, ${
       size.by === 'flour'
-        ? `${plainNumber(size.flourGrams)} g of flour a dough`
-        : `${countText(size.pieces, 'piece')} of ${plainNumber(size.pieceGrams)} g`
+        ? `${plainMass(size.flourGrams)} of flour a dough`
+        : `${countText(size.pieces, 'piece')} of ${plainMass(size.pieceGrams)}`
     }`,
     method: countText(steps.length, 'step'),
     water:
@@ -44,7 +44,7 @@ export function partResults(
     kitchen:
       scales.length === 0
         ? 'no scale named'
-        : `scales to ${listText(scales.map(({ resolutionGrams }) => `${plainNumber(resolutionGrams)} g`))}`,
+        : `scales to ${listText(scales.map(({ resolutionGrams }) => plainMass(resolutionGrams)))}`,
     detect: `${countText(plannedSessions, 'session')} with ${countText(tasters.length, 'taster')}`,
   }
 }

@@ -1,6 +1,7 @@
 import type { PlanProblem } from '@/core/trial/plan-problem.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
+import { plainMass, weightText } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
+import { degreesRange, plainDegrees } from '@/core/units/temperature-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { formulaProblemText, movedFormulaText } from './formula-problem-text.ts'
@@ -79,7 +80,7 @@ export function planProblemText(trouble: Trouble): string {
     case 'options-alike':
       return `${trouble.label} and ${trouble.otherLabel} change the same things. Is that meant?`
     case 'levels-collide-on-scale':
-      return `On this scale ${trouble.label} gets the same ${gramsText(trouble.grams, trouble.resolutionGrams || null)} g of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainNumber(trouble.resolutionGrams)} g; set them further apart or use a finer scale.`
+      return `On this scale ${trouble.label} gets the same ${weightText(trouble.grams, trouble.resolutionGrams || null)} of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainMass(trouble.resolutionGrams)}; set them further apart or use a finer scale.`
     case 'level-out-of-range':
       return `${plainNumber(trouble.value)} is out of range; enter ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)}.`
     case 'level-not-whole':
@@ -127,7 +128,7 @@ export function planProblemText(trouble: Trouble): string {
     case 'again-level-missing':
       return 'A level to be served again is no longer among the levels; choose another.'
     case 'temperature-unusual':
-      return `${plainNumber(trouble.celsius)} °C is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} °C. Is that meant?`
+      return `${plainDegrees(trouble.celsius)} is outside the usual ${degreesRange(trouble.least, trouble.most)}. Is that meant?`
     case 'oven-heat-unusual':
       return `${plainNumber(trouble.value)} ${trouble.unit} is outside the usual ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)} ${trouble.unit} of an oven. Is that meant?`
     case 'hotter-than-oven':
@@ -145,5 +146,5 @@ function outweighText(trouble: Extract<Trouble, { reason: 'pieces-outweigh-dough
   const { label, pieces, grams, doughGrams, leastFlourGrams } = trouble
   const asked = `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} of ${label === null ? 'all levels' : `level ${label}`}`
   const ask = pieces === 1 ? 'asks' : 'ask'
-  return `${asked} ${ask} for ${gramsText(grams, 1)} g, but a batch of this flour is ${gramsText(doughGrams, 1)} g of dough; enter ${plainNumber(leastFlourGrams)} g of flour or more, or make smaller or fewer pieces.`
+  return `${asked} ${ask} for ${weightText(grams, 1)}, but a batch of this flour is ${weightText(doughGrams, 1)} of dough; enter ${plainMass(leastFlourGrams)} of flour or more, or make smaller or fewer pieces.`
 }

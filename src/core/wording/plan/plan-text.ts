@@ -7,6 +7,7 @@ import type { EndsBy, Step } from '@/core/trial/step.ts'
 import { stepTolerance } from '@/core/trial/step-tolerance.ts'
 import { writtenFirst } from '@/core/trial/written-first.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { plainDegrees } from '@/core/units/temperature-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
@@ -71,7 +72,7 @@ export function toleranceText(step: Step): string {
 export function endsByText(endsBy: EndsBy): string {
   if (endsBy.by === 'clock') return 'by the clock'
   if (endsBy.by === 'reading')
-    return `when the ${readings[endsBy.of]} reads ${plainNumber(endsBy.celsius)} °C`
+    return `when the ${readings[endsBy.of]} reads ${plainDegrees(endsBy.celsius)}`
   if (endsBy.text) return endsBy.text
   if (endsBy.mark === 'rise')
     return endsBy.risePercent === undefined

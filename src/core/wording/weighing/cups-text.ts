@@ -1,4 +1,4 @@
-import { gramsText } from '@/core/units/grams-text.ts'
+import { weightText } from '@/core/units/mass-text.ts'
 import type { Cup } from '@/core/weighing/cup-sheet.ts'
 
 /** What is done with lidded cups once their sheet lies there, step by step. */
@@ -17,8 +17,8 @@ export function cupsSteps(letters: readonly string[]): string[] {
 /** How far the cups are apart, which a hand can feel, and that each ticket is said once. */
 export function cupsApartText(cups: readonly Cup[]): string {
   const grams = cups.map((cup) => cup.grams)
-  const apart = gramsText(Math.max(...grams) - Math.min(...grams))
-  return `Each number once; the notebook refuses two doughs with one ticket. The cups differ by ${apart} g, which a hand may feel: move them by the box, not one by one.`
+  const apart = weightText(Math.max(...grams) - Math.min(...grams))
+  return `Each number once; the notebook refuses two doughs with one ticket. The cups differ by ${apart}, which a hand may feel: move them by the box, not one by one.`
 }
 
 /** Over the weigh sheet whose grams are the same for all. */

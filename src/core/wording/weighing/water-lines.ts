@@ -1,4 +1,5 @@
 import { coldestWaterCelsius, type WaterPlan } from '@/core/dough-temperature/water-plan.ts'
+import { massUnit } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import type { DegreeWords } from './water-text.ts'
 
@@ -33,13 +34,13 @@ export function waterLines(
   return [
     { key: 'water-celsius', head, cells },
     ...(ice.some((text) => text !== '')
-      ? [{ key: 'ice', head: 'Ice in place of water, g', cells: ice }]
+      ? [{ key: 'ice', head: `Ice in place of water, ${massUnit()}`, cells: ice }]
       : []),
     ...(bloom
       ? [
           {
             key: 'bloom',
-            head: `Of it for the yeast at ${degrees(bloom.leastCelsius, 0)} to ${degrees(bloom.mostCelsius, 0)} ${sign}, g`,
+            head: `Of it for the yeast at ${degrees(bloom.leastCelsius, 0)} to ${degrees(bloom.mostCelsius, 0)} ${sign}, ${massUnit()}`,
             cells: batches.map((each) => (each.bloom ? decimalText(each.bloom.grams, 0) : '')),
           },
           {

@@ -7,14 +7,20 @@ import {
   type WaterPlanTrouble,
 } from '@/core/dough-temperature/water-plan.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-
+import { massText } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { degreesFigure, ownDegreeSign, stepsFigure } from '@/core/units/temperature-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 /** How temperatures are written for the person: the unit's sign, a temperature, and a difference of two, both from °C. */
 export interface DegreeWords {
   sign: string
   degrees: (celsius: number, decimals: number) => string
   steps: (celsius: number, decimals: number) => string
+}
+
+/** In the manner of now. */
+export function ownDegreeWords(): DegreeWords {
+  return { sign: ownDegreeSign(), degrees: degreesFigure, steps: stepsFigure }
 }
 
 /** Why there is no water temperature to show, with the mend. */
@@ -96,7 +102,7 @@ function frozenText({ ice }: BatchWater, wanted: number, { sign, degrees }: Degr
   if (ice === null)
     return `${why}. Ice would; add your tap under Kitchen, and how much it takes stands here`
   if (ice.ok)
-    return `${why}: ${decimalText(ice.grams, 0)} g of ice in place of as much water, the rest as cold as the tap gives it, would`
+    return `${why}: ${massText(ice.grams, 0)} of ice in place of as much water, the rest as cold as the tap gives it, would`
   return `${why}. ${ice.reason === 'more-than-all' ? evenIce : noIce(sign, degrees)}`
 }
 

@@ -1,5 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { massText, plainMass } from '@/core/units/mass-text.ts'
 import type { SheetTrouble } from '@/core/weighing/sheet-troubles.ts'
 import type { WeighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
@@ -19,18 +19,18 @@ export function sheetTroubleTexts(
         tooMuch.filter(({ scaleId }) => scaleId === scale.id),
         plan,
       )
-      const most = plainNumber(scale.capacityGrams)
+      const most = plainMass(scale.capacityGrams)
       return goes === ''
         ? []
         : [
-            `No scale here holds so much: on ${scale.name}, which holds ${most} g, weigh ${goes}. Choose a scale that holds more to weigh it at once.`,
+            `No scale here holds so much: on ${scale.name}, which holds ${most}, weigh ${goes}. Choose a scale that holds more to weigh it at once.`,
           ]
     }),
     ...troubles.flatMap((one) => {
       if (one.trouble === 'over-capacity') return []
       const name = nameOf(one, plan)
       if (one.trouble === 'below-zero')
-        return `${name}: ${decimalText(one.targetGrams, 2)} g cannot be weighed: stock, dry mix or preferment bring more of it than the dough takes. Make them stronger, or take less of them.`
+        return `${name}: ${massText(one.targetGrams, 2)} cannot be weighed: stock, dry mix or preferment bring more of it than the dough takes. Make them stronger, or take less of them.`
       const found =
         one.trouble === 'below-scale'
           ? belowScaleText(name, one.targetGrams)

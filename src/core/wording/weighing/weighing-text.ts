@@ -1,6 +1,6 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { gramsText } from '@/core/units/grams-text.ts'
-import { decimalText, plainNumber } from '@/core/units/number-text.ts'
+import { massText, plainMass, weightText } from '@/core/units/mass-text.ts'
+import { decimalText } from '@/core/units/number-text.ts'
 import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
 import type {
   SharedDoseAnswer,
@@ -20,16 +20,16 @@ const refusals = {
 
 /** A reading as its scale shows it, with its unit: "1.50 g". */
 function readingText(weighing: Pick<Weighing, 'grams' | 'resolutionGrams'>): string {
-  return `${gramsText(weighing.grams, weighing.resolutionGrams)} g`
+  return weightText(weighing.grams, weighing.resolutionGrams)
 }
 
 /** That a weight is so small that the scales show nothing of it. */
 export const belowScaleText = (name: string, grams: number) =>
-  `${name}: ${decimalText(grams, 2)} g is less than these scales can show.`
+  `${name}: ${massText(grams, 2)} is less than these scales can show.`
 
 /** That the scales weigh it, with how large an error. */
 export const coarseText = (name: string, grams: number, relativeUncertainty: number) =>
-  `${name}: ${decimalText(grams, 2)} g is uncertain by ${shareText(relativeUncertainty)} on these scales.`
+  `${name}: ${massText(grams, 2)} is uncertain by ${shareText(relativeUncertainty)} on these scales.`
 
 /** How the shared dry mix or stock is made and dosed, or why it cannot be. */
 export function sharedDoseText(dose: SharedDoseAnswer, plan: Pick<Plan, 'formula'>): string {
@@ -48,7 +48,7 @@ export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>):
   const better = advice.better === 'stock' ? advice.stock : advice.dryMix
   if (!better.ok) return `${coarse} ${unmendedText(advice, better.reason)}`
   const { mendingStepGrams: step } = advice
-  const still = step === null ? '' : ` A scale that shows ${plainNumber(step)} g would do better.`
+  const still = step === null ? '' : ` A scale that shows ${plainMass(step)} would do better.`
   const several = advice.better === 'stock' && advice.stocks.length > 1
   const recipes = (several ? advice.stocks : [better]).flatMap((one) =>
     one.ok ? `${stageText(one, plan).replace(', ', '')} ${recipeText(one, plan)}`.trim() : [],
@@ -72,7 +72,7 @@ function unmendedText({ mendingStepGrams }: DoseAdvice, reason: SharedDoseTroubl
   const mend =
     mendingStepGrams === null
       ? 'Make larger batches.'
-      : `A scale that shows ${plainNumber(mendingStepGrams)} g would do, or larger batches.`
+      : `A scale that shows ${plainMass(mendingStepGrams)} would do, or larger batches.`
   return reason === 'scales-too-coarse'
     ? `No dry mix or stock mends that with these scales. ${mend}`
     : mend
@@ -84,7 +84,7 @@ function recipeText(recipe: SharedDoseRecipe, plan: Pick<Plan, 'formula'>): stri
   const [dose, ...others] = new Set(recipe.doses.map(readingText))
   const each = others.length === 0 ? `${dose} of it to every batch` : 'its share to every batch'
   const left =
-    recipe.leftoverGrams >= 1 ? `; about ${decimalText(recipe.leftoverGrams, 0)} g stay over` : ''
+    recipe.leftoverGrams >= 1 ? `; about ${massText(recipe.leftoverGrams, 0)} stay over` : ''
   return `${made}, ${each}${left}`
 }
 

@@ -1,3 +1,5 @@
+import { manner } from '@/core/units/manner.ts'
+
 /** A moment as a calendar and a clock on the wall show it: month 1 to 12, hour 0 to 23. */
 export interface CivilTime {
   year: number
@@ -44,10 +46,20 @@ function clockOf(zone: string): Intl.DateTimeFormat {
   }
 }
 
-/** The hour as the kitchen clock shows it, "14:52", in the zone the session was begun in. */
+/** The hour as the kitchen clock shows it, "14:52" or "2:52 pm", in the zone the session was begun in. */
 export function clockTime(at: number, zone: string, clock: CivilClock = civilTime): string {
-  const { hour, minute } = clock(at, zone)
-  return `${twoDigits(hour)}:${twoDigits(minute)}`
+  return hourText(clock(at, zone))
+}
+
+/** A time of day as the person reads it: "14:52", by 12 hours "2:52 pm"; midnight is 12:00 am, noon 12:00 pm. */
+export function hourText({
+  hour,
+  minute,
+  second,
+}: Pick<CivilTime, 'hour' | 'minute'> & { second?: number }): string {
+  const past = twoDigits(minute) + (second === undefined ? '' : `:${twoDigits(second)}`)
+  if (manner().hours === '24') return `${twoDigits(hour)}:${past}`
+  return `${hour % 12 || 12}:${past} ${hour < 12 ? 'am' : 'pm'}`
 }
 
 function twoDigits(value: number): string {

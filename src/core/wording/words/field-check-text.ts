@@ -1,8 +1,16 @@
+import { massRange, plainMass } from '@/core/units/mass-text.ts'
 import { plainNumber, withUnit } from '@/core/units/number-text.ts'
 
 /** Between which ends a number lies. */
 export const betweenText = (least: number, most: number, unit = '') =>
   `Write a number from ${plainNumber(least)} to ${withUnit(plainNumber(most), unit)}.`
+
+/** The same of weights, from grams, in the person's unit. */
+export const massBetweenText = (leastGrams: number, mostGrams: number) =>
+  `Write a number from ${massRange(leastGrams, mostGrams)}.`
+
+export const massAboveNothingText = (mostGrams: number) =>
+  `Write a number above 0, up to ${plainMass(mostGrams)}.`
 
 export const wholeBetweenText = (least: number, most: number) =>
   `Write a whole number from ${plainNumber(least)} to ${plainNumber(most)}.`

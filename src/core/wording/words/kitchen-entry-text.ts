@@ -21,7 +21,7 @@ export function entryEndsText({ label, least, most, unit, measures }: NamedField
     least === undefined ? '' : ` from ${plainNumber(least)}`,
     most === undefined ? '' : `${least === undefined ? ' up' : ''} to ${plainNumber(most)}`,
   ].join('')
-  const check = measures ? ` Check that it is meant in ${unit}.` : ''
+  const check = measures && unit !== 'g' ? ` Check that it is meant in ${unit}.` : ''
   return `${label}: give a number${ends}${sign}.${check}`
 }
 
