@@ -16,6 +16,8 @@ export const settingsShape = z.strictObject({
     }),
   ),
   cautionsSeen: z.array(z.enum(['oven', 'tasting'])),
+  /** The trials whose answer is covered on this device: a lesson on them is under way. */
+  lessons: z.exactOptional(z.array(idShape)),
   /** By the sample's name: the trial it was opened as. */
   openedSamples: z.exactOptional(z.record(z.string(), idShape)),
 })

@@ -21,7 +21,10 @@ const worked = [
   'core/whole-trial',
   'core/plan-edits',
 ]
-const judged = [...worked, 'core/house', 'core/fairness', 'core/findings', 'core/learned']
+const judged = [
+  ...worked,
+  ...['core/house', 'core/fairness', 'core/findings', 'core/learned', 'core/lesson'],
+]
 const core = [...judged, 'core/figure', 'core/wording', 'core/report']
 const keeping = [...core, 'trial-file', 'notebook', 'slip', 'slip-host']
 const place = [...keeping, 'app/kit', 'app/charts', 'app/worker', 'app/services']
@@ -87,6 +90,7 @@ export const arrows = [
     packages: outsideCore,
   },
   { folder: 'core/learned', may: [...worked, 'core/findings'], packages: outsideCore },
+  { folder: 'core/lesson', may: worked, packages: outsideCore },
   { folder: 'core/figure', may: judged, packages: outsideCore },
   { folder: 'core/wording', may: judged, packages: outsideCore },
   { folder: 'core/report', may: [...judged, 'core/figure', 'core/wording'], packages: outsideCore },

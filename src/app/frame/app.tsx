@@ -6,6 +6,7 @@ import { HomePlace } from '@/app/home/home-place.tsx'
 import { MannerContext } from '@/app/kit/field/manner-context.ts'
 import { useManner } from '@/app/kit/field/use-manner.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
 import { keepFocus } from '@/app/kit/press/keep-focus.ts'
@@ -44,6 +45,8 @@ const AtTablePage = lazy(async () => ({
 const OwnPlace = lazy(async () => ({ default: (await import('@/app/own/own-place.tsx')).OwnPlace }))
 const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
 
+const noLessons: readonly string[] = []
+
 /** The app around its notebook: every address and what stands at it. */
 export function App({ services }: { services: Services }) {
   const { notebook } = services
@@ -51,11 +54,13 @@ export function App({ services }: { services: Services }) {
   const kept = useKeptManner(settings)
   return (
     <ServicesContext value={services}>
-      <MannerContext value={kept}>
-        <Router hook={useHashLocation}>
-          <Shell />
-        </Router>
-      </MannerContext>
+      <LessonsContext value={settings?.lessons ?? noLessons}>
+        <MannerContext value={kept}>
+          <Router hook={useHashLocation}>
+            <Shell />
+          </Router>
+        </MannerContext>
+      </LessonsContext>
     </ServicesContext>
   )
 }

@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import styles from './header.module.css'
 import { Menu } from './menu.tsx'
-import { placeNames } from './place-names.ts'
+import { lessonPlace, placeNames } from './place-names.ts'
 import { WaysOfTrial } from './ways-of-trial.tsx'
 
 interface HeaderWaysProps {
@@ -13,7 +13,7 @@ interface HeaderWaysProps {
 /** The ways of the head: the places of the open trial, or the kitchen, and the one menu. */
 export function HeaderWays({ location, lentTo }: HeaderWaysProps) {
   const [, , trialId, placeName] = location.startsWith('/trial/') ? location.split('/') : []
-  const place = placeNames.find(({ name }) => name === placeName)
+  const place = [...placeNames, lessonPlace].find(({ name }) => name === placeName)
   const atTable = lentTo !== null
   return (
     <>

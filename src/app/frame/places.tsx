@@ -1,6 +1,6 @@
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
 
-/** What stands at each of the five places of a trial, by its name in the address; each is loaded when first opened. */
+/** What stands at each of the five places of a trial and at its lesson, by its name in the address; each is loaded when first opened. */
 export const placeViews: Readonly<Record<string, LazyExoticComponent<ComponentType>>> = {
   plan: lazy(async () => ({ default: (await import('@/app/plan/plan-place.tsx')).PlanPlace })),
   bench: lazy(async () => ({ default: (await import('@/app/bench/bench-place.tsx')).BenchPlace })),
@@ -9,6 +9,9 @@ export const placeViews: Readonly<Record<string, LazyExoticComponent<ComponentTy
   })),
   findings: lazy(async () => ({
     default: (await import('@/app/findings/findings-place.tsx')).FindingsPlace,
+  })),
+  lesson: lazy(async () => ({
+    default: (await import('@/app/findings/lesson/lesson-place.tsx')).LessonPlace,
   })),
   report: lazy(async () => ({
     default: (await import('@/app/report/report-place.tsx')).ReportPlace,

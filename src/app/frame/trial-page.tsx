@@ -1,5 +1,6 @@
-import { lazy, Suspense, useState } from 'react'
+import { lazy, Suspense, useContext, useState } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
@@ -12,7 +13,7 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import styles from './frame.module.css'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
-import { type PlaceName, placeNames } from './place-names.ts'
+import { lessonPlace, type PlaceName, placeNames } from './place-names.ts'
 import { placeViews } from './places.tsx'
 import { TrialHead, TrialRail } from './trial-head.tsx'
 
@@ -23,6 +24,12 @@ const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
 const CoveredPage = lazy(async () => ({
   default: (await import('./covered-page.tsx')).CoveredPage,
 }))
+const LessonCover = lazy(async () => ({
+  default: (await import('./lesson-cover.tsx')).LessonCover,
+}))
+
+/** Places that say what was found. */
+const answers: ReadonlySet<string> = new Set(['findings', 'report'])
 
 interface TrialPageProps {
   trialId: string
@@ -31,7 +38,7 @@ interface TrialPageProps {
 
 /** One place of one trial, read once for everything on the page; or what stands where there is no such trial or place. */
 export function TrialPage({ trialId, placeName }: TrialPageProps) {
-  const place = placeNames.find((candidate) => candidate.name === placeName)
+  const place = [...placeNames, lessonPlace].find(({ name }) => name === placeName)
   if (!place) return <Lost trial={false} />
   return (
     <WholeTrialProvider
@@ -80,6 +87,7 @@ function PlacePage({ place }: { place: PlaceName }) {
     shuffled.length > 0 && cover.sealed.every(({ id }) => sealOf(whole, id) === 'not-begun')
   const covers =
     cover.sealed.length > 0 && place.name !== 'tasting' && !(isBench && (works || atWork))
+  const inLesson = useContext(LessonsContext).includes(id) && answers.has(place.name)
   const atBench = isBench && whole.sessions.length > 0 && !covers
   return (
     <>
@@ -109,6 +117,8 @@ function PlacePage({ place }: { place: PlaceName }) {
                 onUncover={mayLook && shuffled.length === 0 ? () => uncovered.uncover(id) : null}
                 onWork={isBench ? () => setWorks(true) : null}
               />
+            ) : inLesson ? (
+              <LessonCover trialId={id} title={place.title} />
             ) : (
               <View />
             )}

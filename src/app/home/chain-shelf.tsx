@@ -1,6 +1,8 @@
 import { useLiveQuery } from 'dexie-react-hooks'
+import { useContext } from 'react'
 import { Link } from 'wouter'
 import { Fold } from '@/app/kit/page/fold.tsx'
+import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
@@ -14,7 +16,9 @@ import { stageWords } from './stage-words.ts'
 /** The lines of questions: trials that carried one another on, each with its answer; nothing while there are none. */
 export function ChainShelf() {
   const { notebook } = useServices()
-  const chains = useLiveQuery(() => notebook.chains(), [notebook])
+  const lessons = useContext(LessonsContext)
+  const found = useLiveQuery(() => notebook.chains(), [notebook])
+  const chains = found?.map((chain) => chain.map((link) => covered(link, lessons)))
   if (!chains || chains.length === 0) return null
   return (
     <Section title="Lines of questions">
@@ -61,6 +65,13 @@ function Question({ link: { line, cameFrom } }: { link: ChainLink }) {
 /** Those that could be one answer: tasted, and their codes given away. */
 const tasted = (chain: readonly ChainLink[]) =>
   chain.flatMap(({ line }) => (!line.sealed && line.sessionsDone > 0 ? [line.trialId] : []))
+
+/** A trial without its answer while a lesson keeps that covered. */
+function covered(link: ChainLink, lessons: readonly string[]): ChainLink {
+  if (!lessons.includes(link.line.trialId)) return link
+  const { answer: _, ...line } = link.line
+  return { ...link, line }
+}
 
 const answerOf = ({ answer, sealed }: Summary) => (sealed ? undefined : answer)
 

@@ -1,5 +1,6 @@
-import { lazy, Suspense, useState } from 'react'
+import { lazy, Suspense, useContext, useState } from 'react'
 import { Link } from 'wouter'
+import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { useServices } from '@/app/services/services.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
@@ -18,6 +19,7 @@ const RailPicture = lazy(async () => ({
 export function TrialLine({ search, ...props }: TrialMenuProps & { search: string }) {
   const { summary } = props
   const { now } = useServices()
+  const inLesson = useContext(LessonsContext).includes(summary.trialId)
   const [open, setOpen] = useState(false)
   const { words, place } = stageWords(summary)
   const title = titleOf(summary)
@@ -38,7 +40,9 @@ export function TrialLine({ search, ...props }: TrialMenuProps & { search: strin
           {` · ${summary.sessionsDone} of ${summary.plannedSessions} ${summary.plannedSessions === 1 ? 'session' : 'sessions'} · ${dayText(summary.lastAt, now())}`}
         </p>
         {summary.answer !== undefined && !summary.sealed ? (
-          <p className={styles.answer}>{boundUnits(summary.answer)}</p>
+          <p className={styles.answer}>
+            {inLesson ? 'Covered: a lesson is under way.' : boundUnits(summary.answer)}
+          </p>
         ) : null}
         <FoundIn summary={summary} search={search} />
       </div>

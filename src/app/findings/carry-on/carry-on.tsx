@@ -4,6 +4,7 @@ import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { PartFold } from '@/app/findings/parts/part-fold.tsx'
 import { arrivingAt } from '@/app/kit/page/arriving-at.ts'
 import { Button } from '@/app/kit/press/button.tsx'
+import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { mendingPlan } from '@/core/fairness/apply-remedy.ts'
@@ -25,6 +26,7 @@ import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { expectationSentence } from '@/core/wording/findings/expectation-sentence.ts'
 import { answerText, headline, spokenOf } from '@/core/wording/findings/headline.ts'
 import { nextStepText, nextTitles } from '@/core/wording/findings/next-step-text.ts'
+import { lessonOffer } from '@/core/wording/lesson/lesson-text.ts'
 import { Adopt } from './adopt.tsx'
 import { StopHere } from './stop-here.tsx'
 import { TrialOfItsOwn } from './trial-of-its-own.tsx'
@@ -65,6 +67,12 @@ export function CarryOn({ source, answer }: CarryOnProps) {
         ))}
         {whole ? <AdoptAnother whole={whole} answer={answer} /> : null}
         {whole ? <TrialOfItsOwn whole={whole} /> : null}
+        {whole ? (
+          <div className={styles.step}>
+            <p>{lessonOffer}</p>
+            <LinkButton href={`#/trial/${whole.trial.id}/lesson`}>Open as a lesson</LinkButton>
+          </div>
+        ) : null}
       </div>
     </PartFold>
   )
