@@ -1,8 +1,8 @@
 import { performance } from 'node:perf_hooks'
 
-/** Median of the milliseconds that some runs take, after ten runs to warm up. */
-export function medianMilliseconds(work: () => void, runs: number): number {
-  return mediansInTurn([work], runs)[0] ?? 0
+/** Median of the milliseconds that some runs take, after some to warm up. */
+export function medianMilliseconds(work: () => void, runs: number, warmUps = 10): number {
+  return mediansInTurn([work], runs, warmUps)[0] ?? 0
 }
 
 /**

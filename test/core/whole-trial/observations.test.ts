@@ -165,6 +165,23 @@ describe('stageOf', () => {
   })
 })
 
+describe('a failed piece', () => {
+  it.each(['stuck', 'torn', 'burnt', 'gummy', 'rescued'] as const)(
+    'that is %s leaves a gap with that reason for each of its servings, and no value stands in for it',
+    (what) => {
+      const { records, log } = madeTasting()
+      const id = nth(order, 0)
+      log({ kind: 'failure', what }, { about: { kind: 'piece', id: pieceOf(id)?.id ?? '' } })
+      log({ kind: 'unsealed' })
+      const { rows, gaps } = observed(records)
+      expect(rows.filter((row) => row.pieceId === pieceOf(id)?.id)).toEqual([])
+      const ofPiece = gaps.filter((gap) => gap.pieceId === pieceOf(id)?.id)
+      expect(ofPiece.length).toBeGreaterThan(0)
+      expect(new Set(ofPiece.map(({ because }) => because))).toEqual(new Set([what]))
+    },
+  )
+})
+
 describe('looks', () => {
   it('calls a look early until the last planned session is unsealed, and keeps peeks', () => {
     const { records, log } = madeTasting()

@@ -102,7 +102,7 @@ export const methodNotes = {
     title: 'Page’s L',
     text: 'Do the ranks rise with the levels? The rank sums times 1, 2, 3 … and so on, against all ways of dealing the ranks. The direction written down before the first mix decides the side of p; without one it is two-sided.',
     source:
-      'Page 1963, Journal of the American Statistical Association 58:216 (cited from memory).',
+      'Page 1963, Journal of the American Statistical Association 58:216 (by its title; the article was not consulted).',
   },
   equivalence: {
     title: 'As good as the best',
