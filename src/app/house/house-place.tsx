@@ -24,6 +24,7 @@ import {
 } from '@/core/wording/house/house-text.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
 import styles from './house.module.css'
+import { HouseEdit } from './house-edit.tsx'
 import { HouseHistory } from './house-history.tsx'
 import { HouseLedger } from './house-ledger.tsx'
 import { HouseSheet } from './house-sheet.tsx'
@@ -116,6 +117,7 @@ function OpenHouse({ house, kitchen }: { house: House; kitchen: readonly Kitchen
           Adopted {dateText(house.createdAt, revision.zone)}. {houseCaution}
         </p>
       </Section>
+      <HouseEdit house={house} />
       <HouseHistory house={house} />
       <div className={styles.presses}>
         <Button onPress={() => setPrints(true)}>Print</Button>

@@ -9,12 +9,10 @@ import type { Yield } from '@/core/house/house-record.ts'
 import { most } from '@/core/record/most.ts'
 import { mostGrams } from '@/core/record/quantity.ts'
 import { massUnit } from '@/core/units/mass-text.ts'
-import {
-  betweenText,
-  massBetweenText,
-  wholeBetweenText,
-} from '@/core/wording/words/field-check-text.ts'
+import { massBetweenText, wholeBetweenText } from '@/core/wording/words/field-check-text.ts'
+import type { OneNumber } from './between-field.tsx'
 import styles from './house.module.css'
+import { PanFields, TinFields } from './vessel-fields.tsx'
 
 interface HouseYieldProps {
   made: Yield
@@ -77,117 +75,13 @@ function OwnFields({ made, onMade }: HouseYieldProps) {
           onValue={(pieceGrams) => onMade({ ...made, pieceGrams })}
         />
       )
-    case 'pans': {
-      const { pan } = made
-      const density = (
-        <Between
-          label="Dough a cm²"
-          unit="g"
-          value={made.gramsPerSquareCentimetre}
-          ends={[0.05, 10]}
-          onValue={(gramsPerSquareCentimetre) => onMade({ ...made, gramsPerSquareCentimetre })}
-        />
-      )
-      return pan.is === 'circle' ? (
-        <>
-          <Length
-            label="Across"
-            value={pan.diameter}
-            onValue={(diameter) => onMade({ ...made, pan: { ...pan, diameter } })}
-          />
-          {density}
-        </>
-      ) : (
-        <>
-          <Length
-            label="Length"
-            value={pan.length}
-            onValue={(length) => onMade({ ...made, pan: { ...pan, length } })}
-          />
-          <Length
-            label="Width"
-            value={pan.width}
-            onValue={(width) => onMade({ ...made, pan: { ...pan, width } })}
-          />
-          {density}
-        </>
-      )
-    }
+    case 'pans':
+      return <PanFields made={made} onMade={onMade} />
     case 'tins':
       return <TinFields made={made} onMade={onMade} />
   }
 }
 
-function TinFields({
-  made,
-  onMade,
-}: {
-  made: Extract<Yield, { by: 'tins' }>
-  onMade: HouseYieldProps['onMade']
-}) {
-  const { tin } = made
-  const density = (
-    <Between
-      label="Dough a ml"
-      unit="g"
-      value={made.gramsPerMillilitre}
-      ends={[0.05, 3]}
-      onValue={(gramsPerMillilitre) => onMade({ ...made, gramsPerMillilitre })}
-    />
-  )
-  if (tin.is === 'round')
-    return (
-      <>
-        <Length
-          label="Across, top"
-          value={tin.topDiameter}
-          onValue={(topDiameter) => onMade({ ...made, tin: { ...tin, topDiameter } })}
-        />
-        <Length
-          label="Across, bottom"
-          value={tin.bottomDiameter}
-          onValue={(bottomDiameter) => onMade({ ...made, tin: { ...tin, bottomDiameter } })}
-        />
-        <Length
-          label="Height"
-          value={tin.height}
-          onValue={(height) => onMade({ ...made, tin: { ...tin, height } })}
-        />
-        {density}
-      </>
-    )
-  const set = (change: Partial<typeof tin>) => onMade({ ...made, tin: { ...tin, ...change } })
-  return (
-    <>
-      <Length
-        label="Length, top"
-        value={tin.topLength}
-        onValue={(topLength) => set({ topLength })}
-      />
-      <Length label="Width, top" value={tin.topWidth} onValue={(topWidth) => set({ topWidth })} />
-      <Length
-        label="Length, bottom"
-        value={tin.bottomLength}
-        onValue={(bottomLength) => set({ bottomLength })}
-      />
-      <Length
-        label="Width, bottom"
-        value={tin.bottomWidth}
-        onValue={(bottomWidth) => set({ bottomWidth })}
-      />
-      <Length label="Height" value={tin.height} onValue={(height) => set({ height })} />
-      {density}
-    </>
-  )
-}
-
-interface OneNumber {
-  label: string
-  value: number
-  onValue: (value: number) => void
-}
-
-const Length = (props: OneNumber) => <Between {...props} unit="cm" ends={[0.5, 300]} />
 const Grams = ({ label, value, onValue }: OneNumber) => (
   <MassField
     label={label}
@@ -199,27 +93,6 @@ const Grams = ({ label, value, onValue }: OneNumber) => (
     onValue={(grams) => (grams === null ? undefined : onValue(grams))}
   />
 )
-
-function Between({
-  label,
-  value,
-  onValue,
-  unit,
-  ends: [least, end],
-}: OneNumber & { unit: string; ends: [number, number] }) {
-  return (
-    <NumberField
-      label={label}
-      unit={unit}
-      value={value}
-      digits={2}
-      check={(number) =>
-        number >= least && number <= end ? undefined : betweenText(least, end, unit)
-      }
-      onValue={(number) => (number === null ? undefined : onValue(number))}
-    />
-  )
-}
 
 /** A yield in another measure to start from: as many pieces as before, usual pans and tins (common practice, no source). */
 function started(by: Yield['by'], before: Yield): Yield {

@@ -5,7 +5,7 @@ import {
   type TemperatureUnit,
 } from '@/app/kit/field/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { massRange, massUnit, plainMass } from '@/core/units/mass-text.ts'
+import { massRange, massUnit, plainMass, scaleStepText } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 
@@ -19,17 +19,20 @@ export function thingSentence(thing: KitchenThing, unit: TemperatureUnit): Sente
   switch (thing.kind) {
     case 'scale':
       return [
-        ...[' shows ', { value: plainMass(thing.resolutionGrams) }],
+        ...[' shows ', { value: scaleStepText(thing.resolutionGrams) }],
         ...[', up to ', { value: grams(thing.capacityGrams) }],
         ...(thing.errorGrams === undefined
           ? []
           : [', right to ', { value: `±${plainMass(thing.errorGrams)}` }]),
         ...(thing.errorPercent === undefined
           ? []
-          : [', ', { value: `±${thing.errorPercent} % of the weight` }]),
+          : [', ', { value: `±${plainNumber(thing.errorPercent)} % of the weight` }]),
       ]
     case 'thermometer':
-      return [' is right to ', { value: `±${shownSteps(thing.spreadCelsius, unit)} ${sign}` }]
+      return [
+        ' is right to ',
+        { value: `±${plainNumber(shownSteps(thing.spreadCelsius, unit))} ${sign}` },
+      ]
     case 'tap': {
       const { coldestCelsius, warmestCelsius } = thing
       const range = `${degrees(coldestCelsius)} to ${degrees(warmestCelsius)} ${sign}`
@@ -61,13 +64,17 @@ export function thingSentence(thing: KitchenThing, unit: TemperatureUnit): Sente
         ...(thing.way === undefined ? [] : [', ', { value: mixingWayTexts[thing.way] }]),
         ...(thing.workKilojoulesPerKilogram === undefined
           ? []
-          : [', work ', { value: `${thing.workKilojoulesPerKilogram} kJ per kg` }]),
+          : [', work ', { value: `${plainNumber(thing.workKilojoulesPerKilogram)} kJ per kg` }]),
         ...(thing.bowlGrams === undefined ? [] : [', bowl of ', { value: grams(thing.bowlGrams) }]),
       ]
     case 'flour': {
       const said = [
-        thing.proteinPercent === undefined ? [] : [`${thing.proteinPercent} % protein`],
-        thing.moisturePercent === undefined ? [] : [`${thing.moisturePercent} % moisture`],
+        thing.proteinPercent === undefined
+          ? []
+          : [`${plainNumber(thing.proteinPercent)} % protein`],
+        thing.moisturePercent === undefined
+          ? []
+          : [`${plainNumber(thing.moisturePercent)} % moisture`],
         thing.lot ? [thing.lot] : [],
       ].flat()
       if (said.length === 0) return [', ', { value: 'nothing else said' }]

@@ -5,7 +5,7 @@ import {
   type TemperatureUnit,
 } from '@/app/kit/field/temperature-words.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { massRange, plainMass } from '@/core/units/mass-text.ts'
+import { massRange, plainMass, scaleStepText } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 
@@ -22,10 +22,10 @@ export function thingWords(
       return {
         title: thing.name,
         facts: facts([
-          `steps of ${plainMass(thing.resolutionGrams)}`,
+          `steps of ${scaleStepText(thing.resolutionGrams)}`,
           `up to ${plainMass(thing.capacityGrams)}`,
           thing.errorGrams !== undefined && `good to ±${plainMass(thing.errorGrams)}`,
-          thing.errorPercent !== undefined && `±${thing.errorPercent} % of the weight`,
+          thing.errorPercent !== undefined && `±${plainNumber(thing.errorPercent)} % of the weight`,
         ]),
       }
     case 'taster':
@@ -36,7 +36,7 @@ export function thingWords(
     case 'thermometer':
       return {
         title: thing.name,
-        facts: `good to ±${shownSteps(thing.spreadCelsius, unit)} ${sign}`,
+        facts: `good to ±${plainNumber(shownSteps(thing.spreadCelsius, unit))} ${sign}`,
       }
     case 'oven':
       return {
@@ -53,7 +53,7 @@ export function thingWords(
           `${massRange(thing.leastDoughGrams, thing.mostDoughGrams)} of dough`,
           thing.way !== undefined && mixingWayTexts[thing.way],
           thing.workKilojoulesPerKilogram !== undefined &&
-            `work ${thing.workKilojoulesPerKilogram} kJ per kg`,
+            `work ${plainNumber(thing.workKilojoulesPerKilogram)} kJ per kg`,
           thing.bowlGrams !== undefined && `bowl ${plainMass(thing.bowlGrams)}`,
         ]),
       }
@@ -76,8 +76,8 @@ export function thingWords(
         title: thing.name,
         facts: facts([
           thing.lot,
-          thing.moisturePercent !== undefined && `moisture ${thing.moisturePercent} %`,
-          thing.proteinPercent !== undefined && `protein ${thing.proteinPercent} %`,
+          thing.moisturePercent !== undefined && `moisture ${plainNumber(thing.moisturePercent)} %`,
+          thing.proteinPercent !== undefined && `protein ${plainNumber(thing.proteinPercent)} %`,
         ]),
       }
   }

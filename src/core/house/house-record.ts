@@ -25,10 +25,16 @@ const tinShape = z.discriminatedUnion('is', [
     bottomDiameter: centimetres,
     height: centimetres,
   }),
+  /** Of any other form: what it holds to the brim, as measured with water. */
+  z.strictObject({ is: z.literal('volume'), millilitres: z.number().check(z.gt(0), z.lte(1e5)) }),
 ])
 const panShape = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('rectangle'), length: centimetres, width: centimetres }),
   z.strictObject({ is: z.literal('circle'), diameter: centimetres }),
+  z.strictObject({
+    is: z.literal('area'),
+    squareCentimetres: z.number().check(z.gt(0), z.lte(1e5)),
+  }),
 ])
 /** What hands and bowl keep of the dough, in percent of it. */
 const lossShape = z.number().check(z.gte(0), z.lt(100))

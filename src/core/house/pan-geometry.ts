@@ -9,17 +9,21 @@ export type TinShape =
       height: number
     }
   | { is: 'round'; topDiameter: number; bottomDiameter: number; height: number }
+  /** Of any other form, filled with water to the brim and weighed: 1 g is 1 ml. */
+  | { is: 'volume'; millilitres: number }
 
 /** The inside of a flat pan, in centimetres. */
 export type PanShape =
   | { is: 'rectangle'; length: number; width: number }
   | { is: 'circle'; diameter: number }
+  | { is: 'area'; squareCentimetres: number }
 
 /**
  * What a tin holds to its brim, ml, by the prismatoid rule h/6 · (top + 4 · middle + bottom), exact for straight and evenly
  * sloping sides (Heath, A History of Greek Mathematics, for Heron's form; from memory). Corners are taken as sharp.
  */
 export function tinMillilitres(tin: TinShape): number {
+  if (tin.is === 'volume') return tin.millilitres
   const [top, middle, bottom] =
     tin.is === 'box'
       ? [
@@ -37,6 +41,7 @@ export function tinMillilitres(tin: TinShape): number {
 
 /** The floor of a pan, cm². */
 export function panSquareCentimetres(pan: PanShape): number {
+  if (pan.is === 'area') return pan.squareCentimetres
   return pan.is === 'rectangle' ? pan.length * pan.width : circle(pan.diameter)
 }
 

@@ -98,6 +98,14 @@ function plainFigure(grams: number): string {
   return withOwnMark(keptNumber(Number(shownMass(grams).toFixed(Math.abs(grams) < 10 ? 4 : 2))))
 }
 
+/** The step of a scale in the unit that the scale itself reads in: "0.05 oz" or "1 g", whatever else is written in. */
+export function scaleStepText(resolutionGrams: number): string {
+  const ounces = manner().mass === 'ounce' ? ownOunces(resolutionGrams) : null
+  return ounces === null
+    ? `${withOwnMark(keptNumber(resolutionGrams))} g`
+    : `${withOwnMark(keptNumber(ounces))} oz`
+}
+
 /** From one weight to another as they were typed, the unit once. */
 export function massRange(leastGrams: number, mostGrams: number): string {
   return `${plainFigure(leastGrams)} to ${plainMass(mostGrams)}`

@@ -62,6 +62,26 @@ test('two pans of 30 × 40 cm at 0.7 g a cm² are 1680 g of dough, and the yield
   await page.getByRole('button', { name: 'Keep this yield' }).click()
   await expect.poll(async () => (await notebook.house('house-1'))?.revisions.length).toBe(2)
   await expect.element(page.getByRole('heading', { name: 'History' })).toBeVisible()
+
+  // The formula is changed with its reason, and the state before taken up again: nothing of the history goes.
+  await page.getByRole('button', { name: /^Change it/ }).click()
+  const water = page.getByRole('textbox', { name: 'Water', exact: true })
+  await water.fill('wet')
+  const next = page.getByRole('button', { name: 'Keep as the next state' })
+  await expect.element(next).toBeDisabled()
+  await water.fill('72')
+  await page.getByRole('textbox', { name: 'Why (if you like)' }).fill('a thirstier bag')
+  await next.click()
+  await expect.element(table).toHaveTextContent('Dough, 72 % water in all1680')
+  await expect.element(page.getByText('Changed: the formula. a thirstier bag')).toBeVisible()
+  await page
+    .getByRole('button', { name: /^Take up the state/ })
+    .first()
+    .click()
+  await expect.element(table).toHaveTextContent('Dough, 70 % water in all1680')
+  await expect.poll(async () => (await notebook.house('house-1'))?.revisions.length).toBe(4)
+  await page.getByText('by its floor', { exact: true }).click()
+  await expect.element(screen.container).toHaveTextContent('For two pans of 1200 cm², 840 g each.')
 })
 
 test('a warmer room asks for colder water', async () => {

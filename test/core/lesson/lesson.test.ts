@@ -32,7 +32,7 @@ const scored = new Map(plates.map(({ letter }, at) => [letter, at + 1]))
 
 test('each level lies under one letter, the same again from the same seed, and not always in the plan’s order', () => {
   expect(plates.map(({ letter }) => letter)).toEqual(['A', 'B', 'C', 'D', 'E'])
-  expect(plates.map(({ levelId }) => levelId).toSorted()).toEqual(ids.toSorted())
+  expect(new Set(plates.map(({ levelId }) => levelId))).toEqual(new Set(ids))
   expect(lessonPlates(plan, 7)).toEqual(plates)
   const orders = new Set(
     Array.from({ length: 40 }, (_, seed) =>

@@ -6,6 +6,7 @@ import {
   heavyText,
   massText,
   plainMass,
+  scaleStepText,
   shownMass,
   signedMass,
   typedGrams,
@@ -58,6 +59,13 @@ describe('weights in ounces', () => {
         expect(shownMass(typedGrams(typed))).toBe(typed)
       for (const grams of [0.35, 6.5, 280, 1000])
         expect(typedGrams(exactMass(grams))).toBeCloseTo(grams, 9)
+    })
+  })
+
+  test('a scale’s step stands in the unit that the scale reads in', () => {
+    inManner(ounces, () => {
+      expect(scaleStepText(28.349523125 * 0.05)).toBe('0.05 oz')
+      expect([scaleStepText(1), scaleStepText(0.01)]).toEqual(['1 g', '0.01 g'])
     })
   })
 

@@ -8,7 +8,7 @@ import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { withThingChosen } from '@/core/plan-edits/day/choose-thing.ts'
-import { plainMass } from '@/core/units/mass-text.ts'
+import { plainMass, scaleStepText } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 
 const kinds: { kind: KitchenKind; title: string }[] = [
@@ -71,7 +71,7 @@ export function KitchenSection() {
 function thingWords(thing: KitchenThing, unit: TemperatureUnit): string {
   switch (thing.kind) {
     case 'scale':
-      return `${thing.name}, shows ${plainMass(thing.resolutionGrams)} up to ${plainMass(thing.capacityGrams)}`
+      return `${thing.name}, shows ${scaleStepText(thing.resolutionGrams)} up to ${plainMass(thing.capacityGrams)}`
     case 'thermometer':
       return `${thing.name}, ± ${plainNumber(shownSteps(thing.spreadCelsius, unit))} ${degreeSign(unit)}`
     case 'oven':

@@ -17,13 +17,17 @@ export function yieldText(made: Yield, pieceGrams: number | null): string {
     case 'pieces':
       return `${countText(made.pieces, 'piece')} of ${each}`
     case 'tins':
-      return `${countText(made.pieces, 'tin')}, ${each} in each`
+      return made.tin.is === 'volume'
+        ? `${countText(made.pieces, 'tin')} of ${plainNumber(made.tin.millilitres)} ml, ${each} in each`
+        : `${countText(made.pieces, 'tin')}, ${each} in each`
     case 'pans': {
       const { pan } = made
       const size =
         pan.is === 'circle'
           ? `${plainNumber(pan.diameter)} cm across`
-          : `${plainNumber(pan.length)} × ${plainNumber(pan.width)} cm`
+          : pan.is === 'area'
+            ? `${plainNumber(pan.squareCentimetres)} cm²`
+            : `${plainNumber(pan.length)} × ${plainNumber(pan.width)} cm`
       return `${countText(made.pieces, 'pan')} of ${size}, ${each} each`
     }
   }

@@ -2,7 +2,7 @@ import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { piecesAsked } from '@/core/trial/pieces-asked.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { plainMass } from '@/core/units/mass-text.ts'
+import { plainMass, scaleStepText } from '@/core/units/mass-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
 
 /** What stands in each part of a plan, in one line, for its folded row. Degrees are written by `degrees`. */
@@ -44,7 +44,7 @@ export function partResults(
     kitchen:
       scales.length === 0
         ? 'no scale named'
-        : `scales to ${listText(scales.map(({ resolutionGrams }) => plainMass(resolutionGrams)))}`,
+        : `scales to ${listText(scales.map(({ resolutionGrams }) => scaleStepText(resolutionGrams)))}`,
     detect: `${countText(plannedSessions, 'session')} with ${countText(tasters.length, 'taster')}`,
   }
 }

@@ -1,5 +1,5 @@
 import type { PlanProblem } from '@/core/trial/plan-problem.ts'
-import { plainMass, weightText } from '@/core/units/mass-text.ts'
+import { plainMass, scaleStepText, weightText } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { degreesRange, plainDegrees } from '@/core/units/temperature-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
@@ -80,7 +80,7 @@ export function planProblemText(trouble: Trouble): string {
     case 'options-alike':
       return `${trouble.label} and ${trouble.otherLabel} change the same things. Is that meant?`
     case 'levels-collide-on-scale':
-      return `On this scale ${trouble.label} gets the same ${weightText(trouble.grams, trouble.resolutionGrams || null)} of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${plainMass(trouble.resolutionGrams)}; set them further apart or use a finer scale.`
+      return `On this scale ${trouble.label} gets the same ${weightText(trouble.grams, trouble.resolutionGrams || null)} of ${trouble.ingredientName} as ${trouble.otherLabel}, in steps of ${scaleStepText(trouble.resolutionGrams)}; set them further apart or use a finer scale.`
     case 'level-out-of-range':
       return `${plainNumber(trouble.value)} is out of range; enter ${plainNumber(trouble.least)} to ${plainNumber(trouble.most)}.`
     case 'level-not-whole':

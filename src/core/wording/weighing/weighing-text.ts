@@ -1,5 +1,5 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { massText, plainMass, weightText } from '@/core/units/mass-text.ts'
+import { massText, scaleStepText, weightText } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import type { DoseAdvice } from '@/core/weighing/dose-advice.ts'
 import type {
@@ -48,7 +48,7 @@ export function doseAdviceText(advice: DoseAdvice, plan: Pick<Plan, 'formula'>):
   const better = advice.better === 'stock' ? advice.stock : advice.dryMix
   if (!better.ok) return `${coarse} ${unmendedText(advice, better.reason)}`
   const { mendingStepGrams: step } = advice
-  const still = step === null ? '' : ` A scale that shows ${plainMass(step)} would do better.`
+  const still = step === null ? '' : ` A scale that shows ${scaleStepText(step)} would do better.`
   const several = advice.better === 'stock' && advice.stocks.length > 1
   const recipes = (several ? advice.stocks : [better]).flatMap((one) =>
     one.ok ? `${stageText(one, plan).replace(', ', '')} ${recipeText(one, plan)}`.trim() : [],
@@ -72,7 +72,7 @@ function unmendedText({ mendingStepGrams }: DoseAdvice, reason: SharedDoseTroubl
   const mend =
     mendingStepGrams === null
       ? 'Make larger batches.'
-      : `A scale that shows ${plainMass(mendingStepGrams)} would do, or larger batches.`
+      : `A scale that shows ${scaleStepText(mendingStepGrams)} would do, or larger batches.`
   return reason === 'scales-too-coarse'
     ? `No dry mix or stock mends that with these scales. ${mend}`
     : mend
