@@ -43,6 +43,15 @@ const AtTablePage = lazy(async () => ({
   default: (await import('./at-table-page.tsx')).AtTablePage,
 }))
 const OwnPlace = lazy(async () => ({ default: (await import('@/app/own/own-place.tsx')).OwnPlace }))
+const TablePlace = lazy(async () => ({
+  default: (await import('@/app/table/table-place.tsx')).TablePlace,
+}))
+const JoinPlace = lazy(async () => ({
+  default: (await import('@/app/table/join-place.tsx')).JoinPlace,
+}))
+const HubPlace = lazy(async () => ({
+  default: (await import('@/app/table/hub-place.tsx')).HubPlace,
+}))
 const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
 
 const noLessons: readonly string[] = []
@@ -145,6 +154,27 @@ function Ways() {
         {({ text }) => (
           <Page title="A tasting">
             <OwnPlace text={text} />
+          </Page>
+        )}
+      </Route>
+      <Route path="/table/:trialId">
+        {({ trialId }) => (
+          <Page title="Open table">
+            <TablePlace trialId={trialId} />
+          </Page>
+        )}
+      </Route>
+      <Route path="/join/:text?">
+        {({ text }) => (
+          <Page title="At a table">
+            <JoinPlace text={text} />
+          </Page>
+        )}
+      </Route>
+      <Route path="/hub/:text?">
+        {({ text }) => (
+          <Page title="The hub">
+            <HubPlace text={text} />
           </Page>
         )}
       </Route>

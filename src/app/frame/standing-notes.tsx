@@ -1,16 +1,21 @@
-import { useEffect, useSyncExternalStore } from 'react'
+import { lazy, Suspense, useEffect, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { failedWork, forgetFailedWork } from '@/app/kit/page/failed-work.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { useOpenTables } from '@/app/services/open-tables.ts'
 import { useServices } from '@/app/services/services.ts'
 import { storageAsked } from '@/app/services/storage-asked.ts'
 import { type Unkept, unkept } from '@/app/services/unkept.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import styles from './frame.module.css'
 import { ProgramNotes } from './program-notes.tsx'
+
+const TableRunner = lazy(async () => ({
+  default: (await import('@/app/table/table-runner.tsx')).TableRunner,
+}))
 
 /** What must be in sight on every page: a notebook that was lost, what could not be kept, what the browser said of its storage. */
 export function StandingNotes() {
@@ -21,7 +26,19 @@ export function StandingNotes() {
       <StorageAnswer />
       <ProgramNotes />
       <WorkFailed />
+      <Tables />
     </aside>
+  )
+}
+
+/** Works the open tables of this device. Nothing of it is loaded where there are none. */
+function Tables() {
+  const tables = useOpenTables()
+  if (!tables || (tables.own.size === 0 && tables.joined.length === 0)) return null
+  return (
+    <Suspense fallback={null}>
+      <TableRunner />
+    </Suspense>
   )
 }
 

@@ -1,16 +1,21 @@
-import { lazy, Suspense, useContext, useState } from 'react'
+import { lazy, Suspense, useContext, useMemo, useState } from 'react'
+import { useHashLocation } from 'wouter/use-hash-location'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
+import { useMenuOfPage } from '@/app/kit/page/page-menu.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { guardPresses } from '@/app/kit/press/guard-presses.ts'
+import { useOpenTables } from '@/app/services/open-tables.ts'
+import { useTableDevice } from '@/app/services/table-device.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { WholeTrialProvider } from '@/app/services/whole-trial-provider.tsx'
 import { levelsUnknown, sealOf } from '@/core/seal/sealed.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import styles from './frame.module.css'
+import { HelpingPage } from './helping-page.tsx'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
 import { lessonPlace, type PlaceName, placeNames } from './place-names.ts'
@@ -47,9 +52,47 @@ export function TrialPage({ trialId, placeName }: TrialPageProps) {
       waiting={<Progress label="Opening the trial" done={null} />}
       missing={<Lost trial />}
     >
-      <PlacePage place={place} />
+      <TablePress trialId={trialId} />
+      <PlaceOrHelp place={place} trialId={trialId} />
     </WholeTrialProvider>
   )
+}
+
+/** A helper's device works the bench of a trial that is kept on another; every other place of it is there. */
+function PlaceOrHelp({ place, trialId }: { place: PlaceName; trialId: string }) {
+  const helps = useOpenTables()?.helps.has(trialId) ?? false
+  return helps && place.name !== 'bench' ? (
+    <HelpingPage trialId={trialId} />
+  ) : (
+    <PlacePage place={place} />
+  )
+}
+
+/** The way to the open table of a trial, in the one menu; none on a device that lies before the tasters. */
+function TablePress({ trialId }: { trialId: string }) {
+  const [, navigate] = useHashLocation()
+  const tables = useOpenTables()
+  const lies = useTableDevice().trialId !== null
+  const { seated } = useSeated()
+  const helps = tables?.helps.has(trialId) ?? false
+  const own = tables?.own.has(trialId) ?? false
+  const shown = tables !== undefined && !lies && !seated
+  const groups = useMemo(
+    () =>
+      shown
+        ? [
+            [
+              {
+                words: helps || own ? 'The open table' : 'Open a table',
+                act: () => navigate(helps ? '/join' : `/table/${trialId}`),
+              },
+            ],
+          ]
+        : [],
+    [shown, helps, own, navigate, trialId],
+  )
+  useMenuOfPage(groups)
+  return null
 }
 
 function Lost({ trial }: { trial: boolean }) {

@@ -1,5 +1,5 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { guardPresses } from '@/app/kit/press/guard-presses.ts'
@@ -23,10 +23,13 @@ import { ShowReturn } from './show-return.tsx'
 interface OwnBallotProps {
   slip: BallotSlip
   keptUnder: string
+  /** Told after each act, for a ballot that goes back by itself; with what stands at its end in place of the code. */
+  onKept?: (texts: OwnTexts) => Promise<void>
+  end?: ReactNode
 }
 
 /** The slip's ballot as far as its taster has come; at the end the code that goes back to the host. */
-export function OwnBallot({ slip, keptUnder }: OwnBallotProps) {
+export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
   const { notebook, now, newSeed } = useServices()
   const texts = useLiveQuery(
     async () => (await notebook.draft(keptUnder)) ?? {},
@@ -37,12 +40,9 @@ export function OwnBallot({ slip, keptUnder }: OwnBallotProps) {
   const keep = async (change: OwnTexts, act = true) => {
     const before = (await notebook.draft(keptUnder)) ?? {}
     const acts = Number(before.acts ?? 0) + (act ? 1 : 0)
-    await notebook.keepDraft(keptUnder, {
-      nonce: String(newSeed()),
-      ...before,
-      ...change,
-      acts: String(acts),
-    })
+    const after = { nonce: String(newSeed()), ...before, ...change, acts: String(acts) }
+    await notebook.keepDraft(keptUnder, after)
+    await onKept?.(after)
   }
   const view = ownView(slip, texts)
   const open = slip.slot === openSlot
@@ -84,7 +84,7 @@ export function OwnBallot({ slip, keptUnder }: OwnBallotProps) {
       <AtTheTable
         seat={seat}
         mayLeave={false}
-        end={<ShowReturn back={ownReturn(slip, texts)} slipKey={slip.key} />}
+        end={end ?? <ShowReturn back={ownReturn(slip, texts)} slipKey={slip.key} />}
       />
     </div>
   )
