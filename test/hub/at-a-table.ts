@@ -1,11 +1,12 @@
 import { jwtAuthenticator, type NatsConnection, wsconnect } from '@nats-io/nats-core'
 import { WebSocket } from 'ws'
 import { doneField, ownReturn, responseIdAt } from '@/app/own/own-state.ts'
-import { putOut, runJoinedTable } from '@/exchange/joined-table.ts'
+import { invitationOf, putOut, runJoinedTable } from '@/exchange/joined-table.ts'
 import { invite, keepJoinedTable, keepOwnTable, linkOf } from '@/exchange/open-table.ts'
 import { runOwnTable } from '@/exchange/own-table.ts'
 import type { Running, TableServices } from '@/exchange/services.ts'
 import { TableStore } from '@/exchange/table-store.ts'
+import { wrappedBy } from '@/exchange/wrapped.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { Notebook, OpenNotebook } from '@/notebook/notebook.ts'
 import { type BallotSlip, readSlip } from '@/slip/ballot-slip.ts'
@@ -147,3 +148,32 @@ export async function tastes(device: Device, through: number): Promise<void> {
 
 const nonceOf = (seat: string) =>
   [...seat].reduce((number, sign) => (number * 31 + sign.charCodeAt(0)) >>> 0, 7)
+
+/** Everything that came to a device, in clear, opened with its own keys and, of a slip, unpacked: what it could ever know. */
+export async function allThatCameTo(device: Device): Promise<{ opened: number; text: string }> {
+  const [joined] = await device.services.store.joined.toArray()
+  if (!joined) throw new Error('joined nothing')
+  const { secret } = invitationOf(joined)
+  const { toDevice, fromDevice } = await wrappedBy(secret)
+  const bytes = device.frames.join('')
+  let text = bytes
+  let opened = 0
+  // How the message server writes (its protocol's own page, seen): MSG subject sid [reply] size, HMSG with two sizes, the last of all.
+  for (const line of bytes.matchAll(/(H?)MSG (\S+) \S+ (?:[^\s\d]\S* )?(?:(\d+) )?(\d+)\r\n/g)) {
+    const [whole, withHead, subject = '', head, size] = line
+    const from = line.index + whole.length
+    const body = bytes.slice(from + (withHead ? Number(head) : 0), from + Number(size))
+    const sealed = Uint8Array.from(body, (sign) => sign.charCodeAt(0))
+    for (const way of [toDevice, fromDevice])
+      for (const under of [subject, `n.${invitationOf(joined).login.name}.0`]) {
+        const read = await way.open({ table: joined.table, subject: under }, sealed)
+        if (!read.ok) continue
+        opened += 1
+        text += read.text
+        const slip: unknown = JSON.parse(read.text).slip
+        const packed = typeof slip === 'string' ? bytesOfLinkText(slip) : null
+        text += JSON.stringify(packed && readSlip(packed))
+      }
+  }
+  return { opened, text }
+}

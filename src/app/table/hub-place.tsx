@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
+import { Progress } from '@/app/kit/page/progress.tsx'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
@@ -22,6 +23,8 @@ export function HubPlace({ text }: { text?: string | undefined }) {
     if (!read.ok) return setProblem(hubTroubleText(read.reason))
     watch(notebook.keepDraft(hubKey, { link }).then(() => navigate('/hub', { replace: true })))
   }, [text, notebook, navigate, watch])
+  if (text !== undefined && problem === null)
+    return <Progress label="Keeping the hub’s link" done={null} />
   return (
     <>
       <PageHeading>The hub of this kitchen</PageHeading>

@@ -1,5 +1,6 @@
 import { useLiveQuery } from 'dexie-react-hooks'
 import { useState } from 'react'
+import { useNarrow } from '@/app/kit/look/use-narrow.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
@@ -49,6 +50,7 @@ export function OwnTablePage({ own }: { own: OwnTable }) {
   // What is said of minutes changes with them.
   const tenth = useShownOfClock(services.now, (now) => Math.floor(now / 10_000))
   const [shown, setShown] = useState<string | null>(null)
+  const narrow = useNarrow()
   const session = whole.sessions.toSorted((a, b) => a.number - b.number).at(-1)
   const tasters = session ? tastingState(whole, session.id).tasters : []
   const sealed = seals(own.ticket.page)
@@ -70,6 +72,9 @@ export function OwnTablePage({ own }: { own: OwnTable }) {
   const rows = [...(sealed ? helpers : []), ...guests]
   const here = rows.filter(({ seat }) => seat.presence.state === 'here').length
   const chosen = rows.find(({ key }) => key === shown)
+  const code = chosen ? (
+    <CodePanel key={chosen.key} own={own} name={chosen.name} seat={chosen.seat} sealed={sealed} />
+  ) : null
   const doubles = doublePresses(whole.events)
   const notTaken = rows.flatMap(({ name, seat }) =>
     seat.notTaken.map(({ count, reason }) => ({ key: `${name} ${count}`, name, reason })),
@@ -107,23 +112,18 @@ export function OwnTablePage({ own }: { own: OwnTable }) {
               seat={seat}
               shown={key === shown}
               onShow={() => setShown(key === shown ? null : key)}
+              code={narrow && key === shown ? code : null}
             />
           ))}
         </ul>
-        {chosen ? (
-          <CodePanel
-            key={chosen.key}
-            own={own}
-            name={chosen.name}
-            seat={chosen.seat}
-            sealed={sealed}
-          />
-        ) : (
-          <p className={styles.soft}>
-            Press <i>Show code</i>, and let the other device scan it.
-            {session ? '' : ' Tasters get theirs once the session is begun.'}
-          </p>
-        )}
+        {narrow
+          ? null
+          : (code ?? (
+              <p className={styles.soft}>
+                Press <i>Show code</i>, and let the other device scan it.
+                {session ? '' : ' Tasters get theirs once the session is begun.'}
+              </p>
+            ))}
       </div>
       {doubles.length > 0 ? <PressedTwice doubles={doubles} whole={whole} /> : null}
       {notTaken.length > 0 ? (

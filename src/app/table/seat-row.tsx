@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
 import { presenceWords } from '@/core/wording/table/table-text.ts'
 import type { TableSeat } from './seats-of-table.ts'
@@ -9,10 +10,12 @@ interface SeatRowProps {
   seat: TableSeat
   shown: boolean
   onShow: () => void
+  /** Its code, where it is shown under the row. */
+  code: ReactNode
 }
 
 /** One part or taster: what it may see or how far it is, who holds it, what is still to come from there. */
-export function SeatRow({ name, sees, seat, shown, onShow }: SeatRowProps) {
+export function SeatRow({ name, sees, seat, shown, onShow, code }: SeatRowProps) {
   const { presence, toCome, devices, part } = seat
   const coming =
     toCome === 0
@@ -42,6 +45,7 @@ export function SeatRow({ name, sees, seat, shown, onShow }: SeatRowProps) {
           Show code
         </Button>
       </span>
+      {code ? <div className={styles.under}>{code}</div> : null}
     </li>
   )
 }
