@@ -31,8 +31,9 @@ export function readHubCode(text: string): HubCodeRead {
   if (after === undefined || after === '') return { ok: false, reason: 'no-code' }
   const [account = '', seed = ''] = after.split('.')
   try {
-    // Both carry a check of their own signs.
-    if (!account.startsWith('A') || !seed.startsWith('SA')) return { ok: false, reason: 'damaged' }
+    // Both carry a check of their own signs; the last of a seed has two bits to spare, which are none.
+    if (!/^A[A-Z2-7]{55}$/.test(account) || !/^SA[A-Z2-7]{55}[AEIMQUY4]$/.test(seed))
+      return { ok: false, reason: 'damaged' }
     fromPublic(account)
     keyOfSeed(seed)
     return { ok: true, code: { page, account, seed } }

@@ -1,4 +1,4 @@
-import { jetstreamManager } from '@nats-io/jetstream'
+import { jetstream, jetstreamManager } from '@nats-io/jetstream'
 import { headers, type NatsConnection } from '@nats-io/nats-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { findServer } from '@/hub/find-server.ts'
@@ -201,9 +201,14 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     const answers = await Promise.all(Array.from({ length: 80 }, () => taken(flood, 'b.FLZZZZZZ')))
     expect(answers.filter(({ error }) => error === undefined)).toHaveLength(64)
     expect((await taken(other, `b.${names.other}`)).stream).toBe('B')
+    await jetstream(owner).publish('w.BN3D6RSU', 'sealed', { msgID: 'BN3D6RSU-1' })
     const before = await counts()
     await hub.restart()
     owner = await joinAs(ticket, 'owner', 'OWNER222')
+    expect(await counts()).toEqual(before)
+    // What it said to have is there once, and a repeat is still known as one.
+    const repeat = await jetstream(owner).publish('w.BN3D6RSU', 'sealed', { msgID: 'BN3D6RSU-1' })
+    expect(repeat.duplicate).toBe(true)
     expect(await counts()).toEqual(before)
   })
 })

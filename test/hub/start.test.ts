@@ -2,7 +2,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { request } from 'node:https'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterEach, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { WebSocket } from 'ws'
 import { askedHub } from '@/hub/asked-hub.ts'
 import { certificateOf } from '@/hub/certificate.ts'
@@ -19,19 +19,11 @@ const pem = (name: string) => fileURLToPath(new URL(`certificate/${name}.pem`, i
 // Made for these tests alone, for kitchen.test, 127.0.0.1 and 127.0.0.2, until 2126.
 const certificate = { cert: pem('of-the-tests'), key: pem('of-the-tests-key') }
 
-const ends: (() => void | Promise<void>)[] = []
-afterEach(async () => {
-  for (const end of ends.splice(0)) await end()
-})
 const quiet = { again: () => undefined, gone: () => undefined, troubled: () => undefined }
+const ends: (() => void | Promise<void>)[] = []
 const asked = async (more: Partial<HubAsked>) => {
   const hub = await askedForTest(more)
   ends.push(() => rmSync(hub.folder, { recursive: true, force: true }))
-  return hub
-}
-const started = async (more: Partial<HubAsked> = {}): Promise<StartedHub> => {
-  const hub = await startedHub(more)
-  ends.push(hub.end)
   return hub
 }
 const troubleOf = async (hub: HubAsked) => {
@@ -40,51 +32,52 @@ const troubleOf = async (hub: HubAsked) => {
   return answer.ok ? 'it started' : troubleText(answer.trouble)
 }
 
-describe.skipIf(!findServer())('a hub that cannot start says why and what to do', () => {
-  test('a port in use, an address of another machine, a missing app', async () => {
-    const first = await started()
-    const { port } = first.asked
-    expect(await troubleOf(await asked({ port }))).toContain(`Port ${port} of 127.0.0.1 is in use`)
-    expect(await troubleOf(await asked({ lan: '198.51.100.7' }))).toContain(
-      '198.51.100.7 is no address of this machine',
-    )
-    expect(await troubleOf(await asked({ app: 'no-such-folder' }))).toContain('npm run build')
+let first: StartedHub
+
+describe.skipIf(!findServer())('a hub in the network', () => {
+  beforeAll(async () => {
+    first = await startedHub({ lan: '127.0.0.2', certificate, also: ['https://evenhand.test'] })
+  })
+  afterAll(async () => {
+    for (const end of ends) await end()
+    await first?.end()
   })
 
-  test('a folder that cannot be written, keys that are none, a hub that runs there already', async () => {
+  test('another that cannot start says why and what to do', async () => {
+    const { port, folder } = first.asked
     const hub = await asked({})
     const file = join(hub.folder, 'a-file')
     writeFileSync(file, '')
-    expect(await troubleOf({ ...hub, folder: join(file, 'in-it') })).toContain('cannot be written')
     mkdirSync(join(hub.folder, 'other'))
     writeFileSync(join(hub.folder, 'other', 'keys.json'), '{"version":1}')
-    expect(await troubleOf({ ...hub, folder: join(hub.folder, 'other') })).toContain(
-      'does not hold the keys of a hub',
-    )
-    const first = await started()
-    expect(await troubleOf(await asked({ folder: first.asked.folder }))).toContain('already runs')
+    const troubles = [
+      await troubleOf({ ...hub, port }),
+      await troubleOf({ ...hub, lan: '198.51.100.7' }),
+      await troubleOf({ ...hub, app: 'no-such-folder' }),
+      await troubleOf({ ...hub, folder: join(file, 'in-it') }),
+      await troubleOf({ ...hub, folder: join(hub.folder, 'other') }),
+      await troubleOf({ ...hub, folder }),
+    ]
+    expect(troubles).toEqual([
+      expect.stringContaining(`Port ${port} of 127.0.0.1 is in use`),
+      expect.stringContaining('198.51.100.7 is no address of this machine'),
+      expect.stringContaining('npm run build'),
+      expect.stringContaining('cannot be written'),
+      expect.stringContaining('does not hold the keys of a hub'),
+      expect.stringContaining('already runs'),
+    ])
   })
-})
 
-test('a certificate is held against its key, its day and the name people type', () => {
-  const now = new Date('2030-01-01')
-  const reasonOf = (files: typeof certificate, host: string, at = now) => {
-    const read = certificateOf(files, host, at)
-    return read.ok ? 'fits' : `${read.reason}: ${troubleText(read)}`
-  }
-  expect(reasonOf(certificate, 'kitchen.test')).toBe('fits')
-  expect(reasonOf(certificate, '127.0.0.1')).toBe('fits')
-  expect(reasonOf(certificate, 'other.test')).toMatch(/^other-name: .*DNS:kitchen\.test/)
-  expect(reasonOf(certificate, 'kitchen.test', new Date('2200-01-01'))).toMatch(/^ran-out: .*2126/)
-  expect(reasonOf({ ...certificate, key: pem('another-key') }, 'kitchen.test')).toMatch(
-    /^not-a-pair/,
-  )
-  expect(reasonOf({ ...certificate, cert: 'nowhere.pem' }, 'kitchen.test')).toMatch(/^cannot-read/)
-})
+  test('lets a named page connect and no other, and takes what is no WebSocket for none', async () => {
+    const { code } = first
+    const open = (origin: string) =>
+      openTable((to, login) => connectionFrom(origin, to, login), code, nowSeconds())
+    expect((await open('https://evenhand.test')).ok).toBe(true)
+    await expect(open('http://evenhand.test')).rejects.toThrow()
+    expect((await fetch(code.page)).status).toBe(404)
+  })
 
-describe.skipIf(!findServer())('a hub in the network', () => {
   test('speaks https and wss there, plain on this machine, and keeps its code over a restart', async () => {
-    const first = await started({ lan: '127.0.0.2', certificate })
     const there = readHubCode(first.hub.there ?? '')
     if (!there.ok) throw new Error(there.reason)
     expect(there.code.page).toBe(`https://127.0.0.2:${first.asked.port}/`)
@@ -115,19 +108,24 @@ describe.skipIf(!findServer())('a hub in the network', () => {
     if (!again.ok) throw new Error(troubleText(again.trouble))
     ends.unshift(again.hub.stop)
     expect(again.hub.here).toBe(here)
-    expect(await again.hub.tables()).toBe(1)
+    expect(await again.hub.tables()).toBe(2)
   })
+})
 
-  test('lets a named page connect and no other, and takes what is no WebSocket for none', async () => {
-    const { asked: hub, code } = await started({ also: ['https://evenhand.test'] })
-    const address = `ws://127.0.0.1:${hub.port}/`
-    const open = (origin: string) =>
-      openTable((to, login) => connectionFrom(origin, to, login), code, nowSeconds())
-    expect((await open('https://evenhand.test')).ok).toBe(true)
-    await expect(open('http://evenhand.test')).rejects.toThrow()
-    const plain = await fetch(address.replace('ws', 'http'))
-    expect(plain.status).toBe(404)
-  })
+test('a certificate is held against its key, its day and the name people type', () => {
+  const now = new Date('2030-01-01')
+  const reasonOf = (files: typeof certificate, host: string, at = now) => {
+    const read = certificateOf(files, host, at)
+    return read.ok ? 'fits' : `${read.reason}: ${troubleText(read)}`
+  }
+  expect(reasonOf(certificate, 'kitchen.test')).toBe('fits')
+  expect(reasonOf(certificate, '127.0.0.1')).toBe('fits')
+  expect(reasonOf(certificate, 'other.test')).toMatch(/^other-name: .*DNS:kitchen\.test/)
+  expect(reasonOf(certificate, 'kitchen.test', new Date('2200-01-01'))).toMatch(/^ran-out: .*2126/)
+  expect(reasonOf({ ...certificate, key: pem('another-key') }, 'kitchen.test')).toMatch(
+    /^not-a-pair/,
+  )
+  expect(reasonOf({ ...certificate, cert: 'nowhere.pem' }, 'kitchen.test')).toMatch(/^cannot-read/)
 })
 
 test('the words of the command are read with the mend for each that does not read', () => {
