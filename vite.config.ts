@@ -107,7 +107,12 @@ export default defineConfig({
     license: { fileName: 'licences/dependencies.json' },
     cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // A place that is opened brings its styles ahead; its script is fetched as it is met, since a link for each of its forty pieces held a frame.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, files, { hostType }) =>
+        hostType === 'html' ? files : files.filter((file) => file.endsWith('.css')),
+    },
     rollupOptions: {
       output: { chunkFileNames: (chunk) => `assets/${chunkName(chunk)}-[hash].js` },
     },

@@ -29,48 +29,6 @@ async function settled(page: Page, place: 'findings' | 'report') {
       .waitFor()
 }
 
-/** What is made only when it is near has to be passed once, slowly enough for the browser to see that it is. */
-async function scrollThrough(page: Page) {
-  await page.evaluate(async () => {
-    for (let y = 0; y < document.body.scrollHeight; y += 400) {
-      window.scrollTo(0, y)
-      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))
-    }
-  })
-}
-
-test('unfolded at 360 px, light and dark, findings and report have no fault axe knows and fit', async () => {
-  const { page, troubles } = await visit(browser, baseUrl, {
-    viewport: { width: 360, height: 900 },
-  })
-  await readIn(page, baseUrl, focaccia)
-  await settled(page, 'findings')
-  await scrollThrough(page)
-  for (const name of [
-    /^Carry on/,
-    /^Which differ/,
-    /^Each taster/,
-    /^Also seen/,
-    /^Trade-off/,
-    /^What it rests on/,
-  ])
-    await page.getByRole('button', { name }).first().click()
-  await page.getByRole('button', { name: /^Crispness/ }).click()
-  await page
-    .getByRole('button', { name: /^How .* worked out$/ })
-    .first()
-    .click()
-  expect(await faultsInBothLooks(page)).toEqual([])
-  expect(await overhangPixels(page)).toBe(0)
-  await settled(page, 'report')
-  await page.getByRole('button', { name: /^Appendix/ }).click()
-  await page.getByRole('heading', { name: 'How to check it' }).waitFor()
-  expect(await faultsInBothLooks(page)).toEqual([])
-  expect(await overhangPixels(page)).toBe(0)
-  expect(troubles).toEqual([])
-  await page.context().close()
-})
-
 test('at 1280 px the chart is as wide as the rail, its means under their tabs, and how far it carries stands below', async () => {
   const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })
   await readIn(page, baseUrl, focaccia)

@@ -2,7 +2,7 @@ import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { draftKept } from './draft-kept.ts'
 import { newTrial, openPlanParts } from './new-trial.ts'
-import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
+import { openBrowser, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
 let browser: Browser
@@ -11,28 +11,6 @@ beforeAll(async () => {
   browser = await openBrowser()
 })
 afterAll(() => browser.close())
-
-const pages = [
-  ['#/', 'Notebook'],
-  ['#/kitchen', 'Kitchen'],
-  ['#/about', 'About Evenhand'],
-  ['#/no/such/page', 'Nothing at this address'],
-] as const
-
-test.each([360, 1280])(
-  'the pages outside a trial at %i px, light and dark: each fits, has no fault axe knows, and calls nobody',
-  async (width) => {
-    const { page, troubles } = await visit(browser, baseUrl, { viewport: { width, height: 800 } })
-    for (const [address, heading] of pages) {
-      await page.goto(`${baseUrl}${address}`)
-      await page.getByRole('heading', { level: 1, name: heading }).waitFor()
-      expect(await faultsInBothLooks(page), address).toEqual([])
-      expect(await overhangPixels(page), address).toBe(0)
-    }
-    expect(troubles).toEqual([])
-    await page.context().close()
-  },
-)
 
 test('a new trial is kept: it opens at its plan and stands in the book after a reload', async () => {
   const { page, troubles } = await visit(browser, baseUrl)

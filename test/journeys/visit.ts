@@ -50,6 +50,8 @@ export async function visit(
 /** Parts far from view rest with the size they had when last drawn: each is drawn once as it is now, as for who scrolls by. */
 async function drawAll(page: Page): Promise<void> {
   await page.evaluate(async () => {
+    // A window as tall as the page draws all of it by itself.
+    if (document.documentElement.scrollHeight <= window.innerHeight) return
     const drawn = () => new Promise((done) => requestAnimationFrame(done))
     for (const part of document.querySelectorAll('section[id]')) {
       part.scrollIntoView()

@@ -5,6 +5,7 @@ import { measureBench } from './bench-speed.ts'
 import { type BuiltApp, withBuiltApp } from './built-app.ts'
 import { measureClock, measureDays } from './clock-speed.ts'
 import { measureFindings } from './findings-speed.ts'
+import { measureFirstScreen } from './first-screen-speed.ts'
 import { measureNotebook } from './home-speed.ts'
 import { measureKeys } from './keys-in-plan.ts'
 import { measureLarge } from './large-trial-speed.ts'
@@ -24,6 +25,7 @@ const browserParts: Record<string, (app: BuiltApp, say: Say) => Promise<void>> =
   keys: measureKeys,
   bench: measureBench,
   home: measureNotebook,
+  first: measureFirstScreen,
   large: measureLarge,
   backup: measureBackup,
 }

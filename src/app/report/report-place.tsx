@@ -6,10 +6,12 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
+import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
 import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
+import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
@@ -41,6 +43,21 @@ export function ReportPlace() {
   return <ReportPages whole={whole} scores={scored.scores} />
 }
 
+function written(
+  whole: WholeTrial,
+  scores: ScoreTable,
+  { findings, next, curves }: FindingsAnswer,
+  dataSha256: string | undefined,
+): ReportDocument {
+  const made = reportDocument({
+    ...{ whole, scores, findings, next, curves, version: __APP_VERSION__ },
+    ...(dataSha256 === undefined ? {} : { dataSha256 }),
+    ...{ clock: civilTime, unsealed: false },
+  })
+  if (!made.ok) throw new Error('a trial that gives scores gives a report')
+  return made.document
+}
+
 function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
   const open = useMemo(() => toMendInTrial(whole), [whole])
   const dataSha256 = useTrialHash(whole)
@@ -53,7 +70,12 @@ function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable 
     window.print()
   }, [printing])
   const found = useFindings(scores, whole.trial.seed, null, open)
-  if (found.state === 'working') return <Progress label="Writing the report" done={null} />
+  const answer = found.state === 'answered' ? found.answer : null
+  // Written once for an answer, not again with every press.
+  const made = useMemo(
+    () => answer && written(whole, scores, answer, dataSha256),
+    [whole, scores, answer, dataSha256],
+  )
   if (found.state === 'failed')
     return (
       <ErrorNote title="The report could not be written">
@@ -61,35 +83,24 @@ function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable 
         comes again.
       </ErrorNote>
     )
-  const { findings, next } = found.answer
-  const made = reportDocument({
-    whole,
-    scores,
-    findings,
-    next,
-    version: __APP_VERSION__,
-    ...(dataSha256 === undefined ? {} : { dataSha256 }),
-    clock: civilTime,
-    unsealed: false,
-  })
-  if (!made.ok) throw new Error('a trial that gives scores gives a report')
+  if (!made) return <Progress label="Writing the report" done={null} />
   return (
     <>
       <div className={styles.heading}>
         <PageHeading>Report</PageHeading>
       </div>
-      <ErrorBoundary what="the downloads" of={made.document}>
+      <ErrorBoundary what="the downloads" of={made}>
         <Downloads
           whole={whole}
           scores={scores}
-          document={made.document}
+          document={made}
           onPrint={(withAppendix) => {
             setAppendix(withAppendix)
             setPrinting(true)
           }}
         />
       </ErrorBoundary>
-      <ReportView document={made.document} appendix={appendix} onAppendix={setAppendix} />
+      <ReportView document={made} appendix={appendix} onAppendix={setAppendix} />
     </>
   )
 }

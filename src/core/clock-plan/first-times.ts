@@ -9,8 +9,11 @@ import { straightened } from './straightened.ts'
 /** Looks at the clock that the quick search gets: some hundred nodes, so that it answers the same on every machine. */
 const looks = 60
 
-/** Of more tasks the first plan is laid without a search, which would take longer than a page may wait. */
-const mostSearched = 160
+/**
+ * Of more tasks the first plan is laid without a search, which would hold a frame: on a day of twelve doughs a quarter of a second, for
+ * the same riders and a span within a hundredth.
+ */
+const mostSearched = 100
 
 /** Days asked for again and again, from key to key of one plan, are worked out once. */
 const mostKnown = 24

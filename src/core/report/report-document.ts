@@ -29,6 +29,8 @@ export interface ReportInput {
   whole: WholeTrial
   scores: ScoreTable
   findings: FindingsDocument
+  /** The curves of `curvesOf`, where they were fitted already. */
+  curves?: ReturnType<typeof curvesOf>
   /** What to do next, the most pressing first. */
   next: readonly NextStep[]
   /** The version of the program that makes the report. */
@@ -57,7 +59,7 @@ export function reportDocument(input: ReportInput): MadeReport {
   const found = {
     scores,
     findings,
-    curves: curvesOf(scores, findings),
+    curves: input.curves ?? curvesOf(scores, findings),
     letters: lettersOf(whole),
     nameOf: (taster: string) => tasterName(taster, whole.kitchen),
   }

@@ -1,16 +1,17 @@
+import { keptAnswer } from '@/core/record/kept-answer.ts'
 import { sealed } from '@/core/seal/sealed.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import type { TastingRecords } from '@/core/tasting/tasting-records.ts'
 import { bakerObservations } from './baker-observations.ts'
-import type { Gap, Observation } from './observed.ts'
+import type { Observation, Observed } from './observed.ts'
 import { tasterObservations } from './taster-observations.ts'
 import { toldTrial } from './told-trial.ts'
 
-export type Observations =
-  | { ok: true; rows: Observation[]; gaps: Gap[] }
-  | { ok: false; reason: 'still-sealed' }
+type AllObserved = { ok: true } & Observed
+
+export type Observations = AllObserved | { ok: false; reason: 'still-sealed' }
 
 /**
  * Every answer of the trial, one row a value: what tasters scored, what the baker measured or scored, and what the notebook
@@ -22,6 +23,12 @@ export function observations(
   { unsealed }: { unsealed: boolean },
 ): Observations {
   if (!unsealed && sealed(whole)) return { ok: false, reason: 'still-sealed' }
+  const { sessions, events, ballots } = whole
+  return allObserved(whole, `${sessions.length} ${events.length} ${ballots.length}`)
+}
+
+/** Findings, the table's own findings and the report ask one after another for the same. */
+const allObserved = keptAnswer((whole: TastingRecords, _lengths: string): AllObserved => {
   const told = toldTrial(whole)
   const sessions = told.sessions.toSorted((one, other) => one.number - other.number)
   const observed = sessions.map((session) => ofSession(told, session))
@@ -33,7 +40,7 @@ export function observations(
   ]
   const gaps = observed.flatMap((one) => [...one.taster.gaps, ...one.baker.gaps])
   return { ok: true, rows, gaps }
-}
+})
 
 function ofSession(whole: TastingRecords, session: Session) {
   const plan = whole.plans.find((one) => one.id === session.planId)

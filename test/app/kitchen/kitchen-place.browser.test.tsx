@@ -1,6 +1,5 @@
-import axe from 'axe-core'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { page } from 'vitest/browser'
+
 import { cleanup, render } from 'vitest-browser-react'
 import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
@@ -103,20 +102,6 @@ test('units and figures are chosen here and kept', async () => {
     .poll(async () => (await notebook.settings()).figures)
     .toEqual({ mass: 'ounce', hours: '24', decimal: 'point' })
 })
-
-for (const width of [360, 1280])
-  test(`nothing is barred or cut off at ${width} px, light or dark`, async () => {
-    await page.viewport(width, 900)
-    const screen = await open()
-    await expect.element(screen.getByText(/Mixing work/).first()).toBeVisible()
-    for (const appearance of ['light', 'dark']) {
-      document.documentElement.dataset.appearance = appearance
-      expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width)
-      const { violations } = await axe.run(screen.container)
-      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([])
-    }
-    delete document.documentElement.dataset.appearance
-  })
 
 test('an entry left half filled can be had back, an untouched one is let go', async () => {
   const screen = await open()

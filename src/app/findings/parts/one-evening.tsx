@@ -41,7 +41,7 @@ function WhatYouSaw({ source, whole, answer }: OneEveningPartsProps) {
       ease: answer.scores.ease,
       kinds: failureKinds(whole),
       riders: source.fairness.filter(
-        ({ severity, when }) => when === 'after' && severity !== 'fine',
+        ({ severity, when }) => severity === 'fix' || (severity === 'know' && when === 'after'),
       ),
       blinding: table.ok ? table.blinding : null,
     },

@@ -17,12 +17,21 @@ export function withoutEach(
   levelIds: readonly string[],
 ): WithoutOne[] {
   const tasters = [...new Set(rows.map(({ tasterId }) => tasterId))]
-  const own = (tasterId: string, levelId: string) =>
-    meanOf(
-      rows.flatMap((row) =>
-        row.tasterId === tasterId && row.levelId === levelId ? [row.value] : [],
-      ),
-    )
+  const cells = new Map<string, Map<string, number[]>>()
+  for (const { tasterId, levelId, value } of rows) {
+    const levels = cells.get(tasterId) ?? new Map<string, number[]>()
+    cells.set(tasterId, levels)
+    const values = levels.get(levelId)
+    if (values) values.push(value)
+    else levels.set(levelId, [value])
+  }
+  const means = new Map(
+    [...cells].map(([tasterId, levels]) => [
+      tasterId,
+      new Map([...levels].map(([levelId, values]) => [levelId, meanOf(values)])),
+    ]),
+  )
+  const own = (tasterId: string, levelId: string) => means.get(tasterId)?.get(levelId) ?? null
   const over = (left: readonly string[], tasterId: string | null): WithoutOne => {
     const means = levelIds.map((levelId) => meanOf(left.flatMap((id) => own(id, levelId) ?? [])))
     const best = Math.max(...means.flatMap((mean) => mean ?? []))
