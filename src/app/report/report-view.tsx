@@ -4,6 +4,7 @@ import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { chartSvg } from '@/core/report/chart-svg.ts'
 import { columnLooks, headsOnOneLine } from '@/core/report/column-look.ts'
+import { onScreen } from '@/core/report/on-screen.ts'
 import { pairsSvg } from '@/core/report/pairs-svg.ts'
 import type {
   ReportBlock,
@@ -117,7 +118,7 @@ function Block({ block, id }: { block: ReportBlock; id: string }) {
     case 'table':
       return <Table block={block} />
     case 'chart':
-      return <Picture svg={chartSvg(block, id)} title={block.title} />
+      return <Picture svg={chartSvg(onScreen(block), id)} title={block.title} />
     case 'pairs':
       return <Picture svg={pairsSvg(block)} title={block.title} />
   }

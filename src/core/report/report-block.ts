@@ -18,6 +18,8 @@ export interface ChartBlock {
   kind: 'chart'
   chart: ResponseChart
   paints: ReadonlyMap<string, LevelPaint>
+  /** The same in the dark, for a screen; paper and files are light. */
+  darkPaints: ReadonlyMap<string, LevelPaint>
   letters: ReadonlyMap<string, string>
   title: string
   xTitle: string

@@ -13,7 +13,7 @@ svg.chart .band{fill:var(--ink);opacity:.08}
 svg.chart .curve{fill:none;stroke:var(--ink);stroke-width:1.3}
 svg.chart .control{stroke:var(--soft);stroke-dasharray:2 4}
 svg.chart .bracket{fill:none;stroke:var(--soft)}
-svg.chart .point{stroke:var(--ink);stroke-width:.9}
+svg.chart .point{stroke:var(--dot-edge,var(--ink));stroke-width:.9}
 svg.chart .mean{stroke:var(--ink);stroke-width:3}
 svg.chart .mean-interval{stroke:var(--ink);stroke-width:1.6}
 svg.chart .best{fill:none;stroke:var(--accent);stroke-width:2}

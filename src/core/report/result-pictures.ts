@@ -1,5 +1,5 @@
 import { bestSpan } from '@/core/figure/best-span.ts'
-import { axisLevels, chartOfResponse } from '@/core/figure/chart-of-response.ts'
+import { axisLevels, chartOfResponse, withMeansAlone } from '@/core/figure/chart-of-response.ts'
 import { levelPaints } from '@/core/figure/level-paints.ts'
 import { pairPicture } from '@/core/figure/pair-picture.ts'
 import { isPresent } from '@/core/findings/reason.ts'
@@ -25,12 +25,16 @@ export function chartBlock(
   const answer = rung === null ? null : response[rung]
   const best = answer !== null && isPresent(answer) ? answer.best : null
   const span = bestSpan(response.conclusion, best !== null && isPresent(best) ? best : null)
+  const drawn = chartOfResponse(scores, index, response, rung, curves[index] ?? null)
+  const alone = response.conclusion.oneEvening !== null
+  const levels = axisLevels(scores.levels)
   return {
     kind: 'chart',
-    chart: chartOfResponse(scores, index, response, rung, curves[index] ?? null),
-    paints: levelPaints(axisLevels(scores.levels), 'light'),
+    chart: alone ? withMeansAlone(drawn, response) : drawn,
+    paints: levelPaints(levels, 'light'),
+    darkPaints: levelPaints(levels, 'dark'),
     letters,
-    title: `${response.name} at each level: every value as a dot, means as crosses with their 95 % intervals`,
+    title: `${response.name} at each level: every value as a dot, means as crosses${alone ? '' : ' with their 95 % intervals'}`,
     xTitle: factor.unitOfMeasure === '' ? factor.name : `${factor.name}, ${factor.unitOfMeasure}`,
     yTitle: response.name,
     bestText:

@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from 'react'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './inline-press.module.css'
 
 interface InlinePressProps {
@@ -26,7 +27,7 @@ export function InlinePress({ children, onPress, expanded, label }: InlinePressP
       onClick={onPress}
       onKeyDown={keyed}
     >
-      {children}
+      {boundUnits(children)}
     </span>
   )
 }

@@ -5,6 +5,7 @@ import { massText } from '@/core/units/mass-text.ts'
 import { decimalText, withUnit } from '@/core/units/number-text.ts'
 import { degreesWithSign, plainDegrees } from '@/core/units/temperature-text.ts'
 import { levelNamed } from '@/core/wording/words/named-in-plan.ts'
+import { minutesText } from './fairness-sentence.ts'
 
 interface Written {
   what: string
@@ -71,6 +72,7 @@ function whatOf(item: FairnessItem, { what }: Written): string {
 function valueText(value: number, { unit, decimals }: Written): string {
   if (unit === 'g') return massText(value, decimals)
   if (unit === '°C') return degreesWithSign(value, decimals)
+  if (unit === 'min') return minutesText(value, decimals)
   return withUnit(decimalText(value, decimals), unit)
 }
 

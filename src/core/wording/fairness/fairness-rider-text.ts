@@ -14,6 +14,7 @@ import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named
 import {
   degreesBetween,
   massBetween,
+  minutesText,
   proofText,
   rangeText,
   type Sentences,
@@ -100,9 +101,9 @@ export const riderSentences: Sentences<
     return `Left alone, ${levelNamed(plan, levelId)} would be ${sizeText(item, 1)} points off in hydration. Against the reference the weigh sheet takes ${moreOrLess(lessFlourGrams, 'flour')} and ${moreOrLess(lessWaterGrams, 'water')} into the final mix.`
   },
   'starter-age': (item) =>
-    `${item.data.name} is ${sizeText(item, 0)} min older at the last mix than at the first.`,
+    `${item.data.name} is ${minutesText(item.amount?.value ?? 0, 0)} older at the last mix than at the first.`,
   'stock-age': (item, plan) =>
-    `The stock of ${ingredientName(plan, item.data.ingredientId)} is ${sizeText(item, 0)} min older at the last mix than at the first.`,
+    `The stock of ${ingredientName(plan, item.data.ingredientId)} is ${minutesText(item.amount?.value ?? 0, 0)} older at the last mix than at the first.`,
   ripeness: (item, plan) => {
     const { endsBy, quicker, stepIds } = item.data
     if (endsBy === 'mark')
@@ -127,7 +128,7 @@ export const riderSentences: Sentences<
       temperature: degreesBetween({ low, high }, 0),
     }[of]
     const what = { water: 'water', mass: 'a piece', temperature: 'the oven' }[of]
-    return `All bake ${decimalText(minutes, 0)} min by the clock, and ${what} runs from ${range}: they will not be baked alike.`
+    return `All bake ${minutesText(minutes, 0)} by the clock, and ${what} runs from ${range}: they will not be baked alike.`
   },
   'oven-change': ({ data }) =>
     `The oven is to go from ${degreesRange(data.low, data.high)}: 10 to 20 min for its air, 20 to 40 for a stone, and 30 to 60 on the way down.`,
@@ -159,7 +160,7 @@ export const riderSentences: Sentences<
   'stock-stages': ({ data }, plan) =>
     `${ingredientName(plan, data.ingredientId)} goes into ${data.preferment} and into the dough hours later: the weigh sheet makes a stock for each, the second fresh at the mix.`,
   'steps-differ': (item) =>
-    `From mix to oven the levels take ${rangeText(item.data, 0, 'min')}, ${sizeText(item, 0)} min apart.`,
+    `From mix to oven the levels take ${rangeText(item.data, 0, 'min')}, ${minutesText(item.amount?.value ?? 0, 0)} apart.`,
   doughs: (item) => {
     if (item.data.doughs === 'one')
       return item.data.time

@@ -2,9 +2,12 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { nextSteps } from '@/core/findings/judged/next-steps.ts'
 import { trialFindings } from '@/core/findings/trial-findings.ts'
+import { chartSvg } from '@/core/report/chart-svg.ts'
 import { lettersOf } from '@/core/report/letters-of.ts'
+import { onScreen } from '@/core/report/on-screen.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
+import { chartBlock } from '@/core/report/result-pictures.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
 import { sampleTrial } from '../findings/sample-trial.ts'
@@ -36,6 +39,22 @@ test('letters belong to a session: over several, whichever they are and whatever
     }),
     { numRuns: 40 },
   )
+})
+
+test('on a screen in the dark a level has its dark paint, in the file its light one', () => {
+  const found = trialFindings(focaccia, { unsealed: true, resamples: null })
+  const [main] = found.ok ? found.document.responses : []
+  if (!found.ok || !main) throw new Error('the sample is findings')
+  const { document: findings, scores } = found
+  const block = chartBlock(
+    { scores, findings, curves: [], letters: new Map(), nameOf: (id) => id },
+    ...([main, 0, 'factor'] as const),
+  )
+  const [light] = [...block.paints.values()]
+  const [dark] = [...block.darkPaints.values()]
+  expect(light?.fill).not.toBe(dark?.fill)
+  expect(chartSvg(onScreen(block), 'c')).toContain(`light-dark(${light?.fill}, ${dark?.fill})`)
+  expect(chartSvg(block, 'c')).not.toContain('light-dark')
 })
 
 /** The words on every tab of a report's rails, and the names of its pairs. */
