@@ -10,6 +10,7 @@ import { useServices } from '@/app/services/services.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
 import { lateText } from '@/core/wording/bench/late-text.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { soonestFirst } from './soonest-first.ts'
 
@@ -63,7 +64,7 @@ function WithLateness({ item, at, children }: WithLatenessProps) {
   return (
     <span className={late === '' ? '' : styles.late}>
       {children}
-      {late}
+      {boundUnits(late)}
     </span>
   )
 }

@@ -10,6 +10,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { fairnessText, severityText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
 import { remedyLockedText } from '@/core/wording/plan/locked-text.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './fairness-item-row.module.css'
 import { FollowUpPress } from './follow-up-press.tsx'
 
@@ -36,7 +37,7 @@ export function FairnessItemRow({ item, plan }: Props) {
         <p>
           <b>{title}</b> <span className={styles.soft}>{severityText(item)}</span>
         </p>
-        <p>{sentence}</p>
+        <p>{boundUnits(sentence)}</p>
         <div className={styles.presses}>
           {presses.map((remedy) => (
             <Button
@@ -46,7 +47,7 @@ export function FairnessItemRow({ item, plan }: Props) {
                 changeSaid(`Done: ${remedyText(remedy, plan)}`, (now) => applyRemedy(now, remedy))
               }
             >
-              {remedyText(remedy, plan)}
+              {boundUnits(remedyText(remedy, plan))}
             </Button>
           ))}
           {item.severity === 'fix' ? (

@@ -11,6 +11,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { effectText } from '@/core/wording/fairness/effect-text.ts'
 import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
 import { remedyText } from '@/core/wording/fairness/remedy-text.ts'
+import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { FairnessItemRow } from './fairness-item-row.tsx'
 import styles from './fairness-rows.module.css'
 import { FollowUpPress } from './follow-up-press.tsx'
@@ -53,7 +54,7 @@ function Row({ weighed, plan }: { weighed: WeighedItem; plan: Plan }) {
         >
           {title}
         </button>
-        <p className={styles.sentence}>{sentence}</p>
+        <p className={styles.sentence}>{boundUnits(sentence)}</p>
       </div>
       {remedy ? (
         <Button
@@ -62,7 +63,7 @@ function Row({ weighed, plan }: { weighed: WeighedItem; plan: Plan }) {
             changeSaid(`Done: ${remedyText(remedy, plan)}`, (now) => applyRemedy(now, remedy))
           }
         >
-          {remedyText(remedy, plan)}
+          {boundUnits(remedyText(remedy, plan))}
         </Button>
       ) : later ? (
         <FollowUpPress remedy={later} />
