@@ -1,4 +1,4 @@
-const beforeUnit = /(\d) (?=%|°|(?:kg|g|mg|mL|mm|cm|h|min|s|points?)\b)/g
+const beforeUnit = /(\d) (?=%|°|(?:kg|g|mg|mL|mm|cm|oz|lb|h|min|s|points?)\b)/g
 
 /** Text for a place that breaks lines by itself: a number keeps its unit beside it, by a blank that does not break. */
 export function boundUnits(text: string): string {
