@@ -48,9 +48,15 @@ export function newDevice({ address }: Ticket, { clockLater = 0 } = {}): Device 
 
 const hub = { page: 'http://evenhand.test/', account: '', seed: '' }
 
-/** The device opens a table for a trial of its notebook. */
-export async function opens(device: Device, trialId: string, ticket: Ticket): Promise<void> {
-  const own = await keepOwnTable(device.services, trialId, ticket, hub)
+/** The device opens a table for a trial of its notebook, or goes on with it. */
+export async function opens(
+  device: Device,
+  trialId: string,
+  ticket: Ticket,
+  again = false,
+): Promise<void> {
+  const kept = again ? await device.services.store.own.get(trialId) : undefined
+  const own = kept ?? (await keepOwnTable(device.services, trialId, ticket, hub))
   device.running = runOwnTable(device.services, own)
 }
 
@@ -127,7 +133,11 @@ export async function slipAt(device: Device): Promise<BallotSlip | null> {
 }
 
 /** The taster seals the first servings of the slip, `through` of them by now, and hands their ballots over. */
-export async function tastes(device: Device, through: number): Promise<void> {
+export async function tastes(
+  device: Device,
+  through: number,
+  scoreOf: (code: string, place: number) => number = () => 6,
+): Promise<void> {
   const slip = await slipAt(device)
   const [joined] = await device.services.store.joined.toArray()
   if (!slip || !joined) throw new Error('no slip')
@@ -136,7 +146,7 @@ export async function tastes(device: Device, through: number): Promise<void> {
   for (const code of slip.codes.slice(0, through)) {
     const answers = slip.questions.map((_, place) => ({
       responseId: responseIdAt(place),
-      value: 6,
+      value: scoreOf(code, place),
     }))
     texts[doneField(code)] = JSON.stringify({ answers, words: '', startedAt: at, sealedAt: at + 9 })
   }

@@ -2,7 +2,9 @@ import 'fake-indexeddb/auto'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { levelsUnknown } from '@/core/seal/sealed.ts'
 import { doublePresses } from '@/core/session/double-presses.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { linkOf, revoke } from '@/exchange/open-table.ts'
+import { wrappedBy } from '@/exchange/wrapped.ts'
 import { findServer } from '@/hub/find-server.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { tastingTrial, tellingOf } from '../journeys/tasting-trial.ts'
@@ -41,7 +43,7 @@ const begins = {
   ...{ trialId, sessionId, kind: 'step-started' as const, about },
   ...{ stepId: mix.id, repeat: 1 },
 }
-const soon = { timeout: 8000, interval: 30 }
+const soon = { timeout: 25_000, interval: 30 }
 
 let hub: RunningHub
 let owner: Device
@@ -183,5 +185,38 @@ describe.skipIf(!found)('notebooks at one table', () => {
       .poll(async () => (await owner.services.store.counts.get(trialId))?.foreign, soon)
       .toBeGreaterThan(foreign)
     expect(await ballots()).toHaveLength(3)
+  })
+
+  test('a changed plan comes to helpers as it is kept, who watches hears how many are in, and a way without a seal is said to be one', async () => {
+    const [bench, watch, taster] = [device(), device(), device()]
+    await joins(owner, trialId, bench, 'bench')
+    await joins(owner, trialId, watch, 'watch')
+    await joins(owner, trialId, taster, 'taster', { tasterId: 'club-2', sealed: false })
+    await holds(bench)
+    const question = 'Is the wetter one better?'
+    await owner.notebook.keepPlan({
+      ...planInForce(await wholeOf(owner.notebook, trialId)),
+      question,
+    })
+    await expect
+      .poll(async () => planInForce(await wholeOf(bench.notebook, trialId)).question, soon)
+      .toBe(question)
+    await expect.poll(() => slipAt(taster), soon).not.toBeNull()
+    await tastes(taster, 1)
+    const watched = async () => (await watch.services.store.joined.toArray())[0]?.notice?.watched
+    await expect.poll(async () => (await watched())?.ballots.in, soon).toBe(4)
+    expect(await watch.notebook.wholeTrial(trialId)).toBeUndefined()
+    const heard = taster.frames.join('')
+    expect(heard).toContain('"slip":"')
+    for (const text of tellingOf(whole)) expect(heard).not.toContain(text)
+    // What is in clear is taken from nobody whose way is sealed, nor the other way round.
+    const outside = { table: 'TABLE234', subject: 'b.EL7K2MQ9', count: 1 }
+    const [sealed, clear] = [await wrappedBy(new Uint8Array(16)), await wrappedBy(null)]
+    const [one, other] = [
+      await sealed.fromDevice.close(outside, '{}'),
+      await clear.fromDevice.close(outside, '{}'),
+    ]
+    expect((await sealed.fromDevice.open(outside, other)).ok).toBe(false)
+    expect((await clear.fromDevice.open(outside, one)).ok).toBe(false)
   })
 })
