@@ -15,6 +15,8 @@ const options = {
   'no-app': { type: 'boolean' },
   beside: { type: 'string' },
   others: { type: 'string', multiple: true },
+  list: { type: 'boolean' },
+  forget: { type: 'string' },
   help: { type: 'boolean' },
 } as const
 
@@ -31,12 +33,16 @@ Build the app first (npm run build). Ctrl-c stops it; what it holds is there aga
   --folder DIR        where it keeps keys and messages
   --tables N          most tables at a time (60; each may take 64 MB of disk)
   --no-app            the hub alone
+  --list              name the tables that are held, with their age and size, and end
+  --forget NAME       take one off, which nobody closed; the hub must be stopped
   --beside HOST:PORT  stand together with --others HOST:PORT (twice): the three share one keys.json and HUB_PASSWORD
 
 docs/hub.md tells of schools, certificates, three servers together and backup.`
 
+export type HubAct = { kind: 'start' | 'list' } | { kind: 'forget'; name: string }
+
 export type AskedRead =
-  | { ok: true; asked: HubAsked }
+  | { ok: true; act: HubAct; asked: HubAsked }
   | { ok: false; help: true }
   | { ok: false; help: false; why: string }
 
@@ -74,6 +80,10 @@ export function askedHub(
     return no('Servers that stand together share a password: set HUB_PASSWORD to one of your own.')
   return {
     ok: true,
+    act:
+      read.forget === undefined
+        ? { kind: read.list ? 'list' : 'start' }
+        : { kind: 'forget', name: read.forget },
     asked: {
       folder: read.folder ?? defaultFolder(environment),
       ...{ port, lan: read.lan ?? null, page, mostTables },

@@ -1,3 +1,4 @@
+import { processFile } from './runs-on.ts'
 import { diskOfTable } from './table-accounts.ts'
 
 export interface ServerAsked {
@@ -45,6 +46,7 @@ export function configurationOf(
   const replicas = beside ? replicasOf(beside) : 1
   return `server_name: ${asked.server}
 listen: "127.0.0.1:${asked.ownPort}"
+pid_file: ${text(processFile(asked.folder))}
 max_payload: 32768
 max_control_line: 4096
 max_connections: 2000
@@ -57,6 +59,7 @@ websocket {
   listen: "127.0.0.1:${asked.port}"
   no_tls: true
   handshake_timeout: "5s"
+  authorization { timeout: 6 }
   allowed_origins: [${text(asked.origin)}]
 }
 ${beside ? clusterOf(beside) : ''}operator: ${operatorClaim}

@@ -9,7 +9,8 @@ export type HubTrouble =
       why: string
     }
   | { reason: 'port-in-use' | 'not-this-machine' | 'not-allowed'; host: string; port: number }
-  | { reason: 'runs-already'; path: string }
+  | { reason: 'runs-already'; path: string; process: string }
+  | { reason: 'no-such-table'; name: string }
   | { reason: 'server-ended' | 'no-answer'; why: string }
 
 /** The first line of what a failure says of itself. */
@@ -42,7 +43,9 @@ export function troubleText(trouble: HubTrouble): string {
     case 'not-this-machine':
       return `${trouble.host} is no address of this machine. --lan takes the address it has in your network.`
     case 'runs-already':
-      return `A hub already runs on ${trouble.path}. Stop it first, or name another folder with --folder.`
+      return `A message server already runs on ${trouble.path} (process ${trouble.process}), of a hub that runs or was cut off. Stop it first, or name another folder with --folder.`
+    case 'no-such-table':
+      return `No table ${trouble.name} is held here. --list names those that are.`
     case 'server-ended':
       return `The message server does not run (${trouble.why}).`
     case 'no-answer':

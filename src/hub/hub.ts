@@ -1,6 +1,8 @@
 import encodeQR from 'qr'
-import { askedHub, hubHelp } from './asked-hub.ts'
-import { troubleText, wordsOf } from './hub-trouble.ts'
+import { askedHub, type HubAct, hubHelp } from './asked-hub.ts'
+import { type HubTrouble, troubleText, wordsOf } from './hub-trouble.ts'
+import { forgetTable, keptTables } from './kept-tables.ts'
+import { runsOn } from './runs-on.ts'
 import { type HubAsked, type RunningHub, startHub } from './start-hub.ts'
 
 /** `npm run hub`: starts a hub and keeps it until ctrl-c. Exits with 0 after a stop in order, with 1 after trouble. */
@@ -11,6 +13,7 @@ export async function run(words: readonly string[]): Promise<number> {
     else console.error(read.why)
     return read.help ? 0 : 1
   }
+  if (read.act.kind !== 'start') return await answered(read.act, read.asked.folder)
   let end: (code: number) => void = () => undefined
   const ended = new Promise<number>((done) => {
     end = done
@@ -23,16 +26,38 @@ export async function run(words: readonly string[]): Promise<number> {
     },
     troubled: (failure) => console.error(`An ask for a table failed: ${wordsOf(failure)}`),
   })
-  if (!started.ok) {
-    console.error(troubleText(started.trouble))
-    return 1
-  }
+  if (!started.ok) return refused(started.trouble)
   console.log(await greeting(read.asked, started.hub))
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => end(0))
   const code = await ended
   await started.hub.stop()
   if (code === 0) console.log('The hub is stopped; what it holds is there again at the next start.')
   return code
+}
+
+/** Names the tables in a hub's folder, or takes one off. */
+async function answered(act: HubAct, folder: string): Promise<number> {
+  const tables = keptTables(folder)
+  if (act.kind !== 'forget') {
+    const lines = tables.map(({ name, signedAt, bytes }) => {
+      const day = new Date(signedAt * 1000).toISOString().slice(0, 10)
+      return `${name}  ${day}  ${Math.ceil(bytes / 1000)} kB`
+    })
+    console.log([`${folder} holds ${tables.length} tables.`, ...lines].join('\n'))
+    return 0
+  }
+  const table = tables.find(({ name }) => name === act.name)
+  if (!table) return refused({ reason: 'no-such-table', name: act.name })
+  const server = await runsOn(folder)
+  if (server !== null) return refused({ reason: 'runs-already', path: folder, process: server })
+  forgetTable(folder, table)
+  console.log(`Table ${table.name} is taken off: its codes let nobody in any more.`)
+  return 0
+}
+
+function refused(trouble: HubTrouble): number {
+  console.error(troubleText(trouble))
+  return 1
 }
 
 /** What is said once it runs: the address, what it lets reach it, and the code for whoever opens tables. */

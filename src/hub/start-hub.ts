@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, writeFileSync } from 'node:fs'
 import { isIPv6 } from 'node:net'
 import { join } from 'node:path'
 import { seedOf } from '@/table/claims.ts'
@@ -8,12 +8,13 @@ import { type Beside, configurationOf, replicasOf } from './configuration.ts'
 import { tablesAmong } from './desk.ts'
 import { doors } from './doors.ts'
 import { findServer } from './find-server.ts'
-import { freePort, greetingAt, noListening } from './free-port.ts'
+import { freePort, noListening } from './free-port.ts'
 import { type HubTrouble, wordsOf } from './hub-trouble.ts'
 import { kitchenClaims } from './kitchen-claims.ts'
 import { kitchenKeys } from './kitchen-keys.ts'
 import { type MessageServer, messageServer } from './message-server.ts'
 import { leadMessages } from './message-way.ts'
+import { configurationFile, runsOn } from './runs-on.ts'
 import { startDesk } from './start-desk.ts'
 
 export interface HubAsked {
@@ -78,10 +79,11 @@ export async function startHub(asked: HubAsked, told: Told): Promise<Started> {
   const read = kitchenKeys(asked.folder)
   if (!read.ok) return no(read)
   const { keys } = read
-  const file = join(asked.folder, 'hub.conf')
+  const file = configurationFile(asked.folder)
+  const process = await runsOn(asked.folder)
+  if (process !== null) return no({ reason: 'runs-already', path: asked.folder, process })
   // Of servers that stand together each has a name of its own.
   const server = `${keys.server}${asked.beside ? `-${asked.beside.own.replaceAll(/\W/g, '-')}` : ''}`
-  if (await runsOn(file, server)) return no({ reason: 'runs-already', path: asked.folder })
   const [port, ownPort] = [await freePort(), await freePort()]
   writeFileSync(
     file,
@@ -140,12 +142,3 @@ export async function startHub(asked: HubAsked, told: Told): Promise<Started> {
 
 const hostText = (host: string) => (isIPv6(host) ? `[${host}]` : host)
 const hostOf = (page: string) => new URL(page).hostname.replace(/^\[|\]$/g, '')
-
-/** Whether a message server still runs that was started on this configuration, as after a hub that was killed. */
-async function runsOn(file: string, server: string): Promise<boolean> {
-  if (!existsSync(file)) return false
-  const [, port] = /listen: "127\.0\.0\.1:(\d+)"/.exec(readFileSync(file, 'utf8')) ?? []
-  return (
-    port !== undefined && (await greetingAt(Number(port))).includes(`"server_name":"${server}"`)
-  )
-}

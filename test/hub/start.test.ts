@@ -8,6 +8,7 @@ import { askedHub } from '@/hub/asked-hub.ts'
 import { certificateOf } from '@/hub/certificate.ts'
 import { findServer } from '@/hub/find-server.ts'
 import { troubleText } from '@/hub/hub-trouble.ts'
+import { forgetTable, keptTables } from '@/hub/kept-tables.ts'
 import { connectionFrom } from '@/hub/own-connection.ts'
 import { type HubAsked, startHub } from '@/hub/start-hub.ts'
 import { readHubCode } from '@/table/hub-code.ts'
@@ -104,11 +105,17 @@ describe.skipIf(!findServer())('a hub in the network', () => {
     expect(answer).toMatchObject({ ok: true, ticket: { page: there.code.page } })
     const { here } = first.hub
     await first.hub.stop()
+    const { folder } = first.asked
+    const [forgotten, ...others] = keptTables(folder)
+    if (!forgotten) throw new Error('no table')
+    forgetTable(folder, forgotten)
+    expect(keptTables(folder)).toEqual(others)
     const again = await startHub(first.asked, quiet)
     if (!again.ok) throw new Error(troubleText(again.trouble))
     ends.unshift(again.hub.stop)
     expect(again.hub.here).toBe(here)
-    expect(await again.hub.tables()).toBe(2)
+    // Two were open; the one that was taken off is let in no more, its place is free again.
+    expect(await again.hub.tables()).toBe(1)
   })
 })
 
@@ -144,6 +151,10 @@ test('the words of the command are read with the mend for each that does not rea
   expect(why('--beside', 'a:1')).toContain('--others')
   expect(why('--beside', 'a:1', '--others', 'b:1,c:1')).toContain('HUB_PASSWORD')
   expect(why('--floor', '3')).toContain('--floor')
+  expect(askedHub(['--forget', 'ABCD2345'], {})).toMatchObject({
+    act: { kind: 'forget', name: 'ABCD2345' },
+  })
+  expect(askedHub(['--list'], {})).toMatchObject({ act: { kind: 'list' } })
   expect(why('--page', 'https://kitchen.test', '--lan', '192.0.2.7')).toMatchObject({
     page: 'https://kitchen.test/',
     lan: '192.0.2.7',
