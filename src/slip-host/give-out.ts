@@ -44,7 +44,7 @@ export async function giveOut(
     issuedMinute: issued.issuedMinute,
     key: slipKey(host.secret, issued.slot, issued.issue),
     codes: issued.codes,
-    warmUpCode: view.warmUpCode,
+    warmUpCode: view.warmUpAtSeat ? view.warmUpCode : null,
     rest: view.rest,
     asksUsual: view.guess !== null,
     sets: issued.sets,

@@ -26,6 +26,7 @@ export interface BallotSlip {
   key: Uint8Array
   /** In the taster's own order; of an open slip in rising order, which says nothing. */
   codes: string[]
+  /** Taken first, at their own seat, and not scored; null where there is none, or it comes to all at once. */
   warmUpCode: string | null
   rest: BlindView['rest']
   asksUsual: boolean

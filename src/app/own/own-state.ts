@@ -43,6 +43,7 @@ export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
     servings,
     nextCode: next?.code ?? null,
     warmUpCode: slip.warmUpCode,
+    warmUpAtSeat: slip.warmUpCode !== null,
     sets,
     tellApart: slip.tellApart,
     questions: slip.questions.map((question, place) => ({

@@ -54,6 +54,7 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
     ),
     nextCode: taster?.missing.find(({ about }) => about.kind === 'serving')?.codes.join() ?? null,
     warmUpCode: warmUp?.code ?? null,
+    warmUpAtSeat: warmUp !== undefined && plan.serving === 'rested',
     sets: asked.flatMap(({ about, codes }) =>
       about.kind === 'set'
         ? [

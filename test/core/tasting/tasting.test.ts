@@ -199,6 +199,7 @@ describe('blindView', () => {
       'servings',
       'nextCode',
       'warmUpCode',
+      'warmUpAtSeat',
       'sets',
       'tellApart',
       'questions',

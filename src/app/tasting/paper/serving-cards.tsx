@@ -5,7 +5,7 @@ import look from '@/app/tasting/seat/paper-ballots.module.css'
 import { useTable } from '@/app/tasting/tasting-context.ts'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
-import { alikeOnPlates } from '@/core/wording/tasting/before-first-text.ts'
+import { alikeOnPlates, warmUpText } from '@/core/wording/tasting/before-first-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 
 /** Rested servings: a card for each taster with their codes in order, and how every serving is cut and offered alike. */
@@ -30,6 +30,7 @@ export function ServingCards() {
                   {tasterName(tasterId, whole.kitchen)}
                   <span className={look.session}>Serving card, session {session.number}</span>
                 </h1>
+                {view.warmUpCode === null ? null : <p>{warmUpText(view.warmUpCode)}</p>}
                 <ol className={look.codes}>
                   {view.servings.map(({ code }) => (
                     <li key={code}>

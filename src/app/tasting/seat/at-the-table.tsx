@@ -12,6 +12,7 @@ import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import { SetForm } from './set-form.tsx'
 import styles from './tasting.module.css'
+import { WarmUpPage } from './warm-up-page.tsx'
 
 interface AtTheTableProps {
   seat: Seat
@@ -27,6 +28,7 @@ interface AtTheTableProps {
 export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTableProps) {
   const { view } = seat
   const [againCode, setAgainCode] = useState<string | null>(null)
+  const [warmedUp, setWarmedUp] = useState(false)
   const [haveCode, setHaveCode] = useState<string | null>(null)
   const [lastCode, setLastCode] = useState<string | null>(null)
   const code = againCode ?? view.nextCode
@@ -37,7 +39,10 @@ export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTable
   const leave = mayLeave ? <LeaveBallot onLeave={() => seat.onLeave(false)} /> : null
   if (!seat.heard) return <BeforeFirst seat={seat} />
   if (serving) {
-    const restSeconds = againCode === null && tasted > 0 ? restAfter(view.rest, tasted) : 0
+    if (view.warmUpAtSeat && tasted === 0 && !warmedUp)
+      return <WarmUpPage seat={seat} first={serving} onHad={() => setWarmedUp(true)} />
+    const restSeconds =
+      againCode === null && (tasted > 0 || warmedUp) ? restAfter(view.rest, tasted) : 0
     if (restSeconds > 0 && haveCode !== serving.code)
       return (
         <PausePage

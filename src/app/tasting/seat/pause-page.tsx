@@ -1,5 +1,4 @@
-import { useEffect, useEffectEvent, useState } from 'react'
-import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useTicking } from '@/app/kit/time/use-ticking.ts'
 import type { BlindServing } from '@/core/seal/blind/blind-view.ts'
@@ -8,6 +7,7 @@ import { servingInSentence, servingName } from '@/core/wording/tasting/serving-n
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import styles from './tasting.module.css'
+import { useBegun } from './use-begun.ts'
 
 interface PausePageProps {
   seat: Seat
@@ -28,19 +28,9 @@ export function PausePage({
   progress,
   onHave,
 }: PausePageProps) {
-  const { draftOf } = seat
   const { code } = serving
   const name = servingName(serving)
-  const [begun, setBegun] = useState<boolean | null>(null)
-  const watch = useThrown()
-  const look = useEffectEvent(async () => {
-    const kept = await draftOf(code).load()
-    if (kept?.startedAt === undefined) setBegun(false)
-    else onHave()
-  })
-  useEffect(() => {
-    watch(look())
-  }, [watch])
+  const begun = useBegun(seat, code, onHave)
   if (begun !== false) return null
   return (
     <SeatPage

@@ -54,6 +54,8 @@ export interface BlindView {
   nextCode: string | null
   /** The warm-up: offered first, not scored. */
   warmUpCode: string | null
+  /** Each taster takes it at their own seat, before their first; else it came to all of them at once. */
+  warmUpAtSeat: boolean
   sets: BlindSet[]
   /** How the sets are to be told apart; null when there are none. */
   tellApart: Pick<TellApart, 'test' | 'attribute'> | null

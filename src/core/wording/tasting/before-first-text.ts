@@ -23,6 +23,11 @@ export function containsText(allergens: readonly string[]): string {
     : `Contains ${listText(allergens)}.`
 }
 
+/** The sample before all others; `code` is null where it lies on no numbered plate. */
+export function warmUpText(code: string | null): string {
+  return `${code === null ? 'First the warm-up piece' : `First the sample marked ${code}`}: taste it as you will taste the others. It is not scored.`
+}
+
 /** Between two samples. */
 export const refreshText = 'A sip of water, a bite of plain bread.'
 
