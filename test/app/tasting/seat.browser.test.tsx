@@ -40,10 +40,15 @@ test('a question is left out by one press, with a reason of its own, and the bal
   expect(session?.dealt.servings.map(({ id }) => id)).toContain(own?.about.id)
 })
 
-test('nothing on a taster’s page names a level, letter or weight', async () => {
+test('nothing on a taster’s page names a level, letter or weight, and it holds at twice the text', async () => {
   const { screen } = await seated()
   await expect.element(screen.getByRole('heading', { level: 1, name: /^\d{3}$/ })).toBeVisible()
   expect(document.body.innerHTML).not.toMatch(/73\.2|66\.4|level-\d|batch-\d|piece-\d/)
+  // Text twice as large: nothing is cut off at the side.
+  document.documentElement.style.fontSize = '200%'
+  const { scrollWidth, clientWidth } = document.documentElement
+  document.documentElement.style.fontSize = ''
+  expect(scrollWidth).toBeLessThanOrEqual(clientWidth)
 })
 
 test('handed on, the device asks for the next, and the codes wait for the last ballot', async () => {

@@ -50,6 +50,39 @@ describe('orders of rested servings', () => {
     expect(uneven).toEqual([])
   })
 
+  test('what is dealt keeps it, the hidden duplicate counted as a line: 2 to 10 lines, up to 20 tasters, 4 sessions', () => {
+    const uneven: string[] = []
+    for (let lines = 2; lines <= 10; lines += 1)
+      for (const count of [1, 3, 8, 20]) {
+        const again = lines > 3
+        const levels = Array.from({ length: again ? lines - 1 : lines }, (_, index) => ({
+          ...{ id: `lv-${index}`, value: 60 + index * 2, label: String(60 + index * 2) },
+          control: index === 0,
+        }))
+        const tasters = Array.from({ length: count }, (_, at) => ({
+          ...{ tasterId: `t${at}`, knows: false },
+        }))
+        const plan = rested({
+          ...{ levels, tasters, tellApart: null },
+          ...(again ? { atTable: { again: ['lv-1'] } } : {}),
+        })
+        const names = [...levels.map(({ id }) => id), 'lv-1 again']
+        const sessions: Session[] = []
+        for (let number = 1; number <= 4; number += 1) {
+          sessions.push(madeSession(plan, [...sessions]))
+          const orders = sessions.flatMap((session) =>
+            tasters.map(({ tasterId }) =>
+              linesOf(session, tasterId).map((line) => names.indexOf(line)),
+            ),
+          )
+          const { leastAt, mostAt } = orderBalance(orders, lines)
+          if (mostAt - leastAt > 1)
+            uneven.push(`${lines} × ${count} × ${number}: ${leastAt}–${mostAt}`)
+        }
+      }
+    expect(uneven).toEqual([])
+  })
+
   test('dealt sessions keep it: five levels, four tasters, three sessions', () => {
     const plan = rested({
       levels: ['a', 'b', 'c', 'd', 'e'].map((id, index) => ({
