@@ -39,24 +39,43 @@ function watchKeys(page: Page): Promise<void> {
   })
 }
 
+/** The presses that open a field in its place, and shut it again where leaving it does not. */
+const openers = {
+  levels: (page: Page) => page.locator('main p span[role="button"]', { hasText: /^60$/ }),
+  percent: (page: Page) => page.getByRole('button', { name: /^seed 3, percent of flour/ }),
+  formula: (page: Page) => page.getByRole('button', { name: /^Formula/ }),
+} as const
+
 /** Keys that change every weight of one level, or of all, and what is typed before them. */
 const kinds = [
-  { what: 'the last digit of a level', field: 'Level 3', first: [], keys: ['Backspace', '5'] },
-  { what: 'a decimal of a level', field: 'Level 5', first: ['.'], keys: ['5', 'Backspace'] },
+  {
+    what: 'the last digit of a level',
+    ...{ field: 'Level 3', opens: 'levels', first: [], keys: ['Backspace', '5'] },
+  },
+  {
+    what: 'a decimal of a level',
+    ...{ field: 'Level 5', opens: 'levels', first: ['.'], keys: ['5', 'Backspace'] },
+  },
   {
     what: 'the percent of an ingredient',
-    ...{ field: 'seed 3, percent of flour', first: ['.'], keys: ['5', 'Backspace'] },
+    ...{ field: 'seed 3, percent of flour', opens: 'percent' },
+    ...{ first: ['.'], keys: ['5', 'Backspace'] },
   },
-  { what: 'the flour of a batch', field: 'Flour of a batch', first: [], keys: ['5', 'Backspace'] },
+  {
+    what: 'the flour of a batch',
+    ...{ field: 'Flour of a batch', opens: 'formula', first: [], keys: ['5', 'Backspace'] },
+  },
 ] as const
 
 /** Presses the keys of one kind and says what it cost until the frame with the new weights was painted. */
 async function measureKind(
   page: Page,
-  { what, field, first, keys }: (typeof kinds)[number],
+  { what, field, opens, first, keys }: (typeof kinds)[number],
   say: (what: string, milliseconds: number) => void,
 ): Promise<void> {
-  await page.getByLabel(field, { exact: true }).focus()
+  const opener = openers[opens](page).first()
+  await opener.click()
+  await page.getByRole('textbox', { name: field, exact: true }).focus()
   for (const key of ['End', ...first]) await page.keyboard.press(key)
   await page.waitForTimeout(pauseMilliseconds)
   const browser = page.context().browser()
@@ -68,6 +87,7 @@ async function measureKind(
       await page.waitForTimeout(pauseMilliseconds + Math.random() * frameMilliseconds)
     }
   }
+  if (opens !== 'percent') await opener.click()
   const frames = keyFrames((await browser.stopTracing()).toString('utf8'))
   if (frames.length === 0) throw new Error(`no frame was traced for ${what}`)
   const worked = frames.map((frame) => frame.workedMilliseconds)
@@ -100,7 +120,8 @@ export async function measureKeys(
 /** A key whose change was kept, until all that follows from it has been read. */
 async function recordsOfKey(page: Page): Promise<number> {
   const counts: number[] = []
-  await page.getByLabel('Level 3', { exact: true }).focus()
+  await openers.levels(page).first().click()
+  await page.getByRole('textbox', { name: 'Level 3', exact: true }).focus()
   for (const key of ['End', 'Backspace', '5', 'Backspace', '5']) {
     await recordsRead(page)
     await page.keyboard.press(key)
