@@ -46,8 +46,16 @@ const openers = {
   formula: (page: Page) => page.getByRole('button', { name: /^Formula/ }),
 } as const
 
+interface Kind {
+  what: string
+  field: string
+  opens: keyof typeof openers
+  first: readonly string[]
+  keys: readonly string[]
+}
+
 /** Keys that change every weight of one level, or of all, and what is typed before them. */
-const kinds = [
+const kinds: readonly Kind[] = [
   {
     what: 'the last digit of a level',
     ...{ field: 'Level 3', opens: 'levels', first: [], keys: ['Backspace', '5'] },
@@ -65,12 +73,12 @@ const kinds = [
     what: 'the flour of a batch',
     ...{ field: 'Flour of a batch', opens: 'formula', first: [], keys: ['5', 'Backspace'] },
   },
-] as const
+]
 
 /** Presses the keys of one kind and says what it cost until the frame with the new weights was painted. */
 async function measureKind(
   page: Page,
-  { what, field, opens, first, keys }: (typeof kinds)[number],
+  { what, field, opens, first, keys }: Kind,
   say: (what: string, milliseconds: number) => void,
 ): Promise<void> {
   const opener = openers[opens](page).first()
