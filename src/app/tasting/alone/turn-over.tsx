@@ -13,7 +13,7 @@ import { massUnit } from '@/core/units/mass-text.ts'
 import { cupSheet } from '@/core/weighing/cup-sheet.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
-import { countText } from '@/core/wording/words/list-text.ts'
+import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import styles from './alone.module.css'
 import { NothingToTell } from './nothing-to-tell.tsx'
 import { TurnRows } from './turn-rows.tsx'
@@ -84,11 +84,16 @@ export function TurnOver({ wanted }: { wanted: ToTurn }) {
       progress={left === 0 ? 'all turned' : `${left} still to turn`}
       foot={
         <Button size="bench" kind={turned ? 'primary' : 'plain'} onPress={open}>
-          {turned ? 'Open the codes for good' : `${countText(left, 'letter')} still to say`}
+          {turned
+            ? 'Open the codes for good'
+            : `${asSentenceStart(countText(left, rounds.length > 0 ? 'letter' : 'ticket'))} still to say`}
         </Button>
       }
     >
-      <p>Scores can no longer be changed. Say what lies under each; the last fills itself in.</p>
+      <p>
+        <b>Turn {rounds.length > 0 ? 'the plates' : 'the tickets'} over</b> and say what lies under
+        each; the last fills itself in. Scores can no longer be changed.
+      </p>
       <div ref={place}>
         {rounds.map((round) => (
           <TurnRows
