@@ -1,5 +1,6 @@
 import { liveQuery } from 'dexie'
 import { useEffect } from 'react'
+import { tellFailedWork } from '@/app/kit/page/failed-work.ts'
 import { markOpenTable } from '@/app/services/open-tables.ts'
 import { type Services, useServices } from '@/app/services/services.ts'
 import { runJoinedTable } from '@/exchange/joined-table.ts'
@@ -20,7 +21,7 @@ export function TableRunner() {
       await navigator.locks.request('evenhand-tables', { signal: gone.signal }, work)
     }
     alone().catch((failure: unknown) => {
-      if (!gone.signal.aborted) throw failure
+      if (!gone.signal.aborted) tellFailedWork(failure)
     })
     return () => gone.abort()
   }, [services])
