@@ -12,6 +12,7 @@ import { type Unkept, unkept } from '@/app/services/unkept.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import styles from './frame.module.css'
 import { ProgramNotes } from './program-notes.tsx'
+import { RenewedBackup } from './renewed-backup.tsx'
 
 const TableRunner = lazy(async () => ({
   default: (await import('@/app/table/table-runner.tsx')).TableRunner,
@@ -27,6 +28,7 @@ export function StandingNotes() {
       <ProgramNotes />
       <WorkFailed />
       <Tables />
+      <RenewedBackup />
     </aside>
   )
 }

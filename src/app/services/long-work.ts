@@ -26,6 +26,42 @@ export const longWork = createStore<LongWorkState>(() => ({ running: null, end: 
 
 export const forgetLongWork = () => longWork.setState({ end: null })
 
+function openBackupWorker() {
+  const worker = new Worker(new URL('./backup-worker.ts', import.meta.url), {
+    type: 'module',
+    name: 'backup',
+  })
+  // A worker that does not even start answers nothing: its error is the answer.
+  const broken = new Promise<never>((_, reject) => {
+    worker.onerror = (event) => reject(new Error(event.message || 'the worker did not start'))
+  })
+  return { worker, broken, service: Comlink.wrap<BackupService>(worker) }
+}
+
+/** A backup that nobody waits for; it gives way to another long work, and one that lacks a damaged trial is none. */
+export async function quietBackup(
+  name: string,
+  zone: string,
+): Promise<{ zip: Blob; sealed: number } | 'busy' | 'not-whole'> {
+  if (longWork.getState().running) return 'busy'
+  const { worker, broken, service } = openBackupWorker()
+  try {
+    const asked = service.backUp(
+      name,
+      zone,
+      Comlink.proxy(() => undefined),
+    )
+    const answered = await Promise.race([asked, broken])
+    if ('failed' in answered || !answered.answer || answered.answer.damaged.length > 0)
+      return 'not-whole'
+    const { zip, sealed } = answered.answer
+    return { zip, sealed }
+  } finally {
+    service[Comlink.releaseProxy]()
+    worker.terminate()
+  }
+}
+
 async function run<Answer>(
   kind: LongWorkKind,
   ask: (
@@ -35,15 +71,7 @@ async function run<Answer>(
   told: (answer: Answer) => LongWorkEnd,
 ): Promise<void> {
   if (longWork.getState().running) return
-  const worker = new Worker(new URL('./backup-worker.ts', import.meta.url), {
-    type: 'module',
-    name: 'backup',
-  })
-  // A worker that does not even start answers nothing: its error is the answer.
-  const broken = new Promise<never>((_, reject) => {
-    worker.onerror = (event) => reject(new Error(event.message || 'the worker did not start'))
-  })
-  const service = Comlink.wrap<BackupService>(worker)
+  const { worker, broken, service } = openBackupWorker()
   const stop = () => void service.stop()
   longWork.setState({ running: { kind, done: 0, total: 0, stop }, end: null })
   const onProgress = Comlink.proxy((done: number, total: number) =>

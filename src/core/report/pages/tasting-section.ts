@@ -2,7 +2,6 @@ import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { FoundScores } from '@/core/report/found-scores.ts'
 import type { ReportSection } from '@/core/report/report-block.ts'
-import { decimalText } from '@/core/units/number-text.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
@@ -11,6 +10,7 @@ import { type Naming, namingOf } from '@/core/wording/findings/answer-of-rung.ts
 import { headline } from '@/core/wording/findings/headline.ts'
 import { tellApartSentence } from '@/core/wording/findings/tell-apart-sentence.ts'
 import { servingText } from '@/core/wording/plan/plan-text.ts'
+import { minutesBetween } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 
@@ -35,7 +35,7 @@ export function tastingSection(
     `${asSentenceStart(servingText(plan))}. ${plan.servingRule}`.trim(),
     minutes.length === 0
       ? ''
-      : `Tasted ${decimalText(Math.min(...minutes), 0)} to ${decimalText(Math.max(...minutes), 0)} min out of the oven.`,
+      : `Tasted ${minutesBetween({ low: Math.min(...minutes), high: Math.max(...minutes) }, 0)} out of the oven.`,
     ...findings.discrimination.map((test) => tellApartSentence(test, findings)),
   ]
   return {

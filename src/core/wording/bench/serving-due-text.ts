@@ -1,4 +1,5 @@
 import type { ServingDue } from '@/core/session/serving-dues.ts'
+import { minutesText } from '@/core/wording/words/duration-text.ts'
 
 /** When a code is due at the table, in few words; `time` writes a moment of the session's clock. */
 export function servingDueText(
@@ -6,7 +7,7 @@ export function servingDueText(
   time: (at: number) => string,
 ): string {
   if (servedAt !== null) {
-    const minutes = outAt === null ? '' : `, ${Math.round((servedAt - outAt) / 60_000)} min out`
+    const minutes = outAt === null ? '' : `, ${minutesText((servedAt - outAt) / 60_000, 0)} out`
     return `served ${time(servedAt)}${minutes}`
   }
   if (dueAt === null) return 'not out of the oven yet'

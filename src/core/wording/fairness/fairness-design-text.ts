@@ -2,6 +2,7 @@ import type { ItemOf } from '@/core/fairness/fairness-item.ts'
 import { bakerTastesBlind } from '@/core/trial/baker-tastes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { decimalText, plainNumber, withUnit } from '@/core/units/number-text.ts'
+import { minutesBetween } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { levelNamed } from '@/core/wording/words/named-in-plan.ts'
 import { widestDifference } from '@/core/wording/words/within-scale.ts'
@@ -81,11 +82,11 @@ export const designSentences: Sentences<
   'age-at-baking': (item) =>
     item.data.high < 0.5
       ? 'Each piece can go into the oven as soon as it is ready.'
-      : `Beyond its method a piece waits ${rangeText(item.data, 0, 'min')} for the oven, by level: ${sizeText(item, 1)} % of the way from mix to oven.`,
+      : `Beyond its method a piece waits ${minutesBetween(item.data, 0)} for the oven, by level: ${sizeText(item, 1)} % of the way from mix to oven.`,
   'oven-to-mouth': (item) =>
-    `From oven to mouth the levels take ${rangeText(item.data, 1, 'min')} on average.`,
+    `From oven to mouth the levels take ${minutesBetween(item.data, 1)} on average.`,
   'age-at-tasting': (item) =>
-    `When tasted, the levels are ${rangeText(item.data, 0, 'min')} out of the oven on average, ${sizeText(item, 0)} % apart.`,
+    `When tasted, the levels are ${minutesBetween(item.data, 0)} out of the oven on average, ${sizeText(item, 0)} % apart.`,
   'several-hands': (_, plan) =>
     `${asSentenceStart(countText(plan.pairsOfHands, 'pair'))} of hands work the doughs.`,
   'key-keeper': (_, plan) =>

@@ -1,7 +1,7 @@
 import { massText } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { plainDegrees } from '@/core/units/temperature-text.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
+import { durationText, minutesBetween } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 import { levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
 import {
@@ -57,11 +57,11 @@ export const logSentences: Sentences<
     return `${levelNamed(plan, levelId)} came out as ${decimalText(handled, 1)}${dusted}: ${decimalText(Math.abs(handled - planned), 1)} off, where the smallest gap between levels is ${decimalText(gap, 1)}.`
   },
   'age-baked': (item) =>
-    `From mix to oven the levels took ${rangeText(item.data, 0, 'min')} on average, ${sizeText(item, 1)} % apart.`,
+    `From mix to oven the levels took ${minutesBetween(item.data, 0)} on average, ${sizeText(item, 1)} % apart.`,
   'mouth-minutes': (item) =>
-    `From oven to mouth the levels took ${rangeText(item.data, 1, 'min')} on average.`,
+    `From oven to mouth the levels took ${minutesBetween(item.data, 1)} on average.`,
   'age-tasted': (item) =>
-    `When tasted, the levels were ${rangeText(item.data, 0, 'min')} out of the oven on average, ${sizeText(item, 0)} % apart.`,
+    `When tasted, the levels were ${minutesBetween(item.data, 0)} out of the oven on average, ${sizeText(item, 0)} % apart.`,
   'oven-floor': (item) =>
     `Before the launch the floor read ${degreesBetween(item.data, 0)} by level, ${stepsApart(item, 0)} apart.`,
   'piece-before-done': (item) =>

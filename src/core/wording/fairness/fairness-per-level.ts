@@ -4,8 +4,8 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { massText } from '@/core/units/mass-text.ts'
 import { decimalText, withUnit } from '@/core/units/number-text.ts'
 import { degreesWithSign, plainDegrees } from '@/core/units/temperature-text.ts'
+import { minutesText } from '@/core/wording/words/duration-text.ts'
 import { levelNamed } from '@/core/wording/words/named-in-plan.ts'
-import { minutesText } from './fairness-sentence.ts'
 
 interface Written {
   what: string

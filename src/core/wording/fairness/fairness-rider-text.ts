@@ -9,12 +9,12 @@ import {
 } from '@/core/units/temperature-text.ts'
 import { pairApartText, withoutScaleText } from '@/core/wording/weighing/scales-apart-text.ts'
 import { coarseText } from '@/core/wording/weighing/weighing-text.ts'
+import { minutesBetween, minutesText } from '@/core/wording/words/duration-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 import { ingredientName, levelNamed, stepName } from '@/core/wording/words/named-in-plan.ts'
 import {
   degreesBetween,
   massBetween,
-  minutesText,
   proofText,
   rangeText,
   type Sentences,
@@ -145,7 +145,7 @@ export const riderSentences: Sentences<
   },
   'rest-in-mix': ({ data }) => {
     const { low, high, driftCelsius, roomCelsius, carried } = data
-    const stands = `Wetted, the doughs stand ${rangeText({ low, high }, 0, 'min')} before their mix ends and come up to ${stepsWithSign(Math.abs(driftCelsius), 1)} nearer to the room’s ${degreesWithSign(roomCelsius, 0)}`
+    const stands = `Wetted, the doughs stand ${minutesBetween({ low, high }, 0)} before their mix ends and come up to ${stepsWithSign(Math.abs(driftCelsius), 1)} nearer to the room’s ${degreesWithSign(roomCelsius, 0)}`
     return carried
       ? `${stands}; the water of each batch reckons with it.`
       : `${stands}; one water for all reckons with one of them alone.`
@@ -160,7 +160,7 @@ export const riderSentences: Sentences<
   'stock-stages': ({ data }, plan) =>
     `${ingredientName(plan, data.ingredientId)} goes into ${data.preferment} and into the dough hours later: the weigh sheet makes a stock for each, the second fresh at the mix.`,
   'steps-differ': (item) =>
-    `From mix to oven the levels take ${rangeText(item.data, 0, 'min')}, ${minutesText(item.amount?.value ?? 0, 0)} apart.`,
+    `From mix to oven the levels take ${minutesBetween(item.data, 0)}, ${minutesText(item.amount?.value ?? 0, 0)} apart.`,
   doughs: (item) => {
     if (item.data.doughs === 'one')
       return item.data.time

@@ -5,7 +5,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { massUnit, roundedMass } from '@/core/units/mass-text.ts'
 import { decimalText, withUnit } from '@/core/units/number-text.ts'
 import { degreesFigure, ownDegreeSign, stepsWithSign } from '@/core/units/temperature-text.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
+import { minutesText } from '@/core/wording/words/duration-text.ts'
 
 /** Says what one item found and how much, in one or two sentences. */
 export type Sentences<Codes extends FairnessCode> = {
@@ -17,26 +17,12 @@ export function sizeText(item: { amount: { value: number } | null }, decimals: n
   return decimalText(item.amount?.value ?? 0, decimals)
 }
 
-/** From so many minutes on a length of time is said in hours: nobody reckons with 2282 min. */
-const longMinutes = 120
-
-/** "45 min", "110 min", and from two hours up "2 h 5 min": minutes as people say them. */
-export function minutesText(minutes: number, decimals: number): string {
-  return Math.abs(minutes) < longMinutes
-    ? withUnit(decimalText(minutes, decimals), 'min')
-    : durationText(Math.round(minutes) * 60)
-}
-
-/** "4.2 to 5.1 min"; one number where both are the same when written, and hours where minutes would be many. */
+/** "4.2 to 5.1 %"; one number where both are the same when written. */
 export function rangeText(
   { low, high }: { low: number; high: number },
   decimals: number,
   unit: string,
 ): string {
-  if (unit === 'min' && high >= longMinutes) {
-    const [first, last] = [minutesText(low, decimals), minutesText(high, decimals)]
-    return first === last ? first : `${first} to ${last}`
-  }
   const [from, to] = [decimalText(low, decimals), decimalText(high, decimals)]
   return withUnit(from === to ? from : `${from} to ${to}`, unit)
 }
@@ -67,7 +53,7 @@ export function proofText({
   minutesEnds: MinutesEnds | null
 }): string {
   if (minutes === null) return ''
-  const about = `, about ${decimalText(minutes, 0)} min of proof`
+  const about = `, about ${minutesText(minutes, 0)} of proof`
   if (minutesEnds === null) return about
   const { least, most } = minutesEnds
   const [low, high] = [decimalText(least, 0), decimalText(most, 0)]

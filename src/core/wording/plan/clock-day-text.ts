@@ -7,7 +7,7 @@ import { decimalText } from '@/core/units/number-text.ts'
 import { ownDegreeSign } from '@/core/units/temperature-text.ts'
 import { type PrefermentToFeed, prefermentsToFeed } from '@/core/weighing/preferments-to-feed.ts'
 import { type CivilClock, civilTime, hourText } from '@/core/wording/words/civil-time.ts'
-import { durationText } from '@/core/wording/words/duration-text.ts'
+import { durationText, minutesBetween } from '@/core/wording/words/duration-text.ts'
 import { asSentenceStart, countText, listText } from '@/core/wording/words/list-text.ts'
 
 const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday']
@@ -89,6 +89,14 @@ export function plannedWaitText(row: WaitRow): string {
   return `${planned}, −${minutes(row.earlySeconds)} +${minutes(row.lateSeconds)}`
 }
 
+/** A wait as planned in a sentence: in minutes up to two hours, else as it is said. */
+function plannedWords(row: WaitRow): string {
+  const { least, most } = row.plannedSeconds
+  return most < 7200
+    ? `${plannedWaitText(row)} min`
+    : minutesBetween({ low: least / 60, high: most / 60 }, 0)
+}
+
 /** A wait as it comes out, in minutes. */
 export function comesOutText({ comesOut: { least, most } }: WaitRow): string {
   return least === most ? minutes(least) : `${minutes(least)} to ${minutes(most)}`
@@ -106,7 +114,7 @@ export function offSentence(
     off.length > 1
       ? ` ${asSentenceStart(countText(off.length - 1, 'other wait'))} ${off.length === 2 ? 'is' : 'are'} off too.`
       : ''
-  return `${doughOf(worst.batchId)} would wait ${durationText(worst.seconds)} after ${worst.row.name}: ${plannedWaitText(worst.row)} min was planned.${rest}`
+  return `${doughOf(worst.batchId)} would wait ${durationText(worst.seconds)} after ${worst.row.name}: ${plannedWords(worst.row)} was planned.${rest}`
 }
 
 const over = ({ seconds, row }: { seconds: number; row: WaitRow }) =>

@@ -10,7 +10,9 @@ import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { massText } from '@/core/units/mass-text.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { degreesFigure, ownDegreeSign, stepsFigure } from '@/core/units/temperature-text.ts'
+import { minutesText } from '@/core/wording/words/duration-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
+
 /** How temperatures are written for the person: the unit's sign, a temperature, and a difference of two, both from °C. */
 export interface DegreeWords {
   sign: string
@@ -40,15 +42,15 @@ export function unwateredWords(
     ? 'No water goes in at the mix, so its temperature cannot set the dough’s'
     : 'Some doughs take no water at the mix, so its temperature cannot set theirs'
   if (spreadCelsius < 0.05) return `${why}. The doughs leave the mixer equally warm.`
-  return `${why}. The doughs leave the mixer ${steps(spreadCelsius, 1)} ${sign} apart${minutesText(spreadMinutes, spreadMinutesEnds)}. Milk and other cold things that have stood until they are as warm as the room bring them closer.`
+  return `${why}. The doughs leave the mixer ${steps(spreadCelsius, 1)} ${sign} apart${proofMinutesText(spreadMinutes, spreadMinutesEnds)}. Milk and other cold things that have stood until they are as warm as the room bring them closer.`
 }
 
 /** The minutes of proof, with their range where a whole minute shows one: yeasts gas at different rates. */
-function minutesText(minutes: number | null, ends: MinutesEnds | null): string {
+function proofMinutesText(minutes: number | null, ends: MinutesEnds | null): string {
   if (minutes === null) return ''
   const [least, most] = ends ? [decimalText(ends.least, 0), decimalText(ends.most, 0)] : ['', '']
   const range = least === most ? '' : ` (${least} to ${most})`
-  return `, about ${decimalText(minutes, 0)} min of proof${range}`
+  return `, about ${minutesText(minutes, 0)} of proof${range}`
 }
 
 type Thermometer = Extract<KitchenThing, { kind: 'thermometer' }>
@@ -63,7 +65,7 @@ export function spreadWords(
   { sign, steps }: DegreeWords,
   thermometer: Thermometer | null = null,
 ): string {
-  const minutes = minutesText(spreadMinutes, spreadMinutesEnds)
+  const minutes = proofMinutesText(spreadMinutes, spreadMinutesEnds)
   const untold =
     thermometer && spreadCelsius < thermometer.spreadCelsius
       ? `; ${thermometer.name}, good to ±${steps(thermometer.spreadCelsius, 1)} ${sign}, cannot tell that`
