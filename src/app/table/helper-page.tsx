@@ -20,7 +20,9 @@ export function HelperPage({ joined }: { joined: JoinedTable }) {
       <p className={styles.lead}>
         This device sees {partWords[part].sees}.{' '}
         <span className={styles.soft}>
-          It goes on when it loses the others; what is written goes out later, in its order.
+          {part === 'watch'
+            ? 'It writes nothing.'
+            : 'It goes on when it loses the others; what is written goes out later, in its order.'}
         </span>
       </p>
       <p role="status">

@@ -3,6 +3,7 @@ import look from '@/app/bench/day/now.module.css'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import { logLook } from '@/app/services/log-look.ts'
+import { useOpenTables } from '@/app/services/open-tables.ts'
 import { useServices } from '@/app/services/services.ts'
 import { lostBecause } from '@/core/seal/sealed.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
@@ -12,7 +13,17 @@ export function CoveredNote() {
   const { whole, session, covered, unknown } = useBench()
   const { notebook } = useServices()
   const { uncover } = useUncoveredTrial()
+  const helps = useOpenTables()?.helps.has(whole.trial.id) ?? false
   if (!covered) return null
+  if (unknown && helps)
+    return (
+      <div className={look.coveredNote}>
+        <p>
+          <b>Which level a letter is stands on the baker’s device</b>; this one works by letters.
+          Doughs are weighed at the bench, not here.
+        </p>
+      </div>
+    )
   if (unknown)
     return (
       <div className={look.coveredNote}>
