@@ -1,11 +1,13 @@
 import { writeFileSync } from 'node:fs'
 import { dayInTime, laidInTime } from '@/core/clock-plan/day-in-time.ts'
+import { type FoundWay, waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import { planTheDay } from '@/core/clock-plan/plan-the-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
 import { type RunRow, runSheet } from '@/core/clock-plan/run-sheet.ts'
 import { heldAgainstMarks } from '@/core/clock-plan/tried-marks.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { calendarFile } from '@/core/wording/plan/calendar-file.ts'
 import {
@@ -14,6 +16,7 @@ import {
   marksSentence,
   mendText,
 } from '@/core/wording/plan/clock-plan-text.ts'
+import { dayWayText } from '@/core/wording/plan/day-way-text.ts'
 import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { clockTime } from '@/core/wording/words/civil-time.ts'
@@ -82,12 +85,22 @@ export const clockVerb: Verb = {
         calendarFile({ ...calendar, question: plan.question, writtenAt: Date.now() }),
       )
     }
+    const wall = wallClock(plan.zone, processClock)
+    const ways = waysOfDay(plan, session, wall, within(0.5))
     const stops = planStops(whole)
     const momentOf = momentsFrom(originAt, plan.zone)
     if (asked.flag('json')) {
       const { begins: _, ...found } = clock
       return JSON.stringify(
-        { ...found, marks, zone: plan.zone, originAt, rows, toMend: stops },
+        {
+          ...found,
+          marks,
+          zone: plan.zone,
+          originAt,
+          rows,
+          ways: ways.map(withoutTimes),
+          toMend: stops,
+        },
         null,
         2,
       )
@@ -106,6 +119,7 @@ export const clockVerb: Verb = {
               ...clock.mends.map((mend) => `- ${mendText(mend, plan)}`),
             ].join('\n'),
           ]),
+      ...waysText(ways, plan),
       textTable(['', 'When', 'Do', 'Then wait'], rows.map(rowOf(momentOf)), [
         false,
         true,
@@ -114,6 +128,19 @@ export const clockVerb: Verb = {
       ]),
     ].join('\n\n')
   },
+}
+
+const withoutTimes = ({ toKeep: _, ...found }: FoundWay) => found
+
+/** Days that go and differ in kind from the one that was asked for; nothing where there are none. */
+function waysText(ways: readonly FoundWay[], plan: Plan): string[] {
+  const others = ways.filter(({ way }) => way.way !== 'as-asked')
+  if (others.length === 0) return []
+  const lines = others.map((found) => {
+    const { title, said } = dayWayText(found, plan, processClock)
+    return wrapped(`- ${title}. ${said.join(' ')}`)
+  })
+  return [['Days of another kind that go too:', ...lines].join('\n')]
 }
 
 /** A dough by its place in the day’s order, which tells no level. */

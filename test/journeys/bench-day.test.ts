@@ -1,12 +1,10 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
-import type { Plan } from '@/core/trial/plan-record.ts'
 import type { StepKind } from '@/core/trial/step.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
-import { madePlan, madeStep } from '../core/made-plan.ts'
-import { madeSession } from '../core/session/made-session.ts'
-import { wholeTrialOf } from '../whole-trial-of.ts'
+import { madeStep } from '../core/made-plan.ts'
 import { BenchHands, logOf } from './bench-hands.ts'
+import { dayOf } from './made-day.ts'
 import { readIn } from './read-in.ts'
 import { openBrowser, visit } from './visit.ts'
 
@@ -19,20 +17,6 @@ beforeAll(async () => {
   browser = await openBrowser()
 })
 afterAll(() => browser.close())
-
-/** A session dealt a moment ago of a plan as changed, with nobody asked to taste: the day is what is tried. */
-function dayOf(change: Partial<Plan>): WholeTrial {
-  const plan = madePlan({
-    ...{ tasters: [], flights: 1, warmUpPiece: false, responses: [], mainResponseId: null },
-    ...{ at: begun - 3600_000, ...change },
-  })
-  const session = { ...madeSession(plan), createdAt: begun, trialId: plan.trialId }
-  const { trial } = wholeTrialOf()
-  return {
-    ...{ plans: [plan], sessions: [session], events: [], ballots: [], photos: [], kitchen: [] },
-    trial: { ...trial, id: plan.trialId, planId: plan.id, createdAt: begun - 3600_000 },
-  }
-}
 
 async function benchOf(whole: WholeTrial) {
   const { page, troubles } = await visit(browser, baseUrl, {
@@ -197,27 +181,30 @@ test(
       madeStep(id, kind, { name, handsSeconds, ...clockStep })
     const wait = (id: string, kind: StepKind, name: string, waitSeconds: number) =>
       madeStep(id, kind, { name, handsSeconds: 0, waitSeconds, ...clockStep })
-    const whole = dayOf({
-      serving: 'as-baked',
-      placesPerLoad: 1,
-      steps: [
-        byHand('mix', 'mix', 'Mix', 240),
-        wait('rest', 'rest', 'Rest', 1800),
-        byHand('fold', 'fold', 'Fold', 60),
-        wait('night', 'cold-proof', 'Night in the fridge', 12 * 3600),
-        byHand('ball', 'ball', 'Ball', 60),
-        wait('proof', 'proof', 'Proof', 3600),
-        ...[
-          byHand('open', 'open', 'Open', 40),
-          byHand('top', 'top', 'Top', 30),
-          madeStep('bake', 'bake', {
-            ...{ name: 'Bake', handsSeconds: 20, waitSeconds: 240, lateSeconds: 30 },
-            uses: ['hands', 'oven'],
-          }),
-          byHand('serve', 'serve', 'Serve', 20),
-        ].map((step) => ({ ...step, per: 'piece' as const })),
-      ],
-    })
+    const whole = dayOf(
+      {
+        serving: 'as-baked',
+        placesPerLoad: 1,
+        steps: [
+          byHand('mix', 'mix', 'Mix', 240),
+          wait('rest', 'rest', 'Rest', 1800),
+          byHand('fold', 'fold', 'Fold', 60),
+          wait('night', 'cold-proof', 'Night in the fridge', 12 * 3600),
+          byHand('ball', 'ball', 'Ball', 60),
+          wait('proof', 'proof', 'Proof', 3600),
+          ...[
+            byHand('open', 'open', 'Open', 40),
+            byHand('top', 'top', 'Top', 30),
+            madeStep('bake', 'bake', {
+              ...{ name: 'Bake', handsSeconds: 20, waitSeconds: 240, lateSeconds: 30 },
+              uses: ['hands', 'oven'],
+            }),
+            byHand('serve', 'serve', 'Serve', 20),
+          ].map((step) => ({ ...step, per: 'piece' as const })),
+        ],
+      },
+      begun,
+    )
     const { page, troubles, hands } = await benchOf(whole)
     let reloads = 0
     let slept = false

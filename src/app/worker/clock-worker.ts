@@ -1,6 +1,7 @@
 import * as Comlink from 'comlink'
 import { type ClockOfPlan, firstClock, searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
 import { dayInTime } from '@/core/clock-plan/day-in-time.ts'
+import { type FoundWay, waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
@@ -55,6 +56,11 @@ const service = {
   best({ plan, session }: ClockAsked): DayFound {
     const budget = { clock: () => performance.now(), milliseconds: searchMilliseconds }
     return withAges(plan, session, searchedClock(plan, session, wallClock(plan.zone), budget))
+  },
+  /** Days that go and differ in kind, as far as a second of searching finds them. */
+  ways({ plan, session }: ClockAsked): FoundWay[] {
+    const budget = { clock: () => performance.now(), milliseconds: searchMilliseconds }
+    return waysOfDay(plan, session, wallClock(plan.zone), budget)
   },
 }
 

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Paper } from '@/app/kit/page/paper.tsx'
@@ -18,6 +19,7 @@ import { ClockFigure } from './clock-figure.tsx'
 import styles from './clock-page.module.css'
 import { DayVerdict } from './day-verdict.tsx'
 import { DayWishesFields } from './day-wishes-fields.tsx'
+import { OtherDays } from './other-days.tsx'
 import { PrintedClock } from './printed-clock.tsx'
 import { PrintedRunSheet } from './printed-run-sheet.tsx'
 import { useDayFound } from './use-day-found.ts'
@@ -79,6 +81,9 @@ function Day({ plan, session, day, searching }: DayProps) {
       <Fold name="Other times" result={wishesText(plan)} startsOpen={plan.day?.fixed === undefined}>
         <DayWishesFields plan={plan} />
       </Fold>
+      <ErrorBoundary what="days that differ in kind" of={plan}>
+        <OtherDays plan={plan} session={session} />
+      </ErrorBoundary>
       <div
         role="img"
         aria-label={`${sentence} The waits and the run sheet below say the same in words.`}

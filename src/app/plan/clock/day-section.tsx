@@ -1,3 +1,4 @@
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
@@ -5,6 +6,7 @@ import { dayMoments, daySentence, offSentence } from '@/core/wording/plan/clock-
 import { ClockFigure } from './clock-figure.tsx'
 import styles from './clock-page.module.css'
 import { doughName } from './day-verdict.tsx'
+import { OtherDays } from './other-days.tsx'
 import { useDayFound } from './use-day-found.ts'
 
 /** The day in the plan: its sentence, its picture by dough and by hands, and the way to its page. */
@@ -49,6 +51,9 @@ function InPlan({ found }: { found: Extract<ReturnType<typeof useDayFound>, { st
           <span aria-hidden="true">◆</span> {off}
         </p>
       ) : null}
+      <ErrorBoundary what="days that differ in kind" of={plan}>
+        <OtherDays plan={plan} session={session} />
+      </ErrorBoundary>
     </>
   )
 }

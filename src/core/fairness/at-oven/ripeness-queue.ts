@@ -36,8 +36,8 @@ const freshTubSeconds = 1800
 /**
  * Which of the doughs or pieces that wait for the oven is ripest, by the best evidence that all of them have: the rise in the
  * marked tub against their target, minutes past the mark, comparable hours by their readings, else the time since the mix. What
- * rests before it is eaten may change places within its flight; what is eaten hot only within its load, as the order in the
- * oven is the one in the mouth. Null where fewer than two wait.
+ * rests before it is eaten may change places within its flight, and so may what nobody tastes; what is eaten hot only within its
+ * load, as the order in the oven is the one in the mouth. Null where fewer than two wait.
  */
 export function ripenessQueue(at: AtOven): RipenessQueue | null {
   const { session, plan, runs, items } = at
@@ -68,7 +68,7 @@ export function ripenessQueue(at: AtOven): RipenessQueue | null {
 
 function mayChange(plan: Plan, next: OvenBake, other: OvenBake | undefined): boolean {
   if (!other || other.heat !== next.heat) return false
-  return plan.serving === 'rested' || other.load === next.load
+  return plan.serving === 'rested' || plan.tasters.length === 0 || other.load === next.load
 }
 
 /** How ripe each is as a share of what it is to be, 1 for ripe or for the mean of all. */

@@ -11,6 +11,8 @@ export interface LateWait {
   seconds: number
   /** It is over: what follows was begun. */
   over: boolean
+  /** It is not late yet and will be, as the hands come to it only then. */
+  ahead: boolean
 }
 
 /** The waits out of the past that pass their tolerance, those that still run first, and of these the worst. */
@@ -37,7 +39,8 @@ export function lateWaits(
     if (seconds <= wait.lateSeconds) return []
     const { batchId, step, repeat } = from.forAll ? to : from
     const over = wait.doneSeconds !== null
-    return [{ batchId, stepId: step.id, repeat, seconds: Math.round(seconds), over }]
+    const ahead = !over && (begins[wait.to] ?? 0) > (problem.nowSeconds ?? 0)
+    return [{ batchId, stepId: step.id, repeat, seconds: Math.round(seconds), over, ahead }]
   })
   return found.toSorted(
     (one, other) => Number(one.over) - Number(other.over) || other.seconds - one.seconds,

@@ -1,4 +1,5 @@
 import type { DayProblem } from '@/core/clock-plan/search/day-problem.ts'
+import { spreadSeconds } from '@/core/clock-plan/search/spread-seconds.ts'
 import type { MadeAnew } from './solve-anew.ts'
 
 /** How a day goes on from now: when all is done (UTC ms), and by how much ages at baking and minutes to the mouth differ. */
@@ -14,27 +15,10 @@ export function wayOn(
   { begins }: Pick<MadeAnew, 'begins'>,
   originAt: number,
 ): WayOn {
-  const active = new Map(problem.tasks.map(({ id, activeSeconds }) => [id, activeSeconds]))
-  const spreadOf = (kind: string) =>
-    Math.max(
-      0,
-      ...problem.equal
-        .filter(({ name, spans }) => name.startsWith(kind) && spans.length > 1)
-        .map(({ spans }) => {
-          const ages = spans.map(
-            ({ from, to, fromEnd, lessSeconds = 0 }) =>
-              (begins[to] ?? 0) -
-              (begins[from] ?? 0) -
-              (fromEnd ? (active.get(from) ?? 0) : 0) -
-              lessSeconds,
-          )
-          return Math.max(...ages) - Math.min(...ages)
-        }),
-    )
   const ends = problem.tasks.map(({ id, activeSeconds }) => (begins[id] ?? 0) + activeSeconds)
   return {
     endAt: originAt + Math.max(...ends) * 1000,
-    ageSpreadSeconds: spreadOf('age'),
-    mouthSpreadSeconds: spreadOf('oven'),
+    ageSpreadSeconds: spreadSeconds(problem, begins, 'age'),
+    mouthSpreadSeconds: spreadSeconds(problem, begins, 'oven'),
   }
 }

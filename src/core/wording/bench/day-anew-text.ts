@@ -16,8 +16,9 @@ export interface DayAnewText {
   wait: { press: string; after: string } | null
 }
 
-/** Said to the minute: what is seen from the other end of the kitchen. */
-const minutesText = (seconds: number) => durationText(Math.round(seconds / 60) * 60)
+/** Said to the minute from one on: what is seen from the other end of the kitchen. */
+const minutesText = (seconds: number) =>
+  durationText(seconds < 60 ? seconds : Math.round(seconds / 60) * 60)
 
 /** A day that is done this much later than planned is said to be; less is the kitchen's usual. */
 const laterFromSeconds = 300
@@ -53,7 +54,7 @@ export function dayAnewText(
 }
 
 function lateText(
-  { batchId, stepId, seconds, over }: LateWait,
+  { batchId, stepId, seconds, over, ahead }: LateWait,
   session: Session,
   plan: Plan,
 ): string {
@@ -61,7 +62,7 @@ function lateText(
   const name = stepName(plan, stepId)
   return over
     ? `${letter} waited ${minutesText(seconds)} too long at ${name}.`
-    : `${letter} is ${minutesText(seconds)} past its ${name}.`
+    : `${letter} ${ahead ? 'will be' : 'is'} ${minutesText(seconds)} past its ${name}.`
 }
 
 /** How far apart the doughs come out; nothing where they are as good as equal. */

@@ -92,6 +92,11 @@ describe('the queue at the oven', () => {
     })
   })
 
+  it('lets hot pieces change places where nobody tastes: their order is in no mouth', () => {
+    const untasted = { ...rested, serving: 'as-baked' as const, tasters: [] }
+    expect(atOven(untasted, [110, 90]).ask(115).queue?.mayGoFirst).toBe(true)
+  })
+
   it('believes the tubs before the marks: what has risen further is riper', () => {
     const { order, log, ask } = atOven(rested, [110, 90])
     const [first = '', second = ''] = order

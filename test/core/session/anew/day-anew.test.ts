@@ -33,7 +33,7 @@ describe('the day made anew from the log', () => {
     const late = dayUntil({ plan }, at, holds)
     const anew = late.anew(at)
     expect(anew?.late).toEqual([
-      { batchId: first, stepId: 'rest', repeat: 1, seconds: 1140, over: false },
+      { batchId: first, stepId: 'rest', repeat: 1, seconds: 1140, over: false, ahead: false },
     ])
     // Gone on with at once it is 20 min older than the others at the oven; some of that the waits' tolerance takes back.
     expect(anew?.goOn.ageSpreadSeconds).toBeGreaterThan(600)

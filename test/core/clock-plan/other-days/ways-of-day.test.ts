@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest'
+import { planWithDay } from '@/core/clock-plan/other-days/day-way.ts'
+import { waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
+import type { DayWishes } from '@/core/trial/day-wishes.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { dayWayText } from '@/core/wording/plan/day-way-text.ts'
+import { civilMoment, wallClock } from '@/core/wording/words/civil-moment.ts'
+import { madePlan, madeStep } from '../../made-plan.ts'
+import { madeSession } from '../../session/made-session.ts'
+
+const zone = 'Europe/Zurich'
+const wall = wallClock(zone)
+const quiet = { fromMinutes: 23 * 60, toMinutes: 6 * 60 + 30 }
+/** Saturday, 5 December 2026, winter time. */
+const saturday = (hour: number, minute = 0) =>
+  civilMoment({ year: 2026, month: 12, day: 5, hour, minute }, zone)
+
+function counted() {
+  let looks = 0
+  return () => {
+    looks += 1
+    return looks
+  }
+}
+
+const ways = (plan: Plan) =>
+  waysOfDay(plan, madeSession(plan), wall, { clock: counted(), milliseconds: 4000 })
+
+/** Four doughs: mixed 5 min each, cold for `hours`, an hour at room warmth, baked one after another. */
+const chilled = (hours: number, day: DayWishes) =>
+  madePlan({
+    ...{ flights: 1, warmUpPiece: false, placesPerLoad: 1, serving: 'rested', day },
+    steps: [
+      madeStep('mix', 'mix', { name: 'Mix', handsSeconds: 300 }),
+      madeStep('cold', 'cold-proof', {
+        ...{ name: 'Night in the fridge', handsSeconds: 0, uses: [] },
+        ...{ waitSeconds: hours * 3600, earlySeconds: 1800, lateSeconds: 1800 },
+      }),
+      madeStep('proof', 'proof', { name: 'Proof', handsSeconds: 60, waitSeconds: 3600 }),
+      madeStep('bake', 'bake', {
+        ...{ name: 'Bake', handsSeconds: 20, waitSeconds: 240, uses: ['hands', 'oven'] },
+      }),
+    ],
+  })
+
+describe('days that differ in kind', () => {
+  it('are none where no moment is fixed', () => {
+    expect(ways(chilled(12, {}))).toEqual([])
+  })
+
+  it('a night that begins too late is slept on, longer or shorter in the cold, or worked through', () => {
+    // Eaten at 14:00 after some 13 h 35 min: the first mix would lie at half past midnight.
+    const plan = chilled(12, { fixed: { what: 'eat', at: saturday(14) }, quiet })
+    const found = ways(plan)
+    expect(found.some(({ way }) => way.way === 'as-asked')).toBe(false)
+    expect(found.length).toBeGreaterThanOrEqual(2)
+    const cold = found.find(({ way }) => way.way === 'other-cold')
+    if (cold?.way.way !== 'other-cold') throw new Error('the cold wait can be made longer')
+    // On the evening before, all mixed by 23:00: two hours more of cold at the least, some more for the hands.
+    expect(cold.nights).toBe(1)
+    expect(cold.way.seconds).toBeGreaterThan(13 * 3600)
+    expect(cold.way.seconds).toBeLessThan(16 * 3600)
+    expect(cold.endAt).toBe(saturday(14))
+    const { title, said } = dayWayText(cold, plan)
+    expect(title).toMatch(/^Mix Friday 2[0-2]:\d\d, eat Saturday 14:00$/)
+    expect(said[0]).toMatch(
+      /^Night in the fridge 1[3-6] h.* in place of 12 h, for all doughs alike/,
+    )
+    const moved = found.find(({ way }) => way.way === 'other-moment')
+    if (!moved) throw new Error('another end goes')
+    // So long before 14:00 that the mix is over by 23:00, or so long after it that it begins at 6:30.
+    expect(Math.abs(moved.endAt - saturday(14))).toBeLessThanOrEqual(7 * 3600_000)
+    expect(dayWayText(moved, plan).said[0]).toMatch(/^You eat .* (earlier|later) than asked\.$/)
+  })
+
+  it('one that goes stands beside one with a night more in it, and each is kept as it was found', () => {
+    const plan = chilled(4, { fixed: { what: 'eat', at: saturday(18) }, quiet })
+    const found = ways(plan)
+    expect(found.map(({ way, nights }) => [way.way, nights])).toEqual([
+      ['as-asked', 0],
+      ['other-cold', 1],
+    ])
+    for (const each of found) {
+      expect(each.endAt).toBe(saturday(18))
+      const taken = planWithDay(plan, each.way, each.toKeep)
+      const day = plannedDay(taken, madeSession(taken))
+      expect(day.startAt).toBe(each.startAt)
+    }
+    expect(dayWayText(found[0] ?? fail(), plan).said[0]).toBe('As you asked.')
+  })
+
+  it('forwards from a start the end moves; a cold time that is the factor stays as it is', () => {
+    const plan = chilled(4, { fixed: { what: 'start', at: saturday(16) }, quiet })
+    const found = ways(plan)
+    expect(
+      found.every(({ startAt, way }) => way.way === 'other-moment' || startAt === saturday(16)),
+    ).toBe(true)
+    expect(found.some(({ way }) => way.way === 'other-cold')).toBe(true)
+    const acts = { on: 'cold-hours' as const, stepId: 'cold' }
+    const factor = { ...plan.factor, splitsAt: 'proof' as const, acts }
+    const levels = plan.levels.map((level, at) => ({ ...level, value: 4 + at }))
+    const ofFactor = ways({ ...plan, factor, levels, doughs: 'apart' })
+    expect(ofFactor.every(({ way }) => way.way !== 'other-cold')).toBe(true)
+  })
+})
+
+function fail(): never {
+  throw new Error('a day was found')
+}
