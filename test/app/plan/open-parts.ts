@@ -7,10 +7,13 @@ const shut =
 /** Opens everything of the plan that stands shut: its folds, and what the values of its sentences open. */
 export async function openParts(): Promise<void> {
   await expect.element(page.getByRole('heading', { name: 'Plan', exact: true })).toBeInTheDocument()
+  const drawn = () => new Promise((done) => requestAnimationFrame(done))
   for (;;) {
     const parts = document.querySelectorAll<HTMLElement>(shut)
     if (parts.length === 0) break
     for (const part of parts) if (part.matches(shut)) part.click()
-    await new Promise((drawn) => requestAnimationFrame(drawn))
+    await drawn()
   }
+  // The last value that was opened takes the focus into its field within two frames.
+  for (let frame = 0; frame < 3; frame += 1) await drawn()
 }
