@@ -103,9 +103,9 @@ test('Home: the trials stand without the samples', async () => {
   await expect.element(page.getByRole('button', { name: 'New trial' })).toBeVisible()
 })
 
-test('Kitchen: its chapters stand without the temperatures', async () => {
+test('Kitchen: its chapters stand without how figures are written', async () => {
   const { services } = await notebookWith(freshDay())
   await openPlace(services, <KitchenPlace />)
-  await expect.element(failure('the temperatures')).toBeVisible()
+  await expect.element(failure('how figures are written')).toBeVisible()
   await expect.element(page.getByRole('heading', { name: 'Scales' })).toBeVisible()
 })
