@@ -12,6 +12,8 @@ export interface Draft {
   set: (field: string, text: string) => void
   /** Puts a whole form in place of what was there. */
   setAll: (values: Record<string, string>) => void
+  /** Fills in what nothing was said of yet; what was pressed or typed meanwhile stays. */
+  fillIn: (values: Record<string, string>) => void
   /** Forgets one field's text, or all of it. */
   clear: (field?: string) => void
   /** True once what was kept has been read. */
@@ -69,9 +71,15 @@ export function useDraft(keeping: DraftKeeping): Draft {
     [flush],
   )
 
+  const fillIn = useCallback(
+    (more: Record<string, string>) => change({ ...more, ...latest.current }),
+    [change],
+  )
+
   return {
     values,
     ready,
+    fillIn,
     set: (field, text) => change({ ...latest.current, [field]: text }),
     setAll: change,
     clear: (field) => {

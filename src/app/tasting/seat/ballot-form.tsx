@@ -35,15 +35,15 @@ export function BallotForm(props: BallotFormProps) {
   const [done, setDone] = useState(false)
   const open = useRef<HTMLDivElement>(null)
   const draft = useDraft(seat.draftOf(code))
-  const { ready, values, setAll } = draft
+  const { ready, values, fillIn } = draft
   const opened = values.startedAt
   useEffect(() => {
     if (ready && !done && opened === undefined)
-      setAll({
+      fillIn({
         startedAt: String(now()),
         ...(before ? draftOf(before.answers, before.startedAt, before.words) : {}),
       })
-  }, [ready, done, opened, setAll, now, before])
+  }, [ready, done, opened, fillIn, now, before])
   if (!ready) return null
   const answers = draftAnswers(view.questions, values)
   const checked = checkAnswers(answers, view.questions)
