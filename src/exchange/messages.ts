@@ -21,11 +21,10 @@ export type Sent = z.infer<typeof sentShape>
 export const hereShape = z.strictObject({ seat: idShape, sentAt: atShape, written: wholeShape })
 export type Here = z.infer<typeof hereShape>
 
+/** What who watches is told. */
 const watchedShape = z.strictObject({
   title: z.string(),
   ballots: z.strictObject({ in: wholeShape, expected: wholeShape }),
-  /** What is done and what comes, in the words of the bench, letters alone. */
-  lines: listOf(z.strictObject({ at: z.nullable(atShape), text: z.string() }), { most: 40 }),
 })
 export type Watched = z.infer<typeof watchedShape>
 

@@ -14,6 +14,5 @@ export function watchedOf(whole: WholeTrial): Watched {
       in: tasters.reduce((total, { answered }) => total + answered, 0),
       expected: tasters.reduce((total, { expected }) => total + expected, 0),
     },
-    lines: [],
   }
 }
