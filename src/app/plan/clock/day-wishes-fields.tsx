@@ -1,8 +1,6 @@
-import { useId, useState } from 'react'
 import { Choice } from '@/app/kit/field/choice.tsx'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
-import { Button } from '@/app/kit/press/button.tsx'
 import { wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
@@ -10,17 +8,13 @@ import { useServices } from '@/app/services/services.ts'
 import { most } from '@/core/record/most.ts'
 import type { DayWishes } from '@/core/trial/day-wishes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { civilFromText } from '@/core/wording/plan/civil-text.ts'
-import { civilMoment } from '@/core/wording/words/civil-moment.ts'
-import { civilTime } from '@/core/wording/words/civil-time.ts'
 import styles from './clock-page.module.css'
+import { HelperHours } from './helper-hours.tsx'
+import { HourField, MomentField } from './time-fields.tsx'
 
 const mixersCheck = wholeBetween(1, most.pairsOfHands)
 const fridgeCheck = wholeBetween(1, most.piecesOfSession)
 const usualQuiet = { fromMinutes: 23 * 60, toMinutes: 6 * 60 + 30 }
-/** The helpers in the order they were added: at most so many. */
-const helperNames = ['first', 'second', 'third']
-const two = (value: number) => String(value).padStart(2, '0')
 
 /** What is fixed of the day: when people eat or one starts, the hours in which nobody works, who helps when. */
 export function DayWishesFields({ plan }: { plan: Plan }) {
@@ -119,134 +113,7 @@ export function DayWishesFields({ plan }: { plan: Plan }) {
           }
         />
       </FieldRow>
-      {fixed
-        ? helpers.map((helper, at) => (
-            <FieldRow key={helperNames[at]}>
-              <MomentField
-                label={`Helper ${at + 1} comes at`}
-                at={helper.fromAt}
-                zone={plan.zone}
-                onAt={(fromAt) =>
-                  edit((day) => ({ ...day, helpers: helpers.with(at, { ...helper, fromAt }) }))
-                }
-              />
-              <MomentField
-                label={`Helper ${at + 1} leaves at`}
-                at={helper.untilAt}
-                zone={plan.zone}
-                onAt={(untilAt) =>
-                  edit((day) => ({ ...day, helpers: helpers.with(at, { ...helper, untilAt }) }))
-                }
-              />
-              <Button
-                size="small"
-                onPress={() => edit((day) => ({ ...day, helpers: helpers.toSpliced(at, 1) }))}
-              >
-                Without helper {at + 1}
-              </Button>
-            </FieldRow>
-          ))
-        : null}
-      {fixed && helpers.length < 3 ? (
-        <Button
-          size="small"
-          onPress={() =>
-            edit((day) => ({
-              ...day,
-              helpers: [...helpers, { fromAt: fixed.at - 3 * 3_600_000, untilAt: fixed.at }],
-            }))
-          }
-        >
-          Add a helper’s hours
-        </Button>
-      ) : null}
-    </div>
-  )
-}
-
-interface HourFieldProps {
-  label: string
-  minutes: number
-  onMinutes: (minutes: number) => void
-}
-
-/** A time of day. */
-function HourField({ label, minutes, onMinutes }: HourFieldProps) {
-  return (
-    <TimeInput
-      type="time"
-      label={label}
-      shown={`${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`}
-      mend="write hour and minute."
-      read={(text) => {
-        const [hour, minute] = text.split(':').map(Number)
-        return hour === undefined || minute === undefined ? null : hour * 60 + minute
-      }}
-      onRead={onMinutes}
-    />
-  )
-}
-
-interface MomentFieldProps {
-  label: string
-  at: number
-  zone: string
-  onAt: (at: number) => void
-}
-
-/** A day and a time in the plan's zone. */
-function MomentField({ label, at, zone, onAt }: MomentFieldProps) {
-  const { year, month, day, hour, minute } = civilTime(at, zone)
-  return (
-    <TimeInput
-      type="datetime-local"
-      label={label}
-      shown={`${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`}
-      mend="write day, hour and minute."
-      read={(text) => {
-        const civil = civilFromText(text)
-        return civil && civilMoment(civil, zone)
-      }}
-      onRead={onAt}
-    />
-  )
-}
-
-interface TimeInputProps {
-  type: 'time' | 'datetime-local'
-  label: string
-  shown: string
-  /** What to do about a text that is no time yet. */
-  mend: string
-  read: (text: string) => number | null
-  onRead: (value: number) => void
-}
-
-/** What is typed by half stays as it is and changes nothing yet. */
-function TimeInput({ type, label, shown, mend, read, onRead }: TimeInputProps) {
-  const id = useId()
-  const [half, setHalf] = useState<string | null>(null)
-  return (
-    <div className={styles.moment}>
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type={type}
-        value={half ?? shown}
-        aria-invalid={half !== null ? true : undefined}
-        aria-describedby={half !== null ? `${id}-trouble` : undefined}
-        onChange={({ target }) => {
-          const value = read(target.value)
-          if (value === null) return setHalf(target.value)
-          setHalf(null)
-          onRead(value)
-        }}
-      />
-      {half === null ? null : (
-        <p id={`${id}-trouble`} className={styles.off}>
-          {label}: {mend}
-        </p>
-      )}
+      {fixed ? <HelperHours helpers={helpers} fixed={fixed} zone={plan.zone} edit={edit} /> : null}
     </div>
   )
 }
