@@ -1,7 +1,7 @@
 import { sealOf } from '@/core/seal/sealed.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
-import { servingByCode } from '@/core/tasting/blind-view.ts'
+import { servingByCode, setByCodes } from '@/core/tasting/blind-view.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { oddReturnText } from '@/core/wording/tasting/slip-text.ts'
@@ -79,7 +79,10 @@ export async function takeInReturn(
   if (known === 'older') return { came: 'older', ...told }
   const isOwn = (ballot: Ballot, { about }: SlipBallot) =>
     ballot.about.id === about.id && ballot.about.kind === about.kind && ballot.tasterId === tasterId
-  const all = answeredOf(back, issued, session.id, (code) => servingByCode(session, code)?.id)
+  const all = answeredOf(back, issued, session.id, {
+    servingId: (code) => servingByCode(session, code)?.id,
+    setId: (codes) => setByCodes(session, tasterId, codes)?.id,
+  })
   const elsewise = ({ cameBy }: Ballot) => cameBy?.way !== 'slip' || cameBy.nonce !== back.nonce
   const allowed =
     against === 'where-none-stands'
@@ -159,7 +162,13 @@ function answeredOf(
   back: ReturnSlip,
   issued: IssuedSlip,
   sessionId: string,
-  servingId: (code: string) => string | undefined,
+  {
+    servingId,
+    setId,
+  }: {
+    servingId: (code: string) => string | undefined
+    setId: (codes: readonly string[]) => string | undefined
+  },
 ): SlipBallot[] {
   const issuedAt = issued.issuedMinute * 60_000
   const servings = back.servings.flatMap(
@@ -179,6 +188,13 @@ function answeredOf(
       ]
     },
   )
+  const sets = back.picks.flatMap((pick, place): SlipBallot[] => {
+    const codes = issued.sets[place] ?? []
+    const id = setId(codes)
+    const pickedCode = pick === null ? undefined : codes[pick]
+    if (id === undefined || pickedCode === undefined) return []
+    return [{ about: { kind: 'set', id }, answers: [], pickedCode }]
+  })
   const usual: SlipBallot[] =
     back.usual === null
       ? []
@@ -189,5 +205,5 @@ function answeredOf(
             ...(back.usual === 'no-idea' ? {} : { pickedCode: issued.codes[back.usual] ?? '' }),
           },
         ]
-  return [...servings, ...usual]
+  return [...servings, ...sets, ...usual]
 }

@@ -1,0 +1,36 @@
+import 'fake-indexeddb/auto'
+import { expect, test } from 'vitest'
+import { ownReturn, setField } from '@/app/own/own-state.ts'
+import { readSlip } from '@/slip/ballot-slip.ts'
+import { hostOfTexts } from '@/slip/kept-host.ts'
+import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
+import { bytesOfReturn } from '@/slip/return-slip.ts'
+import { giveOut, slipsKey } from '@/slip-host/give-out.ts'
+import { takeInReturn } from '@/slip-host/take-in-return.ts'
+import { tastingTrial } from '../journeys/tasting-trial.ts'
+import { notebookWithTrial } from '../notebook/notebook-of.ts'
+
+test('what a taster picked of a set on their own phone comes in as the ballot about that set, once', async () => {
+  const made = tastingTrial({ tellApart: { test: 'triangle', levelIds: ['level-1', 'level-2'] } })
+  const notebook = await notebookWithTrial(undefined, made)
+  const [session] = made.sessions
+  const set = session?.dealt.sets.find(({ tasterId }) => tasterId === 'club-1')
+  if (!session || !set) throw new Error('a set was dealt')
+  const given = { notebook, now: Date.now(), draw: () => 4_000_000_000 }
+  const text = await giveOut(given, made, session.id, 'club-1')
+  const read = readSlip(bytesOfLinkText(text) ?? new Uint8Array())
+  if (!read.ok) throw new Error(read.reason)
+  const picked = read.slip.sets[0]?.[2] ?? ''
+  const texts = { nonce: '4000000000', acts: '1', [setField(0)]: picked }
+  const back = linkTextOf(bytesOfReturn(ownReturn(read.slip, texts), read.slip.key))
+  for (const came of ['in', 'already-in']) {
+    const host = hostOfTexts(await notebook.draft(slipsKey(session.id)))
+    const whole = await notebook.wholeTrial(made.trial.id)
+    if (!host || !whole) throw new Error('a host and a trial')
+    expect((await takeInReturn(notebook, whole, session.id, host, back)).came).toBe(came)
+    const ballots = (await notebook.wholeTrial(made.trial.id))?.ballots ?? []
+    expect(ballots).toMatchObject([
+      { about: { kind: 'set', id: set.id }, pickedCode: picked, tasterId: 'club-1', answers: [] },
+    ])
+  }
+})
