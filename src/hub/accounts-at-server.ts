@@ -4,7 +4,11 @@ import * as z from 'zod/mini'
 import { signedClaim } from '@/table/claims.ts'
 import { type ClaimRead, readClaim } from './read-claim.ts'
 
-const patience = { timeout: 4000 }
+/**
+ * How long each try waits. What is asked while the line comes back after the server was away is lost, and asked again: all of it may
+ * be asked twice.
+ */
+const triesMilliseconds = [800, 4000]
 const doneShape = z.object({ data: z.object({ code: z.literal(200) }) })
 const listShape = z.object({ data: z.nullable(z.array(z.string())) })
 
@@ -19,18 +23,25 @@ export interface AccountsAtServer {
 }
 
 export function accountsAtServer(system: NatsConnection, operator: KeyPair): AccountsAtServer {
-  const asked = async (subject: string, body = ''): Promise<unknown> => {
-    const message = await system.request(`$SYS.REQ.${subject}`, body, patience)
-    return JSON.parse(message.string())
+  const answered = async (
+    subject: string,
+    body = '',
+    [timeout = 4000, ...further] = triesMilliseconds,
+  ): Promise<string> => {
+    try {
+      return (await system.request(`$SYS.REQ.${subject}`, body, { timeout })).string()
+    } catch (failure) {
+      if (further.length === 0) throw failure
+      return await answered(subject, body, further)
+    }
   }
+  const asked = async (subject: string, body?: string): Promise<unknown> =>
+    JSON.parse(await answered(subject, body))
   const done = async (subject: string, body: string) =>
     doneShape.safeParse(await asked(subject, body)).success
   return {
     list: async () => listShape.parse(await asked('CLAIMS.LIST')).data ?? [],
-    claimOf: async (account) => {
-      const subject = `$SYS.REQ.ACCOUNT.${account}.CLAIMS.LOOKUP`
-      return readClaim((await system.request(subject, '', patience)).string())
-    },
+    claimOf: async (account) => readClaim(await answered(`ACCOUNT.${account}.CLAIMS.LOOKUP`)),
     keep: async (claim) => await done('CLAIMS.UPDATE', claim),
     remove: async (accounts, now) => {
       const subject = operator.getPublicKey()
