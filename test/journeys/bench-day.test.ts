@@ -49,7 +49,7 @@ async function work(
     if ((await page.getByRole('heading', { name: 'All steps are done' }).count()) > 0) return
     await page.getByRole('region', { name: 'Now' }).waitFor()
     if (await hands.shows('Read')) {
-      await hands.pressed('Read')
+      await hands.pressed('Read', 15_000)
       continue
     }
     if (await hands.shows('Weigh')) {
