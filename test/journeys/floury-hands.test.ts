@@ -100,7 +100,8 @@ test('a second tap on the same spot logs nothing: weighing, Begin, and the end o
     await tapTwice(page, 'Hands off', gap)
     const resting = [...first, 'hands-off']
     expect(await newEvents(page, before), `Hands off, ${gap} ms`).toEqual(resting)
-    // The next dough is due when the oven has room for it: until then this one stays in front.
+    // The next dough comes before this rest is over, and so to the front: the resting one by its tab.
+    await page.locator('nav[aria-label^="Doughs"] button', { hasText: 'rest' }).click()
     await page.getByRole('button', { name: 'Rest over and Fold 1 of 2 begins' }).click()
     await tapTwice(page, 'End the rest now', gap)
     expect(await newEvents(page, before), `Done and Fold 1, ${gap} ms`).toEqual([

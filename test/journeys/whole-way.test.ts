@@ -93,6 +93,7 @@ async function bench(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Hands off', exact: true }).click()
   await page.getByRole('button', { name: /^Undo “[A-Z]: Mix: hands off”$/ }).click()
   await page.getByRole('button', { name: 'Hands off', exact: true }).click()
+  await page.locator('nav[aria-label^="Doughs"] button', { hasText: 'rest' }).click()
   await page.getByRole('button', { name: 'Rest over and Fold 1 of 2 begins' }).click()
   await page.getByText('The rest is not over.').waitFor()
   await page.getByRole('button', { name: 'End the rest now' }).click()
