@@ -3,7 +3,12 @@ import type { Bench } from '@/app/bench/bench-context.ts'
 import type { Awake } from '@/app/bench/keep-awake.ts'
 import { lineText } from '@/app/bench/line-name.ts'
 import { useServices } from '@/app/services/services.ts'
-import { type Alarm, rungBetween } from '@/core/session/alarms/day-alarms.ts'
+import {
+  type Alarm,
+  notYetCalled,
+  rungBetween,
+  stillCalled,
+} from '@/core/session/alarms/day-alarms.ts'
 import type { OvenCue } from '@/core/session/oven/oven-cues.ts'
 import { alarmText, cueText } from '@/core/wording/bench/alarm-text.ts'
 import { type Heard, ringer } from './ringer.ts'
@@ -56,8 +61,11 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
   const speaks = drafts.values.speaks === 'yes'
 
   useEffect(() => bell.open(), [bell])
+  const called = useRef<ReadonlyMap<string, number>>(new Map())
   // Laid anew only when a moment moves: what is sounding already sounds on.
-  const moments = alarms.map(({ at }) => at).join(' ')
+  const moments = notYetCalled(alarms, called.current)
+    .map(({ at }) => at)
+    .join(' ')
   useEffect(
     () => bell.ringAt(moments === '' ? [] : moments.split(' ').map(Number), now()),
     [bell, moments, now],
@@ -78,7 +86,9 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
     const beat = () => {
       const at = now()
       const since = heardTo.current ?? at
-      const due = rungBetween(latest.current.alarms, since, at)
+      const known = stillCalled(called.current, latest.current.alarms, at)
+      const due = rungBetween(latest.current.alarms, since, at).filter(({ key }) => !known.has(key))
+      called.current = new Map([...known, ...due.map((alarm) => [alarm.key, alarm.at] as const)])
       const away = at - since > awayMilliseconds
       const silent = document.visibilityState !== 'visible' && bell.heard() !== 'on'
       if (due.length > 0 && (away || silent))

@@ -32,3 +32,23 @@ export function dayAlarms(
 export function rungBetween(alarms: readonly Alarm[], since: number, now: number): Alarm[] {
   return alarms.filter(({ at }) => at > since && at <= now)
 }
+
+/** What was called to and now lies further ahead than this is another appointment (ms). */
+const anewMilliseconds = 300_000
+
+/** When each thing was called to (UTC ms, by its key), without what has left the list or was put off for longer. */
+export function stillCalled(
+  called: ReadonlyMap<string, number>,
+  alarms: readonly Alarm[],
+  now: number,
+): Map<string, number> {
+  const moments = new Map(alarms.map(({ key, at }) => [key, at]))
+  return new Map(
+    [...called].filter(([key]) => (moments.get(key) ?? Infinity) - now <= anewMilliseconds),
+  )
+}
+
+/** All but what was called to already and slides on while it waits for the hands: that is not called to minute by minute. */
+export function notYetCalled(alarms: readonly Alarm[], called: ReadonlyMap<string, number>) {
+  return alarms.filter(({ key, at }) => (called.get(key) ?? at) === at)
+}

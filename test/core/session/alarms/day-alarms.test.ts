@@ -1,6 +1,11 @@
 import { expect, it } from 'vitest'
 import { agenda } from '@/core/session/agenda.ts'
-import { dayAlarms, rungBetween } from '@/core/session/alarms/day-alarms.ts'
+import {
+  dayAlarms,
+  notYetCalled,
+  rungBetween,
+  stillCalled,
+} from '@/core/session/alarms/day-alarms.ts'
 import { effectiveEvents } from '@/core/session/effective-events.ts'
 import { madePlan } from '../../made-plan.ts'
 import { madeLog } from '../made-events.ts'
@@ -39,4 +44,19 @@ it('tells what rang while nobody could hear it: after the last moment of hearing
   expect(own(1, due - 1)).toEqual([])
   expect(own(1, due)).toHaveLength(1)
   expect(own(due, due + 10)).toEqual([])
+})
+
+it('calls once to what waits for the hands while its moment slides on, and anew where it was put off', () => {
+  const items = agenda(session, plan, [], 0).filter(({ unit }) => unit.id === first)
+  const at = (minutes: number) => dayAlarms(items, () => minutes * minute).slice(0, 1)
+  const key = at(10)[0]?.key ?? ''
+  let called = stillCalled(new Map([[key, 10 * minute]]), at(11), 10.5 * minute)
+  expect(called.has(key)).toBe(true)
+  expect(notYetCalled(at(11), called)).toEqual([])
+  // What sounds at the moment it was called to sounds on.
+  expect(notYetCalled(at(10), called)).toHaveLength(1)
+  called = stillCalled(called, at(40), 11 * minute)
+  expect(notYetCalled(at(40), called)).toHaveLength(1)
+  // What was done meanwhile has left the list; taken back by undo it is called to again.
+  expect(stillCalled(new Map([[key, 10 * minute]]), [], 11 * minute).size).toBe(0)
 })
