@@ -13,8 +13,9 @@ import '@/app/kit/look/base.css'
 import { AtTrial } from '../at-trial.tsx'
 
 let ids = 0
+const opened = performance.now()
 const chance = {
-  now: () => begun + 5 * minutes + Math.round(performance.now()),
+  now: () => begun + 5 * minutes + Math.round(performance.now() - opened),
   newId: () => `made-${++ids}`,
   newSeed: () => 7,
   zone: 'Europe/Rome',

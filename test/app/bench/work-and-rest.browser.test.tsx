@@ -12,8 +12,9 @@ import { sessionOf } from '../../trial-of/session-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { AtTrial } from '../at-trial.tsx'
 
+const opened = performance.now()
 const chance = {
-  now: () => begun + 5 * minutes + Math.round(performance.now()),
+  now: () => begun + 5 * minutes + Math.round(performance.now() - opened),
   newId: () => crypto.randomUUID(),
   newSeed: () => 7,
   zone: 'Europe/Rome',

@@ -75,6 +75,7 @@ test('a mean that is reached by keyboard says its numbers', async () => {
   await userEvent.tab()
   expect(document.activeElement?.getAttribute('aria-label')).toBe('60: mean 5')
   await expect.element(screen.getByText('60: mean 5')).toBeInTheDocument()
+  before.remove()
 })
 
 test('pairs stand in rows against the margin; only those that leave zero out are filled', async () => {

@@ -61,7 +61,7 @@ test('two pans of 30 × 40 cm at 0.7 g a cm² are 1680 g of dough, and the yield
   await expect.element(table).toHaveTextContent('Strong wheat flour20190')
   await page.getByRole('button', { name: 'Keep this yield' }).click()
   await expect.poll(async () => (await notebook.house('house-1'))?.revisions.length).toBe(2)
-  await expect.element(page.getByRole('heading', { name: 'History' })).toBeVisible()
+  await expect.element(page.getByRole('heading', { name: 'History', exact: true })).toBeVisible()
 
   // The formula is changed with its reason, and the state before taken up again: nothing of the history goes.
   await page.getByRole('button', { name: /^Change it/ }).click()
