@@ -54,6 +54,9 @@ const optimizeDeps = {
   ],
 }
 
+/** Half the time of these tests went into words between the processes of the browser. The journeys keep all of them. */
+const oneProcess = process.platform === 'linux' ? ['--single-process'] : []
+
 const inBrowser = () => ({
   enabled: true,
   headless: true,
@@ -61,7 +64,7 @@ const inBrowser = () => ({
   provider: playwright({
     launchOptions: {
       ...(chromium ? { executablePath: chromium.path } : {}),
-      args: CHROMIUM_ARGS,
+      args: [...CHROMIUM_ARGS, ...oneProcess],
     },
   }),
   instances: [{ browser: 'chromium' as const }],
