@@ -81,9 +81,13 @@ const further: {
   },
 ]
 
+/** How many times as many trials a truth is rehearsed with once a rate lies beyond its bound. */
+const timesMore = 10
+
 /**
  * Rehearses the conclusions on made trials of known truth: `npm run rehearse -- [TRIALS] [SEED]`. Prints how often each claim is made, and how often it is false,
- * with its bound. Fails when a bound is passed by more than three Monte Carlo errors.
+ * with its bound. Some 160 rates are held against their bounds, so one beyond by more than three Monte Carlo errors may be chance: its truth is rehearsed again,
+ * on ten times as many trials that were not made before. Fails when a bound is passed there too.
  */
 export function run([trialsText = '2000', seedText = '1']: string[]): number {
   const [trials, seed] = [Number(trialsText), Number(seedText)]
@@ -117,9 +121,17 @@ export function run([trialsText = '2000', seedText = '1']: string[]): number {
         seed + 1000 * at,
       )
       print(row(shape, found))
-      passed.push(
-        ...past(found).map((what) => `${levels}×${tasters}×${sessions} ${shape}: ${what}`),
+      if (past(found).length === 0) continue
+      const named = `${levels}×${tasters}×${sessions} ${shape}`
+      const anew = rehearse(
+        { ...design, spread: commonSpread, margin: 2 },
+        truth,
+        timesMore * trials,
+        seed + 1000 * at + 500_000,
       )
+      print(`${named}: ${past(found).join(', ')} of ${trials}; ${timesMore * trials} fresh trials:`)
+      print(row('again', anew))
+      passed.push(...past(anew).map((what) => `${named}: ${what}`))
     }
   }
   print('\nFurther questions')
@@ -127,7 +139,10 @@ export function run([trialsText = '2000', seedText = '1']: string[]): number {
     const found = rehearse({ ...design, spread: commonSpread, margin: 2 }, truth, trials, seed)
     print(`${name}\n${head()}\n${row('', found)}`)
   }
-  if (passed.length > 0) print(`\nBeyond its bound by more than three errors: ${passed.join('; ')}`)
+  if (passed.length > 0)
+    print(
+      `\nBeyond its bound by more than three errors, and again on fresh trials: ${passed.join('; ')}`,
+    )
   return passed.length > 0 ? 1 : 0
 }
 
