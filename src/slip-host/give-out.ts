@@ -49,6 +49,10 @@ export async function giveOut(
     asksUsual: view.guess !== null,
     sets: issued.sets,
     tellApart: issued.sets.length > 0 ? view.tellApart : null,
+    ranking: view.ranking && {
+      ties: view.ranking.ties,
+      ...(view.ranking.asks === undefined ? {} : { asks: view.ranking.asks }),
+    },
     allergens: allergensOf(planOfSession(whole, session).formula),
     questions: view.questions.map(({ responseId: _, ...question }) => question),
   }
@@ -72,10 +76,13 @@ function issuedFor(
     // Sets are dealt to one taster: a slip for everybody has none.
     sets: tasterId === null ? [] : view.sets.map((set) => set.codes),
     tasterId,
+    ...(view.ranking
+      ? { ranks: view.ranking.ties ? ('shared' as const) : ('apart' as const) }
+      : {}),
   }
   const same =
     known &&
-    [known.codes, known.responseIds, known.sets].join() ===
-      [slip.codes, slip.responseIds, slip.sets].join()
+    [known.codes, known.responseIds, known.sets, known.ranks].join() ===
+      [slip.codes, slip.responseIds, slip.sets, slip.ranks].join()
   return same ? known : { ...slip, issue: known ? known.issue + 1 : 0, issuedMinute: minute }
 }

@@ -31,7 +31,7 @@ export type TookIn =
 
 /** What a slip answers, without the taster: what the notebook then keeps as one ballot. */
 type SlipBallot = Pick<NewBallot, 'about' | 'answers'> &
-  Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode'>>
+  Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode' | 'ranked'>>
 
 /**
  * What is done where answers of the same taster came another way before. `ask`: nothing is taken until the host says so. `anyway`:
@@ -152,8 +152,8 @@ function idOf(
 }
 
 function says(ballot: Ballot, one: SlipBallot): boolean {
-  const told = ({ answers, pickedCode, words }: SlipBallot) =>
-    JSON.stringify([answers, pickedCode ?? null, words ?? null])
+  const told = ({ answers, pickedCode, words, ranked }: SlipBallot) =>
+    JSON.stringify([answers, pickedCode ?? null, words ?? null, ranked ?? null])
   return told(ballot) === told(one)
 }
 
@@ -205,5 +205,15 @@ function answeredOf(
             ...(back.usual === 'no-idea' ? {} : { pickedCode: issued.codes[back.usual] ?? '' }),
           },
         ]
-  return [...servings, ...sets, ...usual]
+  const ranking: SlipBallot[] =
+    back.ranked === null
+      ? []
+      : [
+          {
+            about: { kind: 'ranking', id: sessionId },
+            answers: [],
+            ranked: back.ranked.map((place) => place.map((at) => issued.codes[at] ?? '')),
+          },
+        ]
+  return [...servings, ...ranking, ...sets, ...usual]
 }

@@ -1,4 +1,5 @@
 import type { BlindView, Question } from '@/core/seal/blind/blind-view.ts'
+import type { RankingAsked } from '@/core/trial/at-table.ts'
 import type { AnswerScale } from '@/core/trial/response.ts'
 import { BitReader, BitWriter } from './bits.ts'
 import { packedLines, unpackedLines } from './packed-text.ts'
@@ -32,11 +33,14 @@ export interface BallotSlip {
   asksUsual: boolean
   sets: string[][]
   tellApart: BlindView['tellApart']
+  /** Null where nothing is ranked. */
+  ranking: RankingAsked | null
   allergens: string[]
   questions: SlipQuestion[]
 }
 
-const version = 1
+/** A slip of the first version has no ranking and no words of the baker's own; it is still written where there are none. */
+const versions = { plain: 1, withOwnWords: 2 } as const
 const tests = ['triangle', 'duo-trio', 'paired'] as const
 const kinds = ['nine-point', 'just-about-right', 'measured'] as const
 
@@ -44,6 +48,7 @@ const kinds = ['nine-point', 'just-about-right', 'measured'] as const
 export function bytesOfSlip(slip: BallotSlip): Uint8Array {
   const out = new BitWriter()
   const lines: string[] = [...slip.allergens]
+  const version = versionOf(slip)
   out.number(version, 8)
   out.number(slip.tag, 32)
   out.number(slip.slot, 8)
@@ -59,6 +64,7 @@ export function bytesOfSlip(slip: BallotSlip): Uint8Array {
   out.number(slip.codes.length, 8)
   for (const code of slip.codes) out.number(Number(code), 10)
   writeSets(out, slip, lines)
+  if (version === versions.withOwnWords) writeOwnWords(out, slip, lines)
   out.number(slip.allergens.length, 5)
   out.number(slip.questions.length, 5)
   for (const question of slip.questions) writeQuestion(out, question, lines)
@@ -67,6 +73,20 @@ export function bytesOfSlip(slip: BallotSlip): Uint8Array {
   out.bytes(packed)
   const bytes = out.done()
   return Uint8Array.from([...bytes, ...slipCheck(bytes)])
+}
+
+function versionOf({ ranking, tellApart }: BallotSlip): number {
+  const plain = ranking === null && tellApart?.asks === undefined
+  return plain ? versions.plain : versions.withOwnWords
+}
+
+function writeOwnWords(out: BitWriter, { ranking, tellApart }: BallotSlip, lines: string[]): void {
+  out.number(ranking ? 1 : 0, 1)
+  out.number(ranking?.ties ? 1 : 0, 1)
+  for (const asks of [tellApart?.asks, ranking?.asks]) {
+    out.number(asks === undefined ? 0 : 1, 1)
+    if (asks !== undefined) lines.push(asks)
+  }
 }
 
 function writeSets(out: BitWriter, { sets, tellApart }: BallotSlip, lines: string[]): void {
@@ -107,8 +127,9 @@ export function readSlip(bytes: Uint8Array): ReadSlip {
   if (body.length === 0) return { ok: false, reason: 'incomplete' }
   if (!sameBytes(slipCheck(body), bytes.slice(body.length)))
     return { ok: false, reason: 'incomplete' }
-  if (body[0] !== version)
-    return { ok: false, reason: (body[0] ?? 0) > version ? 'newer-version' : 'not-a-slip' }
+  const found = body[0] ?? 0
+  if (found > versions.withOwnWords) return { ok: false, reason: 'newer-version' }
+  if (found < versions.plain) return { ok: false, reason: 'not-a-slip' }
   try {
     const slip = slipOf(body)
     return slip ? { ok: true, slip } : { ok: false, reason: 'not-a-slip' }
@@ -120,7 +141,7 @@ export function readSlip(bytes: Uint8Array): ReadSlip {
 /** The slip in bytes whose check holds; null, or a throw, where they are none. */
 function slipOf(body: Uint8Array): BallotSlip | null {
   const from = new BitReader(body)
-  from.number(8)
+  const version = from.number(8)
   const head = {
     tag: from.number(32),
     slot: from.number(8),
@@ -137,6 +158,7 @@ function slipOf(body: Uint8Array): BallotSlip | null {
   const warmUp = from.number(10)
   const codes = Array.from({ length: from.number(8) }, () => codeFrom(from))
   const apart = setsFrom(from)
+  const own = version === versions.withOwnWords ? ownWordsFrom(from) : null
   const allergens = from.number(5)
   const read = Array.from({ length: from.number(5) }, () => questionFrom(from))
   const lines = unpackedLines(from.bytes(from.number(16)))
@@ -150,7 +172,13 @@ function slipOf(body: Uint8Array): BallotSlip | null {
   }
   const said = Array.from({ length: allergens }, next)
   const tellApart = apart.test
-    ? { test: apart.test, ...(apart.named ? { attribute: next() } : {}) }
+    ? {
+        ...{ test: apart.test, ...(apart.named ? { attribute: next() } : {}) },
+        ...(own?.setInWords ? { asks: next() } : {}),
+      }
+    : null
+  const ranking = own?.ranks
+    ? { ties: own.ties, ...(own.rankedInWords ? { asks: next() } : {}) }
     : null
   const questions = read.map((words) => words(next))
   return {
@@ -165,9 +193,15 @@ function slipOf(body: Uint8Array): BallotSlip | null {
     asksUsual,
     sets: apart.sets,
     tellApart,
+    ranking,
     allergens: said,
     questions,
   }
+}
+
+function ownWordsFrom(from: BitReader) {
+  const bit = () => from.number(1) === 1
+  return { ranks: bit(), ties: bit(), setInWords: bit(), rankedInWords: bit() }
 }
 
 function codeFrom(from: BitReader): string {

@@ -12,6 +12,7 @@ const issuedShape = z.strictObject({
   codes: z.array(code),
   responseIds: z.array(z.string()),
   sets: z.array(z.array(code)),
+  ranks: z.exactOptional(z.enum(['apart', 'shared'])),
   tasterId: z.nullable(z.string()),
 })
 

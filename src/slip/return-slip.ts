@@ -1,4 +1,5 @@
 import type { Answer } from '@/core/seal/blind/answer.ts'
+import { rankingTrouble } from '@/core/seal/blind/ranked-codes.ts'
 import { BitReader, BitWriter } from './bits.ts'
 import { packedLines, unpackedLines } from './packed-text.ts'
 import { returnSeal, sameBytes, sizes } from './slip-key.ts'
@@ -34,6 +35,8 @@ export interface ReturnSlip {
   picks: (number | null)[]
   /** The place of the code taken for the usual one, `no-idea`, or null where nothing was asked or said. */
   usual: number | 'no-idea' | null
+  /** The order, by the codes' places on the slip; null where none was asked or given. */
+  ranked: number[][] | null
 }
 
 /** What a host keeps of a slip to read its return: codes, questions by their ids, sets, each in the slip's order. */
@@ -41,9 +44,12 @@ export interface AskedOfSlip {
   codes: string[]
   responseIds: string[]
   sets: string[][]
+  /** Whether the samples are ranked, each in a place of its own or with places to share; left out where they are not. */
+  ranks?: 'apart' | 'shared'
 }
 
-const version = 1
+/** A return of the first version has no order; it is still written where there is none. */
+const versions = { plain: 1, withOrder: 2 } as const
 const none = { pick: 3, usual: 254, noIdea: 255 } as const
 const mostSeconds = 2 ** 24 - 1
 const clamped = (seconds: number) => Math.min(mostSeconds, Math.max(0, Math.round(seconds)))
@@ -52,7 +58,7 @@ const clamped = (seconds: number) => Math.min(mostSeconds, Math.max(0, Math.roun
 export function bytesOfReturn(back: ReturnSlip, key: Uint8Array): Uint8Array {
   const out = new BitWriter()
   const lines = [back.initials]
-  out.number(version, 8)
+  out.number(back.ranked ? versions.withOrder : versions.plain, 8)
   out.number(back.tag, 32)
   out.number(back.slot, 8)
   out.number(back.issue, 8)
@@ -75,6 +81,13 @@ export function bytesOfReturn(back: ReturnSlip, key: Uint8Array): Uint8Array {
     back.usual === null ? none.usual : back.usual === 'no-idea' ? none.noIdea : back.usual,
     8,
   )
+  if (back.ranked) {
+    out.number(back.ranked.length, 8)
+    for (const place of back.ranked) {
+      out.number(place.length, 8)
+      for (const code of place) out.number(code, 8)
+    }
+  }
   const packed = packedLines(lines)
   out.number(packed.length, 16)
   out.bytes(packed)
@@ -97,8 +110,8 @@ export function headOfReturn(
   if (bytes.length < 20) return null
   const from = new BitReader(bytes)
   const found = from.number(8)
-  if (found > version) return 'newer-version'
-  if (found !== version) return null
+  if (found > versions.withOrder) return 'newer-version'
+  if (found < versions.plain) return null
   return { tag: from.number(32), slot: from.number(8), issue: from.number(8) }
 }
 
@@ -117,8 +130,11 @@ export function readReturn(bytes: Uint8Array, slip: AskedOfSlip): ReturnSlip | n
   }
 }
 
-function returnOf(from: BitReader, { codes, responseIds, sets }: AskedOfSlip): ReturnSlip | null {
-  from.number(8)
+function returnOf(
+  from: BitReader,
+  { codes, responseIds, sets, ranks }: AskedOfSlip,
+): ReturnSlip | null {
+  const version = from.number(8)
   const head = { tag: from.number(32), slot: from.number(8), issue: from.number(8) }
   const nonce = from.number(32)
   const revision = from.number(8)
@@ -135,6 +151,7 @@ function returnOf(from: BitReader, { codes, responseIds, sets }: AskedOfSlip): R
   }))
   const picks = Array.from({ length: from.number(4) }, () => from.number(2))
   const usual = from.number(8)
+  const ranked = version === versions.withOrder ? orderFrom(from) : null
   const lines = unpackedLines(from.bytes(from.number(16)))
   if (!lines) return null
   let at = 0
@@ -154,6 +171,7 @@ function returnOf(from: BitReader, { codes, responseIds, sets }: AskedOfSlip): R
   if (places.some((place) => place >= codes.length) || new Set(places).size !== places.length)
     return null
   if (picks.length !== sets.length || (usual < none.usual && usual >= codes.length)) return null
+  if (ranked && !fits(ranked, codes, ranks)) return null
   return {
     ...head,
     nonce,
@@ -163,7 +181,21 @@ function returnOf(from: BitReader, { codes, responseIds, sets }: AskedOfSlip): R
     servings,
     picks: picks.map((pick) => (pick === none.pick ? null : pick)),
     usual: usual === none.usual ? null : usual === none.noIdea ? 'no-idea' : usual,
+    ranked,
   }
+}
+
+function orderFrom(from: BitReader): number[][] {
+  return Array.from({ length: from.number(8) }, () =>
+    Array.from({ length: from.number(8) }, () => from.number(8)),
+  )
+}
+
+/** An order that was asked for and holds every code once, and none beside another where places are not shared. */
+function fits(ranked: number[][], codes: readonly string[], ranks: AskedOfSlip['ranks']): boolean {
+  if (ranks === undefined || ranked.some((place) => place.length === 0)) return false
+  const order = ranked.map((place) => place.map((at) => codes[at] ?? ''))
+  return rankingTrouble(order, { codes, ties: ranks === 'shared' }) === null
 }
 
 function answerOf(point: number, next: () => string): ReturnedAnswer {

@@ -9,6 +9,7 @@ import { AtTheTable } from '@/app/tasting/seat/at-the-table.tsx'
 import type { Seat } from '@/app/tasting/seat/seat.ts'
 import { SeatPage } from '@/app/tasting/seat/seat-page.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
+import { rankedText } from '@/core/seal/blind/ranked-codes.ts'
 import { type BallotSlip, openSlot } from '@/slip/ballot-slip.ts'
 import {
   doneField,
@@ -76,6 +77,7 @@ export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
       const place = slip.sets.findIndex((set) => set.join() === codes.join())
       return keep({ [setField(place)]: picked })
     },
+    sealRanking: (ranked) => keep({ ranked: rankedText(ranked) }),
     sealGuess: (code) => keep({ usual: code ?? '' }),
     onLeave: () => undefined,
   }

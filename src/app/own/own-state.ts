@@ -1,5 +1,7 @@
 import type { Answer } from '@/core/seal/blind/answer.ts'
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
+import { readRanked } from '@/core/seal/blind/ranked-codes.ts'
+import { samplesAtEnd } from '@/core/seal/blind/samples-at-end.ts'
 import { type BallotSlip, openSlot } from '@/slip/ballot-slip.ts'
 import type { ReturnSlip } from '@/slip/return-slip.ts'
 
@@ -37,6 +39,13 @@ export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
     offered: slip.tellApart?.test === 'duo-trio' ? codes.slice(1) : codes,
     done: texts[setField(place)] !== undefined,
   }))
+  const ranking = slip.ranking
+    ? {
+        ...slip.ranking,
+        codes: samplesAtEnd(servings).map(({ code }) => code),
+        done: texts.ranked !== undefined,
+      }
+    : null
   const guess = slip.asksUsual ? { done: texts.usual !== undefined } : null
   return {
     sessionNumber: 1,
@@ -51,8 +60,13 @@ export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
       responseId: responseIdAt(place),
     })),
     rest: slip.rest,
+    ranking,
     guess,
-    complete: open.length === 0 && sets.every(({ done }) => done) && guess?.done !== false,
+    complete:
+      open.length === 0 &&
+      ranking?.done !== false &&
+      sets.every(({ done }) => done) &&
+      guess?.done !== false,
   }
 }
 
@@ -98,5 +112,9 @@ export function ownReturn(slip: BallotSlip, texts: OwnTexts): ReturnSlip {
         : texts.usual === ''
           ? 'no-idea'
           : Math.max(0, slip.codes.indexOf(texts.usual)),
+    ranked:
+      texts.ranked === undefined
+        ? null
+        : readRanked(texts.ranked).map((place) => place.map((code) => slip.codes.indexOf(code))),
   }
 }

@@ -73,6 +73,10 @@ export function SeatOfTaster({
       const about = { kind: 'set', id: set.id } as const
       await notebook.sealBallot({ ...by, startedAt, about, answers: [], pickedCode })
     },
+    sealRanking: async (ranked, startedAt) => {
+      const about = { kind: 'ranking', id: session.id } as const
+      await notebook.sealBallot({ ...by, startedAt, about, answers: [], ranked })
+    },
     sealGuess: async (code, startedAt) => {
       const about = { kind: 'session', id: session.id } as const
       const picked = code === null ? {} : { pickedCode: code }

@@ -24,6 +24,10 @@ const cameByShape = z.discriminatedUnion('way', [
   }),
 ])
 
+const rankedShape = z
+  .array(z.array(servingCodeShape).check(z.minLength(1), z.maxLength(most.piecesOfSession)))
+  .check(z.minLength(1), z.maxLength(most.piecesOfSession))
+
 /** One taster's answers for one serving (or one tell-apart set). Append-only: a changed ballot replaces the one it names. */
 export const ballotShape = z.strictObject({
   id: idShape,
@@ -35,12 +39,14 @@ export const ballotShape = z.strictObject({
   at: atShape,
   /** When the taster first had the code; left out where nobody knows, as of a ballot on paper. */
   startedAt: z.exactOptional(atShape),
-  about: z.strictObject({ kind: z.enum(['serving', 'set', 'session']), id: idShape }),
+  about: z.strictObject({ kind: z.enum(['serving', 'set', 'session', 'ranking']), id: idShape }),
   answers: listOf(answerShape, { most: most.responses }),
   /** For a set the code the taster picked; about a session that which they guessed, left out for “no idea”. */
   pickedCode: z.exactOptional(servingCodeShape),
   /** What the guess about a session is of, where it is not the usual one: that which has most of the factor. */
   guessOf: z.exactOptional(z.literal('most')),
+  /** Of a ranking (about the session): the codes by their place, first to last; those of one place stand together. */
+  ranked: z.exactOptional(rankedShape),
   /** In the taster's own words. */
   words: z.exactOptional(noteShape),
   replaces: z.exactOptional(idShape),

@@ -1,4 +1,5 @@
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
+import { samplesAtEnd } from '@/core/seal/blind/samples-at-end.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
@@ -24,7 +25,7 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
   )
   const taster = state.tasters.find((one) => one.tasterId === tasterId)
   const asked = taster?.asked ?? []
-  const open = new Set(taster?.missing.map(({ about }) => about.id))
+  const open = new Set(taster?.missing.map(({ about }) => `${about.kind} ${about.id}`))
   const warmUp = session.dealt.servings.find((serving) => serving.flightId === null)
   const own = effectiveBallots(records.ballots, sessionId).filter(
     (ballot) => ballot.tasterId === tasterId,
@@ -39,19 +40,22 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
         }
       : null
   }
+  const isOpen = (about: Awaited['about']) => open.has(`${about.kind} ${about.id}`)
+  const servings = asked.flatMap(({ about, codes, position }) =>
+    position === null
+      ? []
+      : [
+          {
+            ...{ code: codes.join(), position, done: !isOpen(about) },
+            sealed: sealedOf(about.id),
+            ...onPlate(plateOf.get(about.id)),
+          },
+        ],
+  )
+  const ranking = asked.find(({ about }) => about.kind === 'ranking')
   return {
     sessionNumber: session.number,
-    servings: asked.flatMap(({ about, codes, position }) =>
-      position === null
-        ? []
-        : [
-            {
-              ...{ code: codes.join(), position, done: !open.has(about.id) },
-              sealed: sealedOf(about.id),
-              ...onPlate(plateOf.get(about.id)),
-            },
-          ],
-    ),
+    servings,
     nextCode: taster?.missing.find(({ about }) => about.kind === 'serving')?.codes.join() ?? null,
     warmUpCode: warmUp?.code ?? null,
     warmUpAtSeat: warmUp !== undefined && plan.serving === 'rested',
@@ -61,7 +65,7 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
             {
               codes,
               offered: plan.tellApart?.test === 'duo-trio' ? codes.slice(1) : codes,
-              done: !open.has(about.id),
+              done: !isOpen(about),
               ...(onShuffledPlates(plan) ? { onPlates: true } : {}),
             },
           ]
@@ -76,14 +80,26 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
       liking: asksLiking(response),
     })),
     rest: restOf(plan.atTable),
-    guess: guessOf(plan, asked, open),
+    ranking:
+      ranking && plan.atTable?.ranking
+        ? {
+            ...plan.atTable.ranking,
+            codes: samplesAtEnd(servings).map(({ code }) => code),
+            done: !isOpen(ranking.about),
+          }
+        : null,
+    guess: guessOf(plan, asked, isOpen),
     complete: taster?.complete ?? true,
   }
 }
 
 function restOf(atTable: Plan['atTable']): BlindView['rest'] {
-  const { again: _1, asksUsual: _2, shuffledPlates: _3, cups: _4, ...rest } = atTable ?? {}
-  return rest
+  const { restSeconds, pauseAfter, pauseSeconds } = atTable ?? {}
+  return {
+    ...(restSeconds === undefined ? {} : { restSeconds }),
+    ...(pauseAfter === undefined ? {} : { pauseAfter }),
+    ...(pauseSeconds === undefined ? {} : { pauseSeconds }),
+  }
 }
 
 const onPlate = (plate: number | undefined) => (plate === undefined ? {} : { plate })
@@ -91,7 +107,7 @@ const onPlate = (plate: number | undefined) => (plate === undefined ? {} : { pla
 function guessOf(
   plan: Plan,
   asked: readonly Awaited[],
-  open: ReadonlySet<string>,
+  isOpen: (about: Awaited['about']) => boolean,
 ): BlindView['guess'] {
   const guess = asked.find(({ about }) => about.kind === 'session')
   if (!guess) return null
@@ -100,14 +116,18 @@ function guessOf(
     acts: { on: factorKind },
   } = plan.factor
   return {
-    done: !open.has(guess.about.id),
+    done: !isOpen(guess.about),
     ...(guessAsked(plan) === 'most' ? { most: { factorName, factorKind } } : {}),
   }
 }
 
 /** Of a test to tell apart what its taster may know: never which levels are told apart. */
-function askedApart({ test, attribute }: NonNullable<BlindView['tellApart']>) {
-  return attribute === undefined ? { test } : { test, attribute }
+function askedApart({ test, attribute, asks }: NonNullable<BlindView['tellApart']>) {
+  return {
+    test,
+    ...(attribute === undefined ? {} : { attribute }),
+    ...(asks === undefined ? {} : { asks }),
+  }
 }
 
 /** The serving under a code; null for a code that is not out in this session. */

@@ -22,7 +22,7 @@ export interface Awaited {
 }
 
 export interface TasterState extends SessionTaster {
-  /** Everything offered to this taster that counts, in their order; tell-apart sets, then the guess of the usual one last. */
+  /** Everything offered to this taster that counts, in their order; then the ranking, the tell-apart sets, the guess last. */
   asked: Awaited[]
   /** Ballots expected of this taster, and how many of them are in. */
   expected: number
@@ -63,13 +63,10 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
   const lost = notServed(session, effective)
   const tasters = people.map((taster) =>
     stateOf(taster, {
-      asked: askedOf(
-        session,
-        taster.tasterId,
-        tasterOrder(session, taster.tasterId, late),
-        lost,
-        guessAsked(plan) !== null,
-      ),
+      asked: askedOf(session, taster.tasterId, tasterOrder(session, taster.tasterId, late), lost, {
+        ranking: plan.atTable?.ranking !== undefined,
+        guess: guessAsked(plan) !== null,
+      }),
       done: doneBy(taster.tasterId, ballots, plan),
     }),
   )
@@ -99,7 +96,7 @@ function askedOf(
   tasterId: string,
   order: readonly Serving[],
   lost: ReadonlySet<string>,
-  asksGuess: boolean,
+  asks: { ranking: boolean; guess: boolean },
 ): Awaited[] {
   const servings = servedInOrder(order, lost).map(
     (serving, index): Awaited => ({
@@ -115,11 +112,14 @@ function askedOf(
       const codes = set.samples.map((sample) => sample.code)
       return { tasterId, codes, about: { kind: 'set', id: set.id }, position: null }
     })
-  const guess: Awaited[] =
-    asksGuess && servings.length > 0
-      ? [{ tasterId, codes: [], about: { kind: 'session', id: session.id }, position: null }]
-      : []
-  return [...servings, ...sets, ...guess]
+  const ofSession = (kind: 'ranking' | 'session', asked: boolean): Awaited[] =>
+    asked ? [{ tasterId, codes: [], about: { kind, id: session.id }, position: null }] : []
+  return [
+    ...servings,
+    ...ofSession('ranking', asks.ranking && servings.length > 1),
+    ...sets,
+    ...ofSession('session', asks.guess && servings.length > 0),
+  ]
 }
 
 function doneBy(tasterId: string, ballots: readonly Ballot[], plan: Plan): Set<string> {
@@ -128,11 +128,15 @@ function doneBy(tasterId: string, ballots: readonly Ballot[], plan: Plan): Set<s
     ballots
       .filter((ballot) => ballot.tasterId === tasterId)
       .filter(
-        ({ about, answers, pickedCode }) =>
+        ({ about, answers, pickedCode, ranked }) =>
           about.kind === 'session' ||
-          (about.kind === 'set' ? pickedCode !== undefined : isAnswered(answers, questions)),
+          (about.kind === 'ranking'
+            ? ranked !== undefined
+            : about.kind === 'set'
+              ? pickedCode !== undefined
+              : isAnswered(answers, questions)),
       )
-      .map((ballot) => ballot.about.id),
+      .map(({ about }) => `${about.kind} ${about.id}`),
   )
 }
 
@@ -140,8 +144,9 @@ function stateOf(
   taster: SessionTaster,
   { asked, done }: { asked: Awaited[]; done: Set<string> },
 ): TasterState {
-  const answered = asked.filter(({ about }) => done.has(about.id))
-  const open = asked.filter(({ about }) => !done.has(about.id))
+  const isDone = ({ about }: Awaited) => done.has(`${about.kind} ${about.id}`)
+  const answered = asked.filter(isDone)
+  const open = asked.filter((each) => !isDone(each))
   const stays = taster.presence === 'present' || taster.presence === 'awaited'
   const missing = stays ? open : []
   return {

@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { countTo, listOf } from '@/core/record/count.ts'
 import { idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
+import { nameShape } from '@/core/record/text.ts'
 
 const seconds = z.number().check(z.int(), z.gte(0), z.lte(3600))
 
@@ -20,6 +21,11 @@ export const atTableShape = z.strictObject({
   /** At the end each taster is asked which serving was the usual one: the answer tells whether blinding held. */
   asksUsual: z.exactOptional(z.boolean()),
   /**
+   * When all is scored, each taster puts the samples in one order; in the baker's own words where they have some, and with or
+   * without samples that share a place.
+   */
+  ranking: z.exactOptional(z.strictObject({ ties: z.boolean(), asks: z.exactOptional(nameShape) })),
+  /**
    * Who tastes alone plates for themselves: samples on equal plates, the letter of its tub under each, shuffled with shut eyes.
    * Scored by plate; which letter lay under which is said when the plates are turned.
    */
@@ -32,3 +38,4 @@ export const atTableShape = z.strictObject({
 })
 
 export type AtTable = z.infer<typeof atTableShape>
+export type RankingAsked = NonNullable<AtTable['ranking']>

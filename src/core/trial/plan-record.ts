@@ -42,6 +42,8 @@ const tellApartShape = z.strictObject({
   test: z.enum(['triangle', 'duo-trio', 'paired']),
   /** Of a pair: what the tasters say there is more of, such as saltiness. */
   attribute: z.exactOptional(nameShape),
+  /** What the tasters are asked, in the baker's own words; left out for the usual ones. */
+  asks: z.exactOptional(nameShape),
   levelIds: z.array(idShape).check(z.length(2)),
 })
 

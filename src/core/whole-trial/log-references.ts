@@ -80,6 +80,9 @@ export function checkBallotReferences(
   references.known(`${at}/replaces`, ballot.replaces, ballotIds)
   if (sessions === 0) return
   references.known(`${at}/about/id`, ballot.about.id, ids(ballot.about.kind))
+  const ranked = ballot.ranked?.flat() ?? []
+  for (const code of ranked) references.known(`${at}/ranked`, code, ids('code'))
+  references.once(`${at}/ranked`, ranked)
   references.distinctBy(
     `${at}/answers`,
     'responseId',

@@ -4,7 +4,14 @@ import { idsOf } from './references.ts'
 import type { WholeTrial } from './whole-trial.ts'
 
 /** What an entry of the log or a ballot may name. */
-export type Named = About['kind'] | 'ingredient' | 'preferment' | 'response' | 'photo'
+export type Named =
+  | About['kind']
+  | 'ranking'
+  | 'code'
+  | 'ingredient'
+  | 'preferment'
+  | 'response'
+  | 'photo'
 
 /** What there is to name in a session, or in all of them; `sessions` is how many these are. */
 export interface NamedWithin {
@@ -22,9 +29,13 @@ export const namedWithin = keptAnswer(
     const records: Record<Named, () => readonly { id: string }[]> = {
       trial: () => [whole.trial],
       session: () => sessions,
+      // A session has one ranking, which goes by its id.
+      ranking: () => sessions,
       batch: () => sessions.flatMap((session) => session.batches),
       piece: () => sessions.flatMap((session) => session.pieces),
       serving: () => sessions.flatMap((session) => session.dealt.servings),
+      code: () =>
+        sessions.flatMap((session) => session.dealt.servings.map(({ code }) => ({ id: code }))),
       set: () => sessions.flatMap((session) => session.dealt.sets),
       step: () => plans.flatMap((plan) => plan.steps),
       taster: () => whole.kitchen.filter((thing) => thing.kind === 'taster'),

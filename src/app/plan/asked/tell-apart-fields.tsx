@@ -4,8 +4,13 @@ import { visibleName } from '@/app/plan/field/field-checks.ts'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { withTellApart, withToldLevel } from '@/core/plan-edits/people/tell-apart.ts'
+import {
+  withTellApart,
+  withToldLevel,
+  withWordsOfSet,
+} from '@/core/plan-edits/people/tell-apart.ts'
 import type { TellApart } from '@/core/trial/plan-record.ts'
+import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
 
 const namesAttribute = visibleName('what the tasters are to find more of')
@@ -18,6 +23,14 @@ const tests: readonly { value: Asked; label: string }[] = [
   { value: 'duo-trio', label: 'duo-trio: which of two is like the first' },
   { value: 'paired', label: 'paired: which of two has more' },
 ]
+
+const rightAnswer: Record<TellApart['test'], string> = {
+  triangle: 'the odd one of three',
+  'duo-trio': 'the one of the last two that is like the first',
+  paired: 'the one with more',
+}
+
+const usual = ({ asks: _, ...tellApart }: TellApart) => tellApart
 
 /** Whether tasters are asked, after their ballots, to tell two of the levels apart; one set of codes for each of them. */
 export function TellApartFields() {
@@ -69,6 +82,17 @@ export function TellApartFields() {
               tellApart: plan.tellApart && { ...plan.tellApart, attribute },
             }))
           }
+        />
+      ) : null}
+      {tellApart ? (
+        <PlanText
+          field="tell-apart/asks"
+          path="/tellApart/asks"
+          label="The set is asked in these words"
+          hint={`What a right answer is stays the same: ${rightAnswer[tellApart.test]}. Say nothing of the levels. Left empty: “${tellApartQuestion(usual(tellApart))}”`}
+          value={tellApart.asks ?? ''}
+          maxLength={200}
+          onValue={(asks) => change((plan) => withWordsOfSet(plan, asks))}
         />
       ) : null}
       <TroubleHere at="/tellApart/levelIds/0" />

@@ -34,7 +34,7 @@ const planParts = [
   {
     id: 'plan-tasters',
     title: 'At the table',
-    leads: ['/tasters', '/tellApart', '/keyKeptBy', 'tell-apart/'],
+    leads: ['/tasters', '/tellApart', '/atTable', '/keyKeptBy', 'tell-apart/', 'ranking/'],
   },
   {
     id: 'plan-sessions',

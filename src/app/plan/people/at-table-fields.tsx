@@ -8,6 +8,7 @@ import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { type AtTableChange, withAtTable } from '@/core/plan-edits/people/at-table.ts'
 import { most } from '@/core/record/most.ts'
 import { AloneFields } from './alone-fields.tsx'
+import { RankingFields } from './ranking-fields.tsx'
 
 const secondsCheck = wholeBetween(0, 3600)
 const countCheck = wholeBetween(1, most.piecesOfSession)
@@ -79,6 +80,7 @@ export function AtTableFields() {
       ) : null}
       <AloneFields />
       <TroubleHere at="/atTable" />
+      <RankingFields />
       <Switch
         label="Ask at the end which was the usual one"
         hint="Who finds it more often than chance was not blind to it."

@@ -1,6 +1,9 @@
 import type { Answer } from '@/core/seal/blind/answer.ts'
 import type { BlindView, Question } from '@/core/seal/blind/blind-view.ts'
 import { pointsOf } from '@/core/seal/blind/check-answers.ts'
+import { rankingTrouble, readRanked } from '@/core/seal/blind/ranked-codes.ts'
+import { rankingTroubleText } from '@/core/wording/tasting/ranking-text.ts'
+import { listText } from '@/core/wording/words/list-text.ts'
 
 /** Which typing of a sheet: the first, or a second by another hand. */
 export type Typing = 'first' | 'again'
@@ -66,28 +69,53 @@ export function typedAnswers(cells: readonly Cell[], code: string, texts: Texts)
     })
 }
 
-/** What stands at the end of a sheet: a set of which one code was ringed, or the guess of the usual one. */
+/** What stands at the end of a sheet: the order, a set of which one code was ringed, or the guess of the usual one. */
 export interface EndOfSheet {
   field: string
   label: string
   codes: readonly string[]
-  /** The codes as they were offered, of a set; null for the guess. */
+  /** The codes as they were offered, of a set; null for the order and the guess. */
   set: readonly string[] | null
+  /** Of the order: whether codes may share a place; null for what is one code. */
+  order: { ties: boolean } | null
+}
+
+/** What is wrong with what was typed of an end of a sheet; null where it may be sealed. */
+export function endTrouble({ label, codes, order }: EndOfSheet, text: string): string | null {
+  if (!order)
+    return codes.includes(text.trim()) ? null : `${label}: type one of ${listText(codes, 'or')}.`
+  const trouble = rankingTrouble(readRanked(text), { ...order, codes })
+  return trouble && rankingTroubleText(trouble)
 }
 
 /** The questions at the end of a sheet that nothing is sealed of yet. */
 export function endsOf({
   servings,
   sets,
+  ranking,
   guess,
-}: Pick<BlindView, 'servings' | 'sets' | 'guess'>): EndOfSheet[] {
+}: Pick<BlindView, 'servings' | 'sets' | 'ranking' | 'guess'>): EndOfSheet[] {
   const open = sets.filter(({ done }) => !done)
   return [
+    ...(ranking && !ranking.done
+      ? [
+          {
+            field: 'ranking',
+            label: ranking.ties
+              ? 'The order, first to last (= between those that share a place)'
+              : 'The order, first to last',
+            codes: ranking.codes,
+            set: null,
+            order: { ties: ranking.ties },
+          },
+        ]
+      : []),
     ...open.map(({ codes, offered }) => ({
       field: `set/${codes.join('-')}`,
       label: `Ringed of ${codes.join(', ')}`,
       codes: offered,
       set: codes,
+      order: null,
     })),
     ...(guess && !guess.done
       ? [
@@ -96,6 +124,7 @@ export function endsOf({
             label: 'Taken for the usual one (0: no idea)',
             codes: ['0', ...servings.map(({ code }) => code)],
             set: null,
+            order: null,
           },
         ]
       : []),

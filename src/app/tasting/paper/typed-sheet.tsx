@@ -15,6 +15,7 @@ import {
   cellTrouble,
   differingCells,
   endsOf,
+  endTrouble,
   openCells,
   type Typing,
 } from './sheet-cells.ts'
@@ -60,8 +61,8 @@ export function TypedSheet({ tasterId, name, onSealed }: TypedSheetProps) {
   const seal = async () => {
     if (open.length > 0) return setProblem(wrong ?? `${open.length} cells are still empty.`)
     if (differ.length > 0) return setProblem('Settle the cells that differ first.')
-    const end = ends.find(({ field, codes }) => !codes.includes((values[field] ?? '').trim()))
-    if (end) return setProblem(`${end.label}: type one of ${listText(end.codes, 'or')}.`)
+    const end = ends.map((each) => endTrouble(each, values[each.field] ?? '')).find(Boolean)
+    if (end) return setProblem(end)
     if (by.trim() === '') return setProblem('Write who types this, by initials or a code.')
     if (twice && by.trim() === (values.by ?? '').trim())
       return setProblem('The second typing wants another hand; write whose it is.')
@@ -102,13 +103,17 @@ export function TypedSheet({ tasterId, name, onSealed }: TypedSheetProps) {
           setProblem('')
         }}
       />
-      {ends.map(({ field, label }) => (
+      {ends.map(({ field, label, codes, order }) => (
         <TextField
           key={field}
           label={label}
           value={values[field] ?? ''}
-          maxLength={3}
-          onValue={(text) => draft.set(field, text)}
+          maxLength={order ? codes.length * 5 : 3}
+          {...(order ? { hint: `All of ${listText(codes)}, with a space between.` } : {})}
+          onValue={(text) => {
+            draft.set(field, text)
+            setProblem('')
+          }}
         />
       ))}
       {differ.length > 0 ? <Differences cells={differ} onSettle={settle} /> : null}

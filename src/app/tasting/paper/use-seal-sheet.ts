@@ -1,5 +1,6 @@
 import { useServices } from '@/app/services/services.ts'
 import { useTable } from '@/app/tasting/tasting-context.ts'
+import { readRanked } from '@/core/seal/blind/ranked-codes.ts'
 import { servingByCode, setByCodes } from '@/core/tasting/blind-view.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { type Cell, type EndOfSheet, typedAnswers } from './sheet-cells.ts'
@@ -43,7 +44,13 @@ export function useSealSheet(tasterId: string) {
           : {}),
       })
     }
-    for (const { field, set } of ends) {
+    for (const { field, set, order } of ends) {
+      if (order) {
+        const about = { kind: 'ranking', id: session.id } as const
+        const ranked = readRanked(texts[field] ?? '')
+        await notebook.sealBallot({ ...by, about, answers: [], cameBy, ranked })
+        continue
+      }
       const picked = (texts[field] ?? '').trim()
       const id = set ? setByCodes(session, tasterId, set)?.id : session.id
       if (id === undefined) throw new Error(`no set of codes ${set?.join()}`)

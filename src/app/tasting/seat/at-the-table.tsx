@@ -8,6 +8,7 @@ import { BeforeFirst } from './before-first.tsx'
 import { GuessForm } from './guess-form.tsx'
 import { LeaveBallot } from './leave-ballot.tsx'
 import { PausePage } from './pause-page.tsx'
+import { RankingForm } from './ranking-form.tsx'
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import { SetForm } from './set-form.tsx'
@@ -70,6 +71,8 @@ export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTable
       />
     )
   }
+  if (view.ranking && !view.ranking.done)
+    return <RankingForm seat={seat} ranking={view.ranking} leave={leave} />
   if (openSet) return <SetForm key={openSet.codes.join()} seat={seat} set={openSet} leave={leave} />
   if (view.guess && !view.guess.done)
     return <GuessForm seat={seat} guess={view.guess} leave={leave} />

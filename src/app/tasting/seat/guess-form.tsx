@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
-import type { BlindGuess, BlindServing } from '@/core/seal/blind/blind-view.ts'
+import type { BlindGuess } from '@/core/seal/blind/blind-view.ts'
+import { samplesAtEnd } from '@/core/seal/blind/samples-at-end.ts'
 import { guessWords } from '@/core/wording/tasting/alone-text.ts'
 import { servingName } from '@/core/wording/tasting/serving-name.ts'
 import type { Seat } from './seat.ts'
@@ -19,7 +20,7 @@ export function GuessForm({ seat, guess, leave }: GuessFormProps) {
   const [picked, setPicked] = useState<string | null>(null)
   const { title, asks } = guessWords(guess)
   const [done, setDone] = useState(false)
-  const offered = lastPlates(seat.view.servings)
+  const offered = samplesAtEnd(seat.view.servings)
   const seal = async (code: string | null) => {
     await seat.sealGuess(code, startedAt)
     setDone(true)
@@ -65,12 +66,4 @@ export function GuessForm({ seat, guess, leave }: GuessFormProps) {
       </div>
     </SeatPage>
   )
-}
-
-/** All codes, rising; of plates those of the last round, which still stand before their taster. */
-function lastPlates(servings: readonly BlindServing[]): BlindServing[] {
-  const begins = servings.findLastIndex(({ plate }) => plate === 1)
-  return begins >= 0
-    ? servings.slice(begins)
-    : servings.toSorted((one, other) => one.code.localeCompare(other.code))
 }

@@ -1,5 +1,6 @@
 import type { BlindServing, BlindView } from '@/core/seal/blind/blind-view.ts'
 import { refreshText } from '@/core/wording/tasting/before-first-text.ts'
+import { rankingOnPaper, rankingQuestion } from '@/core/wording/tasting/ranking-text.ts'
 import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 import styles from './paper-ballots.module.css'
 import { PaperQuestion } from './paper-question.tsx'
@@ -67,10 +68,18 @@ function pagesOf(servings: readonly BlindServing[], perPage: number): BlindServi
   )
 }
 
-/** Sets to tell apart, and the guess of the usual one. */
+/** The order, sets to tell apart, and the guess of the usual one. */
 function AtTheEnd({ view }: { view: BlindView }) {
   return (
     <>
+      {view.ranking ? (
+        <div className={styles.set}>
+          <p>
+            <b>{rankingQuestion(view.ranking)}</b> {rankingOnPaper(view.ranking)}
+          </p>
+          <p className={styles.note}>First</p>
+        </div>
+      ) : null}
       {view.sets.map(({ codes }) => (
         <div key={codes.join()} className={styles.set}>
           <h2 className={styles.code}>{codes.join('   ')}</h2>

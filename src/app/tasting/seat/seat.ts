@@ -1,6 +1,7 @@
 import type { DraftKeeping } from '@/app/kit/field/use-draft.ts'
 import type { Answer } from '@/core/seal/blind/answer.ts'
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
+import type { Ranked } from '@/core/seal/blind/ranked-codes.ts'
 
 /** What a taster seals of one code. */
 export interface SealedAnswers {
@@ -27,6 +28,8 @@ export interface Seat {
   now: () => number
   sealBallot: (code: string, sealed: SealedAnswers) => Promise<void>
   sealSet: (codes: readonly string[], pickedCode: string, startedAt: number) => Promise<void>
+  /** The samples in their order, as `Ranked`. */
+  sealRanking: (ranked: Ranked, startedAt: number) => Promise<void>
   /** The code they take for the usual one; null for no idea. */
   sealGuess: (code: string | null, startedAt: number) => Promise<void>
   /** A deliberate press, which is logged; `finished` where nothing is left to do. */

@@ -1,4 +1,4 @@
-import type { AtTable } from '@/core/trial/at-table.ts'
+import type { AtTable, RankingAsked } from '@/core/trial/at-table.ts'
 import type { FactorKind } from '@/core/trial/factor.ts'
 import type { TellApart } from '@/core/trial/plan-record.ts'
 import type { AnswerScale } from '@/core/trial/response.ts'
@@ -42,6 +42,13 @@ export interface BlindGuess {
   most?: { factorName: string; factorKind: FactorKind }
 }
 
+/** The samples in one order, asked when all are scored. */
+export interface BlindRanking extends RankingAsked {
+  done: boolean
+  /** What is put in order, rising; of plates those of the last round, from the left. */
+  codes: string[]
+}
+
 /**
  * All that a taster's screen, print or file may hold: codes, positions, questions and the taster's own answers. There is no
  * place in it for a level, a label, a letter, a weight or the identity of a dough, piece or serving. The pages for tasters
@@ -58,10 +65,12 @@ export interface BlindView {
   warmUpAtSeat: boolean
   sets: BlindSet[]
   /** How the sets are to be told apart; null when there are none. */
-  tellApart: Pick<TellApart, 'test' | 'attribute'> | null
+  tellApart: Pick<TellApart, 'test' | 'attribute' | 'asks'> | null
   questions: Question[]
   /** Seconds from one serving to the next, and longer pauses. */
   rest: Pick<AtTable, 'restSeconds' | 'pauseAfter' | 'pauseSeconds'>
+  /** Asked before the sets and the guess; null where nothing is ranked. */
+  ranking: BlindRanking | null
   /** Asked when all are scored; null where nothing is guessed. */
   guess: BlindGuess | null
   complete: boolean

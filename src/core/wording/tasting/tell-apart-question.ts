@@ -1,10 +1,15 @@
 import type { TellApart } from '@/core/trial/plan-record.ts'
 
-/** What a tell-apart set asks of a taster; of a pair, which has more of what the plan compares them in. */
+/**
+ * What a tell-apart set asks of a taster, in the baker's own words where they have some; of a pair, which has more of what the plan
+ * compares them in.
+ */
 export function tellApartQuestion({
   test,
   attribute,
-}: Pick<TellApart, 'test' | 'attribute'>): string {
+  asks,
+}: Pick<TellApart, 'test' | 'attribute' | 'asks'>): string {
+  if (asks !== undefined) return asks
   switch (test) {
     case 'triangle':
       return 'Two of these are alike. Which one is different?'
