@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto'
 import { expect, test } from 'vitest'
 import { ownReturn, setField } from '@/app/own/own-state.ts'
+import { rankedText } from '@/core/seal/blind/ranked-codes.ts'
 import { readSlip } from '@/slip/ballot-slip.ts'
 import { hostOfTexts } from '@/slip/kept-host.ts'
 import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
@@ -10,8 +11,13 @@ import { takeInReturn } from '@/slip-host/take-in-return.ts'
 import { tastingTrial } from '../journeys/tasting-trial.ts'
 import { notebookWithTrial } from '../notebook/notebook-of.ts'
 
-test('what a taster picked of a set on their own phone comes in as the ballot about that set, once', async () => {
-  const made = tastingTrial({ tellApart: { test: 'triangle', levelIds: ['level-1', 'level-2'] } })
+test('what a taster picked of a set and the order they gave on their own phone come in as ballots of their own, once', async () => {
+  const tellApart = {
+    test: 'triangle' as const,
+    levelIds: ['level-1', 'level-2'],
+    asks: 'Odd one?',
+  }
+  const made = tastingTrial({ tellApart, atTable: { ranking: { ties: false } } })
   const notebook = await notebookWithTrial(undefined, made)
   const [session] = made.sessions
   const set = session?.dealt.sets.find(({ tasterId }) => tasterId === 'club-1')
@@ -20,8 +26,11 @@ test('what a taster picked of a set on their own phone comes in as the ballot ab
   const text = await giveOut(given, made, session.id, 'club-1')
   const read = readSlip(bytesOfLinkText(text) ?? new Uint8Array())
   if (!read.ok) throw new Error(read.reason)
+  expect(read.slip).toMatchObject({ tellApart: { asks: 'Odd one?' }, ranking: { ties: false } })
   const picked = read.slip.sets[0]?.[2] ?? ''
-  const texts = { nonce: '4000000000', acts: '1', [setField(0)]: picked }
+  const order = read.slip.codes.map((code) => [code])
+  const ranked = rankedText(order)
+  const texts = { nonce: '4000000000', acts: '2', ranked, [setField(0)]: picked }
   const back = linkTextOf(bytesOfReturn(ownReturn(read.slip, texts), read.slip.key))
   for (const came of ['in', 'already-in']) {
     const host = hostOfTexts(await notebook.draft(slipsKey(session.id)))
@@ -30,6 +39,7 @@ test('what a taster picked of a set on their own phone comes in as the ballot ab
     expect((await takeInReturn(notebook, whole, session.id, host, back)).came).toBe(came)
     const ballots = (await notebook.wholeTrial(made.trial.id))?.ballots ?? []
     expect(ballots).toMatchObject([
+      { about: { kind: 'ranking', id: session.id }, ranked: order, answers: [] },
       { about: { kind: 'set', id: set.id }, pickedCode: picked, tasterId: 'club-1', answers: [] },
     ])
   }

@@ -65,6 +65,7 @@ export function madeSlip(servings = 4, asked = 2, change: Partial<BallotSlip> = 
     asksUsual: true,
     sets: [['411', '522', '633']],
     tellApart: { test: 'duo-trio' },
+    ranking: null,
     allergens: ['cereals with gluten', 'milk', 'sesame'],
     questions: [liking, crisp, salty, height].slice(0, asked),
     ...change,
@@ -96,6 +97,7 @@ export function madeReturn(slip: BallotSlip, change: Partial<ReturnSlip> = {}): 
     })),
     picks: slip.sets.map(() => 1),
     usual: 2,
+    ranked: null,
     ...change,
   }
 }
@@ -107,6 +109,7 @@ export const issuedOf = (slip: BallotSlip, tasterId: string | null = 'ta-3'): Is
   issuedMinute: slip.issuedMinute,
   responseIds: slip.questions.map((_, at) => `r${at}`),
   sets: slip.sets,
+  ...(slip.ranking ? { ranks: slip.ranking.ties ? ('shared' as const) : ('apart' as const) } : {}),
   tasterId,
 })
 

@@ -56,6 +56,15 @@ describe('a slip', () => {
       const slip = madeSlip(servings, asked)
       expect(readSlip(bytesOfSlip(slip))).toEqual({ ok: true, slip })
     }
+    for (const ranking of [{ ties: false }, { ties: true, asks: 'Crispest first, please.' }])
+      for (const tellApart of [null, { test: 'triangle' as const, asks: 'Which one is odd?' }]) {
+        const slip = madeSlip(5, 2, {
+          ranking,
+          tellApart,
+          sets: tellApart ? [['411', '522', '633']] : [],
+        })
+        expect(readSlip(bytesOfSlip(slip))).toEqual({ ok: true, slip })
+      }
     const bare = madeSlip(2, 1, { sets: [], tellApart: null, warmUpCode: null, allergens: [] })
     expect(readSlip(bytesOfSlip(bare))).toEqual({ ok: true, slip: bare })
   })
@@ -97,6 +106,33 @@ describe('a return', () => {
       const read = readBack(way, hostOf(slip))
       expect(read).toMatchObject({ ok: true, back })
     }
+  })
+
+  test('brings an order back, and fits only a slip that asked for it, whole and with places shared where they may be', () => {
+    const asked = madeSlip(3, 1, { ranking: { ties: true } })
+    const apart = madeSlip(3, 1, { ranking: { ties: false } })
+    const read = (ranked: number[][], of = asked) =>
+      readBack(digitsOf(bytesOfReturn(madeReturn(of, { ranked }), of.key)), hostOf(of))
+    const shared = [[2], [0, 1]]
+    expect(read(shared)).toMatchObject({ ok: true, back: { ranked: shared } })
+    expect(read([[2], [0], [1]], apart)).toMatchObject({ ok: true })
+    for (const [ranked, of] of [
+      [shared, apart],
+      [[[2], [0]], asked],
+      [[[2], [0], [1], [1]], asked],
+      [[[2], [0], [3]], asked],
+      [[[2], [], [0, 1]], asked],
+      [shared, madeSlip(3, 1)],
+    ] as const)
+      expect(
+        read(
+          ranked.map((place) => [...place]),
+          of,
+        ),
+      ).toEqual({
+        ok: false,
+        reason: 'does-not-fit',
+      })
   })
 
   test('every changed bit and digit is refused', () => {

@@ -9,6 +9,7 @@ import { OneEveningParts } from '@/app/findings/parts/one-evening.tsx'
 import { PairsPart } from '@/app/findings/parts/pairs-part.tsx'
 import { PartFold } from '@/app/findings/parts/part-fold.tsx'
 import { PhotosPart } from '@/app/findings/parts/photos-part.tsx'
+import { RankingPart } from '@/app/findings/parts/ranking-part.tsx'
 import { ResponsePart } from '@/app/findings/parts/response-part.tsx'
 import { RestsOnPart } from '@/app/findings/parts/rests-on-part.tsx'
 import { RidersPart } from '@/app/findings/parts/riders-part.tsx'
@@ -64,6 +65,7 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
       what: 'what the table says of itself',
       shown: source.whole ? <TablePart whole={source.whole} nameOf={source.nameOf} /> : null,
     },
+    { what: 'in what order they were put', shown: <RankingPart findings={findings} /> },
     {
       what: 'whether people can tell them apart',
       shown: <TellApartPart findings={findings} />,

@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import { levelIdShape } from '@/core/findings/rungs/rung-shape.ts'
 import { splitPoints } from '@/core/trial/factor.ts'
 import { orAbsent } from './reason.ts'
-import { responseFindingsShape } from './response-findings-shape.ts'
+import { rankSumsShape, responseFindingsShape } from './response-findings-shape.ts'
 
 /** One tell-apart test of two levels: exact binomial over all answers; shares and d' by person. A d' without bound is `never-reached`. */
 const discriminationShape = z.strictObject({
@@ -21,6 +21,23 @@ const discriminationShape = z.strictObject({
     low: orAbsent(z.number()),
     high: orAbsent(z.number()),
   }),
+})
+
+/**
+ * One question by which tasters put the samples in order: mean place and how often first (also shared), then Friedman's test, a block
+ * a taster. `leftOut` orders lacked a level, `knowing` are of tasters who knew which was which.
+ */
+const foundRankingShape = z.strictObject({
+  /** In the baker's own words; null for the usual ones. */
+  asks: z.nullable(z.string()),
+  ties: z.boolean(),
+  orders: z.number(),
+  tasters: z.number(),
+  sessions: z.number(),
+  leftOut: z.number(),
+  knowing: z.number(),
+  levels: z.array(z.strictObject({ level: levelIdShape, place: z.number(), first: z.number() })),
+  ranks: orAbsent(rankSumsShape),
 })
 
 /** Weighted desirability of each level (Derringer and Suich), every part shown. */
@@ -65,10 +82,13 @@ export const findingsDocumentShape = z.strictObject({
   levels: z.array(foundLevelShape),
   responses: z.array(responseFindingsShape),
   discrimination: z.array(discriminationShape),
+  /** Left out where nothing was ranked. */
+  rankings: z.exactOptional(z.array(foundRankingShape)),
   tradeOff: orAbsent(tradeOffShape),
 })
 
 export type Discrimination = z.infer<typeof discriminationShape>
+export type FoundRanking = z.infer<typeof foundRankingShape>
 export type TradeOff = z.infer<typeof tradeOffShape>
 export type FactorFacts = z.infer<typeof factorFactsShape>
 export type FoundLevel = z.infer<typeof foundLevelShape>

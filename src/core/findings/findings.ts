@@ -1,4 +1,5 @@
 import { discriminationsOf } from '@/core/findings/judged/discriminations-of.ts'
+import { foundRankings } from '@/core/findings/judged/found-rankings.ts'
 import { tradeOffOf, type Weight } from '@/core/findings/judged/trade-off.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { FindingsDocument } from './findings-document.ts'
@@ -26,6 +27,7 @@ export function findings(scores: ScoreTable, options: FindingsOptions): Findings
     levels: scores.levels.map(({ id, name, control }) => ({ id, name, control })),
     responses,
     discrimination: discriminationsOf(scores.tellApart),
+    ...(scores.rankings?.length ? { rankings: foundRankings(scores) } : {}),
     tradeOff: tradeOffOf(scores, responses, options.weights),
   }
 }

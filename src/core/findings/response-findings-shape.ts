@@ -23,7 +23,7 @@ const pageShape = z.strictObject({
 })
 
 /** Friedman's test with ties on taster by level means; tasters with an empty cell are left out and counted. */
-const ranksShape = z.strictObject({
+const rankSumsFields = {
   chiSquare: z.number(),
   df: z.number(),
   p: z.number(),
@@ -31,8 +31,10 @@ const ranksShape = z.strictObject({
   rankSums: z.array(z.strictObject({ level: levelIdShape, sum: z.number() })),
   leastDifference: orAbsent(z.number()),
   leftOut: z.number(),
-  page: orAbsent(pageShape),
-})
+}
+
+export const rankSumsShape = z.strictObject(rankSumsFields)
+const ranksShape = z.strictObject({ ...rankSumsFields, page: orAbsent(pageShape) })
 
 /** Percentile interval of the best level over resampled tasters (eight or more) or sessions. */
 const bootstrapShape = z.strictObject({

@@ -12,6 +12,7 @@ import { justAboutRightText } from '@/core/wording/findings/just-about-right-tex
 import { responseInWords } from '@/core/wording/findings/named-in-findings.ts'
 import { placeSentence } from '@/core/wording/findings/place-sentence.ts'
 import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
+import { rankingFigures, rankingSentence } from '@/core/wording/findings/ranking-sentence.ts'
 import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { rungTitle } from '@/core/wording/findings/rung-text.ts'
 import { tellApartSentence } from '@/core/wording/findings/tell-apart-sentence.ts'
@@ -29,12 +30,24 @@ import {
 
 /** One section a response: the picture, what happened, the rungs, which differ, where the best lies. */
 export function resultSections(found: FoundScores): ReportSection[] {
-  const sections = found.findings.responses.map((response, index) => ({
+  const sections: ReportSection[] = found.findings.responses.map((response, index) => ({
     id: `result-${index + 1}`,
     title: index === 0 ? `Result: ${response.name}` : `Also seen: ${response.name}`,
     blocks: responseBlocks(found, response, index),
   }))
-  const { discrimination } = found.findings
+  const { discrimination, rankings = [] } = found.findings
+  if (rankings.length > 0)
+    sections.push({
+      id: 'ranked',
+      title: 'In what order were they put?',
+      blocks: rankings.map((ranking) => ({
+        kind: 'list',
+        items: [
+          rankingSentence(ranking, found.findings),
+          ...rankingFigures(ranking, found.findings),
+        ],
+      })),
+    })
   if (discrimination.length === 0) return sections
   const items = discrimination.map((test) => tellApartSentence(test, found.findings))
   return [

@@ -27,6 +27,7 @@ type Plain =
   | 'no-scale'
   | 'tell-apart-same-level'
   | 'pair-of-nothing'
+  | 'words-name-level'
   | 'not-a-number'
   | 'again-while-hot'
   | 'no-usual-to-guess'

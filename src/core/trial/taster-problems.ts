@@ -1,10 +1,15 @@
 import type { PlanProblem } from './plan-problem.ts'
 import type { Plan } from './plan-record.ts'
+import { questionNamesLevel } from './question-names-level.ts'
 
 /** What is wrong with the tasters and what they are asked: none, one alone, one twice, a tell-apart pair that is none. */
-export function tasterProblems({ tasters, responses, levels, tellApart }: Plan): PlanProblem[] {
-  const found: PlanProblem[] = []
-  const asked = tellApart !== null || responses.some(({ by }) => by === 'taster')
+export function tasterProblems(plan: Plan): PlanProblem[] {
+  const { tasters, responses, levels, tellApart, atTable } = plan
+  const found: PlanProblem[] = wordsThatTell(plan)
+  const asked =
+    tellApart !== null ||
+    atTable?.ranking !== undefined ||
+    responses.some(({ by }) => by === 'taster')
   if (asked && tasters.length === 0)
     found.push({ path: '/tasters', severity: 'stop', reason: 'no-tasters' })
   if (asked && tasters.length === 1)
@@ -26,4 +31,17 @@ export function tasterProblems({ tasters, responses, levels, tellApart }: Plan):
   if (tellApart.test === 'paired' && tellApart.attribute === undefined)
     found.push({ path: '/tellApart/attribute', severity: 'stop', reason: 'pair-of-nothing' })
   return found
+}
+
+/** Words of the baker's own that every taster reads and that may give a level away. */
+function wordsThatTell({ tellApart, atTable, levels }: Plan): PlanProblem[] {
+  const words = [
+    { path: '/tellApart/asks', asks: tellApart?.asks },
+    { path: '/atTable/ranking/asks', asks: atTable?.ranking?.asks },
+  ]
+  return words.flatMap(({ path, asks }): PlanProblem[] =>
+    asks !== undefined && questionNamesLevel(asks, levels)
+      ? [{ path, severity: 'ask', reason: 'words-name-level' }]
+      : [],
+  )
 }

@@ -204,6 +204,7 @@ describe('blindView', () => {
       'tellApart',
       'questions',
       'rest',
+      'ranking',
       'guess',
       'complete',
     ])

@@ -95,6 +95,7 @@ export function TellApartFields() {
           onValue={(asks) => change((plan) => withWordsOfSet(plan, asks))}
         />
       ) : null}
+      <TroubleHere at="/tellApart/asks" />
       <TroubleHere at="/tellApart/levelIds/0" />
       <TroubleHere at="/tellApart/levelIds/1" />
     </>

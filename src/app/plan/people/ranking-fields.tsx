@@ -1,6 +1,7 @@
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
+import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import { withAtTable } from '@/core/plan-edits/people/at-table.ts'
 import type { RankingAsked } from '@/core/trial/at-table.ts'
 import { usualRankingQuestion } from '@/core/wording/tasting/ranking-text.ts'
@@ -38,6 +39,7 @@ export function RankingFields() {
           }
         />
       ) : null}
+      <TroubleHere at="/atTable/ranking/asks" />
     </>
   )
 }

@@ -1,5 +1,6 @@
 import type { FactorFacts } from '@/core/findings/findings-document.ts'
 import type { LevelId } from '@/core/findings/rungs/rung-shape.ts'
+import type { RankingAsked } from '@/core/trial/at-table.ts'
 import type { Expectation } from '@/core/trial/expectation.ts'
 import type { Better } from '@/core/trial/response.ts'
 
@@ -55,6 +56,20 @@ export interface TellApartCount {
   sessions: number
 }
 
+/** One taster's order of one session: each level's rank among those that they had, 1 first, ties with their mean; null for none. */
+export interface GivenOrder {
+  tasterId: string
+  sessionId: string
+  ranks: (number | null)[]
+}
+
+/** The orders of one question over all sessions that asked it. */
+export interface TrialRanking extends RankingAsked {
+  orders: GivenOrder[]
+  /** Orders of tasters who knew which was which: kept, and in no finding. */
+  knowing: number
+}
+
 /** What a level costs beside its score: failures among its pieces, hands-on time, and how it handled. */
 export interface LevelEase {
   level: LevelId
@@ -92,6 +107,8 @@ export interface ScoreTable {
   /** Tasters who knew which was which, by id; nothing of a table from elsewhere. */
   knowing?: readonly string[]
   tellApart: TellApartCount[]
+  /** The orders of tasters; nothing of a table from elsewhere. */
+  rankings?: readonly TrialRanking[]
   /** Doughs or loaves of a level were made again in no block: with one session the table is completely randomised. */
   replicated?: boolean
   /** In the order of the levels; null when nothing but scores is known. */

@@ -1,5 +1,6 @@
 import { easeOfTrial } from '@/core/findings/best/ease-of-trial.ts'
 import { handledLevels } from '@/core/findings/best/handled-levels.ts'
+import { rankingsOfTrial } from '@/core/findings/judged/rankings-of-trial.ts'
 import { tellApartOfTrial } from '@/core/findings/judged/tell-apart-of-trial.ts'
 import { earlyLooks, plannedSessionsOf } from '@/core/seal/looks.ts'
 import { unitOf } from '@/core/trial/doughs.ts'
@@ -50,6 +51,7 @@ export function scoresOfTrial(all: WholeTrial, asked: { unsealed: boolean }): Tr
       written: writtenForScores(whole, plan, levels),
       knowing: plan.tasters.flatMap(({ tasterId, knows }) => (knows ? [tasterId] : [])),
       tellApart: tellApartOfTrial(whole, levels),
+      rankings: rankingsOfTrial(whole, levels),
       ease: easeOfTrial(whole, plan, levels, observed.rows),
     },
   }

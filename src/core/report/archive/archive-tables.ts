@@ -1,6 +1,7 @@
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { ArchiveTable } from './archive-table.ts'
+import { ordersTable } from './orders-table.ts'
 import { formulaTable, levelsTable, methodTable, weightsTable } from './plan-tables.ts'
 import { ballotsTable, logTable, observationsTable } from './record-tables.ts'
 
@@ -13,6 +14,7 @@ export function archiveTables(trial: WholeTrial, scores: ScoreTable): ArchiveTab
     weightsTable(trial),
     logTable(trial),
     ballotsTable(trial),
+    ...ordersTable(trial),
     observationsTable(trial, scores),
   ]
 }

@@ -8,6 +8,7 @@ import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
 import { alsoSeen, lookedAt } from '@/core/wording/findings/also-seen.ts'
 import { type Naming, namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { headline } from '@/core/wording/findings/headline.ts'
+import { rankingSentence } from '@/core/wording/findings/ranking-sentence.ts'
 import { tellApartSentence } from '@/core/wording/findings/tell-apart-sentence.ts'
 import { servingText } from '@/core/wording/plan/plan-text.ts'
 import { minutesBetween } from '@/core/wording/words/duration-text.ts'
@@ -36,6 +37,7 @@ export function tastingSection(
     minutes.length === 0
       ? ''
       : `Tasted ${minutesBetween({ low: Math.min(...minutes), high: Math.max(...minutes) }, 0)} out of the oven.`,
+    ...(findings.rankings ?? []).map((ranking) => rankingSentence(ranking, findings)),
     ...findings.discrimination.map((test) => tellApartSentence(test, findings)),
   ]
   return {

@@ -152,6 +152,12 @@ export const methodNotes = {
     text: 'Each response becomes a number from 0 (not acceptable) to 1 (as good as it gets); the weighted geometric mean is the whole. One 0 makes the whole 0. The parts always stand beside it.',
     source: 'Derringer & Suich 1980, Journal of Quality Technology 12:214.',
   },
+  ranking: {
+    title: 'In what order they were put',
+    text: 'Each taster’s order is a block: Friedman’s test asks whether the tasters agree more than by chance, with shared places at their mean rank. Who ranked in several sessions counts once, by the mean of their ranks. Only after a clear answer are pairs looked at, by the least difference of rank sums. An order says that things differ, not by how much; it speaks of the pieces that were tasted.',
+    source:
+      'Friedman 1937 (textbook formulas, with ties); least difference of rank sums as in ISO 8587, whose text was not consulted.',
+  },
   tellApart: {
     title: 'Can people tell them apart?',
     text: 'The count of right answers against what guessing would give; p is exact: if nobody could tell, every answer would be a guess of its own. It speaks of the pieces that were tasted; that two levels differ takes pieces made again.',

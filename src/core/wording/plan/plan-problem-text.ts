@@ -49,6 +49,8 @@ const plain = {
     'Say what the tasters are to find more of, such as saltiness; without it the question has no answer.',
   'again-while-hot':
     'A second slice of the same piece would be older and cooler than the first, so nothing is served again hot; bake a second flight instead, or serve rested.',
+  'words-name-level':
+    'These words hold a figure or the name of a level, and every taster reads them. Say it without, so that nobody learns which is which.',
   'no-usual-to-guess':
     'Tasters are asked which one was your usual, but no level is marked as it; mark it, or ask nothing.',
   'plates-while-hot':
