@@ -2,10 +2,12 @@ import { writeFileSync } from 'node:fs'
 import { strToU8, zipSync } from 'fflate'
 import { archiveFiles } from '@/core/report/archive/archive-files.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
+import { pictureFile } from '@/core/session/photo-record.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { found } from './found.ts'
 import { nextOf } from './found-shape.ts'
 import { notWrittenText } from './not-written.ts'
+import { asAddresses, photosOption, picturesIn } from './photos-folder.ts'
 import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
 import { trialFileHash } from './trial-file-hash.ts'
@@ -19,9 +21,10 @@ const zipDay = new Date(1980, 0, 1)
 export const archiveVerb: Verb = {
   summary: 'write everything of a trial as one zip of tidy tables',
   about:
-    'Tables (RFC 4180) with a dictionary, the trial file, the report as HTML and Markdown, and a short script in R that computes the main model again. Photos are in the archive that the app writes; a trial file has none.',
+    'Tables (RFC 4180) with a dictionary, the trial file, the report as HTML and Markdown, and a short script in R that computes the main model again. A trial file has no photos: --photos names the folder with them.',
   options: {
     out: { type: 'string', value: 'OUT.zip', help: 'where to write it' },
+    photos: photosOption,
     unseal: unsealOption,
   },
   answer: async (asked) => {
@@ -42,10 +45,17 @@ export const archiveVerb: Verb = {
     })
     if (!made.ok) throw stillSealed(asked.file)
     const { document } = made
-    const files = archiveFiles({ whole, scores, document, trialFile: writeTrialFile(whole) })
-    const packed = Object.fromEntries(
-      Object.entries(files).map(([name, text]) => [name, strToU8(text)]),
-    )
+    const kept = picturesIn(asked.text('photos'), whole)
+    const files = archiveFiles({
+      ...{ whole, scores, document, trialFile: writeTrialFile(whole) },
+      pictures: asAddresses(kept),
+    })
+    const packed = Object.fromEntries([
+      ...Object.entries(files).map(([name, text]) => [name, strToU8(text)] as const),
+      ...[...kept.values()].map(
+        ({ photo, bytes }) => [`photos/${pictureFile(photo)}`, bytes] as const,
+      ),
+    ])
     try {
       writeFileSync(out, zipSync(packed, { mtime: zipDay }))
     } catch (failure) {

@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs'
+import type { Pictures } from '@/core/report/photos-html.ts'
 import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
@@ -6,6 +7,7 @@ import { reportMarkdown } from '@/core/report/report-markdown.ts'
 import { found } from './found.ts'
 import { nextOf } from './found-shape.ts'
 import { notWrittenText } from './not-written.ts'
+import { asAddresses, photosOption, picturesIn } from './photos-folder.ts'
 import { processClock } from './process-clock.ts'
 import { stillSealed } from './read-trial.ts'
 import { pagesText, wholeText } from './report-text.ts'
@@ -17,9 +19,10 @@ import { unsealOption, type Verb } from './verb.ts'
 export const reportVerb: Verb = {
   summary: 'write the report that somebody else can check',
   about:
-    'The ending of --out decides: .html for one self-contained page, .md for Markdown, .txt for plain text, each with the appendix. Without --out its two pages are printed here.',
+    'The ending of --out decides: .html for one self-contained page, .md for Markdown, .txt for plain text, each with the appendix. With --photos its HTML holds the pictures, as that of the app does. Without --out its two pages are printed here.',
   options: {
     out: { type: 'string', value: 'OUT.html|OUT.md|OUT.txt', help: 'where to write it' },
+    photos: photosOption,
     unseal: unsealOption,
   },
   answer: async (asked) => {
@@ -42,9 +45,10 @@ export const reportVerb: Verb = {
       unsealed: asked.flag('unseal'),
     })
     if (!made.ok) throw stillSealed(asked.file)
+    const pictures = asAddresses(picturesIn(asked.text('photos'), whole))
     if (out === undefined) return pagesText(made.document)
     try {
-      writeFileSync(out, writtenAs(out, made.document))
+      writeFileSync(out, writtenAs(out, made.document, pictures))
     } catch (failure) {
       throw new CommandTrouble(notWrittenText(out, failure))
     }
@@ -52,7 +56,7 @@ export const reportVerb: Verb = {
   },
 }
 
-function writtenAs(out: string, document: ReportDocument): string {
+function writtenAs(out: string, document: ReportDocument, pictures: Pictures): string {
   if (/\.md$/i.test(out)) return reportMarkdown(document)
-  return /\.txt$/i.test(out) ? `${wholeText(document)}\n` : reportHtml(document)
+  return /\.txt$/i.test(out) ? `${wholeText(document)}\n` : reportHtml(document, pictures)
 }

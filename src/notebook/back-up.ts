@@ -1,8 +1,8 @@
 import { strToU8 } from 'fflate'
 import { sealed } from '@/core/seal/sealed.ts'
+import { pictureFile } from '@/core/session/photo-record.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
-import { pictureEndings } from './backup-record.ts'
 import type { LongWork } from './long-work.ts'
 import { storedSettings } from './next-counts.ts'
 import { isDamaged } from './notebook-failure.ts'
@@ -53,7 +53,7 @@ export async function backUp(
       const mediaType = mediaTypes.get(id)
       if (mediaType === undefined) continue
       const bytes = new Uint8Array(await blob.arrayBuffer())
-      zip.add(`pictures/${id}.${pictureEndings[mediaType]}`, bytes, true)
+      zip.add(`pictures/${pictureFile({ id, mediaType })}`, bytes, true)
     }
   }
   const { appearance, temperatureUnit, figures, cautionsSeen } = await storedSettings(store)

@@ -14,9 +14,3 @@ export const backedUpSettingsShape = z.strictObject({
   figures: settingsShape.shape.figures,
   cautionsSeen: settingsShape.shape.cautionsSeen,
 })
-
-export const pictureEndings = {
-  'image/jpeg': 'jpg',
-  'image/png': 'png',
-  'image/webp': 'webp',
-} as const

@@ -1,11 +1,11 @@
 import { strFromU8 } from 'fflate'
 import { sealed } from '@/core/seal/sealed.ts'
+import { pictureFile } from '@/core/session/photo-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { asFailure } from './as-failure.ts'
-import { pictureEndings } from './backup-record.ts'
 import { backupSurroundings, backupVersion } from './backup-surroundings.ts'
 import { takeIn } from './import-whole.ts'
 import type { LongWork } from './long-work.ts'
@@ -171,7 +171,7 @@ async function restorePictures(
   for (const one of some) {
     if (!('whole' in one)) continue
     const photos = one.whole.photos.map((photo) => ({
-      ...{ photo, file: `pictures/${photo.id}.${pictureEndings[photo.mediaType]}` },
+      ...{ photo, file: `pictures/${pictureFile(photo)}` },
     }))
     const packed = zip.read(photos.map(({ file }) => file).filter((file) => listed.has(file)))
     await store.transaction('rw', [store.photos, store.pictures], async () => {

@@ -92,6 +92,54 @@ test('the report names the hash of the data, and comes again byte for byte', asy
   expect(two).toBe(one)
 })
 
+test('with the folder of pictures the report holds them by level and moment, and comes again from what the archive holds', async () => {
+  const whole = sampleTrial('focaccia-hydration')
+  const [session] = whole.sessions
+  const doughs = session?.batches.slice(0, 2) ?? []
+  const last = whole.events.filter(({ sessionId }) => sessionId === session?.id).at(-1)
+  if (!last || doughs.length < 2) throw new Error('the sample has a session with two doughs')
+  const photos = doughs.map((_, index) => ({
+    ...{ id: `picture-${index}`, trialId: whole.trial.id, at: last.at, mediaType: 'image/png' },
+    ...{ widthPixels: 1, heightPixels: 1 },
+  }))
+  const events = doughs.map(({ id }, index) => ({
+    ...{ id: `shot-${index}`, trialId: whole.trial.id, sessionId: last.sessionId, zone: last.zone },
+    ...{ device: last.device, count: 100_000 + index, at: last.at, kind: 'photo' },
+    ...{ about: { kind: 'batch', id }, photoId: `picture-${index}`, widthMillimetres: 120 },
+  }))
+  const file = scratch('with-photos.json')
+  const text = JSON.parse(readFileSync(samplePath('focaccia-hydration'), 'utf8'))
+  const sorted = <Each extends { id: string }>(list: Each[]) =>
+    list.toSorted((one, other) => (one.id < other.id ? -1 : 1))
+  writeFileSync(
+    file,
+    JSON.stringify({ ...text, photos, events: sorted([...text.events, ...events]) }),
+  )
+  const folder = scratch('pictures')
+  mkdirSync(folder, { recursive: true })
+  const bytes = [Buffer.from([137, 80, 1]), Buffer.from([137, 80, 2])]
+  for (const [index, each] of bytes.entries()) writeFileSync(`${folder}/picture-${index}.png`, each)
+  const zip = scratch('with-photos.zip')
+  const made = await runCommand('archive', file, '--photos', folder, '--out', zip)
+  expect(made).toMatchObject({ code: 0, err: '' })
+  const files = unzipSync(readFileSync(zip))
+  const html = strFromU8(files['report.html'] ?? new Uint8Array())
+  for (const [index, each] of bytes.entries()) {
+    expect(files[`photos/picture-${index}.png`]).toEqual(new Uint8Array(each))
+    expect(html).toContain(`src="data:image/png;base64,${each.toString('base64')}"`)
+    expect(strFromU8(files['report.md'] ?? new Uint8Array())).toContain(
+      `(photos/picture-${index}.png)`,
+    )
+  }
+  expect(html).toContain('All at one scale: the bar is 5 cm.')
+  const [trialFile, out] = [scratch('again.json'), scratch('again.html')]
+  writeFileSync(trialFile, files['trial.json'] ?? '')
+  await runCommand('report', trialFile, '--photos', folder, '--out', out)
+  expect(readFileSync(out, 'utf8')).toBe(html)
+  const lost = await runCommand('report', trialFile, '--photos', `${folder}/none`, '--out', out)
+  expect(lost.err).toContain('there is no such folder')
+})
+
 test('where it cannot be written it says why', async () => {
   const { err } = await runCommand(
     'archive',

@@ -7,6 +7,7 @@ import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { picturesOf } from './pictures-of.ts'
 import styles from './report.module.css'
 import { saveArchive } from './save-archive.ts'
 
@@ -25,15 +26,17 @@ export function Downloads({ whole, scores, document, onPrint }: DownloadsProps) 
     const { name, text } = await notebook.exportTrial(whole.trial.id)
     saveFile(name, text, 'application/json')
   }
+  const saveHtml = async () => {
+    const pictures = await picturesOf(notebook, whole)
+    saveFile(`${stem}.html`, reportHtml(document, pictures), 'text/html')
+  }
   return (
     <div className={styles.downloads}>
       <Button kind="primary" onPress={() => onPrint(false)}>
         Print or save as PDF
       </Button>
       <Button onPress={() => onPrint(true)}>Print with the appendix</Button>
-      <Button onPress={() => saveFile(`${stem}.html`, reportHtml(document), 'text/html')}>
-        Report as HTML
-      </Button>
+      <Button onPress={saveHtml}>Report as HTML</Button>
       <Button onPress={() => saveFile(`${stem}.md`, reportMarkdown(document), 'text/markdown')}>
         Report as Markdown
       </Button>

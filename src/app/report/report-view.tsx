@@ -2,6 +2,8 @@ import { useEffect, useRef } from 'react'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
+import { SideBySide } from '@/app/kit/rail/side-by-side.tsx'
+import { KeptPicture } from '@/app/services/kept-picture.tsx'
 import { chartSvg } from '@/core/report/chart-svg.ts'
 import { columnLooks, headsOnOneLine } from '@/core/report/column-look.ts'
 import { onScreen } from '@/core/report/on-screen.ts'
@@ -119,6 +121,8 @@ function Block({ block, id }: { block: ReportBlock; id: string }) {
       return <Table block={block} />
     case 'chart':
       return <Picture svg={chartSvg(onScreen(block), id)} title={block.title} />
+    case 'photos':
+      return <SideBySide block={block} Picture={KeptPicture} />
     case 'pairs':
       return <Picture svg={pairsSvg(block)} title={block.title} />
   }

@@ -1,6 +1,7 @@
 import type { LevelPaint } from '@/core/figure/level-ramp.ts'
 import type { PairPicture } from '@/core/figure/pair-picture.ts'
 import type { ResponseChart } from '@/core/figure/response-chart.ts'
+import type { Level } from '@/core/trial/level.ts'
 
 export interface TableBlock {
   kind: 'table'
@@ -36,6 +37,28 @@ export interface PairsBlock {
   alt: string
 }
 
+/** Photos of one moment side by side, a column a level in the order of the rail. The pictures are handed in by whoever draws it. */
+export interface PhotosBlock {
+  kind: 'photos'
+  title: string
+  /** Whether they are at one scale, in words. */
+  scale: string
+  /** The bar that shows the scale, as a share of a column's width; null where no scale is known. */
+  bar: { share: number; text: string } | null
+  levels: readonly Level[]
+  columns: {
+    levelId: string | null
+    name: string
+    photos: {
+      photoId: string
+      /** Its width as a share of the column's, at the row's scale; null where it has none. */
+      share: number | null
+      text: string
+      alt: string
+    }[]
+  }[]
+}
+
 /** One piece of the report, whatever face shows it. Texts are plain: every face escapes them in its own way. */
 export type ReportBlock =
   | { kind: 'text'; text: string }
@@ -48,6 +71,7 @@ export type ReportBlock =
   | TableBlock
   | ChartBlock
   | PairsBlock
+  | PhotosBlock
 
 export interface ReportSection {
   id: string

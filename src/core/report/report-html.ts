@@ -3,15 +3,17 @@ import { chartSvg } from './chart-svg.ts'
 import { type ColumnLook, columnLooks, headsOnOneLine } from './column-look.ts'
 import { escapeHtml } from './escape.ts'
 import { pairsSvg } from './pairs-svg.ts'
+import { type Pictures, photosHtml } from './photos-html.ts'
 import type { ReportBlock, ReportDocument, ReportSection, TableBlock } from './report-block.ts'
 import { reportStyle } from './report-style.ts'
 import { runningHead } from './running-head.ts'
 
 /**
  * The report as one file that needs nothing else: inline pictures and styles, no script, no link outside, nothing
- * fetched (a policy in its head forbids it), everything typed by a person escaped. Prints on A4 and Letter.
+ * fetched (a policy in its head forbids it), everything typed by a person escaped. Prints on A4 and Letter. Photos stand in it as
+ * far as their pictures are handed in.
  */
-export function reportHtml(document: ReportDocument): string {
+export function reportHtml(document: ReportDocument, pictures: Pictures = new Map()): string {
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -24,7 +26,7 @@ ${runningHead(document.title)}</style>
 </head>
 <body>
 <main>
-${reportBody(document)}
+${reportBody(document, pictures)}
 </main>
 </body>
 </html>
@@ -32,27 +34,28 @@ ${reportBody(document)}
 }
 
 /** The body alone, for a face that shows it inside a page of its own. */
-function reportBody(document: ReportDocument): string {
+function reportBody(document: ReportDocument, pictures: Pictures): string {
   const note = document.note === '' ? '' : `<p class="note">${escapeHtml(document.note)}</p>\n`
+  const html = (section: ReportSection) => sectionHtml(section, pictures)
   return `<h1>${escapeHtml(document.title)}</h1>
-${note}${document.pages.map(sectionHtml).join('\n')}
+${note}${document.pages.map(html).join('\n')}
 <div class="appendix">
 <p class="part">Appendix</p>
-${document.appendix.map(sectionHtml).join('\n')}
+${document.appendix.map(html).join('\n')}
 </div>
 <p class="made">${escapeHtml(document.madeBy)}</p>`
 }
 
-function sectionHtml(section: ReportSection): string {
+function sectionHtml(section: ReportSection, pictures: Pictures): string {
   const id = escapeHtml(section.id)
-  const blocks = section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`))
+  const blocks = section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, pictures))
   return `<section aria-labelledby="${id}">
 <h2 id="${id}">${escapeHtml(section.title)}</h2>
 ${blocks.join('\n')}
 </section>`
 }
 
-function blockHtml(block: ReportBlock, id: string): string {
+function blockHtml(block: ReportBlock, id: string, pictures: Pictures): string {
   switch (block.kind) {
     case 'text':
       return `<p>${wordsHtml(block.text)}</p>`
@@ -70,6 +73,8 @@ function blockHtml(block: ReportBlock, id: string): string {
       return tableHtml(block)
     case 'chart':
       return `<figure><div class="wide">${chartSvg(block, id)}</div><figcaption>${escapeHtml(block.title)}</figcaption></figure>`
+    case 'photos':
+      return photosHtml(block, pictures)
     case 'pairs':
       return `<figure><div class="wide">${pairsSvg(block)}</div><figcaption>${escapeHtml(block.title)}</figcaption></figure>`
   }

@@ -55,6 +55,14 @@ td.fig{white-space:nowrap}
 figure{margin:1rem 0}
 figcaption{color:var(--soft)}
 ${pictureStyle}
+.beside{display:grid;gap:.25rem .75rem}
+.beside p{margin:0}
+.beside .of{font-weight:600}
+.beside .shot{margin-bottom:.5rem}
+.beside img{display:block;max-width:100%;height:auto}
+.beside .elsewhere{display:grid;place-content:center;aspect-ratio:4/3;padding:.5rem;text-align:center;color:var(--soft);border:1px dashed var(--soft)}
+.beside .says{display:block;color:var(--soft);font-size:.9em}
+.beside .bar{border:solid var(--ink);border-width:0 1px 2px;text-align:center;font-size:.8em;white-space:nowrap}
 @media screen and (max-width:44rem){
 main{padding:1.5rem 1rem 3rem}
 dl{grid-template-columns:minmax(0,1fr);gap:0}
@@ -80,6 +88,8 @@ dl{gap:.4mm 4mm;grid-template-columns:minmax(0,3.4cm) 1fr}
 th,td{padding:.2mm 2mm .2mm 0}
 caption{padding-bottom:.5mm}
 figure svg.chart{width:14cm}
+.beside{grid-auto-columns:1fr;gap:1mm 3mm}
+.beside>div{break-inside:avoid;min-width:0}
 section{break-inside:auto}
 main>section{break-inside:avoid-page}
 .appendix{break-before:page;margin:0}

@@ -135,7 +135,12 @@ export const eventShape = z.discriminatedUnion('kind', [
   /** The baker was told what is still missing of the day, and leaves it so. */
   event('day-closed', {}),
   event('note', { text: noteShape }),
-  event('photo', { photoId: idShape, caption: z.exactOptional(noteShape) }),
+  /** `widthMillimetres`: how much of the dough or piece the picture shows from its left edge to its right one, where it is known. */
+  event('photo', {
+    photoId: idShape,
+    caption: z.exactOptional(noteShape),
+    widthMillimetres: z.exactOptional(z.number().check(z.gt(0), z.lte(10_000))),
+  }),
   /** A serving is put before the tasters. */
   event('served', {}),
   event('present', {}),

@@ -11,3 +11,9 @@ export const photoShape = z.strictObject({
   heightPixels: z.number().check(z.int(), z.gt(0)),
 })
 export type Photo = z.infer<typeof photoShape>
+
+const pictureEndings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
+
+/** What a photo's picture is called where it is a file of its own: in a backup and in an archive. */
+export const pictureFile = ({ id, mediaType }: Pick<Photo, 'id' | 'mediaType'>): string =>
+  `${id}.${pictureEndings[mediaType]}`

@@ -13,8 +13,8 @@ const scores = bakeClubScores()
 const found = findings(scores, { seed: 7, resamples: null })
 const nasty = '<script>alert("x")</script> & [a](b) | # end'
 
-function made(question = 'How wet should our focaccia be?') {
-  const whole = wholeTrialOf()
+function made(question = 'How wet should our focaccia be?', events = wholeTrialOf().events) {
+  const whole = { ...wholeTrialOf(), events }
   const plan = whole.plans[0]
   if (!plan) throw new Error('the trial has a plan')
   plan.question = question
@@ -33,7 +33,7 @@ function made(question = 'How wet should our focaccia be?') {
 
 /** Tags as a stack: every opened element is closed in its order, attributes are quoted. */
 function wellFormed(html: string): boolean {
-  const voids = new Set(['meta', '!doctype', 'br'])
+  const voids = new Set(['meta', '!doctype', 'br', 'img'])
   const stack: string[] = []
   for (const [, slash, name = '', rest = ''] of html
     .replace(/<style>[\s\S]*?<\/style>/, '')
@@ -70,6 +70,22 @@ describe('the report as one HTML file', () => {
     expect(table?.kind === 'table' && table.rows).toHaveLength(
       whole.events.filter(({ kind }) => kind === 'photo').length,
     )
+  })
+
+  test('shows the pictures that are handed in by level and moment, at one scale; where none is, it says so', () => {
+    const address = 'data:image/jpeg;base64,/9j/'
+    const html = reportHtml(made(), new Map([['photo-1', address]]))
+    expect(wellFormed(html)).toBe(true)
+    expect(html).toContain(`<img src="${address}" alt="Photo of`)
+    expect(html).toContain('No scale: nobody said how much these pictures show.')
+    expect(reportHtml(made())).toContain('The picture is not in this file.')
+    const scaled = wholeTrialOf().events.map((event) =>
+      event.kind === 'photo' ? { ...event, widthMillimetres: 240 } : event,
+    )
+    const shown = reportHtml(made(undefined, scaled), new Map([['photo-1', address]]))
+    expect(shown).toContain('All at one scale: the bar is 10 cm.')
+    // 10 cm of 24 cm is 41.7 % of the column.
+    expect(shown).toContain('<div class="bar" style="width:41.7%">10 cm</div>')
   })
 
   test('says the note that travels with the trial', () => {
@@ -120,6 +136,12 @@ describe('the report as Markdown', () => {
         .map((row) => row.replace(/\\\|/g, '').split('|').length)
       expect(new Set(counts).size).toBe(1)
     }
+  })
+
+  test('shows the pictures that stand beside it, in a table of the levels', () => {
+    const text = reportMarkdown(made(), (id) => `photos/${id}.jpg`)
+    expect(text).toMatch(/\| !\[Photo of [^\]]+\]\(photos\/photo-1\.jpg\)/)
+    expect(reportMarkdown(made())).not.toContain('photos/')
   })
 
   test('escapes what a person typed', () => {

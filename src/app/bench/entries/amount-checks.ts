@@ -5,6 +5,7 @@ import {
   possibleGrams,
   possibleRise,
   possibleSize,
+  possibleViewCentimetres,
 } from '@/core/session/press/usual-readings.ts'
 import { betweenText, massBetweenText } from '@/core/wording/words/field-check-text.ts'
 
@@ -22,5 +23,6 @@ export const amountCheck = {
   folds: endsCheck(possibleFolds, ''),
   rise: endsCheck(possibleRise, '%'),
   size: endsCheck(possibleSize, ''),
+  view: endsCheck(possibleViewCentimetres, 'cm'),
   any: (_value: number) => undefined,
 }

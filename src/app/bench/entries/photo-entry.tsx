@@ -1,12 +1,15 @@
 import { useId, useState } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
+import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { type FailureReason, failureReasonOf } from '@/core/record/failure-reason.ts'
+import { typedNumber } from '@/core/units/typed-number.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
+import { amountCheck } from './amount-checks.ts'
 import type { EntryProps } from './entry-props.ts'
 import { shrunkPhoto } from './shrunk-photo.ts'
 
@@ -21,6 +24,9 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
   const { whole, session } = useBench()
   const id = useId()
   const [caption, setCaption] = useState(asked)
+  const [width, setWidth] = useState('')
+  /** A picture that was chosen while its width could not be read. */
+  const [waiting, setWaiting] = useState<File | null>(null)
   const [unreadable, setUnreadable] = useState<string | null>(null)
 
   const [notKept, setNotKept] = useState<NotKept | null>(null)
@@ -28,6 +34,9 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
   const take = async (file: File | undefined) => {
     if (!file) return
     setNotKept(null)
+    const view = widthOfView(width)
+    setWaiting(view ? null : file)
+    if (!view) return
     const shrunk = await shrunkPhoto(file).catch(() => null)
     if (!shrunk) {
       setUnreadable(file.name)
@@ -40,7 +49,7 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
     const ids = { trialId: whole.trial.id, sessionId: session.id }
     try {
       await notebook.addPhoto({ ...photo, mediaType: 'image/jpeg' }, picture, {
-        ...{ ...ids, kind: 'photo', about: unit, photoId, ...words },
+        ...{ ...ids, kind: 'photo', about: unit, photoId, ...words, ...view },
       })
     } catch (cause) {
       setNotKept({ reason: failureReasonOf(cause), again: () => take(file) })
@@ -55,6 +64,16 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
         value={caption}
         onValue={setCaption}
         maxLength={500}
+      />
+      <NumberField
+        label="Width of what it shows (may stay empty)"
+        unit="cm"
+        hint="From the left edge of the picture to its right one, as a ruler beside the dough tells it. With it, pictures are shown at one scale."
+        value={null}
+        onValue={() => {}}
+        text={width}
+        onText={setWidth}
+        check={amountCheck.view}
       />
       <label className={styles.file} htmlFor={`${id}-camera`}>
         Take a photo
@@ -77,6 +96,14 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
         accept="image/*"
         onChange={(change) => void take(change.target.files?.[0])}
       />
+      {waiting ? (
+        <ErrorNote
+          title="The photo waits for its width"
+          action={<Button onPress={() => take(waiting)}>Keep the photo</Button>}
+        >
+          Width of what it shows: mend the figure above, or empty it where nobody measured.
+        </ErrorNote>
+      ) : null}
       {notKept ? <PhotoNotKept {...notKept} /> : null}
       {unreadable !== null ? (
         <ErrorNote title="This file is no picture the browser can read">
@@ -85,6 +112,13 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
       ) : null}
     </div>
   )
+}
+
+/** The part of the entry that a typed width gives; nothing of an empty field, null of one that cannot be read. */
+function widthOfView(text: string): { widthMillimetres?: number } | null {
+  const read = typedNumber(text, 'cm')
+  if (!read.ok || (read.value !== null && amountCheck.view(read.value) !== undefined)) return null
+  return read.value === null ? {} : { widthMillimetres: read.value * 10 }
 }
 
 function PhotoNotKept({ reason, again }: NotKept) {

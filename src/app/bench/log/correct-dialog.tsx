@@ -51,7 +51,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
     const entry: BenchEntry = { kind: 'void', about: event.about, corrects: event.id }
     if (await log(entry)) onClose()
   }
-  const complete = (part.number === undefined || value !== null) && moment.ok
+  const complete = (part.number === undefined || part.number.mayLack || value !== null) && moment.ok
   return (
     <Dialog
       title={`${eventText(event, plan, degrees)}, ${dayTime(event.at, now(), session.zone)}`}
@@ -97,7 +97,7 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
           onValue={setValue}
           {...(part.number.ends ? { check: endsCheck(part.number.ends, part.number.unit) } : {})}
           size="bench"
-          required
+          required={part.number.mayLack !== true}
         />
       ) : null}
       {asking ? <OddReading words={words} /> : null}

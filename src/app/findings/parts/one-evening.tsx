@@ -7,7 +7,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { whatWasSeen } from '@/core/wording/findings/what-was-seen.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import styles from './one-evening.module.css'
-import { hasPhotos, PhotosByLevel } from './photos-part.tsx'
+import { hasPhotos, PhotosByMoment } from './photos-part.tsx'
 import { ResponsePart } from './response-part.tsx'
 
 interface OneEveningPartsProps {
@@ -27,7 +27,7 @@ export function OneEveningParts({ source, whole, answer }: OneEveningPartsProps)
       {hasPhotos(whole) ? (
         <section className={styles.photos}>
           <h2>Side by side</h2>
-          <PhotosByLevel whole={whole} letters={source.letters} />
+          <PhotosByMoment whole={whole} letters={source.letters} />
         </section>
       ) : null}
     </div>

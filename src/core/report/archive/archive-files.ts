@@ -1,7 +1,9 @@
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
+import type { Pictures } from '@/core/report/photos-html.ts'
 import type { ReportDocument } from '@/core/report/report-block.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { reportMarkdown } from '@/core/report/report-markdown.ts'
+import { pictureFile } from '@/core/session/photo-record.ts'
 import { plainManner, writtenAs } from '@/core/units/manner.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { archiveScript } from './archive-script.ts'
@@ -14,6 +16,8 @@ interface ArchiveInput {
   document: ReportDocument
   /** The trial file, word for word. */
   trialFile: string
+  /** The pictures as `data:` addresses by the id of their photo, which stand under `photos/` in the archive too. */
+  pictures: Pictures
 }
 
 /**
@@ -25,15 +29,21 @@ export function archiveFiles({
   scores,
   document,
   trialFile,
+  pictures,
 }: ArchiveInput): Record<string, string> {
   const tables = writtenAs(plainManner, () => archiveTables(whole, scores))
+  const beside = new Map(
+    whole.photos
+      .filter(({ id }) => pictures.has(id))
+      .map((photo) => [photo.id, `photos/${pictureFile(photo)}`]),
+  )
   const csv = [...tables, dictionaryOf(tables)].map((table) => [table.file, tableCsv(table)])
   return {
     'README.txt': readMe(document.title),
     ...Object.fromEntries(csv),
     'main-model.R': archiveScript,
-    'report.html': reportHtml(document),
-    'report.md': reportMarkdown(document),
+    'report.html': reportHtml(document, pictures),
+    'report.md': reportMarkdown(document, (photoId) => beside.get(photoId)),
     'trial.json': trialFile,
   }
 }

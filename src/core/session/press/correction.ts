@@ -7,14 +7,18 @@ import {
   possibleGrams,
   possibleRise,
   possibleSize,
+  possibleViewCentimetres,
 } from './usual-readings.ts'
 
 interface CorrectableNumber {
-  value: number
+  /** Null where it was not said, and need not be. */
+  value: number | null
   label: string
   unit: string
   /** Between which it can be; null where nothing is known of it. */
   ends: Ends | null
+  /** It may be left empty: not known. */
+  mayLack?: true
 }
 
 export interface Correctable {
@@ -44,6 +48,11 @@ export function correctable(event: Event): Correctable {
     }
     case 'measured':
       return { number: { value: event.value, label: 'Value', unit: '', ends: null } }
+    case 'photo': {
+      const value = event.widthMillimetres === undefined ? null : event.widthMillimetres / 10
+      const as = { label: 'Width of what it shows', unit: 'cm', ends: possibleViewCentimetres }
+      return { number: { value, ...as, mayLack: true }, text: event.caption ?? '' }
+    }
     case 'note':
       return { text: event.text }
     case 'failure':
@@ -67,6 +76,14 @@ export function corrected(
   if (entry.kind === 'rise' && mend.value !== null) return { ...entry, percent: mend.value }
   if ((entry.kind === 'size' || entry.kind === 'measured') && mend.value !== null)
     return { ...entry, value: mend.value }
+  if (entry.kind === 'photo') {
+    const { caption: _, widthMillimetres: __, ...photo } = entry
+    return {
+      ...photo,
+      ...(mend.text.trim() === '' ? {} : { caption: mend.text.trim() }),
+      ...(mend.value === null ? {} : { widthMillimetres: mend.value * 10 }),
+    }
+  }
   if (entry.kind === 'note') return { ...entry, text: mend.text }
   if (entry.kind === 'failure' && mend.text !== '') return { ...entry, note: mend.text }
   return entry

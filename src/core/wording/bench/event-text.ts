@@ -104,7 +104,7 @@ export function eventText(
     case 'note':
       return event.text
     case 'photo':
-      return event.caption ? `Photo: ${event.caption}` : 'Photo'
+      return `${event.caption ? `Photo: ${event.caption}` : 'Photo'}${event.widthMillimetres === undefined ? '' : `, ${plainNumber(event.widthMillimetres / 10)} cm wide`}`
     case 'tasting-closed':
       return `Tasting closed early: ${event.reason}`
     case 'peeked':

@@ -53,3 +53,13 @@ test('a temperature is mended within what its thing can have: no dough is at 250
   expect(check('water', 101)).toBe(true)
   expect(check('oven-floor', 250)).toBe(false)
 })
+
+test('of a photo its caption and the width of what it shows can be said later, mended, and taken away again', () => {
+  const photo = of('photo')
+  expect(correctable(photo).number).toMatchObject({ value: null, unit: 'cm', mayLack: true })
+  const said = corrected(photo, { value: 24.5, text: 'the crumb', at: photo.at })
+  expect(said).toMatchObject({ widthMillimetres: 245, caption: 'the crumb', corrects: photo.id })
+  const again = corrected({ ...photo, ...said } as Event, { value: null, text: ' ', at: photo.at })
+  expect(again).not.toHaveProperty('widthMillimetres')
+  expect(again).not.toHaveProperty('caption')
+})
