@@ -1,4 +1,6 @@
+import { withoutCovered } from '@/core/lesson/covered-trials.ts'
 import { type BookOrder, inOrder, newestFirst } from './book-order.ts'
+import { storedSettings } from './next-counts.ts'
 import type { Store } from './store.ts'
 import { summariesMissing, summaryNow } from './stored-summaries.ts'
 import type { Summary } from './summary-record.ts'
@@ -35,7 +37,7 @@ export const wholeBook: BookSorting = {
 
 export interface BookPageAsked {
   shelf: Shelf
-  /** Every word of it stands in question, factor, answer, flours or notes, in any order and case; '' finds all. */
+  /** Every word of it stands in question, factor, answer (unless a lesson covers it), flours or notes, in any order and case; '' finds all. */
   search: string
   /** Left out: all lines, newest work first. */
   sorting?: BookSorting
@@ -65,8 +67,11 @@ export function bookPage(
   return store.transaction('r', store.tables, async () => {
     const words = search.toLowerCase().split(/\s+/).filter(Boolean)
     const all = words.length === 0 && isWhole(sorting)
+    const { lessons = [] } = words.length > 0 ? await storedSettings(store) : {}
     const wanted = (line: Summary) =>
-      shelfOf(line) === shelf && fits(line, sorting) && hasWords(line, words)
+      shelfOf(line) === shelf &&
+      fits(line, sorting) &&
+      hasWords(withoutCovered(line, lessons), words)
     const [trials, counted, fresh] = await Promise.all([
       store.trials.count(),
       countShelves(store),

@@ -202,3 +202,17 @@ test('the newest trials that something was made of, without those that keep thei
   await notebook.bin('trial-1', true)
   expect(await notebook.newestBegun(10)).toEqual([])
 })
+
+test('a search does not find a trial by an answer that a lesson covers, and does again once the lesson has ended', async () => {
+  const notebook = await bookOf(2)
+  const [line] = (await notebook.bookPage(first)).lines
+  if (!line) throw new Error('the book has two trials')
+  await notebook.keepAnswer(line.trialId, line.revision, 'Best in between, at 74 %.')
+  const found = async () =>
+    (await notebook.bookPage({ ...first, search: 'between' })).lines.map(({ trialId }) => trialId)
+  expect(await found()).toEqual([line.trialId])
+  await notebook.keepSettings({ lessons: [line.trialId] })
+  expect(await found()).toEqual([])
+  await notebook.keepSettings({ lessons: [] })
+  expect(await found()).toEqual([line.trialId])
+})

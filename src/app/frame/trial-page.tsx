@@ -11,6 +11,7 @@ import { useOpenTables } from '@/app/services/open-tables.ts'
 import { useTableDevice } from '@/app/services/table-device.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { WholeTrialProvider } from '@/app/services/whole-trial-provider.tsx'
+import { coveredTrials } from '@/core/lesson/covered-trials.ts'
 import { levelsUnknown, sealOf } from '@/core/seal/sealed.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -30,7 +31,7 @@ const CoveredPage = lazy(async () => ({
   default: (await import('./covered-page.tsx')).CoveredPage,
 }))
 const LessonCover = lazy(async () => ({
-  default: (await import('./lesson-cover.tsx')).LessonCover,
+  default: (await import('@/app/kit/page/lesson-cover.tsx')).LessonCover,
 }))
 
 /** Places that say what was found. */
@@ -130,7 +131,8 @@ function PlacePage({ place }: { place: PlaceName }) {
     shuffled.length > 0 && cover.sealed.every(({ id }) => sealOf(whole, id) === 'not-begun')
   const covers =
     cover.sealed.length > 0 && place.name !== 'tasting' && !(isBench && (works || atWork))
-  const inLesson = useContext(LessonsContext).includes(id) && answers.has(place.name)
+  const lessons = useContext(LessonsContext)
+  const inLesson = answers.has(place.name) && coveredTrials([id], lessons).length > 0
   const atBench = isBench && whole.sessions.length > 0 && !covers
   return (
     <>

@@ -6,6 +6,7 @@ import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Section } from '@/app/kit/page/section.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { withoutCovered } from '@/core/lesson/covered-trials.ts'
 import { followsText } from '@/core/wording/findings/next-step-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import type { ChainLink } from '@/notebook/chains.ts'
@@ -18,7 +19,9 @@ export function ChainShelf() {
   const { notebook } = useServices()
   const lessons = useContext(LessonsContext)
   const found = useLiveQuery(() => notebook.chains(), [notebook])
-  const chains = found?.map((chain) => chain.map((link) => covered(link, lessons)))
+  const chains = found?.map((chain) =>
+    chain.map((link) => ({ ...link, line: withoutCovered(link.line, lessons) })),
+  )
   if (!chains || chains.length === 0) return null
   return (
     <Section title="Lines of questions">
@@ -65,13 +68,6 @@ function Question({ link: { line, cameFrom } }: { link: ChainLink }) {
 /** Those that could be one answer: tasted, and their codes given away. */
 const tasted = (chain: readonly ChainLink[]) =>
   chain.flatMap(({ line }) => (!line.sealed && line.sessionsDone > 0 ? [line.trialId] : []))
-
-/** A trial without its answer while a lesson keeps that covered. */
-function covered(link: ChainLink, lessons: readonly string[]): ChainLink {
-  if (!lessons.includes(link.line.trialId)) return link
-  const { answer: _, ...line } = link.line
-  return { ...link, line }
-}
 
 const answerOf = ({ answer, sealed }: Summary) => (sealed ? undefined : answer)
 

@@ -3,6 +3,8 @@ import { Link } from 'wouter'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { useServices } from '@/app/services/services.ts'
+import { coveredTrials, withoutCovered } from '@/core/lesson/covered-trials.ts'
+import { lessonCovers } from '@/core/wording/lesson/lesson-covers.ts'
 import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { dayText } from './day-text.ts'
 import { FoundIn } from './found-in.tsx'
@@ -19,7 +21,8 @@ const RailPicture = lazy(async () => ({
 export function TrialLine({ search, ...props }: TrialMenuProps & { search: string }) {
   const { summary } = props
   const { now } = useServices()
-  const inLesson = useContext(LessonsContext).includes(summary.trialId)
+  const lessons = useContext(LessonsContext)
+  const inLesson = coveredTrials([summary.trialId], lessons).length > 0
   const [open, setOpen] = useState(false)
   const { words, place } = stageWords(summary)
   const title = titleOf(summary)
@@ -41,10 +44,10 @@ export function TrialLine({ search, ...props }: TrialMenuProps & { search: strin
         </p>
         {summary.answer !== undefined && !summary.sealed ? (
           <p className={styles.answer}>
-            {inLesson ? 'Covered: a lesson is under way.' : boundUnits(summary.answer)}
+            {inLesson ? lessonCovers.line : boundUnits(summary.answer)}
           </p>
         ) : null}
-        <FoundIn summary={summary} search={search} />
+        <FoundIn summary={withoutCovered(summary, lessons)} search={search} />
       </div>
       <Suspense fallback={<div className={styles.picture} />}>
         <RailPicture summary={summary} />

@@ -1,9 +1,11 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useState } from 'react'
+import { useContext, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
 import { temperatureText } from '@/app/kit/field/temperature-words.ts'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
+import { LessonCover } from '@/app/kit/page/lesson-cover.tsx'
+import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Paper } from '@/app/kit/page/paper.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
@@ -16,6 +18,7 @@ import { houseCard } from '@/core/house/house-card.ts'
 import { type House, houseInForce, type Yield } from '@/core/house/house-record.ts'
 import type { Today } from '@/core/house/plan-of-house.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { coveredTrials } from '@/core/lesson/covered-trials.ts'
 import {
   houseCaution,
   methodLine,
@@ -34,6 +37,7 @@ import { HouseYield } from './house-yield.tsx'
 /** One house formula: what to weigh at any yield, the method, what it rests on, and the way to the next question. */
 export function HousePlace({ houseId }: { houseId: string }) {
   const { notebook } = useServices()
+  const lessons = useContext(LessonsContext)
   const found = useLiveQuery(async () => {
     // Both are asked for at once: what is read after another answer, a live query may not watch.
     const [house, kitchen] = await Promise.all([notebook.house(houseId), notebook.kitchen()])
@@ -53,6 +57,11 @@ export function HousePlace({ houseId }: { houseId: string }) {
         It may stand in another browser, or in a backup.
       </EmptyState>
     )
+  const [inLesson] = coveredTrials(
+    found.house.revisions.flatMap(({ restsOn }) => restsOn.map(({ trialId }) => trialId)),
+    lessons,
+  )
+  if (inLesson !== undefined) return <LessonCover trialId={inLesson} title="House formula" />
   return <OpenHouse key={houseId} house={found.house} kitchen={found.kitchen} />
 }
 

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { coveredTrials, withoutCovered } from '@/core/lesson/covered-trials.ts'
 import {
   coveredBy,
   type LessonSaid,
@@ -102,3 +103,11 @@ test.each(['focaccia-hydration', 'pan-loaf-salt', 'flatbread-hydration'])(
     expect(lessonScale(own).scale.kind).toBe('nine-point')
   },
 )
+
+test('a lesson covers its own trial alone: that line is shown without its answer, every other as it is', () => {
+  const line = { trialId: 'b', question: 'How wet?', answer: 'Best at 74 %.' }
+  expect(coveredTrials(['a', 'b', 'b'], ['b', 'c'])).toEqual(['b'])
+  expect(coveredTrials(['a'], [])).toEqual([])
+  expect(withoutCovered(line, ['b'])).toEqual({ trialId: 'b', question: 'How wet?' })
+  expect(withoutCovered(line, ['a'])).toBe(line)
+})

@@ -1,15 +1,18 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { useMemo, useState } from 'react'
+import { useContext, useMemo, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import styles from '@/app/findings/findings.module.css'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { LessonCover } from '@/app/kit/page/lesson-cover.tsx'
+import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { FileButton } from '@/app/kit/press/file-button.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { coveredTrials } from '@/core/lesson/covered-trials.ts'
 import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -31,6 +34,7 @@ let keys = 0
 /** Trials of one factor as one answer: those of the notebook that are chosen, named in the address, and files from elsewhere. */
 export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) {
   const { notebook } = useServices()
+  const lessons = useContext(LessonsContext)
   const [, go] = useLocation()
   const ids = useMemo(() => chosen.split(',').filter(Boolean), [chosen])
   const [files, setFiles] = useState<readonly FromFile[]>([])
@@ -54,6 +58,10 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
       else setRefused({ name: file.name, troubles: read.troubles })
     }
   }
+  const [inLesson] = coveredTrials(
+    trials.map(({ trial }) => trial.id),
+    lessons,
+  )
   const unlooked = trials.filter(mustSayLook)
 
   return (
@@ -94,7 +102,9 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
           </FileButton>
         </div>
       </Section>
-      {unlooked.length > 0 ? (
+      {inLesson !== undefined ? (
+        <LessonCover trialId={inLesson} />
+      ) : unlooked.length > 0 ? (
         <NotLooked trials={unlooked} />
       ) : trials.length < 2 ? (
         <p className={styles.words} role="status">

@@ -116,12 +116,6 @@ export function ownPlateText(
   return `On your plate, from the best down: ${said.join('; ')}. One plate of one person: it can surprise you, it cannot settle anything.`
 }
 
-/** Over Findings and Report of a trial whose lesson is under way. */
-export const lessonCovers = {
-  title: 'A lesson is under way',
-  text: 'The answer is covered until the learner has guessed and tasted. It opens in the lesson.',
-}
-
 /** What the lesson is, where it is begun. */
 export const lessonOffer =
   'A step at a time, with what to look for; the answer stays covered until the learner has guessed and tasted.'
