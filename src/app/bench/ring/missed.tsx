@@ -3,6 +3,7 @@ import look from '@/app/bench/day/now.module.css'
 import { WarningMark } from '@/app/kit/look/warning-mark.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
+import { unheardText } from '@/core/wording/bench/alarm-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import type { Ringing } from './use-ringing.ts'
 
@@ -14,10 +15,14 @@ export function Missed({ ringing }: { ringing: Ringing }) {
   return (
     <div className={look.missed} role="status">
       <ul>
-        {ringing.missed.map(({ key, text, at }) => (
+        {ringing.missed.map(({ key, text, dueAt, toldAt }) => (
           <li key={key}>
-            <WarningMark /> {text}, due at {dayTime(at, now(), session.zone)}, while this page could
-            not ring.
+            <WarningMark />{' '}
+            {unheardText(
+              text,
+              dayTime(dueAt, now(), session.zone),
+              Math.round(((toldAt ?? now()) - dueAt) / 1000),
+            )}
           </li>
         ))}
       </ul>

@@ -4,23 +4,25 @@ import type { Awake } from '@/app/bench/keep-awake.ts'
 import { lineText } from '@/app/bench/line-name.ts'
 import { useServices } from '@/app/services/services.ts'
 import {
-  type Alarm,
-  notYetCalled,
-  rungBetween,
-  stillCalled,
-} from '@/core/session/alarms/day-alarms.ts'
+  alarmBeat,
+  type Unheard,
+  unheardLines,
+  unheardOf,
+} from '@/core/session/alarms/alarm-beat.ts'
+import { type Alarm, notYetCalled } from '@/core/session/alarms/day-alarms.ts'
 import type { OvenCue } from '@/core/session/oven/oven-cues.ts'
 import { alarmText, cueText } from '@/core/wording/bench/alarm-text.ts'
 import { type Heard, ringer } from './ringer.ts'
 
-/** What can ring on this device, and what was missed. */
+/** What can ring on this device, and what was due unheard. */
 export interface Ringing {
   sound: Heard
   /** Notes of the system, shown when the page is behind another. */
   notes: NotificationPermission | 'none'
   awake: Awake
   speaks: boolean | null
-  missed: { text: string; at: number; key: string }[]
+  /** Told, and not read yet. */
+  missed: readonly (Unheard & { text: string })[]
   alarms: readonly Alarm[]
   test: () => void
   askNotes: () => Promise<void>
@@ -42,8 +44,8 @@ const canSpeak = 'speechSynthesis' in globalThis
 
 /**
  * Rings at every alarm of the day: a sound scheduled ahead by the device's audio clock, a buzz, a note of the system where it is
- * allowed. Moments come from the log's stamps, so a reload changes nothing; what came due while the page could not run is told
- * at return.
+ * allowed. Moments come from the log's stamps, so a reload changes nothing; what came due while the page could not ring is told
+ * at return, with one ring for all of it, and stands until it is read, over reloads too.
  */
 export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringing {
   const { now } = useServices()
@@ -52,8 +54,7 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
   const [notes, setNotes] = useState<Ringing['notes']>(() =>
     'Notification' in globalThis ? Notification.permission : 'none',
   )
-  const [missed, setMissed] = useState<Ringing['missed']>([])
-  const [bell] = useState(() => ringer(setSound))
+  const [bell] = useState(() => ringer(now, setSound))
   const words = (alarm: Alarm) =>
     alarmText(alarm.item, plan, lineText(session, plan, alarm.item.unit))
   const latest = useRef({ alarms, cues, words })
@@ -67,43 +68,49 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
     .map(({ at }) => at)
     .join(' ')
   useEffect(
-    () => bell.ringAt(moments === '' ? [] : moments.split(' ').map(Number), now()),
-    [bell, moments, now],
+    () => bell.ringAt(moments === '' ? [] : moments.split(' ').map(Number)),
+    [bell, moments],
   )
 
   const seenAt = Number(drafts.values.seenAt ?? Number.NaN)
   const heardTo = useRef<number | null>(null)
   const { ready } = drafts
-  const keepSeen = useRef((_at: number) => undefined as undefined)
-  keepSeen.current = (at) => {
-    drafts.set('seenAt', String(at))
+  const unheard = useRef<readonly Unheard[]>([])
+  const keepUnheard = (next: readonly Unheard[]) => {
+    unheard.current = next
+    // Up to now all is told: said once, though the page should end without a word.
+    drafts.setAll({
+      ...drafts.values,
+      unheard: unheardLines(next),
+      seenAt: String(heardTo.current ?? now()),
+    })
   }
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the moment kept from the last visit is read once
+  const keep = useRef({ seen: (_at: number) => {}, unheard: keepUnheard })
+  keep.current = { seen: (at) => drafts.set('seenAt', String(at)), unheard: keepUnheard }
+  const keptUnheard = drafts.values.unheard ?? ''
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was kept at the last visit is read once
   useEffect(() => {
     if (!ready) return undefined
-    if (heardTo.current === null)
+    if (heardTo.current === null) {
       heardTo.current = Number.isFinite(seenAt) ? Math.min(seenAt, now()) : now()
+      unheard.current = unheardOf(keptUnheard)
+    }
     const beat = () => {
       const at = now()
       const since = heardTo.current ?? at
-      const known = stillCalled(called.current, latest.current.alarms, at)
-      const due = rungBetween(latest.current.alarms, since, at).filter(({ key }) => !known.has(key))
-      called.current = new Map([...known, ...due.map((alarm) => [alarm.key, alarm.at] as const)])
-      const away = at - since > awayMilliseconds
-      const silent = document.visibilityState !== 'visible' && bell.heard() !== 'on'
-      if (due.length > 0 && (away || silent))
-        setMissed((before) => [
-          ...before.filter(({ key }) => due.every((alarm) => alarm.key !== key)),
-          ...due.map((alarm) => ({
-            key: alarm.key,
-            at: alarm.at,
-            text: latest.current.words(alarm),
-          })),
-        ])
-      else for (const alarm of due) call(latest.current.words(alarm), alarm.key)
+      const inSight = document.visibilityState === 'visible'
+      const ran = bell.ranSinceAsked()
+      const next = alarmBeat(latest.current.alarms, {
+        ...{ since, now: at, inSight, called: called.current, unheard: unheard.current },
+        couldRing: ran || (inSight && at - since <= awayMilliseconds),
+      })
+      called.current = next.called
       heardTo.current = at
+      if (next.unheard !== unheard.current) keep.current.unheard(next.unheard)
+      if (next.tellsNow) bell.ringAtReturn()
+      for (const alarm of next.call) call(latest.current.words(alarm), alarm.key)
     }
-    const left = () => keepSeen.current(heardTo.current ?? now())
+    const left = () => keep.current.seen(heardTo.current ?? now())
     const shown = () => {
       if (document.visibilityState === 'visible') beat()
       else left()
@@ -111,13 +118,15 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
     beat()
     const timer = setInterval(beat, 1000)
     const keeper = setInterval(left, 60_000)
-    document.addEventListener('visibilitychange', shown)
-    window.addEventListener('pagehide', left)
+    // Before the drafts write what they have, on the same word: a page out of sight may never run again.
+    const early = { capture: true }
+    document.addEventListener('visibilitychange', shown, early)
+    window.addEventListener('pagehide', left, early)
     return () => {
       clearInterval(timer)
       clearInterval(keeper)
-      document.removeEventListener('visibilitychange', shown)
-      window.removeEventListener('pagehide', left)
+      document.removeEventListener('visibilitychange', shown, early)
+      window.removeEventListener('pagehide', left, early)
     }
   }, [ready, now, bell])
 
@@ -138,6 +147,16 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
     return () => clearInterval(timer)
   }, [speaks, now, session, plan])
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the words follow plan and session, which the alarms follow too
+  const missed = useMemo(
+    () =>
+      unheardOf(keptUnheard).flatMap((one) => {
+        const alarm = alarms.find(({ key }) => key === one.key)
+        return alarm ? [{ ...one, text: words(alarm) }] : []
+      }),
+    [keptUnheard, alarms],
+  )
+
   return useMemo(
     () => ({
       sound,
@@ -149,7 +168,7 @@ export function useRinging({ alarms, cues, bench, awake }: RingingProps): Ringin
       test: () => bell.ringNow(),
       askNotes: async () => setNotes(await Notification.requestPermission()),
       turnSpeech: () => drafts.set('speaks', speaks ? '' : 'yes'),
-      forgetMissed: () => setMissed([]),
+      forgetMissed: () => keep.current.unheard([]),
     }),
     [sound, notes, awake, missed, alarms, speaks, bell, drafts],
   )

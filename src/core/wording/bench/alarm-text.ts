@@ -1,6 +1,7 @@
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { OvenCue } from '@/core/session/oven/oven-cues.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
 import { stepText } from './event-text.ts'
 
 /** What an alarm calls to: "D: Fold 3 of 3 is over", "Pull B", "C: Mix begins". No level is named: it may stand on a locked screen. */
@@ -13,6 +14,12 @@ export function alarmText(
   if (step.kind === 'bake') return what === 'end' ? `Pull ${letter}` : `Launch ${letter}`
   if (what === 'start') return `${letter}: ${name} begins`
   return due === 'expected' ? `${letter}: look at ${name}` : `${letter}: ${name} is over`
+}
+
+/** What came due unheard, told at return: of an alarm in its words, due at an hour as it is shown, so many seconds late; from a minute on in whole ones. */
+export function unheardText(alarm: string, dueTime: string, lateSeconds: number): string {
+  const late = lateSeconds < 60 ? lateSeconds : Math.round(lateSeconds / 60) * 60
+  return `${alarm}, due at ${dueTime}, while this page could not ring: told ${durationText(late)} late.`
 }
 
 const cues = { turn: 'Turn', soon: 'Twenty seconds:', pull: 'Pull' } as const
