@@ -80,9 +80,9 @@ function issuedFor(
       ? { ranks: view.ranking.ties ? ('shared' as const) : ('apart' as const) }
       : {}),
   }
-  const same =
-    known &&
-    [known.codes, known.responseIds, known.sets, known.ranks].join() ===
-      [slip.codes, slip.responseIds, slip.sets, slip.ranks].join()
+  // The oven may give them in another order than was drawn: a slip that is out lists the same codes, and stays good.
+  const listed = (one: Pick<IssuedSlip, 'codes' | 'responseIds' | 'sets' | 'ranks'>) =>
+    [one.codes.toSorted(), one.responseIds, one.sets, one.ranks].join()
+  const same = known && listed(known) === listed(slip)
   return same ? known : { ...slip, issue: known ? known.issue + 1 : 0, issuedMinute: minute }
 }

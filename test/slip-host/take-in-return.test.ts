@@ -2,12 +2,14 @@ import 'fake-indexeddb/auto'
 import { expect, test } from 'vitest'
 import { ownReturn, setField } from '@/app/own/own-state.ts'
 import { rankedText } from '@/core/seal/blind/ranked-codes.ts'
+import { blindView } from '@/core/tasting/blind-view.ts'
 import { readSlip } from '@/slip/ballot-slip.ts'
 import { hostOfTexts } from '@/slip/kept-host.ts'
 import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
 import { bytesOfReturn } from '@/slip/return-slip.ts'
 import { giveOut, slipsKey } from '@/slip-host/give-out.ts'
 import { takeInReturn } from '@/slip-host/take-in-return.ts'
+import { madeLog } from '../core/session/made-events.ts'
 import { tastingTrial } from '../journeys/tasting-trial.ts'
 import { notebookWithTrial } from '../notebook/notebook-of.ts'
 
@@ -43,4 +45,30 @@ test('what a taster picked of a set and the order they gave on their own phone c
       { about: { kind: 'set', id: set.id }, pickedCode: picked, tasterId: 'club-1', answers: [] },
     ])
   }
+})
+
+test('a slip that is out stays good where the oven gives the pieces in another order than was drawn', async () => {
+  const made = tastingTrial({ serving: 'as-baked' })
+  const notebook = await notebookWithTrial(undefined, made)
+  const [session] = made.sessions
+  const last = session?.dealt.servings.findLast(({ flightId }) => flightId !== null)
+  if (!session || !last) throw new Error('a session that is served')
+  const { events, log } = madeLog()
+  const give = (whole = made) =>
+    giveOut(
+      { notebook, now: 1_800_000_000_000, draw: () => 4_000_000_000 },
+      whole,
+      session.id,
+      'club-1',
+    )
+  const before = await give()
+  log({ kind: 'bake-in' }, { about: { kind: 'piece', id: last.pieceId }, at: 1000 })
+  const swapped = {
+    ...made,
+    events: events.map((event) => ({ ...event, sessionId: session.id, trialId: made.trial.id })),
+  }
+  const next = (whole = made) => blindView(whole, session.id, 'club-1').nextCode
+  expect(next(swapped)).toBe(last.code)
+  expect(next()).not.toBe(last.code)
+  expect(await give(swapped)).toBe(before)
 })

@@ -3,6 +3,7 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { LevelTab } from '@/app/kit/rail/level-tab.tsx'
 import styles from '@/app/tasting/seat/tasting.module.css'
+import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { letterOfLevel } from '@/core/session/line.ts'
 import { servingTurns } from '@/core/session/serving-turns.ts'
 import { nextSession } from '@/core/whole-trial/next-session.ts'
@@ -16,11 +17,12 @@ import { useTable } from './tasting-context.ts'
 export function WhichWasWhich() {
   const { whole, session, state } = useTable()
   const plan = planOfSession(whole, session)
+  const events = eventsOfSession(whole.events, session.id)
+  const turns = servingTurns(session, plan, events, state.notServed)
   const next = nextSession(whole)
   const lost = lostSessions(whole).find(({ sessionId }) => sessionId === session.id)
-  const rows = servingTurns(session, state.notServed).flatMap(({ id, code, flight }) => {
-    const serving = session.dealt.servings.find((each) => each.id === id)
-    const piece = session.pieces.find((each) => each.id === serving?.pieceId)
+  const rows = turns.flatMap(({ id, code, pieceId, flight }) => {
+    const piece = session.pieces.find((each) => each.id === pieceId)
     const level = plan.levels.find((each) => each.id === piece?.levelId)
     if (!level) return []
     const letter = letterOfLevel(session, level.id) ?? undefined

@@ -7,7 +7,6 @@ import type { Session } from './session-record.ts'
 
 /** A code in its turn to the table, with when it is due there (UTC ms). */
 export interface ServingDue extends ServingTurn {
-  pieceId: string
   /** When its piece came out of the oven, and when it was put before the tasters; null before that. */
   outAt: number | null
   servedAt: number | null
@@ -22,22 +21,19 @@ export interface ServingDue extends ServingTurn {
  */
 export function servingDues(
   session: Session,
-  plan: Pick<Plan, 'steps'>,
+  plan: Pick<Plan, 'steps' | 'serving'>,
   events: readonly Standing[],
 ): ServingDue[] {
   const out = stampsOf(events, 'bake-out')
   const served = new Map(
     events.flatMap((event) => (event.kind === 'served' ? [[event.about.id, event.at]] : [])),
   )
-  const turns = servingTurns(session, [...notServed(session, events)]).map((turn) => {
-    const pieceId = session.dealt.servings.find(({ id }) => id === turn.id)?.pieceId ?? ''
-    return {
-      ...turn,
-      pieceId,
-      outAt: out.get(pieceId) ?? null,
-      servedAt: served.get(turn.id) ?? null,
-    }
-  })
+  const lost = [...notServed(session, events)]
+  const turns = servingTurns(session, plan, events, lost).map((turn) => ({
+    ...turn,
+    outAt: out.get(turn.pieceId) ?? null,
+    servedAt: served.get(turn.id) ?? null,
+  }))
   const waits = turns.flatMap(({ outAt, servedAt }) =>
     outAt === null || servedAt === null || servedAt < outAt ? [] : [servedAt - outAt],
   )

@@ -18,7 +18,10 @@ export function tasterOrder(
   return (order?.servingIds ?? []).flatMap((id) => byId.get(id) ?? [])
 }
 
-/** Of a taster's order what really comes to them: counted servings whose piece did not fail. Index + 1 is the position. */
+/**
+ * Of a taster's order what really comes to them: counted servings whose piece did not fail, as they were dealt. As baked they come
+ * in the order that the oven gives them: `asTheyCome`. Index + 1 is the position.
+ */
 export function servedInOrder(order: readonly Serving[], lost: ReadonlySet<string>): Serving[] {
   return order.filter(({ flightId, pieceId }) => flightId !== null && !lost.has(pieceId))
 }

@@ -1,5 +1,6 @@
 import { isAnswered } from '@/core/seal/blind/check-answers.ts'
 import { type Seal, sealOf } from '@/core/seal/sealed.ts'
+import { asTheyCome } from '@/core/session/as-they-come.ts'
 import { eventsOfSession } from '@/core/session/effective-events.ts'
 import { notServed } from '@/core/session/failures.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
@@ -63,10 +64,16 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
   const lost = notServed(session, effective)
   const tasters = people.map((taster) =>
     stateOf(taster, {
-      asked: askedOf(session, taster.tasterId, tasterOrder(session, taster.tasterId, late), lost, {
-        ranking: plan.atTable?.ranking !== undefined,
-        guess: guessAsked(plan) !== null,
-      }),
+      asked: askedOf(
+        session,
+        taster.tasterId,
+        asTheyCome(
+          servedInOrder(tasterOrder(session, taster.tasterId, late), lost),
+          plan,
+          effective,
+        ),
+        { ranking: plan.atTable?.ranking !== undefined, guess: guessAsked(plan) !== null },
+      ),
       done: doneBy(taster.tasterId, ballots, plan),
     }),
   )
@@ -94,11 +101,10 @@ export function tastingState(records: TastingRecords, sessionId: string): Tastin
 function askedOf(
   session: Session,
   tasterId: string,
-  order: readonly Serving[],
-  lost: ReadonlySet<string>,
+  served: readonly Serving[],
   asks: { ranking: boolean; guess: boolean },
 ): Awaited[] {
-  const servings = servedInOrder(order, lost).map(
+  const servings = served.map(
     (serving, index): Awaited => ({
       tasterId,
       codes: [serving.code],

@@ -1,3 +1,4 @@
+import { asTheyCame } from '@/core/session/as-they-come.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
 import { notServed } from '@/core/session/failures.ts'
 import { letterOfLevel } from '@/core/session/line.ts'
@@ -33,7 +34,7 @@ export function tasterObservations(
   const leftOut = ({ knows }: SessionTaster) => knows && someBlind
   for (const taster of people) {
     const order = tasterOrder(session, taster.tasterId, late)
-    const came = servedInOrder(order, lost)
+    const came = asTheyCame(servedInOrder(order, lost), plan, effective)
     for (const serving of order) {
       if (serving.repeats !== undefined) continue
       const ballot = ballots.find(

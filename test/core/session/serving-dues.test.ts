@@ -12,7 +12,7 @@ test('each code is due as many minutes out of the oven as those before it; the f
   const plan = madePlan()
   // Two minutes to cut after the bake: the first is due then.
   const cut = madeStep('cut', 'cut', { handsSeconds: 120, waitSeconds: 0 })
-  const cutting = { steps: [...plan.steps, cut] }
+  const cutting = { serving: plan.serving, steps: [...plan.steps, cut] }
   const session = madeSession(plan)
   const { events, log } = madeLog()
   const order = servingDues(session, cutting, [])
