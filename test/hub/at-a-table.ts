@@ -6,7 +6,6 @@ import { invite, keepJoinedTable, keepOwnTable, linkOf } from '@/exchange/open-t
 import { runOwnTable } from '@/exchange/own-table.ts'
 import type { Running, TableServices } from '@/exchange/services.ts'
 import { TableStore } from '@/exchange/table-store.ts'
-import { wrappedBy } from '@/exchange/wrapped.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 import type { Notebook, OpenNotebook } from '@/notebook/notebook.ts'
 import { type BallotSlip, readSlip } from '@/slip/ballot-slip.ts'
@@ -15,6 +14,7 @@ import { bytesOfReturn } from '@/slip/return-slip.ts'
 import { readInvitation } from '@/table/invitation.ts'
 import type { Login, Ticket } from '@/table/invite-login.ts'
 import type { Part } from '@/table/subjects.ts'
+import { type Came, messagesOf } from './all-that-came.ts'
 
 let names = 0
 let drawn = 0
@@ -160,30 +160,12 @@ const nonceOf = (seat: string) =>
   [...seat].reduce((number, sign) => (number * 31 + sign.charCodeAt(0)) >>> 0, 7)
 
 /** Everything that came to a device, in clear, opened with its own keys and, of a slip, unpacked: what it could ever know. */
-export async function allThatCameTo(device: Device): Promise<{ opened: number; text: string }> {
+export async function allThatCameTo(
+  device: Device,
+): Promise<{ opened: number; text: string; came: Came[] }> {
   const [joined] = await device.services.store.joined.toArray()
   if (!joined) throw new Error('joined nothing')
-  const { secret } = invitationOf(joined)
-  const { toDevice, fromDevice } = await wrappedBy(secret)
-  const bytes = device.frames.join('')
-  let text = bytes
-  let opened = 0
-  // How the message server writes (its protocol's own page, seen): MSG subject sid [reply] size, HMSG with two sizes, the last of all.
-  for (const line of bytes.matchAll(/(H?)MSG (\S+) \S+ (?:[^\s\d]\S* )?(?:(\d+) )?(\d+)\r\n/g)) {
-    const [whole, withHead, subject = '', head, size] = line
-    const from = line.index + whole.length
-    const body = bytes.slice(from + (withHead ? Number(head) : 0), from + Number(size))
-    const sealed = Uint8Array.from(body, (sign) => sign.charCodeAt(0))
-    for (const way of [toDevice, fromDevice])
-      for (const under of [subject, `n.${invitationOf(joined).login.name}.0`]) {
-        const read = await way.open({ table: joined.table, subject: under }, sealed)
-        if (!read.ok) continue
-        opened += 1
-        text += read.text
-        const slip: unknown = JSON.parse(read.text).slip
-        const packed = typeof slip === 'string' ? bytesOfLinkText(slip) : null
-        text += JSON.stringify(packed && readSlip(packed))
-      }
-  }
-  return { opened, text }
+  const came = await messagesOf(device.frames, invitationOf(joined))
+  const read = came.flatMap(({ opened }) => opened ?? [])
+  return { opened: read.length, text: [...device.frames, ...read].join(''), came }
 }

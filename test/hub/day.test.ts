@@ -7,8 +7,10 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { linkOf } from '@/exchange/open-table.ts'
 import { findServer } from '@/hub/find-server.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
-import { tastingTrial } from '../journeys/tasting-trial.ts'
+import { tastingTrial, tellingOf } from '../journeys/tasting-trial.ts'
+import type { Came } from './all-that-came.ts'
 import {
+  allThatCameTo,
   comesBack,
   type Device,
   goesOffline,
@@ -94,6 +96,28 @@ async function dayAlone(device: Device): Promise<WholeTrial> {
   return await wholeOf(notebook, trialId)
 }
 
+const saidInNotice = new Set(['at', 'closed', 'copy', 'receipts', 'refused', 'slip', 'watched'])
+
+/** A notice to the device itself, opened by its keys; or the hub's acknowledgement of what it sent, which names a stream and a number. */
+const isOwnWord = ({ subject, opened, body }: Came) =>
+  opened === null ? subject.startsWith('_INBOX.') && isAcknowledgement(body) : true
+
+function isAcknowledgement(body: string): boolean {
+  // Of a notice that is not there yet the hub says so in the head, with no body.
+  if (body === '') return true
+  const says = JSON.parse(body)
+  return Object.keys(says).every((key) => ['stream', 'seq', 'duplicate', 'domain'].includes(key))
+}
+
+/** No level, weight, letter, id, key, score or other taster. */
+function expectNothingOfOthers(text: string, tasterId: string): void {
+  for (const telling of tellingOf(whole)) expect(text).not.toContain(telling)
+  const others = tasterIds.filter((other) => other !== tasterId)
+  const initials = ['"AN"', '"BO"', '"CY"'].filter((_, at) => tasterIds[at] !== tasterId)
+  for (const other of [...others, ...initials, '"letter"', 'levelId', 'ballots', 'answers'])
+    expect(text).not.toContain(other)
+}
+
 const findingsOf = (of: WholeTrial) => {
   const answer = trialFindings(of, { unsealed: false, resamples: 200 })
   if (!answer.ok) throw new Error('still sealed')
@@ -162,7 +186,31 @@ describe.skipIf(!found)('a whole day at one table', () => {
     for (const { device } of tasters) await comesBack(device)
     for (const each of [bench, oven, key, ...tasters.map(({ device }) => device)])
       await expect.poll(() => waitingAt(each), soon).toBe(0)
+    const beforeUnsealing = new Map<Device, number>()
+    for (const { tasterId, device } of tasters) {
+      const { came, text } = await allThatCameTo(device)
+      beforeUnsealing.set(device, came.length)
+      // Their own codes were read by this, so that what it looks through is not empty.
+      expect(text).toContain(`"${(await slipAt(device))?.codes[0]}"`)
+      expectNothingOfOthers(text, tasterId)
+      expect(came.filter((each) => !isOwnWord(each))).toEqual([])
+    }
     await owner.notebook.log(unseals)
+    for (const { tasterId, device } of tasters) {
+      await expect.poll(() => slipAt(device), soon).toBeNull()
+      const { came } = await allThatCameTo(device)
+      const since = came.slice(beforeUnsealing.get(device))
+      // The unsealing brings that there is nothing to taste any more, and how far their own entries are in; no level, no result.
+      const notices = since.flatMap(({ opened }) => opened ?? [])
+      expect(notices.length).toBeGreaterThanOrEqual(1)
+      for (const notice of notices) {
+        const says = JSON.parse(notice.replace(/null$/, ''))
+        expect(new Set(Object.keys(says))).toEqual(saidInNotice)
+        expect(says).toMatchObject({ refused: [], copy: null, slip: null, watched: null })
+      }
+      expectNothingOfOthers(JSON.stringify(since), tasterId)
+      expect(since.filter((each) => !isOwnWord(each))).toEqual([])
+    }
 
     const there = await wholeOf(owner.notebook, trialId)
     const alone = await dayAlone(made())
