@@ -151,9 +151,12 @@ function idOf(
   )?.id
 }
 
+/** Whether a ballot that is kept says the same, in whichever order its fields are kept. */
 function says(ballot: Ballot, one: SlipBallot): boolean {
-  const told = ({ answers, pickedCode, words, ranked }: SlipBallot) =>
-    JSON.stringify([answers, pickedCode ?? null, words ?? null, ranked ?? null])
+  const told = ({ answers, pickedCode, words, ranked }: SlipBallot) => {
+    const each = answers.map(({ responseId, value, why }) => [responseId, value, why ?? null])
+    return JSON.stringify([each, pickedCode ?? null, words ?? null, ranked ?? null])
+  }
   return told(ballot) === told(one)
 }
 
