@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import { arrowsAmong } from '@/app/kit/press/arrows-among.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { AnswerScale } from '@/core/trial/response.ts'
 import styles from './scale-pad.module.css'
@@ -22,7 +23,10 @@ export function ScalePad({ name, scale, value, onPick }: ScalePadProps) {
         {name}
         <span className={styles.anchor}>{anchor}</span>
       </legend>
-      <div className={`${styles.keys} ${points === 9 ? styles.nine : styles.five}`}>
+      <div
+        ref={arrowsAmong}
+        className={`${styles.keys} ${points === 9 ? styles.nine : styles.five}`}
+      >
         {Array.from({ length: points }, (_, index) => index + 1).map((point) => (
           <Button
             key={point}

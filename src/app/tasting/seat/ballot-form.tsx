@@ -139,15 +139,20 @@ function OwnWords({ value, onValue }: { value: string; onValue: (words: string) 
       </div>
     )
   return (
-    <TextArea
-      label="In your own words (may stay empty)"
-      rows={2}
-      maxLength={300}
-      value={value}
-      onValue={onValue}
-    />
+    <div ref={asked ? arriveInWords : null}>
+      <TextArea
+        label="In your own words (may stay empty)"
+        rows={2}
+        maxLength={300}
+        value={value}
+        onValue={onValue}
+      />
+    </div>
   )
 }
+
+/** Whoever asked for room to write goes on in it. */
+const arriveInWords = (room: HTMLElement | null) => room?.querySelector('textarea')?.focus()
 
 /** Liking alone until it is answered, so that no attribute colours it; then everything. */
 function askedNow(questions: readonly Question[], answered: ReadonlySet<string>): Question[] {

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { arrowsAmong } from '@/app/kit/press/arrows-among.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindGuess } from '@/core/seal/blind/blind-view.ts'
 import { samplesAtEnd } from '@/core/seal/blind/samples-at-end.ts'
@@ -52,7 +53,7 @@ export function GuessForm({ seat, guess, leave }: GuessFormProps) {
       }
     >
       <p>{asks}</p>
-      <div className={styles.seats}>
+      <div ref={arrowsAmong} className={styles.seats}>
         {offered.map((each) => (
           <Button
             key={each.code}

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { arrowsAmong } from '@/app/kit/press/arrows-among.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindRanking } from '@/core/seal/blind/blind-view.ts'
 import {
@@ -82,7 +83,7 @@ export function RankingForm({ seat, ranking, leave }: RankingFormProps) {
     >
       <p className={styles.lead}>{rankingQuestion(ranking)}</p>
       <p>{rankingHow(ranking)}</p>
-      <div className={styles.ranked}>
+      <div ref={arrowsAmong} className={styles.ranked}>
         {ranking.codes.map((code) => {
           const place = ranked.findIndex((each) => each.includes(code))
           return (

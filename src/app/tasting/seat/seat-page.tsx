@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { landing } from '@/app/kit/press/keep-focus.ts'
 import styles from './tasting.module.css'
 
 interface SeatPageProps {
@@ -24,7 +25,7 @@ export function SeatPage(props: SeatPageProps) {
         <span className={styles.quiet}>{progress}</span>
         {leave}
       </div>
-      <h1 data-page-heading className={styles[titleLook]} tabIndex={-1} ref={arriveAt}>
+      <h1 data-page-heading {...landing} className={styles[titleLook]} ref={arriveAt}>
         {title}
       </h1>
       {children}

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { arrowsAmong } from '@/app/kit/press/arrows-among.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindSet } from '@/core/seal/blind/blind-view.ts'
 import { sampleName } from '@/core/wording/tasting/serving-name.ts'
@@ -46,7 +47,7 @@ export function SetForm({ seat, set, leave }: SetFormProps) {
       }
     >
       {tellApart ? <p className={styles.lead}>{tellApartQuestion(tellApart)}</p> : null}
-      <div className={styles.seats}>
+      <div ref={arrowsAmong} className={styles.seats}>
         {offered.map((code) => (
           <Button
             key={code}
