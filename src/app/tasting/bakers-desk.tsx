@@ -32,7 +32,7 @@ export function BakersDesk() {
       <TasterList />
       {open && !plates ? <LateTaster /> : null}
       {state.seal === 'unsealed' || plates ? null : <OwnPhones />}
-      {open && !plates ? <PaperEntry /> : null}
+      {plates ? null : <PaperEntry />}
       {plates ? null : <ChangedBallots />}
       <div className={styles.actions}>
         {toTurn(whole, session.id) ? <TurnPress /> : <Unseal />}

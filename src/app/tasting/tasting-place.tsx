@@ -8,9 +8,13 @@ import styles from '@/app/tasting/seat/tasting.module.css'
 import { sealOf } from '@/core/seal/sealed.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { toTurn } from '@/core/tasting/to-turn.ts'
+import { onShuffledPlates } from '@/core/trial/served-at-table.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import { TurnOver } from './alone/turn-over.tsx'
 import { BakersDesk } from './bakers-desk.tsx'
+import { ChangedBallots } from './changed-ballots.tsx'
 import { NeverBaked } from './never-baked.tsx'
+import { PaperEntry } from './paper/paper-entry.tsx'
 import { SeatOfTaster } from './seat-of-taster.tsx'
 import { ServedList } from './served-list.tsx'
 import { type Table, TableContext } from './tasting-context.ts'
@@ -37,6 +41,7 @@ export function TastingPlace() {
   const table: Table = { whole, session, state: tastingState(whole, session.id) }
   const sitting = table.state.seal === 'not-begun' || table.state.seal === 'sealed'
   const wanted = table.state.seal === 'closed' ? toTurn(whole, session.id) : null
+  const plates = onShuffledPlates(planOfSession(whole, session))
   const here = new Set(table.state.tasters.map((taster) => taster.tasterId))
   return (
     <TableContext value={table}>
@@ -53,9 +58,15 @@ export function TastingPlace() {
               </NeverBaked>
             </ErrorBoundary>
             {table.state.seal === 'unsealed' ? (
-              <ErrorBoundary what="which was which" of={whole}>
-                <WhichWasWhich />
-              </ErrorBoundary>
+              <>
+                <ErrorBoundary what="which was which" of={whole}>
+                  <WhichWasWhich />
+                </ErrorBoundary>
+                <ErrorBoundary what="what came late" of={whole}>
+                  {plates ? null : <PaperEntry />}
+                  {plates ? null : <ChangedBallots />}
+                </ErrorBoundary>
+              </>
             ) : (
               <>
                 <ErrorBoundary what="what goes to the table" of={whole}>

@@ -18,6 +18,8 @@ export interface BallotChange {
   /** Who changed it, and why; null where nobody said. */
   by: string | null
   because: string | null
+  /** Of a late one: who typed it from paper, where it came so, and whether the codes were open by then. */
+  late: { typedBy: string | null; codesOpen: boolean } | null
 }
 
 /**
@@ -26,8 +28,9 @@ export interface BallotChange {
  */
 export function ballotChanges({
   sessions,
+  events,
   ballots,
-}: Pick<TastingRecords, 'sessions' | 'ballots'>): BallotChange[] {
+}: Pick<TastingRecords, 'sessions' | 'events' | 'ballots'>): BallotChange[] {
   const byId = new Map(ballots.map((ballot) => [ballot.id, ballot]))
   const changes = ballots.flatMap((ballot): BallotChange[] => {
     const before = ballot.replaces === undefined ? undefined : byId.get(ballot.replaces)
@@ -35,6 +38,9 @@ export function ballotChanges({
     const session = sessions.find(({ id }) => id === ballot.sessionId)
     if (!session) return []
     const voided = ballot.change?.voids === true
+    const opened = events.find(
+      ({ kind, sessionId }) => kind === 'unsealed' && sessionId === session.id,
+    )
     return [
       {
         id: ballot.id,
@@ -48,6 +54,12 @@ export function ballotChanges({
         now: voided ? null : ballot.answers,
         by: ballot.change?.by ?? null,
         because: ballot.change?.because ?? null,
+        late: ballot.late
+          ? {
+              typedBy: ballot.cameBy?.way === 'paper' ? ballot.cameBy.typedBy : null,
+              codesOpen: opened !== undefined && opened.at <= ballot.at,
+            }
+          : null,
       },
     ]
   })

@@ -2,6 +2,8 @@ import { expect, test } from 'vitest'
 import { withoutEach } from '@/core/findings/judged/without-each.ts'
 import { ballotChanges } from '@/core/tasting/ballot-changes.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { tastingState } from '@/core/tasting/tasting-state.ts'
+import { observations } from '@/core/whole-trial/observations.ts'
 import { answersText, changeHead } from '@/core/wording/tasting/ballot-changes-text.ts'
 import { madeSession, nth } from '../session/made-session.ts'
 import { answers, madeTasting } from './made-tasting.ts'
@@ -41,6 +43,26 @@ test('a ballot changed, voided or late keeps what it first said, who and why', (
   ]
   expect(answersText(nth(changes, 2).now, named)).toBe('Liking 9, Saltiness left out (none left)')
   expect(answersText(null, named)).toBe('nothing')
+})
+
+test('a sheet typed in late is told by who typed it and whether the codes were open; it stands in no finding', () => {
+  const { records, seal, log } = madeTasting()
+  const [first, second] = madeSession().dealt.servings
+  if (!first || !second) throw new Error('two servings')
+  const about = (id: string) => ({ kind: 'serving' as const, id })
+  const cameBy = { way: 'paper' as const, typedBy: 'BM' }
+  log({ kind: 'tasting-closed', reason: 'the last train' })
+  seal('ta-1', about(first.id), { late: true, cameBy, at: 6_000_000 })
+  const before = tastingState(records, 'session-a')
+  log({ kind: 'unsealed' }, { at: 7_000_000 })
+  seal('ta-1', about(second.id), { late: true, cameBy, at: 8_000_000 })
+  expect(ballotChanges(records).map((change) => changeHead(change, (id) => id))).toEqual([
+    `ta-1, ${first.code}, session 1: came late before the codes were open, typed from paper by BM`,
+    `ta-1, ${second.code}, session 1: came late when the codes were open, typed from paper by BM`,
+  ])
+  expect(before.tasters.map(({ answered }) => answered)).toEqual([0, 0, 0])
+  const seen = observations(records, { unsealed: false })
+  expect(seen.ok && seen.rows.filter(({ tasterId }) => tasterId !== null)).toEqual([])
 })
 
 test('means with everybody and without each taster, each person counting once', () => {

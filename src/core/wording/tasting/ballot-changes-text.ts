@@ -14,7 +14,20 @@ export function changeHead(change: BallotChange, nameOf: (tasterId: string) => s
   const which = change.code === null ? 'an answer at the end' : change.code
   const by = change.by === null ? '' : ` by ${change.by}`
   const because = change.because === null ? '' : `: ${change.because}`
-  return `${nameOf(change.tasterId)}, ${which}, session ${change.sessionNumber}: ${words[change.what]}${by}${because}`
+  return `${nameOf(change.tasterId)}, ${which}, session ${change.sessionNumber}: ${words[change.what]}${lateText(change)}${by}${because}`
+}
+
+/** Before a sheet is typed in that came once the tasting was over: what is done with it. */
+export function lateSheetText(codesOpen: boolean): string {
+  const when = codesOpen ? ' The record says that the codes were open by then.' : ''
+  return `The tasting is over. A sheet that is typed in now is kept and shown as late: it stands in no finding, and nothing that was found changes.${when}`
+}
+
+/** How a late ballot came, and whether whoever brought it could have known by then which code was which. */
+function lateText({ late }: BallotChange): string {
+  if (!late) return ''
+  const when = late.codesOpen ? ' when the codes were open' : ' before the codes were open'
+  return `${when}${late.typedBy === null ? '' : `, typed from paper by ${late.typedBy}`}`
 }
 
 /** The scores of a ballot in the order of the questions: “Liking 7, Chew left out”. */
