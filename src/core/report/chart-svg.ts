@@ -1,4 +1,5 @@
 import { dotPlaces } from '@/core/figure/dot-places.ts'
+import { plainNumber } from '@/core/units/number-text.ts'
 import { fillOf, patternDefinition } from './pattern-svg.ts'
 import { railSvg } from './rail-svg.ts'
 import type { ChartBlock } from './report-block.ts'
@@ -92,9 +93,14 @@ function marginAndControl({ chart }: ChartBlock, x: Scale, y: Scale): string {
         [at, inside(margin.low)],
         [at + 4, inside(margin.low)],
       ]),
-      label('± margin', at + 6, (inside(margin.high) + inside(margin.low)) / 2 + 4, {
-        class: 'soft',
-      }),
+      label(
+        `± ${plainNumber((margin.high - margin.low) / 2)} margin`,
+        at + 6,
+        (inside(margin.high) + inside(margin.low)) / 2 + 4,
+        {
+          class: 'soft',
+        },
+      ),
     )
   }
   return parts.join('')

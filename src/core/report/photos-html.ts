@@ -14,7 +14,7 @@ export function photosHtml(block: PhotosBlock, pictures: Pictures): string {
   const ruler = bar
     ? `<div><div class="bar" style="width:${percent(bar.share)}">${escapeHtml(bar.text)}</div></div>`
     : ''
-  return `<figure><div class="wide"><div class="beside" style="grid-template-columns:repeat(${columns.length},minmax(9rem,1fr))">${cells.join('')}${ruler}</div></div><figcaption>${escapeHtml(title)}. ${escapeHtml(scale)}</figcaption></figure>`
+  return `<figure><figcaption>${escapeHtml(title)}. ${escapeHtml(scale)}</figcaption><div class="wide"><div class="beside" style="grid-template-columns:repeat(${columns.length},minmax(9rem,1fr))">${cells.join('')}${ruler}</div></div></figure>`
 }
 
 function photoHtml(

@@ -8,7 +8,9 @@ import type { Rung } from '@/core/findings/rungs/rung-shape.ts'
 import type { RungName } from '@/core/wording/findings/answer-of-rung.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
 import { chartAlt, pairsAlt } from '@/core/wording/findings/chart-alt.ts'
+import { chartTitle, marginLabel } from '@/core/wording/findings/chart-title.ts'
 import { levelInShort } from '@/core/wording/findings/named-in-findings.ts'
+import { asSentenceStart } from '@/core/wording/words/list-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import type { FoundScores } from './found-scores.ts'
 import type { ChartBlock, PairsBlock } from './report-block.ts'
@@ -26,8 +28,18 @@ export function chartBlock(
   const best = answer !== null && isPresent(answer) ? answer.best : null
   const span = bestSpan(response.conclusion, best !== null && isPresent(best) ? best : null)
   const drawn = chartOfResponse(scores, index, response, rung, curves[index] ?? null)
+  const bestText =
+    span === null
+      ? null
+      : bestLabel(
+          span,
+          scores.levels.map((level) => level.name),
+          factor.unitOfMeasure,
+        )
+  const margin = marginLabel(scores.responses[index])
   const alone = response.conclusion.oneEvening !== null
   const levels = axisLevels(scores.levels)
+  const marginText = alone || margin === null ? '' : `${asSentenceStart(margin)}.`
   return {
     kind: 'chart',
     chart: alone ? withMeansAlone(drawn, response) : drawn,
@@ -36,16 +48,15 @@ export function chartBlock(
     letters,
     title: `${response.name} at each level: every value as a dot, means as crosses${alone ? '' : ' with their 95 % intervals'}`,
     xTitle: factor.unitOfMeasure === '' ? factor.name : `${factor.name}, ${factor.unitOfMeasure}`,
-    yTitle: response.name,
-    bestText:
-      span === null
-        ? null
-        : bestLabel(
-            span,
-            scores.levels.map((level) => level.name),
-            factor.unitOfMeasure,
-          ),
-    alt: chartAlt(response, rung, findings),
+    yTitle: chartTitle(response.name, scores.responses[index]),
+    bestText,
+    alt: [
+      chartAlt(response, rung, findings),
+      bestText === null ? '' : `${asSentenceStart(bestText)}.`,
+      marginText,
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
   }
 }
 

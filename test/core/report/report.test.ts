@@ -115,6 +115,20 @@ describe('the report as one HTML file', () => {
     expect(html).toContain('td.words{white-space:normal;min-width:12rem}')
   })
 
+  test('names on a chart its scale, the margin and the best, and says the same in words', () => {
+    const html = reportHtml(made())
+    const [chart = ''] = /<svg[^>]*role="img"[\s\S]*?<\/svg>/.exec(html) ?? []
+    const margin = scores.responses[0]?.margin
+    if (margin == null) throw new Error('the table has a margin')
+    const [, alt = ''] = /aria-label="([^"]*)"/.exec(chart) ?? []
+    expect(chart).toContain(`>${scores.responses[0]?.name}, 1 to 9</text>`)
+    expect(chart).toContain(`>± ${margin} margin</text>`)
+    expect(alt).toContain(`Your margin, ${margin}.`)
+    const [, best] = />(best [^<]*)<\/text>/.exec(chart) ?? []
+    expect(best).toBeDefined()
+    expect(alt.toLowerCase()).toContain(best)
+  })
+
   test('draws every recorded value of a response as one point', () => {
     const html = reportHtml(made())
     // 5 levels × 8 tasters × 3 sessions: the main response on its page, both responses in the appendix
