@@ -73,9 +73,13 @@ export function createNotebook(
   }
   const renewed = async (trialId: string, held: WholeTrial | undefined) => {
     const { renewedTrial } = await Dexie.waitFor(import('./renewed-trial.ts'))
-    const found = await store.transaction('r', store.tables, () =>
-      renewedTrial(store, trialId, held),
-    )
+    const { checkedInTurns, readTrial } = await Dexie.waitFor(import('./stored-trial.ts'))
+    const isHeld = [held, store.held].some((each) => each?.trial.id === trialId)
+    const reading = isHeld
+      ? () => renewedTrial(store, trialId, held)
+      : () => readTrial(store, trialId)
+    const read = await store.transaction('r', store.tables, reading)
+    const found = isHeld || !read ? read : await checkedInTurns(read)
     store.held = found
     return found
   }

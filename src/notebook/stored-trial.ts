@@ -1,6 +1,8 @@
+import Dexie from 'dexie'
+import type * as z from 'zod/mini'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
-import { checked } from './checked.ts'
+import { checked, closed } from './checked.ts'
 import { kitchenIdsOf } from './kitchen-of-trial.ts'
 import type { Store } from './store.ts'
 
@@ -20,6 +22,12 @@ export async function namedKitchen(
  * within the transaction it is called in.
  */
 export async function storedTrial(store: Store, trialId: string): Promise<WholeTrial | undefined> {
+  const found = await readTrial(store, trialId)
+  return found && checked(wholeTrialShape, found, 'damaged')
+}
+
+/** The same as it was stored, not checked yet. */
+export async function readTrial(store: Store, trialId: string): Promise<WholeTrial | undefined> {
   const trial = await store.trials.get(trialId)
   if (!trial) return undefined
   const [plans, sessions, events, ballots, photos] = await Promise.all([
@@ -31,5 +39,35 @@ export async function storedTrial(store: Store, trialId: string): Promise<WholeT
   ])
   const belonging = { plans, sessions, events, ballots }
   const kitchen = await namedKitchen(store, belonging)
-  return checked(wholeTrialShape, { trial, ...belonging, photos, kitchen }, 'damaged')
+  return { trial, ...belonging, photos, kitchen }
+}
+
+/** So many records are checked between two frames. */
+const aTurn = 400
+
+/** What was read, checked whole as `storedTrial` does; a long one a part at a time, so that no frame waits for it. */
+export async function checkedInTurns(read: WholeTrial): Promise<WholeTrial> {
+  if (read.events.length + read.ballots.length <= aTurn)
+    return checked(wholeTrialShape, read, 'damaged')
+  const events = await inTurns(wholeTrialShape.shape.events, read.events)
+  const ballots = await inTurns(wholeTrialShape.shape.ballots, read.ballots)
+  const rest = wholeTrialShape.safeParse({ ...read, events: [], ballots: [] })
+  // What does not fit is told as it is of a whole trial, by its place in it.
+  if (!events || !ballots || !rest.success) return checked(wholeTrialShape, read, 'damaged')
+  return closed({ ...rest.data, events, ballots })
+}
+
+/** The records of a list in their shape's form, or null once one does not fit it. */
+async function inTurns<Item>(
+  list: z.ZodMiniType<Item[]>,
+  records: readonly Item[],
+): Promise<Item[] | null> {
+  const fit: Item[] = []
+  for (let from = 0; from < records.length; from += aTurn) {
+    const part = list.safeParse(records.slice(from, from + aTurn))
+    if (!part.success) return null
+    fit.push(...part.data)
+    await Dexie.waitFor(new Promise((go) => setTimeout(go)))
+  }
+  return fit
 }

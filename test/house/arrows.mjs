@@ -127,7 +127,7 @@ export const arrows = [
   { folder: 'cli', may: [...core, 'trial-file'], packages: [...screenPackages, ...storePackages] },
   { folder: 'app/kit', may: core, packages: storePackages },
   { folder: 'app/charts', may: core, packages: storePackages },
-  { folder: 'app/worker', may: core, packages: storePackages },
+  { folder: 'app/worker', may: [...core, 'trial-file'], packages: storePackages },
   { folder: 'app/services', may: keeping, packages: [] },
   { folder: 'app/home', may: place, packages: [] },
   { folder: 'app/kitchen', may: place, packages: [] },

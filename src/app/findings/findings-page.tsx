@@ -2,7 +2,6 @@ import { useState } from 'react'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
-import { toMend } from '@/core/fairness/in-turn.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { FindingsSections } from './findings-sections.tsx'
 import type { FindingsSource } from './findings-source.ts'
@@ -16,7 +15,7 @@ interface FindingsPageProps {
 /** What the data support, words first; worked out in a worker while the page stays alive. */
 export function FindingsPage({ source, scores }: FindingsPageProps) {
   const [weights, setWeights] = useState<Weights>(null)
-  const found = useFindings(scores, source.seed, weights, toMend(source.fairness))
+  const found = useFindings(scores, source.seed, weights, source.toMend)
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')

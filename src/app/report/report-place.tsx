@@ -7,6 +7,7 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
+import { useAnswer } from '@/app/worker/use-answer.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
 import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
@@ -18,7 +19,6 @@ import { civilTime } from '@/core/wording/words/civil-time.ts'
 import { Downloads } from './downloads.tsx'
 import styles from './report.module.css'
 import { ReportView } from './report-view.tsx'
-import { useTrialHash } from './use-trial-hash.ts'
 
 /** The Report place: one document that someone else can check, on screen, on paper and as files. */
 export function ReportPlace() {
@@ -103,4 +103,11 @@ function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable 
       <ReportView document={made} appendix={appendix} onAppendix={setAppendix} />
     </>
   )
+}
+
+/** SHA-256 of a trial's file, in hex; undefined until it is reckoned, and where the browser offers none (an address without https). */
+function useTrialHash(whole: WholeTrial): string | undefined {
+  const asked = useAnswer('hash', whole, (service, trial: WholeTrial) => service.hashOfFile(trial))
+  if (asked.state !== 'answered' || asked.newer) return undefined
+  return asked.answer ?? undefined
 }

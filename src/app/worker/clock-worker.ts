@@ -1,5 +1,6 @@
 import * as Comlink from 'comlink'
 import { type ClockOfPlan, firstClock, searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
+import { type DayCost, dayCost } from '@/core/clock-plan/day-cost.ts'
 import { dayInTime } from '@/core/clock-plan/day-in-time.ts'
 import { type FoundWay, waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
@@ -7,6 +8,7 @@ import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { ageItems } from '@/core/fairness/items/age-items.ts'
 import { type DayAnew, dayAnew } from '@/core/session/anew/day-anew.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
+import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
@@ -17,6 +19,18 @@ const searchMilliseconds = 1000
 export interface ClockAsked {
   plan: Plan
   session: Session
+}
+
+export interface NextAsked {
+  plan: Plan
+  seed: number
+  sessions: readonly Session[]
+}
+
+/** The next session as it would be dealt, what it costs (null while a dough cannot be made) and its day as it is followed now. */
+export interface NextFound extends ClockAsked {
+  cost: DayCost | null
+  day: DayFound
 }
 
 /** A day, with what it does to fairness in the numbers of the fairness check. */
@@ -48,9 +62,14 @@ const service = {
     const anew = dayAnew({ plan, session, events, day, inTime, now })
     return { of: events.length, askedAt: now, anew }
   },
-  /** The day that is followed now, at once. */
-  first({ plan, session }: ClockAsked): DayFound {
-    return withAges(plan, session, firstClock(plan, session, wallClock(plan.zone)))
+  /** The next session with the day that is followed now, at once; null while none can be dealt. */
+  next({ plan, seed, sessions }: NextAsked): NextFound | null {
+    const dealt = previewNextSession(plan, seed, sessions)
+    if (!dealt.ok) return null
+    const { session } = dealt
+    const cost = dayCost(plan, session)
+    const day = withAges(plan, session, firstClock(plan, session, wallClock(plan.zone)))
+    return { plan, session, cost: cost.ok ? cost : null, day }
   },
   /** The best day that a second of searching finds. */
   best({ plan, session }: ClockAsked): DayFound {

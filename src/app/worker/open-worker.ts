@@ -1,6 +1,7 @@
 import * as Comlink from 'comlink'
 import type { ClockService } from './clock-worker.ts'
 import type { FindingsService } from './findings-worker.ts'
+import type { HashService } from './hash-worker.ts'
 import type { LearningService } from './learning-worker.ts'
 import type { PlanService } from './plan-worker.ts'
 
@@ -8,6 +9,7 @@ import type { PlanService } from './plan-worker.ts'
 export interface WorkerServices {
   clock: ClockService
   findings: FindingsService
+  hash: HashService
   learning: LearningService
   plan: PlanService
 }
@@ -28,6 +30,8 @@ const starts: Record<WorkerName, () => Worker> = {
       type: 'module',
       name: 'findings',
     }),
+  hash: () =>
+    new Worker(new URL('./hash-worker.ts', import.meta.url), { type: 'module', name: 'hash' }),
   learning: () =>
     new Worker(new URL('./learning-worker.ts', import.meta.url), {
       type: 'module',

@@ -168,17 +168,22 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
     kitchen: whole.kitchen,
     unitVariance: answered === null ? null : answered.residualSd ** 2,
   }
-  const follows: Record<Exclude<NextStep, 'adopt'>, { how: Follows['how']; next: Plan } | null> = {
+  // Only the plan of the step that is offered is made: a mended one asks for the whole fairness check.
+  const follows: Record<
+    Exclude<NextStep, 'adopt'>,
+    () => { how: Follows['how']; next: Plan } | null
+  > = {
     // After one evening alone: on two evenings of a trial of its own, mended where the plan left something.
-    repeat: {
+    repeat: () => ({
       how: 'repeats',
-      next: repeatingPlan(mendingPlan(plan, source.fairness), evenings),
-    },
-    mend: { how: 'repeats', next: mendingPlan(plan, source.fairness) },
-    confirm: pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
-    narrow: best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, learned) },
+      next: repeatingPlan(mendingPlan(plan, source.fairness()), evenings),
+    }),
+    mend: () => ({ how: 'repeats', next: mendingPlan(plan, source.fairness()) }),
+    confirm: () => pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
+    narrow: () =>
+      best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, learned) },
   }
-  const follow = follows[step]
+  const follow = follows[step]()
   if (!follow) return null
   const begin = async () => {
     const trialId = await notebook.createTrial(

@@ -7,7 +7,6 @@ import { RidersPart } from '@/app/findings/parts/riders-part.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
-import { toMend } from '@/core/fairness/in-turn.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { type LessonPart, tastedInOrder } from '@/core/lesson/lesson.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -34,7 +33,7 @@ export function LessonAnswer({ whole, plan, lesson, part }: LessonAnswerProps) {
   const source = useMemo(() => sourceOfTrial(whole), [whole])
   useEffect(fetchCharts, [])
   if (!scored.ok) throw new Error('a lesson is made of a trial that gives scores')
-  const found = useFindings(scored.scores, source.seed, null, toMend(source.fairness))
+  const found = useFindings(scored.scores, source.seed, null, source.toMend)
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')

@@ -40,9 +40,11 @@ function WhatYouSaw({ source, whole, answer }: OneEveningPartsProps) {
     {
       ease: answer.scores.ease,
       kinds: failureKinds(whole),
-      riders: source.fairness.filter(
-        ({ severity, when }) => severity === 'fix' || (severity === 'know' && when === 'after'),
-      ),
+      riders: source
+        .fairness()
+        .filter(
+          ({ severity, when }) => severity === 'fix' || (severity === 'know' && when === 'after'),
+        ),
       blinding: table.ok ? table.blinding : null,
     },
     answer.findings,

@@ -19,10 +19,10 @@ import { ClockFigure } from './clock-figure.tsx'
 import styles from './clock-page.module.css'
 import { DayVerdict } from './day-verdict.tsx'
 import { DayWishesFields } from './day-wishes-fields.tsx'
+import { useDayFound } from './found-day.tsx'
 import { OtherDays } from './other-days.tsx'
 import { PrintedClock } from './printed-clock.tsx'
 import { PrintedRunSheet } from './printed-run-sheet.tsx'
-import { useDayFound } from './use-day-found.ts'
 import { WaitsTable } from './waits-table.tsx'
 
 /** The next session's day by the clock, as a page of its own. */

@@ -6,8 +6,8 @@ import { dayMoments, daySentence, offSentence } from '@/core/wording/plan/clock-
 import { ClockFigure } from './clock-figure.tsx'
 import styles from './clock-page.module.css'
 import { doughName } from './day-verdict.tsx'
+import { useDayFound } from './found-day.tsx'
 import { OtherDays } from './other-days.tsx'
-import { useDayFound } from './use-day-found.ts'
 
 /** The day in the plan: its sentence, its picture by dough and by hands, and the way to its page. */
 export function DaySection() {

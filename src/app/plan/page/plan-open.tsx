@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import { useLocation } from 'wouter'
 import type { StoreApi } from 'zustand'
 import { ClockPage } from '@/app/plan/clock/clock-page.tsx'
+import { FoundDayOf } from '@/app/plan/clock/found-day.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { forgetUnkept, showUnkept } from '@/app/services/unkept.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
@@ -65,7 +66,9 @@ export function PlanOpen({ kitchen, drafts, draftKey }: Props) {
   return (
     <PlanPageContext value={store}>
       <LearnedContext value={learned}>
-        {clock ? <ClockPage back={`#/trial/${whole.trial.id}/plan`} /> : <PlanPageBody />}
+        <FoundDayOf>
+          {clock ? <ClockPage back={`#/trial/${whole.trial.id}/plan`} /> : <PlanPageBody />}
+        </FoundDayOf>
       </LearnedContext>
     </PlanPageContext>
   )
