@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { userEvent } from 'vitest/browser'
 import { tastingTrial } from '../../journeys/tasting-trial.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { atTheTable, kindsIn, openedAt } from './opened.tsx'
@@ -146,4 +147,126 @@ test('a baker who tastes blind sees no code beside a letter; their own look at t
   expect(await kindsIn(notebook)).toEqual(['peeked'])
   location.hash = `#/${tasting}`
   await expect.element(screen.getByText('awaited, not blind')).toBeVisible()
+})
+
+const nameOf = (element: Element | null) =>
+  element?.getAttribute('aria-label') ?? element?.textContent ?? ''
+
+const stops = 'a[href], button:enabled, input:enabled, select:enabled, textarea:enabled, summary'
+
+/** Steps on by one key alone, as often as there are stops down the page to what is called so, and finds itself there. */
+async function stepTo(name: RegExp) {
+  const from = document.activeElement ?? document.body
+  const steps = () =>
+    [...document.querySelectorAll<HTMLElement>(stops)]
+      .filter(
+        (each) =>
+          each.checkVisibility() &&
+          from.compareDocumentPosition(each) & Node.DOCUMENT_POSITION_FOLLOWING,
+      )
+      .findIndex((each) => name.test(nameOf(each))) + 1
+  await expect.poll(steps).toBeGreaterThan(0)
+  await userEvent.keyboard('{Tab}'.repeat(steps()))
+  expect(nameOf(document.activeElement)).toMatch(name)
+}
+
+/** Presses what has focus, once its place takes a press: a key held down must not press what comes after. */
+async function enter() {
+  await expect.poll(() => document.querySelector('[data-veil]')).toBeNull()
+  await userEvent.keyboard('{Enter}')
+}
+
+/** The page that comes has the focus, so that the next step goes on from its top. */
+const arrived = (title: RegExp) =>
+  expect
+    .poll(() => document.activeElement?.matches('h1') && nameOf(document.activeElement))
+    .toMatch(title)
+
+test('a whole ballot by keyboard alone: one key steps, one presses, and no page loses the focus', async () => {
+  const whole = tastingTrial({
+    tasters: ['club-1', 'club-2'].map((tasterId) => ({ tasterId, knows: false })),
+    levels: [61, 68, 74].map((value, at) => ({
+      ...{ id: `level-${at + 1}`, value, label: String(value), control: at === 0 },
+    })),
+    atTable: { ranking: { ties: true, asks: 'Crispest first, please.' }, asksUsual: true },
+    tellApart: { test: 'triangle', levelIds: ['level-1', 'level-3'] },
+  })
+  const { notebook, screen } = await openedAt(tasting, whole)
+  const welcome = screen.getByRole('heading', { name: 'Who is tasting?', exact: true })
+  await expect.element(welcome).toBeVisible()
+  // A page that another test had open leaves the place where steps go on: they begin here.
+  welcome.element().focus()
+  await stepTo(/^AN/)
+  await enter()
+  await arrived(/Before you taste/)
+  await stepTo(/begin/)
+  await enter()
+  const [session] = whole.sessions
+  const order = session?.dealt.tasterOrders.find(({ tasterId }) => tasterId === 'club-1')
+  const codes = (order?.servingIds ?? []).map(
+    (id) => session?.dealt.servings.find((serving) => serving.id === id)?.code ?? '',
+  )
+  for (const code of codes) {
+    await arrived(new RegExp(`^${code}$`))
+    await stepTo(/^Liking: 1/)
+    await userEvent.keyboard('{ArrowLeft}{ArrowRight}{ArrowRight}{ArrowDown}')
+    expect(nameOf(document.activeElement)).toMatch(/^Liking: 4/)
+    await enter()
+    await stepTo(/^Chew: 2/)
+    await enter()
+    if (code === codes[0]) {
+      await stepTo(/Add words of your own/)
+      await enter()
+      await expect.poll(() => document.activeElement?.matches('textarea')).toBe(true)
+      await userEvent.keyboard('malty')
+    }
+    await stepTo(/^Seal/)
+    await enter()
+  }
+  await arrived(/In what order/)
+  await expect.element(screen.getByText('Crispest first, please.')).toBeVisible()
+  const rising = codes.toSorted((one, other) => Number(one) - Number(other))
+  await stepTo(new RegExp(`^${rising[0]}`))
+  await enter()
+  await userEvent.keyboard('{ArrowDown}')
+  await enter()
+  await stepTo(/shares the last place/)
+  await enter()
+  await userEvent.keyboard('{Shift>}{Tab}{/Shift}')
+  await enter()
+  await expect
+    .element(screen.getByText(`${rising[0]}, ${rising[1]} = ${rising[2]}`, { exact: true }))
+    .toBeVisible()
+  await stepTo(/Seal this order/)
+  await enter()
+  const set = session?.dealt.sets.find(({ tasterId }) => tasterId === 'club-1')
+  const picked = set?.samples[1]?.code ?? ''
+  await arrived(new RegExp(picked))
+  await stepTo(new RegExp(`^${picked}`))
+  await enter()
+  await stepTo(/Seal this answer/)
+  await enter()
+  await arrived(/usual one/)
+  await stepTo(new RegExp(`^${rising[2]}`))
+  await enter()
+  await stepTo(/Seal this guess/)
+  await enter()
+  await arrived(/Thank you/)
+  await stepTo(/Hand the device on/)
+  await enter()
+  await expect.element(screen.getByText('Who is tasting?')).toBeVisible()
+  // The notebook lists them by id; they were sealed in the order of their counts.
+  const ballots = ((await notebook.wholeTrial('trial-1'))?.ballots ?? []).toSorted(
+    (one, other) => one.count - other.count,
+  )
+  expect(ballots.map(({ about }) => about.kind)).toEqual([
+    ...codes.map(() => 'serving'),
+    ...['ranking', 'set', 'session'],
+  ])
+  expect(ballots[0]?.words).toBe('malty')
+  expect(ballots.find(({ about }) => about.kind === 'ranking')?.ranked).toEqual([
+    [rising[0]],
+    [rising[1], rising[2]],
+  ])
+  expect(ballots.find(({ about }) => about.kind === 'set')?.pickedCode).toBe(picked)
 })
