@@ -102,7 +102,11 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
     setPicked(null)
   }
   const levelIds = levelAxis(plan.levels).positions.map((position) => position.levelId)
-  useEffect(() => toFront(), [])
+  useEffect(() => {
+    // After the page has gone to its own top.
+    const soon = requestAnimationFrame(toFront)
+    return () => cancelAnimationFrame(soon)
+  }, [])
   const lines = linesNow(session, levelIds, items, runs, goesAt)
   const frontKey = lines.find(
     (line) =>
@@ -202,6 +206,7 @@ const lying = '(orientation: landscape) and (height < 30rem)'
 /** Brings what is done now into view. */
 export function toFront(): void {
   const rail = document.querySelector('[data-bench-rail]')
-  if (rail && matchMedia(lying).matches) rail.scrollIntoView()
+  if (rail && matchMedia(lying).matches)
+    window.scrollTo(0, rail.getBoundingClientRect().top + window.scrollY)
   else window.scrollTo(0, 0)
 }
