@@ -103,7 +103,9 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   }
   const levelIds = levelAxis(plan.levels).positions.map((position) => position.levelId)
   useEffect(() => {
-    // After the page has gone to its own top.
+    toFront()
+    if (!matchMedia(lying).matches) return undefined
+    // Once more after the page has gone to its own top.
     const soon = requestAnimationFrame(toFront)
     return () => cancelAnimationFrame(soon)
   }, [])
