@@ -68,8 +68,9 @@ export function createNotebook(
   void writing().catch(() => undefined)
   // What reads a whole trial is not needed on the first page. Waited for in a way that a live query still sees what it watches.
   const whole = async (trialId: string) => {
-    const { storedTrial } = await Dexie.waitFor(import('./stored-trial.ts'))
-    return await store.transaction('r', store.tables, () => storedTrial(store, trialId))
+    const { checkedInTurns, readTrial } = await Dexie.waitFor(import('./stored-trial.ts'))
+    const read = await store.transaction('r', store.tables, () => readTrial(store, trialId))
+    return read && (await checkedInTurns(read))
   }
   const renewed = async (trialId: string, held: WholeTrial | undefined) => {
     const { renewedTrial } = await Dexie.waitFor(import('./renewed-trial.ts'))

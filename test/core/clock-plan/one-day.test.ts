@@ -56,10 +56,9 @@ it.each(parts)(
       const session = madeSession(plan, [], seed)
       const day = plannedDay(plan, session)
       const worked = dayByTheBench(plan, session, day)
-      for (const task of day.tasks)
-        expect([seed, taskKey(task), ...(worked.get(taskKey(task)) ?? [])]).toEqual([
-          ...[seed, taskKey(task), task.beginSeconds, task.endSeconds],
-        ])
+      const asked = day.tasks.map((task) => [taskKey(task), ...(worked.get(taskKey(task)) ?? [])])
+      const planned = day.tasks.map((task) => [taskKey(task), task.beginSeconds, task.endSeconds])
+      expect([seed, asked]).toEqual([seed, planned])
       expect(worked.size).toBe(day.tasks.length)
 
       const cost = dayCost(plan, session)
