@@ -2,8 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { findServer } from '@/hub/find-server.ts'
 import { type StartedHub, startedHub } from '../hub/started-hub.ts'
-import { fromMenu } from './from-menu.ts'
-import { readIn } from './read-in.ts'
+import { codeOf, comesByLink, opensTable, realTroubles } from './open-hub-table.ts'
 import { outDir } from './server.ts'
 import { tastingTrial, tellingOf } from './tasting-trial.ts'
 import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
@@ -32,29 +31,15 @@ const heading = (page: Page, name: string | RegExp) =>
   page.getByRole('heading', { level: 1, name }).waitFor()
 
 /** Shows the code of a part on the baker's page, and brings a device of its own by it. */
-async function comesBy(baker: Page, label: string, options = {}) {
-  await press(baker, label).click()
-  const link = await baker.locator('[data-join-link]').innerText()
-  const guest = await visit(browser, started.code.page, options)
-  await guest.page.goto(link)
-  return guest
-}
+const comesBy = async (baker: Page, label: string, options = {}) =>
+  await comesByLink(browser, await codeOf(baker, label), options)
 
 test.skipIf(!found)(
   'a table is opened from a trial: a helper works its bench, a taster answers on their own phone, and the baker sees it come in',
   async () => {
     const { page: baker, troubles } = await visit(browser, started.code.page)
-    await readIn(baker, started.code.page, whole)
-    const { id } = whole.trial
-    await baker.goto(started.hub.here)
-    await baker.getByText('The hub is known here now').waitFor()
+    await opensTable(baker, started, whole)
     expect(baker.url()).not.toContain(started.code.seed)
-    await baker.goto(`${started.code.page}#/trial/${id}/plan`)
-    await fromMenu(baker, 'Open a table')
-    await heading(baker, 'Open a table')
-    await press(baker, 'Open the table').click()
-    await heading(baker, 'Open table')
-    await baker.getByText('The hub is there.').waitFor()
 
     const bench = await comesBy(baker, 'Show code of Bench', phone)
     await bench.page.getByRole('link', { name: 'To the bench' }).waitFor()
@@ -73,9 +58,17 @@ test.skipIf(!found)(
     expect(await faultsInBothLooks(baker)).toEqual([])
     await baker.setViewportSize({ width: 360, height: 640 })
     expect(await overhangPixels(baker)).toBe(0)
-    // The message server ends a connection that a page has closed with a code that browsers remark on; nothing is lost by it.
-    const remarked = [...troubles, ...taster.troubles, ...bench.troubles]
-    expect(remarked.filter((line) => !line.includes('broken close frame'))).toEqual([])
+
+    await press(baker, 'Show code of Bench').click()
+    await baker.getByText(bench.link, { exact: true }).waitFor()
+    await press(baker, 'New code, the old one ends').dblclick()
+    await baker.getByText('The old code is taken back: its device is cut off.').waitFor()
+    await bench.page.getByText('The hub does not let this device in any more').waitFor()
+    await baker.locator('[data-join-link]').waitFor()
+    expect(await baker.getByText(bench.link, { exact: true }).count()).toBe(0)
+    await press(bench.page, 'Leave the table').dblclick()
+    await heading(bench.page, 'Notebook')
+    expect(realTroubles([{ page: baker, troubles }, taster, bench])).toEqual([])
     await press(baker, 'Close the table').click()
     await press(baker, 'Close it for good').click()
     await heading(baker, 'Open a table')
