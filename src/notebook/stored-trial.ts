@@ -1,6 +1,7 @@
 import Dexie from 'dexie'
 import type * as z from 'zod/mini'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { most } from '@/core/record/most.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { checked, closed } from './checked.ts'
 import { kitchenIdsOf } from './kitchen-of-trial.ts'
@@ -47,8 +48,9 @@ const aTurn = 400
 
 /** What was read, checked whole as `storedTrial` does; a long one a part at a time, so that no frame waits for it. */
 export async function checkedInTurns(read: WholeTrial): Promise<WholeTrial> {
-  if (read.events.length + read.ballots.length <= aTurn)
-    return checked(wholeTrialShape, read, 'damaged')
+  const isShort = read.events.length + read.ballots.length <= aTurn
+  const isTooLong = read.events.length > most.events || read.ballots.length > most.ballots
+  if (isShort || isTooLong) return checked(wholeTrialShape, read, 'damaged')
   const events = await inTurns(wholeTrialShape.shape.events, read.events)
   const ballots = await inTurns(wholeTrialShape.shape.ballots, read.ballots)
   const rest = wholeTrialShape.safeParse({ ...read, events: [], ballots: [] })
