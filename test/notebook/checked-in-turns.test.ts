@@ -1,3 +1,4 @@
+import 'fake-indexeddb/auto'
 import { expect, test } from 'vitest'
 import { most } from '@/core/record/most.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
