@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest'
-import { page } from 'vitest/browser'
+import { afterEach, expect, test } from 'vitest'
+import { page, userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
 import { DayWishesFields } from '@/app/plan/clock/day-wishes-fields.tsx'
 import { StepFields } from '@/app/plan/method/step-fields.tsx'
@@ -7,6 +7,7 @@ import { PlanPageContext, usePlanPage } from '@/app/plan/page/plan-page-context.
 import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
 import { ServicesContext } from '@/app/services/services.ts'
 import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
+import { plainManner, writeAs } from '@/core/units/manner.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
 
@@ -29,7 +30,9 @@ function Fields() {
   )
 }
 
-test('a bake says its pull, its recovery and its one person; the night has its own hours, mixers and fridge their number', async () => {
+afterEach(() => writeAs(plainManner))
+
+async function opened() {
   const notebook = createNotebook(`step-${chance.newId()}`, chance)
   const plan = startingPlan({ newId: chance.newId, at: chance.now(), zone: chance.zone })
   const trialId = await notebook.createTrial({ ...plan, pairsOfHands: 2 })
@@ -49,6 +52,11 @@ test('a bake says its pull, its recovery and its one person; the night has its o
       </PlanPageContext>
     </ServicesContext>,
   )
+  return store
+}
+
+test('a bake says its pull, its recovery and its one person; the night has its own hours, mixers and fridge their number', async () => {
+  const store = await opened()
   await page.getByLabelText('Pulling takes').fill('20')
   await page.getByLabelText('Hot again after a load').fill('240')
   await page.getByLabelText('The same person does it for all doughs').click()
@@ -64,4 +72,32 @@ test('a bake says its pull, its recovery and its one person; the night has its o
     bake: { pullSeconds: 20, recoverySeconds: 240, samePerson: true },
     day: { mixers: 2, fridgePlaces: 6, quiet: { fromMinutes: 22 * 60 + 15, toMinutes: 390 } },
   })
+})
+
+test('by 12 hours a time is typed and read back with am and pm, on the day that was chosen; what is none stays and says so', async () => {
+  writeAs({ ...plainManner, hours: '12' })
+  const store = await opened()
+  const day = () => store.getState().plan.day
+  await page.getByLabelText('back from when we eat').click()
+  await page.getByLabelText('We eat on').fill('2026-12-05')
+  const eat = page.getByLabelText('We eat at', { exact: true })
+  await eat.fill('18h30')
+  await expect.element(eat).toHaveAccessibleDescription('Read as 6:30 pm.')
+  await userEvent.tab()
+  await expect.element(eat).toHaveValue('6:30 pm')
+  // Rome in December stands one hour ahead of UTC.
+  expect(day()?.fixed?.at).toBe(Date.UTC(2026, 11, 5, 17, 30))
+
+  const night = page.getByLabelText('The night begins at')
+  await expect.element(night).toHaveValue('11:00 pm')
+  await night.fill('half eleven')
+  await userEvent.tab()
+  await expect
+    .element(page.getByRole('alert'))
+    .toHaveTextContent('The night begins at: write the time of day, such as 14:05 or 2:05 pm.')
+  await expect.element(night).toHaveValue('half eleven')
+  expect(day()?.quiet?.fromMinutes).toBe(23 * 60)
+  expect(store.getState().drafts['plan-clock/night-begins']).toBe('half eleven')
+  await night.fill('10:15pm')
+  await expect.poll(() => day()?.quiet?.fromMinutes).toBe(22 * 60 + 15)
 })

@@ -1,12 +1,15 @@
 import { useState } from 'react'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { OddReading } from '@/app/bench/entries/odd-reading.tsx'
-import { TextField } from '@/app/kit/field/text-field.tsx'
+import { TimeOfDayField } from '@/app/kit/time/time-of-day-field.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { momentOf, typedTimeOfDay } from '@/core/session/press/time-of-day.ts'
 import { impossibleTimeText } from '@/core/wording/bench/impossible-time-text.ts'
-import { civilTime, clockTime } from '@/core/wording/words/civil-time.ts'
+import { civilTime, clockTime, hourText } from '@/core/wording/words/civil-time.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
+import { noTimeOfDayText } from '@/core/wording/words/time-of-day-text.ts'
+
+const label = 'It ended at'
 
 interface LateEndEntryProps {
   /** UTC ms. */
@@ -42,11 +45,11 @@ export function LateEndEntry({ beganAt, plannedAt, onMoment }: LateEndEntryProps
           beside: 'The end is logged at that time, not at the time of the press.',
         }}
       />
-      <TextField
-        label="It ended at"
-        value={text}
-        onValue={type}
-        maxLength={12}
+      <TimeOfDayField
+        label={label}
+        text={text}
+        onText={type}
+        onLeave={(time) => type(hourText(time))}
         hint={at === null ? `Such as ${clockTime(plannedAt, zone)}.` : dayTime(at, now, zone)}
         problem={text === '' ? undefined : problem}
       />
@@ -58,7 +61,7 @@ function problemOf(
   at: number | null,
   { beganAt, now, zone }: { beganAt: number; now: number; zone: string },
 ): string | undefined {
-  if (at === null) return 'Write the time of day, such as 14:05.'
+  if (at === null) return noTimeOfDayText(label)
   if (at > now) return impossibleTimeText({ why: 'in-the-future' }, zone)
   if (at < beganAt) return impossibleTimeText({ why: 'ends-before-it-begins', beganAt }, zone)
   return undefined

@@ -10,14 +10,15 @@ import { useTemperatureText } from '@/app/kit/field/temperature-unit.ts'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { TimeOfDayField } from '@/app/kit/time/time-of-day-field.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { Event } from '@/core/session/event-record.ts'
 import { correctable, corrected } from '@/core/session/press/correction.ts'
 import type { BenchEntry } from '@/core/session/press/new-event.ts'
 import { eventText } from '@/core/wording/bench/event-text.ts'
-import { clockTime } from '@/core/wording/words/civil-time.ts'
+import { clockTime, hourText } from '@/core/wording/words/civil-time.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
-import { typedMoment } from './typed-moment.ts'
+import { correctedTimeLabel, typedMoment } from './typed-moment.ts'
 import { useOddCorrection } from './use-odd-correction.ts'
 
 /**
@@ -104,11 +105,11 @@ export function CorrectDialog({ event, onClose }: { event: Event; onClose: () =>
       {part.text !== undefined ? (
         <TextField label="Words" value={text} onValue={setText} maxLength={500} />
       ) : null}
-      <TextField
-        label="It happened at"
-        value={time}
-        onValue={setTime}
-        maxLength={12}
+      <TimeOfDayField
+        label={correctedTimeLabel}
+        text={time}
+        onText={setTime}
+        onLeave={(typed) => setTime(hourText(typed))}
         hint={moment.ok ? dayTime(moment.at, now(), session.zone) : undefined}
         problem={moment.ok ? undefined : moment.problem}
       />

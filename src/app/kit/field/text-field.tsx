@@ -5,6 +5,7 @@ import { describedBy, Field, type FieldWords } from './field.tsx'
 interface TextFieldProps extends FieldWords {
   value: string
   onValue: (value: string) => void
+  onLeave?: () => void
   /** The message that names the mend when a text cannot stand, else nothing; shown once the field is left. */
   check?: (value: string) => string | undefined
   maxLength?: number
@@ -40,7 +41,10 @@ export function TextField(props: TextFieldProps) {
         aria-invalid={words.problem ? true : undefined}
         aria-describedby={describedBy(id, words)}
         onChange={(change) => props.onValue(change.target.value)}
-        onBlur={() => setLeft(true)}
+        onBlur={() => {
+          setLeft(true)
+          props.onLeave?.()
+        }}
       />
     </Field>
   )

@@ -3,6 +3,7 @@ import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { Switch } from '@/app/kit/field/switch.tsx'
 import { wholeBetween } from '@/app/plan/field/field-checks.ts'
 import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
+import { PlanTime } from '@/app/plan/field/plan-time.tsx'
 import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
 import { useServices } from '@/app/services/services.ts'
 import { most } from '@/core/record/most.ts'
@@ -10,7 +11,7 @@ import type { DayWishes } from '@/core/trial/day-wishes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import styles from './clock-page.module.css'
 import { HelperHours } from './helper-hours.tsx'
-import { HourField, MomentField } from './time-fields.tsx'
+import { MomentFields } from './time-fields.tsx'
 
 const mixersCheck = wholeBetween(1, most.pairsOfHands)
 const fridgeCheck = wholeBetween(1, most.piecesOfSession)
@@ -52,8 +53,9 @@ export function DayWishesFields({ plan }: { plan: Plan }) {
       />
       <FieldRow>
         {fixed ? (
-          <MomentField
-            label={fixed.what === 'eat' ? 'We eat at' : 'I start at'}
+          <MomentFields
+            field="plan-clock/fixed-at"
+            what={fixed.what === 'eat' ? 'We eat' : 'I start'}
             at={fixed.at}
             zone={plan.zone}
             onAt={(at) => edit((day) => ({ ...day, fixed: { ...fixed, at } }))}
@@ -71,14 +73,16 @@ export function DayWishesFields({ plan }: { plan: Plan }) {
       ) : null}
       {fixed && quiet ? (
         <FieldRow>
-          <HourField
+          <PlanTime
+            field="plan-clock/night-begins"
             label="The night begins at"
             minutes={quiet.fromMinutes}
             onMinutes={(fromMinutes) =>
               edit((day) => ({ ...day, quiet: { ...quiet, fromMinutes } }))
             }
           />
-          <HourField
+          <PlanTime
+            field="plan-clock/night-ends"
             label="The night ends at"
             minutes={quiet.toMinutes}
             onMinutes={(toMinutes) => edit((day) => ({ ...day, quiet: { ...quiet, toMinutes } }))}

@@ -1,7 +1,7 @@
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { DayWishes } from '@/core/trial/day-wishes.ts'
-import { MomentField } from './time-fields.tsx'
+import { MomentFields } from './time-fields.tsx'
 
 /** The helpers in the order they were added: at most so many. */
 const helperNames = ['first', 'second', 'third']
@@ -19,16 +19,18 @@ export function HelperHours({ helpers, fixed, zone, edit }: HelperHoursProps) {
     <>
       {helpers.map((helper, at) => (
         <FieldRow key={helperNames[at]}>
-          <MomentField
-            label={`Helper ${at + 1} comes at`}
+          <MomentFields
+            field={`plan-clock/helper-${at}-comes`}
+            what={`Helper ${at + 1} comes`}
             at={helper.fromAt}
             zone={zone}
             onAt={(fromAt) =>
               edit((day) => ({ ...day, helpers: helpers.with(at, { ...helper, fromAt }) }))
             }
           />
-          <MomentField
-            label={`Helper ${at + 1} leaves at`}
+          <MomentFields
+            field={`plan-clock/helper-${at}-leaves`}
+            what={`Helper ${at + 1} leaves`}
             at={helper.untilAt}
             zone={zone}
             onAt={(untilAt) =>

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react'
+import { PlanTime } from '@/app/plan/field/plan-time.tsx'
 import { civilFromText } from '@/core/wording/plan/civil-text.ts'
 import { civilMoment } from '@/core/wording/words/civil-moment.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
@@ -6,66 +7,55 @@ import styles from './clock-page.module.css'
 
 const two = (value: number) => String(value).padStart(2, '0')
 
-interface HourFieldProps {
-  label: string
-  minutes: number
-  onMinutes: (minutes: number) => void
-}
-
-/** A time of day. */
-export function HourField({ label, minutes, onMinutes }: HourFieldProps) {
-  return (
-    <TimeInput
-      type="time"
-      label={label}
-      shown={`${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`}
-      mend="write hour and minute."
-      read={(text) => {
-        const [hour, minute] = text.split(':').map(Number)
-        return hour === undefined || minute === undefined ? null : hour * 60 + minute
-      }}
-      onRead={onMinutes}
-    />
-  )
-}
-
-interface MomentFieldProps {
-  label: string
+interface MomentFieldsProps {
+  /** Names the time's field for good: the key of its unfinished text. */
+  field: string
+  /** What comes before "on" and "at": "We eat". */
+  what: string
   at: number
   zone: string
   onAt: (at: number) => void
 }
 
-/** A day and a time in the plan's zone. */
-export function MomentField({ label, at, zone, onAt }: MomentFieldProps) {
-  const { year, month, day, hour, minute } = civilTime(at, zone)
+/** A day and a time in the plan's zone, each in a field of its own. */
+export function MomentFields({ field, what, at, zone, onAt }: MomentFieldsProps) {
+  const civil = civilTime(at, zone)
+  const { year, month, day, hour, minute } = civil
   return (
-    <TimeInput
-      type="datetime-local"
-      label={label}
-      shown={`${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`}
-      mend="write day, hour and minute."
-      read={(text) => {
-        const civil = civilFromText(text)
-        return civil && civilMoment(civil, zone)
-      }}
-      onRead={onAt}
-    />
+    <>
+      <DayInput
+        label={`${what} on`}
+        shown={`${year}-${two(month)}-${two(day)}`}
+        onDay={(text) => {
+          const typed = civilFromText(`${text} ${two(hour)}:${two(minute)}`)
+          if (typed) onAt(civilMoment(typed, zone))
+          return typed !== null
+        }}
+      />
+      <PlanTime
+        field={field}
+        label={`${what} at`}
+        minutes={hour * 60 + minute}
+        onMinutes={(minutes) =>
+          onAt(
+            civilMoment({ ...civil, hour: Math.floor(minutes / 60), minute: minutes % 60 }, zone),
+          )
+        }
+      />
+    </>
   )
 }
 
-interface TimeInputProps {
-  type: 'time' | 'datetime-local'
+interface DayInputProps {
   label: string
+  /** As "2026-12-05". */
   shown: string
-  /** What to do about a text that is no time yet. */
-  mend: string
-  read: (text: string) => number | null
-  onRead: (value: number) => void
+  /** Whether the text is a day, and was taken. */
+  onDay: (text: string) => boolean
 }
 
-/** What is typed by half stays as it is and changes nothing yet. */
-function TimeInput({ type, label, shown, mend, read, onRead }: TimeInputProps) {
+/** What is chosen by half stays as it is and changes nothing yet. */
+function DayInput({ label, shown, onDay }: DayInputProps) {
   const id = useId()
   const [half, setHalf] = useState<string | null>(null)
   return (
@@ -73,20 +63,15 @@ function TimeInput({ type, label, shown, mend, read, onRead }: TimeInputProps) {
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
-        type={type}
+        type="date"
         value={half ?? shown}
         aria-invalid={half !== null ? true : undefined}
         aria-describedby={half !== null ? `${id}-trouble` : undefined}
-        onChange={({ target }) => {
-          const value = read(target.value)
-          if (value === null) return setHalf(target.value)
-          setHalf(null)
-          onRead(value)
-        }}
+        onChange={({ target }) => setHalf(onDay(target.value) ? null : target.value)}
       />
       {half === null ? null : (
         <p id={`${id}-trouble`} className={styles.off}>
-          {label}: {mend}
+          {label}: write day, month and year.
         </p>
       )}
     </div>

@@ -15,8 +15,5 @@ export function impossibleTimeText(found: ImpossibleTime, zone: string): string 
   }
 }
 
-/** That what was typed is no time of day, and the mend. */
-export const noTimeOfDayText = 'Write the time of day, such as 14:05 or 2:05 pm.'
-
 /** That the clock skipped a typed time of day, as where summer time begins. */
 export const neverShownText = 'The clock never showed that within a day of the entry.'
