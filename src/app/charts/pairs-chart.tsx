@@ -13,6 +13,7 @@ import {
   YAxis,
 } from 'recharts'
 import type { PairPicture, PairRow } from '@/core/figure/pair-picture.ts'
+import { type PairPlaces, pairName, pairPlaces } from '@/core/figure/pair-places.ts'
 import { differenceText, intervalText } from '@/core/wording/findings/difference-text.ts'
 import styles from './charts.module.css'
 import { useQuietLayers } from './use-quiet-layers.ts'
@@ -25,6 +26,12 @@ interface PairsChartProps {
 }
 
 const rowPixels = 30
+const linePixels = 17
+const glyphPixels = 7
+const leastNamesPixels = 118
+const gapPixels = 8
+const axisPixels = 34
+const firstPixels = 360
 
 /** Pairs as a picture of intervals against the margin: the wash is the margin, a filled dot leaves zero out. */
 export function PairsChart({ picture, label, lit }: PairsChartProps) {
@@ -32,17 +39,32 @@ export function PairsChart({ picture, label, lit }: PairsChartProps) {
   const [reached, setReached] = useState<PairRow | null>(null)
   const section = useRef<HTMLDivElement>(null)
   useQuietLayers(section)
+  const [widthPixels, setWidthPixels] = useState(firstPixels)
   const words = new Map(axis.ticks.map((tick) => [tick.value, tick.label]))
-  const heightPixels = rows.length * rowPixels + 40
+  // The largest difference stands on top.
+  const shown = rows.toReversed()
+  const placed = pairPlaces(shown, {
+    ...{ widthPixels, glyphPixels, linePixels, rowPixels },
+    widestNamesPixels: Math.max(leastNamesPixels - gapPixels, widthPixels * 0.35),
+  })
+  const longest = Math.max(0, ...shown.map((row) => pairName(row).length))
+  const namesPixels = placed.namesAbove
+    ? 0
+    : Math.max(leastNamesPixels, longest * glyphPixels + gapPixels)
+  const heightPixels = placed.heightPixels + axisPixels
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, and a page of charts is no page of landmarks
     <div ref={section} role="group" className={styles.plot} aria-label={label}>
       <ResponsiveContainer
         width="100%"
         height={heightPixels}
-        initialDimension={{ width: 360, height: heightPixels }}
+        initialDimension={{ width: firstPixels, height: heightPixels }}
+        onResize={setWidthPixels}
       >
-        <ScatterChart margin={{ top: 4, right: 14, bottom: 0, left: 0 }} accessibilityLayer={false}>
+        <ScatterChart
+          margin={{ top: 4, right: 14, bottom: 0, left: namesPixels }}
+          accessibilityLayer={false}
+        >
           <CartesianGrid horizontal={false} vertical={false} />
           <XAxis
             dataKey="difference"
@@ -57,17 +79,11 @@ export function PairsChart({ picture, label, lit }: PairsChartProps) {
             height={30}
           />
           <YAxis
-            dataKey="row"
+            dataKey="up"
             type="number"
-            domain={[-0.5, rows.length - 0.5]}
+            domain={[0, placed.heightPixels]}
             allowDataOverflow
-            tick={{ fill: 'var(--ink)' }}
-            ticks={rows.map((_, index) => index)}
-            tickFormatter={(index: number) => nameOf(rows[index])}
-            interval={0}
-            axisLine={false}
-            tickLine={false}
-            width={118}
+            hide
           />
           {margin === null ? null : (
             <ReferenceArea
@@ -80,11 +96,11 @@ export function PairsChart({ picture, label, lit }: PairsChartProps) {
           )}
           <ReferenceLine x={0} stroke="var(--ink)" />
           <Scatter
-            data={rows.map(({ difference }, row) => ({ difference, row }))}
+            data={shown.map(({ difference }, index) => ({ difference, up: upOf(placed, index) }))}
             shape={() => <g />}
             isAnimationActive={false}
           />
-          <PairsLayer rows={rows} lit={lit} onReach={setReached} />
+          <PairsLayer rows={shown} placed={placed} lit={lit} onReach={setReached} />
         </ScatterChart>
       </ResponsiveContainer>
       <p className={styles.readout} aria-hidden="true">
@@ -94,8 +110,9 @@ export function PairsChart({ picture, label, lit }: PairsChartProps) {
   )
 }
 
-function nameOf(row: PairRow | undefined): string {
-  return row ? `${row.a} → ${row.b}` : ''
+/** How far a row's interval stands over the foot of the picture. */
+function upOf(placed: PairPlaces, index: number): number {
+  return placed.heightPixels - (placed.places[index]?.middlePixels ?? 0)
 }
 
 function sayPair(row: PairRow): string {
@@ -104,24 +121,27 @@ function sayPair(row: PairRow): string {
 
 interface PairsLayerProps {
   rows: readonly PairRow[]
+  placed: PairPlaces
   lit: string | null
   onReach: (row: PairRow | null) => void
 }
 
-function PairsLayer({ rows, lit, onReach }: PairsLayerProps) {
+function PairsLayer({ rows, placed, lit, onReach }: PairsLayerProps) {
   const xScale = useXAxisScale()
   const yScale = useYAxisScale()
   const area = usePlotArea()
   if (!xScale || !yScale || !area) return null
   return rows.map((row, index) => {
-    const y = Number(yScale(index))
+    const y = Number(yScale(upOf(placed, index)))
+    const { nameLines = [], heightPixels = rowPixels } = placed.places[index] ?? {}
+    const rowTop = y + rowPixels / 2 - heightPixels
     const [low, high, middle] = [row.low, row.high, row.difference].map((value) =>
       Number(xScale(value)),
     )
     return (
       // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a mark of a picture that is read by keyboard, and does nothing
       <g
-        key={nameOf(row)}
+        key={pairName(row)}
         className={styles.mark}
         role="img"
         aria-label={sayPair(row)}
@@ -135,11 +155,22 @@ function PairsLayer({ rows, lit, onReach }: PairsLayerProps) {
           <rect
             className={styles.litPair}
             x={area.x + 1}
-            y={y - rowPixels / 2 + 2}
+            y={rowTop + 2}
             width={area.width - 2}
-            height={rowPixels - 4}
+            height={heightPixels - 4}
           />
         ) : null}
+        {nameLines.map((line, at) => (
+          <text
+            key={line}
+            className={`${styles.pairName} ${styles.halo}`}
+            x={placed.namesAbove ? area.x + 4 : area.x - gapPixels}
+            y={placed.namesAbove ? rowTop + (at + 1) * linePixels : y + 4}
+            textAnchor={placed.namesAbove ? 'start' : 'end'}
+          >
+            {line}
+          </text>
+        ))}
         <rect
           className={styles.reach}
           x={(low ?? 0) - 6}

@@ -1,4 +1,5 @@
 import { dotPlaces } from '@/core/figure/dot-places.ts'
+import { wordsInLines } from '@/core/figure/words-in-lines.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { fillOf, patternDefinition } from './pattern-svg.ts'
 import { railSvg } from './rail-svg.ts'
@@ -6,12 +7,12 @@ import type { ChartBlock } from './report-block.ts'
 import { element, label, line, path } from './svg-text.ts'
 
 const width = 680
-const left = 34
+const leastLeft = 34
 const right = 76
-const railY = 34
-const top = 66
-const bottom = 286
-const plotWidth = width - left - right
+const railTop = 8
+const plotHeight = 220
+const glyphPixels = 5.9
+const linePixels = 14
 const widestDots = 64
 const largestDot = 3.6
 
@@ -22,31 +23,38 @@ const largestDot = 3.6
  */
 export function chartSvg(block: ChartBlock, id: string): string {
   const { chart } = block
+  const longestTick = Math.max(0, ...chart.y.ticks.map((tick) => tick.label.length))
+  const left = Math.max(leastLeft, longestTick * glyphPixels + 10)
+  const plotWidth = width - left - right
   const x = (at: number) => left + at * plotWidth
-  const y = (value: number) =>
-    bottom - ((value - chart.y.low) / (chart.y.high - chart.y.low)) * (bottom - top)
   const patternId = (levelId: string) =>
     `${id}-${chart.x.positions.findIndex((position) => position.levelId === levelId)}`
+  const rail = railSvg({
+    ...{ axis: chart.x, paints: block.paints, letters: block.letters, title: block.xTitle },
+    ...{ left, width: plotWidth, top: railTop, patternId },
+  })
+  const nameLines = wordsInLines(block.yTitle, (width - left) / glyphPixels)
+  const nameEnd = left + Math.max(...nameLines.map((text) => text.length)) * glyphPixels
+  const nameY = rail.bottom + (nameEnd + 8 > rail.titleFrom ? linePixels : 9)
+  const top = nameY + 6 + (nameLines.length - 1) * linePixels
+  const bottom = top + plotHeight
+  const y = (value: number) =>
+    bottom - ((value - chart.y.low) / (chart.y.high - chart.y.low)) * plotHeight
+  const ends = { top, bottom }
   const height = chart.best ? bottom + 40 : bottom + 16
   const content = [
     element('title', {}, label(block.title, 0, 0).replace(/<\/?text[^>]*>/g, '')),
     definitions(block, patternId),
-    railSvg({
-      axis: chart.x,
-      paints: block.paints,
-      letters: block.letters,
-      title: block.xTitle,
-      left,
-      width: plotWidth,
-      y: railY,
-      patternId,
-    }),
-    grid(block, y),
-    marginAndControl(block, x, y),
+    rail.svg,
+    grid(block, x, y),
+    nameLines
+      .map((text, index) => label(text, left, nameY + index * linePixels, { class: 'soft' }))
+      .join(''),
+    marginAndControl(block, x, y, ends),
     curve(block, x, y),
     points(block, x, y, patternId),
     means(block, x, y),
-    best(block, x),
+    best(block, x, bottom),
   ]
   return element(
     'svg',
@@ -69,22 +77,27 @@ function definitions(block: ChartBlock, patternId: (levelId: string) => string):
   return all.some((text) => text !== '') ? element('defs', {}, all.join('')) : ''
 }
 
-function grid({ chart, yTitle }: ChartBlock, y: Scale): string {
+function grid({ chart }: ChartBlock, x: Scale, y: Scale): string {
   const lines = chart.y.ticks.map(
     (tick) =>
-      line(left, y(tick.value), left + plotWidth, y(tick.value), { class: 'rule' }) +
-      label(tick.label, left - 6, y(tick.value) + 4, { 'text-anchor': 'end', class: 'soft' }),
+      line(x(0), y(tick.value), x(1), y(tick.value), { class: 'rule' }) +
+      label(tick.label, x(0) - 6, y(tick.value) + 4, { 'text-anchor': 'end', class: 'soft' }),
   )
-  return lines.join('') + label(yTitle, left, top - 6, { class: 'soft' })
+  return lines.join('')
 }
 
-function marginAndControl({ chart }: ChartBlock, x: Scale, y: Scale): string {
+function marginAndControl(
+  { chart }: ChartBlock,
+  x: Scale,
+  y: Scale,
+  { top, bottom }: { top: number; bottom: number },
+): string {
   const { control, margin } = chart
   const parts: string[] = []
   if (control?.estimate != null)
     parts.push(line(x(0), y(control.estimate), x(1), y(control.estimate), { class: 'control' }))
   if (margin) {
-    const at = left + plotWidth + 8
+    const at = x(1) + 8
     const inside = (value: number) => Math.min(bottom, Math.max(top, y(value)))
     parts.push(
       path2([
@@ -181,7 +194,7 @@ function means({ chart }: ChartBlock, x: Scale, y: Scale): string {
     .join('')
 }
 
-function best({ chart, bestText }: ChartBlock, x: Scale): string {
+function best({ chart, bestText }: ChartBlock, x: Scale, bottom: number): string {
   if (!chart.best) return ''
   const { at, fromAt, toAt, openLow, openHigh } = chart.best
   const y = bottom + 18
@@ -192,7 +205,8 @@ function best({ chart, bestText }: ChartBlock, x: Scale): string {
           class: 'best',
         })
       : line(x(place), y - 4, x(place), y + 4, { class: 'best' })
-  const textLeft = toAt < 0.55
+  const room = width - x(toAt) - 10
+  const textLeft = toAt < 0.55 && (bestText ?? '').length * glyphPixels < room
   return [
     line(x(fromAt), y, x(toAt), y, { class: 'best' }),
     end(fromAt, openLow, -1),

@@ -1,6 +1,8 @@
 import type { LevelAxis } from '@/core/figure/level-axis.ts'
 import type { LevelPaint } from '@/core/figure/level-ramp.ts'
+import { wordsInLines } from '@/core/figure/words-in-lines.ts'
 import { fillOf } from './pattern-svg.ts'
+import { type RailTabPlace, railPlaces } from './rail-places.ts'
 import { element, label, line } from './svg-text.ts'
 
 export interface RailDrawing {
@@ -10,57 +12,87 @@ export interface RailDrawing {
   title: string
   left: number
   width: number
-  /** Where the rail's line runs; tabs stand on it. */
-  y: number
+  /** Where the tabs begin. */
+  top: number
   patternId: (levelId: string) => string
 }
 
-const tabHeight = 26
 const footHeight = 7
+const linePixels = 14
+const softGlyphPixels = 5.9
+const usualPixels = 46
 
-/** The level rail in ink: a tab at each level's true place on a foot in the level's colour, ticks below, the usual marked. */
-export function railSvg(rail: RailDrawing): string {
-  const { axis, left, width, y } = rail
-  const x = (at: number) => left + at * width
-  const room = Math.min(
-    64,
-    ...axis.positions
-      .slice(1)
-      .map(({ at }, index) => (at - (axis.positions[index]?.at ?? 0)) * width - 3),
-  )
-  const tabs = axis.positions.map((position) => {
-    const paint = rail.paints.get(position.levelId)
-    const letter = rail.letters.get(position.levelId)
-    const text = letter === undefined ? position.label : `${letter} ${position.label}`
-    const wanted = Math.max(30, text.length * 7.2 + 10)
-    const fits = wanted <= room
-    const tabWidth = Math.max(8, fits ? wanted : room)
-    const shown = fits ? text : position.label.slice(0, Math.max(1, Math.floor((room - 4) / 7)))
-    const body = { x: x(position.at) - tabWidth / 2, width: tabWidth }
-    return (
-      element('rect', { ...body, y: y - tabHeight, height: tabHeight, rx: 2, class: 'tab' }) +
-      element('rect', {
-        ...body,
-        y: y - footHeight,
-        height: footHeight,
-        fill: paint ? fillOf(rail.patternId(position.levelId), paint) : '#ffffff',
-        class: 'foot',
-      }) +
-      label(shown, x(position.at), y - footHeight - 5, {
-        'text-anchor': 'middle',
-        class: 'tab-text',
-      }) +
-      (position.control ? usualMark(x(position.at), y) : '')
-    )
-  })
-  const ticks = axis.ticks.map(({ at }) => line(x(at), y, x(at), y + 4, { class: 'ink' }))
-  return [
-    tabs.join(''),
+/**
+ * The level rail in ink: a tab at each level's true place on a foot in the level's colour, ticks below, the usual marked, the
+ * factor's name under it. `bottom` is the base of its last line of words, and `titleFrom` where on it the name begins.
+ */
+export function railSvg(rail: RailDrawing): { svg: string; bottom: number; titleFrom: number } {
+  const { axis, left, width, top } = rail
+  const { tabs, tabHeight, gapPixels, key } = railPlaces(axis, rail.letters, width)
+  const y = top + tabHeight + gapPixels
+  const usual = tabs.find(({ control }) => control)
+  const titlePixels = rail.title.length * softGlyphPixels
+  const usualEnd = usual ? usual.placePixels + usualPixels : 0
+  const titleDown = usual && usualEnd > width - titlePixels ? linePixels : 0
+  const titleLines = wordsInLines(rail.title, width / softGlyphPixels)
+  const titleY = y + 17 + titleDown
+  const keyLines = key.flatMap((text) => wordsInLines(text, width / softGlyphPixels))
+  const keyY = titleY + titleLines.length * linePixels
+  const drawn = [
+    tabs.map((tab) => tabSvg(rail, tab, y - gapPixels, tabHeight)).join(''),
     line(left, y, left + width, y, { class: 'ink' }),
-    ticks.join(''),
-    label(rail.title, left + width, y + 17, { 'text-anchor': 'end', class: 'soft' }),
-  ].join('')
+    gapPixels === 0 ? '' : tabs.map((tab) => hairline(left, tab, y, gapPixels)).join(''),
+    axis.ticks
+      .map(({ at }) => line(left + at * width, y, left + at * width, y + 4, { class: 'ink' }))
+      .join(''),
+    usual ? usualMark(left + usual.placePixels, y) : '',
+    titleLines
+      .map((text, index) =>
+        label(text, left + width, titleY + index * linePixels, {
+          'text-anchor': 'end',
+          class: 'soft',
+        }),
+      )
+      .join(''),
+    keyLines
+      .map((text, index) => label(text, left, keyY + index * linePixels, { class: 'soft' }))
+      .join(''),
+  ]
+  return {
+    svg: drawn.join(''),
+    bottom: titleY + (titleLines.length - 1 + keyLines.length) * linePixels,
+    titleFrom: keyLines.length > 0 ? left : left + Math.max(0, width - titlePixels),
+  }
 }
+
+function tabSvg(rail: RailDrawing, tab: RailTabPlace, foot: number, tabHeight: number): string {
+  const { levelId, lines, tabPixels, widthPixels } = tab
+  const paint = rail.paints.get(levelId)
+  const middle = rail.left + tabPixels
+  const body = { x: middle - widthPixels / 2, width: widthPixels }
+  const first = foot - footHeight - 5 - (lines.length - 1) * linePixels
+  return (
+    element('rect', { ...body, y: foot - tabHeight, height: tabHeight, rx: 2, class: 'tab' }) +
+    element('rect', {
+      ...body,
+      y: foot - footHeight,
+      height: footHeight,
+      fill: paint ? fillOf(rail.patternId(levelId), paint) : '#ffffff',
+      class: 'foot',
+    }) +
+    lines
+      .map((text, index) =>
+        label(text, middle, first + index * linePixels, {
+          'text-anchor': 'middle',
+          class: 'tab-text',
+        }),
+      )
+      .join('')
+  )
+}
+
+const hairline = (left: number, tab: RailTabPlace, y: number, gapPixels: number) =>
+  line(left + tab.tabPixels, y - gapPixels, left + tab.placePixels, y, { class: 'ink' })
 
 function usualMark(x: number, y: number): string {
   return (

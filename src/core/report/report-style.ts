@@ -9,6 +9,7 @@ svg.chart .foot{stroke:var(--ink);stroke-width:1.2}
 svg.chart .ink{stroke:var(--ink);stroke-width:1.2}
 svg.chart .rule{stroke:var(--rule)}
 svg.chart .mark{fill:var(--ink)}
+svg.chart .name{paint-order:stroke;stroke:var(--paper);stroke-width:4px}
 svg.chart .band{fill:var(--ink);opacity:.08}
 svg.chart .curve{fill:none;stroke:var(--ink);stroke-width:1.3}
 svg.chart .control{stroke:var(--soft);stroke-dasharray:2 4}

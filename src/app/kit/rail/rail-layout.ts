@@ -1,7 +1,7 @@
+import { apartTabs } from '@/core/figure/apart-tabs.ts'
 import { type LevelAxis, levelAxis } from '@/core/figure/level-axis.ts'
 import type { Level } from '@/core/trial/level.ts'
 import { levelShort } from '@/core/wording/words/level-text.ts'
-import { apartTabs } from './apart-tabs.ts'
 
 export type RailSize = 'plain' | 'picture'
 

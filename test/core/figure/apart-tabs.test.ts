@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { apartTabs } from '@/app/kit/rail/apart-tabs.ts'
+import { apartTabs } from '@/core/figure/apart-tabs.ts'
 
 test('tabs with room stand centred over their place', () => {
   // 40 px wide at 0.25 and 0.75 of 400 px: left ends at 100 - 20 and 300 - 20.
