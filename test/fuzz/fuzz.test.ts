@@ -5,6 +5,7 @@ import { expect, test } from 'vitest'
 import { chanceFrom } from '@/core/design/chance.ts'
 import { backupSource, fuzzBackup } from './fuzz-backup.ts'
 import { fuzzCase, fuzzSources } from './fuzz-case.ts'
+import { spoiledSlip } from './spoiled-slip.ts'
 
 /** The short run of what `npm run fuzz` does twenty thousand times, with another seed. */
 test('of 60 spoiled files none throws, none is half taken, and some are still read', async () => {
@@ -33,4 +34,10 @@ test('of 40 spoiled backups none throws, none is half taken, no damaged byte com
   }
   expect(came.get('refused')).toBeGreaterThan(5)
   expect(came.get('answered')).toBeGreaterThan(5)
+})
+
+test('of 300 spoiled slips and returns of both versions none is taken, and of those sealed anew some are answered', () => {
+  const came = Array.from({ length: 300 }, (_, at) => spoiledSlip(chanceFrom(5, at)))
+  expect(came).toContain('refused')
+  expect(came).toContain('answered')
 })

@@ -110,7 +110,7 @@ test('a sheet typed from paper twice: the mistyped score is found, who typed is 
   await page.keyboard.type('63735363')
   await page.getByText('One cell differs.').waitFor()
   await press(page, 'Seal BO’s sheet').click()
-  await page.getByText('Settle the cells that differ first.').waitFor()
+  await page.getByText('Settle what differs first.').waitFor()
   await page.getByLabel(/Liking, as the sheet says$/).fill('6')
   await page.getByText('One cell differs.').waitFor({ state: 'detached' })
   expect(await faultsInBothLooks(page)).toEqual([])

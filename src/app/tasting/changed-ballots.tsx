@@ -5,9 +5,13 @@ import { Fold } from '@/app/kit/page/fold.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import styles from '@/app/tasting/seat/tasting.module.css'
-import { ballotChanges } from '@/core/tasting/ballot-changes.ts'
+import { ballotChanges, ofBallot } from '@/core/tasting/ballot-changes.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
-import { changeHead, changesCountText } from '@/core/wording/tasting/ballot-changes-text.ts'
+import {
+  ballotOf,
+  changeHead,
+  changesCountText,
+} from '@/core/wording/tasting/ballot-changes-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 import { useTable } from './tasting-context.ts'
 
@@ -41,7 +45,7 @@ export function ChangedBallots() {
   )
 }
 
-/** Voids one ballot by its taster and code; what it said stays, and so do who voided it and why. */
+/** Voids one ballot by its taster and what it is of; what it said stays, and so do who voided it and why. */
 function VoidOne() {
   const { notebook } = useServices()
   const { whole, session } = useTable()
@@ -49,11 +53,7 @@ function VoidOne() {
   const [by, setBy] = useState('')
   const [because, setBecause] = useState('')
   const [tried, setTried] = useState(false)
-  const codeOf = (servingId: string) =>
-    session.dealt.servings.find((serving) => serving.id === servingId)?.code
-  const ballots = effectiveBallots(whole.ballots, session.id).filter(
-    ({ about }) => about.kind === 'serving',
-  )
+  const ballots = effectiveBallots(whole.ballots, session.id)
   const picked = ballots.find((ballot) => ballot.id === id)
   const lacks = (text: string) => tried && text.trim() === ''
   const voidIt = async () => {
@@ -78,7 +78,7 @@ function VoidOne() {
           { value: '', label: 'none' },
           ...ballots.map((ballot) => ({
             value: ballot.id,
-            label: `${tasterName(ballot.tasterId, whole.kitchen)}, ${codeOf(ballot.about.id)}`,
+            label: `${tasterName(ballot.tasterId, whole.kitchen)}, ${ballotOf(ofBallot(session, ballot))}`,
           })),
         ]}
         onValue={setId}

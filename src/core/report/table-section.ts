@@ -4,7 +4,7 @@ import { tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { tableSentences } from '@/core/wording/findings/table-sentences.ts'
-import { answersText, changeHead } from '@/core/wording/tasting/ballot-changes-text.ts'
+import { changeHead, saidText } from '@/core/wording/tasting/ballot-changes-text.ts'
 import type { ReportBlock, ReportSection } from './report-block.ts'
 
 /**
@@ -30,8 +30,8 @@ export function tableSection(
             head: ['Ballot', 'First sealed', 'Stands as'],
             rows: changes.map((change) => [
               changeHead(change, nameOf),
-              change.original === null ? '–' : answersText(change.original, questions),
-              answersText(change.now, questions),
+              change.original === null ? '–' : saidText(change.original, questions),
+              saidText(change.now, questions),
             ]),
             figures: [false, false, false],
           },

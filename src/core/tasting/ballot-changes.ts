@@ -1,5 +1,9 @@
+import type { Session } from '@/core/session/session-record.ts'
 import type { Ballot } from './ballot-record.ts'
 import type { TastingRecords } from './tasting-records.ts'
+
+/** What a ballot says: its scores, or the order, the pick of a set or the guess at the end. */
+export type SaidInBallot = Pick<Ballot, 'about' | 'answers' | 'pickedCode' | 'guessOf' | 'ranked'>
 
 /** A ballot that does not stand as it was first sealed, or came too late to count. */
 export interface BallotChange {
@@ -7,14 +11,16 @@ export interface BallotChange {
   what: 'changed' | 'voided' | 'late'
   sessionNumber: number
   tasterId: string
-  /** The code of its serving; null for a set or the guess at the end. */
-  code: string | null
+  /** What it is of. */
+  of: Ballot['about']['kind']
+  /** The code of its serving, the codes of its set in their order; none for the order and the guess at the end. */
+  codes: string[]
   at: number
   zone: string
   /** What was sealed first; null for one that is late. */
-  original: Ballot['answers'] | null
+  original: SaidInBallot | null
   /** What takes its place, or what a late one says; null where it was voided. */
-  now: Ballot['answers'] | null
+  now: SaidInBallot | null
   /** Who changed it, and why; null where nobody said. */
   by: string | null
   because: string | null
@@ -47,11 +53,11 @@ export function ballotChanges({
         what: ballot.late ? 'late' : voided ? 'voided' : 'changed',
         sessionNumber: session.number,
         tasterId: ballot.tasterId,
-        code: session.dealt.servings.find(({ id }) => id === ballot.about.id)?.code ?? null,
+        ...ofBallot(session, ballot),
         at: ballot.at,
         zone: session.zone,
-        original: before?.answers ?? null,
-        now: voided ? null : ballot.answers,
+        original: before ?? null,
+        now: voided ? null : ballot,
         by: ballot.change?.by ?? null,
         because: ballot.change?.because ?? null,
         late: ballot.late
@@ -64,4 +70,14 @@ export function ballotChanges({
     ]
   })
   return changes.toSorted((one, other) => one.at - other.at)
+}
+
+/** What a ballot of a session is of, and under which codes. */
+export function ofBallot(
+  { dealt }: Session,
+  { about }: Pick<Ballot, 'about'>,
+): Pick<BallotChange, 'of' | 'codes'> {
+  const set = dealt.sets.find(({ id }) => id === about.id)
+  const codes = set?.samples ?? dealt.servings.filter(({ id }) => id === about.id)
+  return { of: about.kind, codes: codes.map(({ code }) => code) }
 }

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test } from 'vitest'
+import { ownView } from '@/app/own/own-state.ts'
 import { PaperBallot } from '@/app/tasting/seat/paper-ballot.tsx'
 import { coveredTitle } from '@/core/seal/covered-title.ts'
 import { blindView } from '@/core/tasting/blind-view.ts'
@@ -15,7 +16,10 @@ import { freshName, notebookWithTrial } from '../../notebook/notebook-of.ts'
 const whole = tastingTrial({
   tellApart: { test: 'triangle', levelIds: ['level-1', 'level-4'] },
   warmUpPiece: true,
-  atTable: { again: ['level-2'], restSeconds: 45, asksUsual: true },
+  atTable: {
+    ...{ again: ['level-2'], restSeconds: 45, asksUsual: true },
+    ranking: { ties: true, asks: 'Crispest first, please.' },
+  },
 })
 const [session] = whole.sessions
 if (!session) throw new Error('a session')
@@ -43,6 +47,24 @@ describe('what a taster is given tells nothing, by every way', () => {
     }
   })
 
+  test('what the ranking page is made of, on the device and on an own phone: rising codes and the words, no more', async () => {
+    const notebook = await notebookWithTrial(freshName(), whole)
+    let drawn = 40_000
+    const given = { notebook, now: 1_790_000_000_000, draw: () => (drawn += 7919) }
+    for (const tasterId of tasters) {
+      const address = await giveOut(given, whole, session.id, tasterId)
+      const read = readSlip(bytesOfLinkText(address) ?? new Uint8Array())
+      if (!read.ok) throw new Error(read.reason)
+      const rising = ordersOf(tasterId).toSorted((one, other) => Number(one) - Number(other))
+      for (const { ranking } of [blindView(whole, session.id, tasterId), ownView(read.slip, {})])
+        expect(ranking).toEqual({
+          ...{ ties: true, asks: 'Crispest first, please.', done: false },
+          // The hidden duplicate stands among them like any other.
+          codes: rising,
+        })
+    }
+  })
+
   test('the paper, page by page', () => {
     for (const [at, tasterId] of tasters.entries()) {
       const view = blindView(whole, session.id, tasterId)
@@ -57,6 +79,7 @@ describe('what a taster is given tells nothing, by every way', () => {
         .replace(refreshText, '')
       expect(toldBy(paper)).toEqual([])
       expect(lettersIn(paper)).toEqual([])
+      expect(paper).toContain('Crispest first, please.')
       // Their own order and nobody else's.
       const codes = [...paper.matchAll(/<h2[^>]*>(\d{3})<\/h2>/g)].map(([, code]) => code)
       expect(codes).toEqual(ordersOf(tasterId))
@@ -76,6 +99,7 @@ describe('what a taster is given tells nothing, by every way', () => {
       for (const text of [address, Buffer.from(bytes).toString('latin1'), JSON.stringify(slip)])
         expect(toldBy(text).filter((one) => one.length > 2)).toEqual([])
       expect(lettersIn(JSON.stringify(slip))).toEqual([])
+      expect(slip.ranking).toEqual({ ties: true, asks: 'Crispest first, please.' })
       const codes = slip.codes
       // The slip for everybody has codes in rising order: it tells nobody's.
       expect(codes).toEqual(

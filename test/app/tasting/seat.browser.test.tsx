@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { userEvent } from 'vitest/browser'
-import { tastingTrial } from '../../journeys/tasting-trial.ts'
+import { tastingTrial, tellingOf } from '../../journeys/tasting-trial.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { atTheTable, kindsIn, openedAt } from './opened.tsx'
 
@@ -225,6 +225,9 @@ test('a whole ballot by keyboard alone: one key steps, one presses, and no page 
   }
   await arrived(/In what order/)
   await expect.element(screen.getByText('Crispest first, please.')).toBeVisible()
+  // The ranking page tells nothing either: its source, its address and its title.
+  const held = [document.documentElement.outerHTML, location.href, document.title].join()
+  expect(tellingOf(whole).filter((one) => held.includes(one.replaceAll('"', '')))).toEqual([])
   const rising = codes.toSorted((one, other) => Number(one) - Number(other))
   await stepTo(new RegExp(`^${rising[0]}`))
   await enter()

@@ -4,7 +4,8 @@ import { ballotChanges } from '@/core/tasting/ballot-changes.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { observations } from '@/core/whole-trial/observations.ts'
-import { answersText, changeHead } from '@/core/wording/tasting/ballot-changes-text.ts'
+import { changeHead, saidText } from '@/core/wording/tasting/ballot-changes-text.ts'
+import { madePlan } from '../made-plan.ts'
 import { madeSession, nth } from '../session/made-session.ts'
 import { answers, madeTasting } from './made-tasting.ts'
 
@@ -31,7 +32,11 @@ test('a ballot changed, voided or late keeps what it first said, who and why', (
     ['voided', 'BM', 'had a cold'],
     ['late', null, null],
   ])
-  expect(changes.map(({ original }) => original)).toEqual([answers(4, 2), answers(7, 3), null])
+  expect(changes.map(({ original }) => original?.answers)).toEqual([
+    answers(4, 2),
+    answers(7, 3),
+    undefined,
+  ])
   expect(nth(changes, 1).now).toBeNull()
   expect(effectiveBallots(records.ballots).map(({ tasterId }) => tasterId)).toEqual(['ta-1'])
   expect(changeHead(nth(changes, 0), (id) => id)).toBe(
@@ -41,8 +46,46 @@ test('a ballot changed, voided or late keeps what it first said, who and why', (
     { id: 'liking', name: 'Liking' },
     { id: 'salty', name: 'Saltiness' },
   ]
-  expect(answersText(nth(changes, 2).now, named)).toBe('Liking 9, Saltiness left out (none left)')
-  expect(answersText(null, named)).toBe('nothing')
+  expect(saidText(nth(changes, 2).now, named)).toBe('Liking 9, Saltiness left out (none left)')
+  expect(saidText(null, named)).toBe('nothing')
+})
+
+test('a changed, voided or late order, pick or guess is told as what it is', () => {
+  const plan = madePlan({
+    ...{ serving: 'rested', flights: 1, atTable: { ranking: { ties: true } } },
+    tellApart: { test: 'triangle', levelIds: ['lv-low', 'lv-high'] },
+  })
+  const session = madeSession(plan)
+  const { records, seal } = madeTasting(plan, [session])
+  const set = nth(session.dealt.sets, 0)
+  const own = { answers: [] }
+  const order = { kind: 'ranking' as const, id: session.id }
+  const first = seal('ta-1', order, { ...own, ranked: [['521'], ['877', '402']] })
+  seal('ta-1', order, {
+    ...{ ...own, ranked: [['877'], ['521'], ['402']], replaces: first.id },
+    change: { by: 'the taster', because: 'a later word of the same phone' },
+  })
+  seal('ta-2', order, { ...own, ranked: [['402'], ['521'], ['877']], late: true })
+  const codes = set.samples.map(({ code }) => code)
+  const pick = { kind: 'set' as const, id: set.id }
+  const picked = seal('ta-1', pick, { ...own, pickedCode: nth(codes, 1) })
+  const change = { by: 'BM', because: 'two plates mixed up', voids: true }
+  seal('ta-1', pick, { ...own, replaces: picked.id, change })
+  const guess = { kind: 'session' as const, id: session.id }
+  seal('ta-2', guess, { ...own, late: true })
+  seal('ta-3', guess, { ...own, pickedCode: '521', late: true })
+  const changes = ballotChanges(records)
+  const told = changes.map((each) => {
+    const head = changeHead(each, (id) => id)
+    return `${head} | ${saidText(each.original, [])} | ${saidText(each.now, [])}`
+  })
+  expect(told).toEqual([
+    'ta-1, the order, session 1: changed by the taster: a later word of the same phone | 521, 877 = 402 | 877, 521, 402',
+    'ta-2, the order, session 1: came late before the codes were open | nothing | 402, 521, 877',
+    `ta-1, the set ${codes.join(' · ')}, session 1: voided by BM: two plates mixed up | picked ${codes[1]} | nothing`,
+    'ta-2, the guess at the end, session 1: came late before the codes were open | nothing | no idea',
+    'ta-3, the guess at the end, session 1: came late before the codes were open | nothing | 521 is the usual one',
+  ])
 })
 
 test('a sheet typed in late is told by who typed it and whether the codes were open; it stands in no finding', () => {

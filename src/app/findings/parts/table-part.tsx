@@ -9,9 +9,9 @@ import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { tableSentences } from '@/core/wording/findings/table-sentences.ts'
 import {
-  answersText,
   changeHead,
   changesCountText,
+  saidText,
 } from '@/core/wording/tasting/ballot-changes-text.ts'
 
 /** What the table says of itself: how tasters repeat, the first position, whether blinding held. */
@@ -45,8 +45,8 @@ export function TablePart({
             key: change.id,
             head: changeHead(change, nameOf),
             cells: [
-              change.original === null ? '–' : answersText(change.original, questions),
-              answersText(change.now, questions),
+              change.original === null ? '–' : saidText(change.original, questions),
+              saidText(change.now, questions),
             ],
           }))}
         />

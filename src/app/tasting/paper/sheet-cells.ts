@@ -47,15 +47,6 @@ export const openCells = (cells: readonly Cell[], typing: Typing, texts: Texts):
     return text === '' || cellTrouble(cell, text) !== ''
   })
 
-/** Cells that the two typings read differently. */
-export const differingCells = (cells: readonly Cell[], texts: Texts): Cell[] =>
-  cells.filter((cell) => {
-    const [first = '', again = ''] = (['first', 'again'] as const).map(
-      (typing) => texts[cellField(typing, cell)],
-    )
-    return first !== '' && again !== '' && first !== again
-  })
-
 /** The answers of one code as they were typed. */
 export function typedAnswers(cells: readonly Cell[], code: string, texts: Texts): Answer[] {
   return cells
@@ -79,6 +70,10 @@ export interface EndOfSheet {
   /** Of the order: whether codes may share a place; null for what is one code. */
   order: { ties: boolean } | null
 }
+
+/** The draft's field of an end; that of the first typing is its name alone. */
+export const endField = (typing: Typing, { field }: Pick<EndOfSheet, 'field'>) =>
+  typing === 'first' ? field : `again/${field}`
 
 /** What is wrong with what was typed of an end of a sheet; null where it may be sealed. */
 export function endTrouble({ label, codes, order }: EndOfSheet, text: string): string | null {

@@ -8,17 +8,18 @@ import styles from '@/app/tasting/seat/tasting.module.css'
 import { useTable } from '@/app/tasting/tasting-context.ts'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
+import { SettleDifferences } from './settle-differences.tsx'
 import {
-  type Cell,
   cellField,
   cellsOf,
   cellTrouble,
-  differingCells,
+  endField,
   endsOf,
   endTrouble,
   openCells,
   type Typing,
 } from './sheet-cells.ts'
+import { type Difference, differencesOf } from './sheet-differences.ts'
 import { SheetGrid } from './sheet-grid.tsx'
 import { useSealSheet } from './use-seal-sheet.ts'
 
@@ -43,36 +44,37 @@ export function TypedSheet({ tasterId, name, onSealed }: TypedSheetProps) {
   const view = blindView(whole, session.id, tasterId)
   const cells = cellsOf(view)
   const ends = endsOf(view)
+  const codes = view.servings.filter(({ done }) => !done).map(({ code }) => code)
+  const typed = (field: string) => values[field] ?? ''
+  const blank = ends.filter((end) => typed(endField(typing, end)).trim() === '')
   const open = openCells(cells, typing, values)
+  const left = open.length + blank.length
   const twice = typing === 'again'
-  const differ = twice && open.length === 0 ? differingCells(cells, values) : []
-  const wrong = cells
-    .map((cell) => cellTrouble(cell, values[cellField(typing, cell)] ?? ''))
-    .find(Boolean)
+  const wrong = cells.map((cell) => cellTrouble(cell, typed(cellField(typing, cell)))).find(Boolean)
+  const wrongEnd = ends.map((end) => endTrouble(end, typed(endField(typing, end)))).find(Boolean)
+  const differ = twice && left === 0 && !wrongEnd ? differencesOf(cells, ends, values) : []
   const by = values[twice ? 'againBy' : 'by'] ?? ''
-  const settle = ({ code, question }: Cell, text: string) => {
-    const cell = { code, question }
-    draft.setAll({
-      ...values,
-      [cellField('first', cell)]: text,
-      [cellField('again', cell)]: text,
-    })
+  const settle = ({ fields }: Difference, text: string) =>
+    draft.setAll({ ...values, [fields.first]: text, [fields.again]: text })
+  /** What keeps this typing from being whole; null where it is. */
+  const missing = (): string | null => {
+    if (open.length > 0) return wrong ?? stillEmpty(open.length)
+    if (wrongEnd) return wrongEnd
+    return by.trim() === '' ? 'Write who types this, by initials or a code.' : null
   }
   const seal = async () => {
-    if (open.length > 0) return setProblem(wrong ?? `${open.length} cells are still empty.`)
-    if (differ.length > 0) return setProblem('Settle the cells that differ first.')
-    const end = ends.map((each) => endTrouble(each, values[each.field] ?? '')).find(Boolean)
-    if (end) return setProblem(end)
-    if (by.trim() === '') return setProblem('Write who types this, by initials or a code.')
-    if (twice && by.trim() === (values.by ?? '').trim())
+    const lacks = missing()
+    if (lacks !== null) return setProblem(lacks)
+    if (twice && by.trim() === typed('by').trim())
       return setProblem('The second typing wants another hand; write whose it is.')
-    await sealSheet(cells, ends, values, twice)
+    if (differ.length > 0) return setProblem('Settle what differs first.')
+    await sealSheet({ codes, cells, ends, texts: values, twice })
     draft.clear()
     onSealed()
   }
   const again = () => {
-    if (open.length > 0) return setProblem('Type the whole sheet once before it is typed again.')
-    if (by.trim() === '') return setProblem('Write who types this, by initials or a code.')
+    const lacks = missing()
+    if (lacks !== null) return setProblem(`Type the whole sheet once first. ${lacks}`)
     setProblem('')
     setTyping('again')
   }
@@ -81,8 +83,9 @@ export function TypedSheet({ tasterId, name, onSealed }: TypedSheetProps) {
     <div className={styles.stack}>
       <h4>{twice ? `${name}’s sheet, by another hand` : `Type in ${name}’s ballot`}</h4>
       <p className={styles.quiet}>
-        In the order of the sheet. A number goes on by itself; 0 means left out; the arrow keys go
-        back.
+        {cells.length > 0
+          ? 'In the order of the sheet. A number goes on by itself; 0 means left out; the arrow keys go back.'
+          : 'Nothing is scored of each sample: that they were tasted is kept with the sheet.'}
       </p>
       <TextField
         label={twice ? 'Typed again by' : 'Typed by'}
@@ -93,39 +96,38 @@ export function TypedSheet({ tasterId, name, onSealed }: TypedSheetProps) {
         }}
         maxLength={40}
       />
-      <SheetGrid
-        key={typing}
-        cells={cells}
-        typing={typing}
-        values={values}
-        onType={(cell, text) => {
-          draft.set(cellField(typing, cell), text)
-          setProblem('')
-        }}
-      />
-      {ends.map(({ field, label, codes, order }) => (
+      {cells.length > 0 ? (
+        <SheetGrid
+          key={typing}
+          cells={cells}
+          typing={typing}
+          values={values}
+          onType={(cell, text) => {
+            draft.set(cellField(typing, cell), text)
+            setProblem('')
+          }}
+        />
+      ) : null}
+      {ends.map((end) => (
         <TextField
-          key={field}
-          label={label}
-          value={values[field] ?? ''}
-          maxLength={order ? codes.length * 5 : 3}
-          {...(order ? { hint: `All of ${listText(codes)}, with a space between.` } : {})}
+          key={endField(typing, end)}
+          label={end.label}
+          value={typed(endField(typing, end))}
+          maxLength={end.order ? end.codes.length * 6 : 3}
+          {...(end.order ? { hint: `All of ${listText(end.codes)}, with a space between.` } : {})}
           onValue={(text) => {
-            draft.set(field, text)
+            draft.set(endField(typing, end), text)
             setProblem('')
           }}
         />
       ))}
-      {differ.length > 0 ? <Differences cells={differ} onSettle={settle} /> : null}
+      {differ.length > 0 ? <SettleDifferences differences={differ} onSettle={settle} /> : null}
       <p role="alert" className={styles.trouble}>
         {say}
       </p>
       <div className={styles.actions}>
-        <Button
-          kind={open.length === 0 && differ.length === 0 ? 'primary' : 'plain'}
-          onPress={seal}
-        >
-          {open.length > 0 ? `Seal: ${open.length} still to type` : `Seal ${name}’s sheet`}
+        <Button kind={left === 0 && differ.length === 0 ? 'primary' : 'plain'} onPress={seal}>
+          {left > 0 ? `Seal: ${left} still to type` : `Seal ${name}’s sheet`}
         </Button>
         {twice ? null : <Button onPress={again}>Again, by another hand</Button>}
       </div>
@@ -133,31 +135,5 @@ export function TypedSheet({ tasterId, name, onSealed }: TypedSheetProps) {
   )
 }
 
-/** The cells that two hands read differently, without either's number: the sheet says which it is. */
-function Differences({
-  cells,
-  onSettle,
-}: {
-  cells: readonly Cell[]
-  onSettle: (cell: Cell, text: string) => void
-}) {
-  return (
-    <div className={styles.stack}>
-      <p className={styles.lead}>
-        {cells.length === 1 ? 'One cell differs.' : `${cells.length} cells differ.`} Look at the
-        sheet, and type what it says.
-      </p>
-      {cells.map((cell) => (
-        <TextField
-          key={cellField('first', cell)}
-          label={`${cell.code}, ${cell.question.name}, as the sheet says`}
-          value=""
-          maxLength={1}
-          onValue={(text) => {
-            if (text !== '' && cellTrouble(cell, text) === '') onSettle(cell, text)
-          }}
-        />
-      ))}
-    </div>
-  )
-}
+const stillEmpty = (count: number) =>
+  count === 1 ? 'One cell is still empty.' : `${count} cells are still empty.`

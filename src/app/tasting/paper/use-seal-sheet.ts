@@ -6,6 +6,16 @@ import { servingByCode, setByCodes } from '@/core/tasting/blind-view.ts'
 import { standingBallots } from '@/core/whole-trial/standing-ballots.ts'
 import { type Cell, type EndOfSheet, typedAnswers } from './sheet-cells.ts'
 
+/** A sheet as it was typed. */
+interface SheetToSeal {
+  /** The codes that nothing was sealed of, in the order of the sheet, also where nothing is scored of them. */
+  codes: readonly string[]
+  cells: readonly Cell[]
+  ends: readonly EndOfSheet[]
+  texts: Readonly<Record<string, string>>
+  twice: boolean
+}
+
 /**
  * Seals a typed sheet, code by code. What stands of this taster and says the same is left, so that a sheet that was cut short
  * in the middle is gone on with.
@@ -15,12 +25,7 @@ export function useSealSheet(tasterId: string) {
   const { whole, session, state } = useTable()
   // Once the tasting is over a sheet is kept apart: it stands beside whatever came, late ones of its own aside.
   const over = state.seal === 'closed' || state.seal === 'unsealed'
-  return async (
-    cells: readonly Cell[],
-    ends: readonly EndOfSheet[],
-    texts: Readonly<Record<string, string>>,
-    twice: boolean,
-  ): Promise<void> => {
+  return async ({ codes, cells, ends, texts, twice }: SheetToSeal): Promise<void> => {
     const typedBy = (texts.by ?? '').trim()
     const by = { trialId: whole.trial.id, sessionId: session.id, tasterId }
     const late = over ? ({ late: true } as const) : {}
@@ -34,7 +39,7 @@ export function useSealSheet(tasterId: string) {
       typedBy,
       ...(twice ? { typedAgainBy: (texts.againBy ?? '').trim() } : {}),
     } as const
-    for (const code of new Set(cells.map((cell) => cell.code))) {
+    for (const code of codes) {
       const serving = servingByCode(session, code)
       if (!serving) throw new Error(`no serving under code ${code}`)
       const answers = typedAnswers(cells, code, texts)

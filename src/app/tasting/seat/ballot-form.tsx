@@ -4,6 +4,7 @@ import { useDraft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { BlindServing, Question } from '@/core/seal/blind/blind-view.ts'
 import { checkAnswers } from '@/core/seal/blind/check-answers.ts'
+import { onlyTastedText } from '@/core/wording/tasting/before-first-text.ts'
 import { servingInSentence, servingName } from '@/core/wording/tasting/serving-name.ts'
 import { draftAnswers, draftOf, wordsField } from './ballot-draft.ts'
 import { QuestionEntry } from './question-entry.tsx'
@@ -90,7 +91,9 @@ export function BallotForm(props: BallotFormProps) {
           <Button size="bench" kind={checked.ok ? 'primary' : 'plain'} onPress={seal}>
             {left > 0
               ? `${left} still to answer`
-              : `Seal ${servingInSentence(serving)}${before ? ' anew' : ''}`}
+              : view.questions.length === 0 && !before
+                ? `${name}: I have tasted it`
+                : `Seal ${servingInSentence(serving)}${before ? ' anew' : ''}`}
           </Button>
         </>
       }
@@ -105,6 +108,7 @@ export function BallotForm(props: BallotFormProps) {
           </Button>
         </p>
       )}
+      {view.questions.length === 0 ? <p className={styles.lead}>{onlyTastedText(view)}</p> : null}
       {shown.map((question) => (
         <div key={question.responseId} ref={question.responseId === firstOpen ? open : null}>
           <QuestionEntry

@@ -12,6 +12,7 @@ import {
 import { samplesAtEnd } from '@/core/seal/blind/samples-at-end.ts'
 import {
   placeText,
+  rankedWords,
   rankingHow,
   rankingQuestion,
   rankingTroubleText,
@@ -109,9 +110,7 @@ export function RankingForm({ seat, ranking, leave }: RankingFormProps) {
         </Button>
       ) : null}
       <p role="status" className={tried && trouble ? styles.trouble : styles.quiet}>
-        {tried && trouble
-          ? rankingTroubleText(trouble, nameOf)
-          : ranked.map((each) => each.map(nameOf).join(' = ')).join(', ')}
+        {tried && trouble ? rankingTroubleText(trouble, nameOf) : rankedWords(ranked, nameOf)}
       </p>
     </SeatPage>
   )

@@ -2,6 +2,7 @@ import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ResponseFindings } from '@/core/findings/response-findings-shape.ts'
 import type { FoundScores } from '@/core/report/found-scores.ts'
 import type { ReportSection } from '@/core/report/report-block.ts'
+import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
@@ -22,7 +23,12 @@ export function tastingSection(
 ): ReportSection {
   const plan = planInForce(whole)
   const tasted = scores.rows.filter(({ taster }) => taster !== null)
-  const tasters = new Set(tasted.map(({ taster }) => taster)).size
+  // Where only an order is asked, or a set, nothing is scored: the ballots say who tasted.
+  const sat =
+    tasted.length > 0
+      ? tasted.map(({ taster }) => taster)
+      : effectiveBallots(whole.ballots).map(({ tasterId }) => tasterId)
+  const tasters = new Set(sat).size
   const knowing = plan.tasters.filter(({ knows }) => knows).length
   const minutes = tasted.flatMap((row) => row.minutes ?? [])
   const blind =
@@ -32,7 +38,7 @@ export function tastingSection(
   const items = [
     tasters === 0
       ? 'Nobody has tasted yet.'
-      : `${asSentenceStart(countText(tasters, 'taster'))}, ${countText(tasted.length, 'ballot')} in ${countText(whole.sessions.length, 'session')}. ${blind}; the key was kept by ${plan.keyKeptBy === 'helper' ? 'a helper' : 'the baker'}.`,
+      : `${asSentenceStart(countText(tasters, 'taster'))}, ${countText(sat.length, 'ballot')} in ${countText(whole.sessions.length, 'session')}. ${blind}; the key was kept by ${plan.keyKeptBy === 'helper' ? 'a helper' : 'the baker'}.`,
     `${asSentenceStart(servingText(plan))}. ${plan.servingRule}`.trim(),
     minutes.length === 0
       ? ''

@@ -1,7 +1,7 @@
-import type { Answer } from '@/core/seal/blind/answer.ts'
-import type { BallotChange } from '@/core/tasting/ballot-changes.ts'
+import type { BallotChange, SaidInBallot } from '@/core/tasting/ballot-changes.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
+import { rankedWords } from './ranking-text.ts'
 
 const words: Record<BallotChange['what'], string> = {
   changed: 'changed',
@@ -11,10 +11,9 @@ const words: Record<BallotChange['what'], string> = {
 
 /** Which ballot it is and what was done, without a score: what may be said while codes are kept. */
 export function changeHead(change: BallotChange, nameOf: (tasterId: string) => string): string {
-  const which = change.code === null ? 'an answer at the end' : change.code
   const by = change.by === null ? '' : ` by ${change.by}`
   const because = change.because === null ? '' : `: ${change.because}`
-  return `${nameOf(change.tasterId)}, ${which}, session ${change.sessionNumber}: ${words[change.what]}${lateText(change)}${by}${because}`
+  return `${nameOf(change.tasterId)}, ${ballotOf(change)}, session ${change.sessionNumber}: ${words[change.what]}${lateText(change)}${by}${because}`
 }
 
 /** Before a sheet is typed in that came once the tasting was over: what is done with it. */
@@ -30,17 +29,38 @@ function lateText({ late }: BallotChange): string {
   return `${when}${late.typedBy === null ? '' : `, typed from paper by ${late.typedBy}`}`
 }
 
-/** The scores of a ballot in the order of the questions: “Liking 7, Chew left out”. */
-export function answersText(
-  answers: readonly Answer[] | null,
+/** What a ballot is of, without a score: its code, its set, the order or the guess at the end. */
+export function ballotOf({ of, codes }: Pick<BallotChange, 'of' | 'codes'>): string {
+  switch (of) {
+    case 'serving':
+      return codes.join()
+    case 'set':
+      return `the set ${codes.join(' · ')}`
+    case 'ranking':
+      return 'the order'
+    case 'session':
+      return 'the guess at the end'
+  }
+}
+
+/** What a ballot says: scores in the order of the questions (“Liking 7, Chew left out”), the order, the pick or the guess. */
+export function saidText(
+  said: SaidInBallot | null,
   responses: readonly { id: string; name: string }[],
 ): string {
-  if (answers === null) return 'nothing'
+  if (said === null) return 'nothing'
+  const { about, answers, pickedCode, guessOf, ranked } = said
+  if (ranked) return rankedWords(ranked)
+  if (about.kind === 'set') return `picked ${pickedCode ?? 'none'}`
+  if (about.kind === 'session')
+    return pickedCode === undefined
+      ? 'no idea'
+      : `${pickedCode} ${guessOf === 'most' ? 'has most of it' : 'is the usual one'}`
   const told = answers.map(({ responseId, value, why }) => {
     const name = responses.find(({ id }) => id === responseId)?.name ?? ''
     return `${name} ${value === null ? `left out${why ? ` (${why})` : ''}` : plainNumber(value)}`
   })
-  return told.length === 0 ? 'a pick' : told.join(', ')
+  return told.length === 0 ? 'tasted' : told.join(', ')
 }
 
 /** How many ballots were changed, voided and late, in one sentence; empty where none was. */

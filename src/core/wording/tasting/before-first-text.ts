@@ -6,14 +6,31 @@ export function orderText({
   servings,
   questions,
   sets,
-}: Pick<BlindView, 'servings' | 'questions' | 'sets'>): string {
-  const asked = countText(questions.length, 'question')
+  ranking,
+}: Pick<BlindView, 'servings' | 'questions' | 'sets' | 'ranking'>): string {
+  const asked = questions.length === 0 ? '' : `, ${countText(questions.length, 'question')}`
   const samples =
     servings.length === 1
-      ? `One sample, ${asked}.`
-      : `${asSentenceStart(countText(servings.length, 'sample'))}, one after another, ${asked} each.`
-  const apart = sets.length === 0 ? '' : ' At the end you are asked to tell samples apart.'
-  return `${samples}${apart} Please do not talk about them until all have finished.`
+      ? `One sample${asked}.`
+      : `${asSentenceStart(countText(servings.length, 'sample'))}, one after another${asked && `${asked} each`}.`
+  const atEnd = [
+    ...(ranking ? ['put them in order'] : []),
+    ...(sets.length > 0 ? ['tell samples apart'] : []),
+  ]
+  const last = atEnd.length === 0 ? '' : ` At the end you are asked to ${atEnd.join(' and to ')}.`
+  return `${samples}${last} Please do not talk about them until all have finished.`
+}
+
+/** Of a sample that nothing is asked of by itself: it is tasted, and kept in mind for what comes at the end. */
+export function onlyTastedText({
+  ranking,
+  sets,
+}: Pick<BlindView, 'ranking'> & { sets: readonly unknown[] }): string {
+  if (ranking)
+    return 'Taste it and keep it in mind: nothing is asked of it alone; when you have tasted all, you put them in order.'
+  return sets.length > 0
+    ? 'Taste it: nothing is asked of it alone. At the end you are asked to tell samples apart.'
+    : 'Taste it: nothing is asked of it alone.'
 }
 
 /** What the servings hold, by name: "Contains cereals with gluten and milk." */

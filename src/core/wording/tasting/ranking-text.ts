@@ -1,4 +1,4 @@
-import type { RankingTrouble } from '@/core/seal/blind/ranked-codes.ts'
+import type { Ranked, RankingTrouble } from '@/core/seal/blind/ranked-codes.ts'
 import type { RankingAsked } from '@/core/trial/at-table.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 
@@ -40,6 +40,14 @@ export function rankingTroubleText(
     case 'shared':
       return `${which} share a place, and this order has none to share: put one before the other.`
   }
+}
+
+/** An order first to last: “521, 877 = 402”; `named` says what a code goes by. */
+export function rankedWords(
+  ranked: Ranked,
+  named: (code: string) => string = (code) => code,
+): string {
+  return ranked.map((place) => place.map(named).join(' = ')).join(', ')
 }
 
 /** “1st”, “2nd”, “3rd”, “4th”: the number of a place. */
