@@ -49,6 +49,7 @@ export function blindView(records: TastingRecords, sessionId: string, tasterId: 
             ...{ code: codes.join(), position, done: !isOpen(about) },
             sealed: sealedOf(about.id),
             ...onPlate(plateOf.get(about.id)),
+            ...inFlight(session, about.id),
           },
         ],
   )
@@ -103,6 +104,14 @@ function restOf(atTable: Plan['atTable']): BlindView['rest'] {
 }
 
 const onPlate = (plate: number | undefined) => (plate === undefined ? {} : { plate })
+
+/** The number of a serving's flight, where there are several: its place in the tasting, nothing of what it is. */
+function inFlight({ dealt }: Session, servingId: string): { flight?: number } {
+  if (dealt.flights.length < 2) return {}
+  const flightId = dealt.servings.find(({ id }) => id === servingId)?.flightId
+  const flight = dealt.flights.find(({ id }) => id === flightId)
+  return flight ? { flight: flight.number } : {}
+}
 
 function guessOf(
   plan: Plan,

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Paper } from '@/app/kit/page/paper.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import look from '@/app/tasting/seat/paper-ballots.module.css'
+import { beginsFlight } from '@/app/tasting/seat/sheet-pages.ts'
 import { useTable } from '@/app/tasting/tasting-context.ts'
 import { blindView } from '@/core/tasting/blind-view.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
@@ -32,9 +33,10 @@ export function ServingCards() {
                 </h1>
                 {view.warmUpCode === null ? null : <p>{warmUpText(view.warmUpCode)}</p>}
                 <ol className={look.codes}>
-                  {view.servings.map(({ code }) => (
+                  {view.servings.map(({ code, flight }, at) => (
                     <li key={code}>
                       <b>{code}</b>
+                      {beginsFlight(view.servings, at) ? ` flight ${flight}` : ''}
                     </li>
                   ))}
                   {view.sets.map(({ codes }) => (

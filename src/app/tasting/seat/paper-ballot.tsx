@@ -1,9 +1,11 @@
-import type { BlindServing, BlindView } from '@/core/seal/blind/blind-view.ts'
+import { type CSSProperties, Fragment } from 'react'
+import type { BlindView } from '@/core/seal/blind/blind-view.ts'
 import { refreshText } from '@/core/wording/tasting/before-first-text.ts'
 import { rankingOnPaper, rankingQuestion } from '@/core/wording/tasting/ranking-text.ts'
 import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 import styles from './paper-ballots.module.css'
 import { PaperQuestion } from './paper-question.tsx'
+import { beginsFlight, sheetPages } from './sheet-pages.ts'
 
 interface PaperBallotProps {
   name: string
@@ -12,19 +14,15 @@ interface PaperBallotProps {
   contains: string
 }
 
-/** A4 and Letter leave some 240 mm for codes; a question takes 8 mm, a code 8 more. */
-const roomMillimetres = 240
-const rowMillimetres = 8
-
 /** One taster's blank ballots: codes in their own order, as many on a sheet as fit, nothing of a level. Who and which page stand on each. */
 export function PaperBallot({ name, view, contains }: PaperBallotProps) {
-  const perServing = rowMillimetres * (view.questions.length + 1)
-  const perPage = Math.max(1, Math.floor(roomMillimetres / perServing))
-  const pages = pagesOf(view.servings, perPage)
+  const { pages, rowMillimetres, noteLine } = sheetPages(view)
+  const flights = new Set(view.servings.map(({ flight }) => flight)).size
   const last = pages.length - 1
+  const row = { '--row': `${rowMillimetres}mm` } as CSSProperties
   return pages.map((servings, page) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
-    <section key={page} className={styles.sheet}>
+    <section key={page} className={styles.sheet} style={row}>
       <h1 className={styles.name}>
         {name}
         <span className={styles.session}>
@@ -33,39 +31,42 @@ export function PaperBallot({ name, view, contains }: PaperBallotProps) {
       </h1>
       {page === 0 ? (
         <p className={styles.rule}>
-          Taste in this order. Ring one number in each row; a row may be left out. {refreshText}{' '}
+          Taste in this order.{' '}
+          {view.questions.length > 0 ? 'Ring one number in each row; a row may be left out. ' : ''}
+          {refreshText}{' '}
           {view.warmUpCode === null
             ? ''
             : `${view.warmUpCode} comes first, to warm up; it is not scored. `}
           {contains} Tell the host of any allergy.
         </p>
       ) : null}
-      {servings.map(({ code, position }) => (
-        <div key={code} className={styles.serving}>
-          <div>
-            <h2 className={styles.code}>{code}</h2>
-            <span className={styles.place}>
-              {position} of {view.servings.length}
-            </span>
+      {servings.map(({ code, position, flight }) => (
+        <Fragment key={code}>
+          {beginsFlight(view.servings, position - 1) ? (
+            <h2 className={styles.flight}>
+              Flight {flight} of {flights}
+            </h2>
+          ) : null}
+          <div className={styles.serving}>
+            <div>
+              <h2 className={styles.code}>{code}</h2>
+              <span className={styles.place}>
+                {position} of {view.servings.length}
+                {noteLine ? '' : ' · Note'}
+              </span>
+            </div>
+            <div>
+              {view.questions.map((question) => (
+                <PaperQuestion key={question.responseId} question={question} />
+              ))}
+              {noteLine ? <p className={styles.note}>Note</p> : null}
+            </div>
           </div>
-          <div>
-            {view.questions.map((question) => (
-              <PaperQuestion key={question.responseId} question={question} />
-            ))}
-            <p className={styles.note}>Note</p>
-          </div>
-        </div>
+        </Fragment>
       ))}
       {page === last ? <AtTheEnd view={view} /> : null}
     </section>
   ))
-}
-
-function pagesOf(servings: readonly BlindServing[], perPage: number): BlindServing[][] {
-  const count = Math.max(1, Math.ceil(servings.length / perPage))
-  return Array.from({ length: count }, (_, page) =>
-    servings.slice(page * perPage, (page + 1) * perPage),
-  )
 }
 
 /** The order, sets to tell apart, and the guess of the usual one. */

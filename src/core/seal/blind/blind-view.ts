@@ -22,6 +22,8 @@ export interface BlindServing {
   plate?: number
   /** Among this taster's servings, from 1. */
   position: number
+  /** Which flight it comes in, from 1; left out where there is one alone. */
+  flight?: number
   done: boolean
   /** What this taster sealed of it, and when they first had the code; null before that. */
   sealed: { answers: Answer[]; startedAt: number | null; words: string | null } | null
