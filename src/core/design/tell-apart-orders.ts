@@ -29,13 +29,32 @@ const orders: Record<TellApart['test'], TellApartOrder[]> = {
   ],
 }
 
-/** Deals one order of the test to each of `count` tasters: all orders equally often as far as the number goes. */
+/**
+ * Deals one order of the test to each of `count` tasters: over them and what was dealt before (`used`, the orders of earlier
+ * sessions) each order equally often or once more, chance deciding among those that came least. One that is none of the test's
+ * counts for nothing.
+ */
 export function tellApartOrders(
   chance: Chance,
   test: TellApart['test'],
   count: number,
+  used: readonly TellApartOrder[] = [],
 ): TellApartOrder[] {
+  const all = orders[test]
+  const key = ({ samples, answer }: TellApartOrder) => `${samples.join()} ${answer}`
+  const times = new Map(all.map((order) => [key(order), 0]))
+  const use = (order: TellApartOrder) => {
+    const before = times.get(key(order))
+    if (before !== undefined) times.set(key(order), before + 1)
+  }
+  used.forEach(use)
   const dealt: TellApartOrder[] = []
-  while (dealt.length < count) dealt.push(...shuffled(chance, orders[test]))
-  return dealt.slice(0, count)
+  while (dealt.length < count) {
+    const least = Math.min(...times.values())
+    const open = all.filter((order) => times.get(key(order)) === least)
+    const next = shuffled(chance, open).slice(0, count - dealt.length)
+    next.forEach(use)
+    dealt.push(...next)
+  }
+  return dealt
 }

@@ -12,7 +12,7 @@ import { cupSheet } from '@/core/weighing/cup-sheet.ts'
 import { weighSheet } from '@/core/weighing/weigh-sheet.ts'
 import { type DealtOrders, dealOrders, streams } from './deal-orders.ts'
 import { dealSets } from './deal-sets.ts'
-import { drawVersionOf } from './draw-version.ts'
+import { drawVersionOf, setsCompleteEarlier } from './draw-version.ts'
 import type { Batch, Flight, Piece, Serving, Session } from './session-record.ts'
 
 export interface SessionToDeal {
@@ -120,7 +120,13 @@ export function dealSession(wanted: SessionToDeal): DealtSession {
             ),
           ),
         })),
-        sets: dealSets(plan, chanceFrom(seed, streams.sets), codes.slice(own), newId),
+        sets: dealSets(
+          plan,
+          chanceFrom(seed, streams.sets),
+          codes.slice(own),
+          newId,
+          setsCompleteEarlier(version) ? earlier.flatMap(({ dealt }) => dealt.sets) : [],
+        ),
         ...dealTickets(plan, seed, codes),
       },
     },

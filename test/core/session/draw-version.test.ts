@@ -20,7 +20,7 @@ it('bakes the first flight in dough order, and in an order of its own where that
   expect(one.inDoughOrder).toBe(true)
   const two = firstBake(own, [one.session])
   expect(two.inDoughOrder).toBe(true)
-  expect([one, two].map(({ session }) => session.dealt.drawVersion)).toEqual([5, 5])
+  expect([one, two].map(({ session }) => session.dealt.drawVersion)).toEqual([6, 6])
   // Before, the wait of 4980 s decided, being longer than ten staggers of 480 s: a trial begun then goes on so.
   const wanted = { plan: own, trialSeed: 42, number: 1, earlier: [], at: 2_000, zone: own.zone }
   const before = dealSession({ ...wanted, newId: countedIds('s1'), drawVersion: 4 })
@@ -35,4 +35,7 @@ it('bakes the first flight in dough order, and in an order of its own where that
     dealt: { ...before.session.dealt, drawVersion: 3 },
   }
   expect(madeSession(own, [older])).toEqual(after)
+  // Begun under the last rule, before sets completed one another over sessions: it goes on so too.
+  const last = { ...before.session, dealt: { ...before.session.dealt, drawVersion: 5 } }
+  expect(madeSession(own, [last]).dealt.drawVersion).toBe(5)
 })

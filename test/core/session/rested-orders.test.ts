@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { chanceFrom, shuffled } from '@/core/design/chance.ts'
 import { orderBalance } from '@/core/design/order-balance.ts'
 import { tasterOrders } from '@/core/design/taster-orders.ts'
-import type { Session } from '@/core/session/session-record.ts'
+import { dealSets } from '@/core/session/deal-sets.ts'
+import type { Session, TellApartSet } from '@/core/session/session-record.ts'
 import { tasterOrder } from '@/core/tasting/taster-order.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { madePlan } from '../made-plan.ts'
@@ -104,6 +105,59 @@ describe('orders of rested servings', () => {
   })
 })
 
+describe('sets to tell apart', () => {
+  // Six orders of a triangle, four of a duo-trio, two of a pair: over all sets none can come more evenly than floor and ceiling
+  // of sets / orders.
+  test('1 to 20 tasters, 1 to 4 sessions: each order of the test equally often or once more', () => {
+    const [low, , high] = madePlan().levels
+    if (!low || !high) throw new Error('three levels')
+    const uneven: string[] = []
+    for (const [test, orders] of [
+      ['triangle', 6],
+      ['duo-trio', 4],
+      ['paired', 2],
+    ] as const)
+      for (let count = 1; count <= 20; count += 1) {
+        const tasters = Array.from({ length: count }, (_, at) => ({ tasterId: `t${at}` }))
+        const plan = madePlan({
+          tasters: tasters.map((taster) => ({ ...taster, knows: false })),
+          tellApart: { test, levelIds: [high.id, low.id] },
+        })
+        const codes = Array.from({ length: count * 3 }, (_, at) => String(100 + at))
+        const sets: TellApartSet[] = []
+        for (let session = 1; session <= 4; session += 1) {
+          sets.push(...dealSets(plan, chanceFrom(11, session), codes, () => 'set', [...sets]))
+          const times = new Map<string, number>()
+          for (const { samples, answerCode } of sets) {
+            const order = samples.map(({ levelId }) => levelId).join()
+            const answer = samples.findIndex(({ code }) => code === answerCode)
+            times.set(`${order} ${answer}`, (times.get(`${order} ${answer}`) ?? 0) + 1)
+          }
+          const all = [...times.values(), ...new Array(orders - times.size).fill(0)]
+          if (times.size > orders || Math.max(...all) - Math.min(...all) > 1)
+            uneven.push(`${test}, ${count} tasters, session ${session}: ${all.join(' ')}`)
+        }
+      }
+    expect(uneven).toEqual([])
+  })
+
+  test('what is dealt session by session keeps it: five tasters, four sessions of a triangle', () => {
+    const plan = rested({
+      tasters: ['t1', 't2', 't3', 't4', 't5'].map((tasterId) => ({ tasterId, knows: false })),
+      tellApart: { test: 'triangle', levelIds: ['lv-low', 'lv-high'] },
+    })
+    const sessions: Session[] = []
+    for (let number = 1; number <= 4; number += 1) sessions.push(madeSession(plan, [...sessions]))
+    const times = new Map<string, number>()
+    for (const { samples } of sessions.flatMap(({ dealt }) => dealt.sets)) {
+      const order = samples.map(({ levelId }) => levelId).join()
+      times.set(order, (times.get(order) ?? 0) + 1)
+    }
+    // Twenty sets, six orders: three each, two of them once more.
+    expect([...times.values()].toSorted((one, other) => one - other)).toEqual([3, 3, 3, 3, 4, 4])
+  })
+})
+
 describe('a hidden duplicate', () => {
   const plan = rested({ atTable: { again: ['lv-mid'] } })
   const session = madeSession(plan)
@@ -150,5 +204,5 @@ test('later sessions complete the orders of the earlier ones, the duplicate amon
   for (let number = 1; number <= 5; number += 1) sessions.push(madeSession(plan, [...sessions]))
   const at = sessions.map((session) => linesOf(session, 'self').indexOf('lv-mid again'))
   expect(at.toSorted((a, b) => a - b)).toEqual([0, 1, 2, 3, 4])
-  expect(nth(sessions, 0).dealt.drawVersion).toBe(5)
+  expect(nth(sessions, 0).dealt.drawVersion).toBe(6)
 })
