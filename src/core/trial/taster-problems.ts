@@ -34,10 +34,18 @@ export function tasterProblems(plan: Plan): PlanProblem[] {
 }
 
 /** Words of the baker's own that every taster reads and that may give a level away. */
-function wordsThatTell({ tellApart, atTable, levels }: Plan): PlanProblem[] {
+function wordsThatTell({ tellApart, atTable, levels, responses }: Plan): PlanProblem[] {
+  const references = responses.flatMap(({ by, scale }, index) =>
+    by === 'taster' && scale.kind === 'nine-point'
+      ? (scale.references ?? []).map(({ text }, at) => ({
+          ...{ path: `/responses/${index}/scale/references/${at}/text`, asks: text },
+        }))
+      : [],
+  )
   const words = [
     { path: '/tellApart/asks', asks: tellApart?.asks },
     { path: '/atTable/ranking/asks', asks: atTable?.ranking?.asks },
+    ...references,
   ]
   return words.flatMap(({ path, asks }): PlanProblem[] =>
     asks !== undefined && questionNamesLevel(asks, levels)

@@ -3,6 +3,7 @@ import { CautionWords } from '@/app/kit/page/caution-words.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { containsText, orderText } from '@/core/wording/tasting/before-first-text.ts'
+import { referencesEaten, referencesText } from '@/core/wording/tasting/reference-text.ts'
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import styles from './tasting.module.css'
@@ -44,6 +45,9 @@ export function BeforeFirst({ seat }: { seat: Seat }) {
         <>
           <p>{orderText(view)}</p>
           <p className={styles.lead}>{containsText(allergens)}</p>
+          {view.questions.some(({ scale }) => referencesText(scale) !== '') ? (
+            <p>{referencesEaten}</p>
+          ) : null}
           <p>
             <b>Tell the host now</b> of any allergy. Never taste raw dough. Local food-safety rules
             come first.

@@ -2,10 +2,11 @@ import { type CSSProperties, Fragment } from 'react'
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
 import { refreshText } from '@/core/wording/tasting/before-first-text.ts'
 import { rankingOnPaper, rankingQuestion } from '@/core/wording/tasting/ranking-text.ts'
+import { referencesEaten } from '@/core/wording/tasting/reference-text.ts'
 import { tellApartQuestion } from '@/core/wording/tasting/tell-apart-question.ts'
 import styles from './paper-ballots.module.css'
 import { PaperQuestion } from './paper-question.tsx'
-import { beginsFlight, sheetPages } from './sheet-pages.ts'
+import { beginsFlight, comparedWith, sheetPages } from './sheet-pages.ts'
 
 interface PaperBallotProps {
   name: string
@@ -19,6 +20,7 @@ export function PaperBallot({ name, view, contains }: PaperBallotProps) {
   const { pages, rowMillimetres, noteLine } = sheetPages(view)
   const flights = new Set(view.servings.map(({ flight }) => flight)).size
   const last = pages.length - 1
+  const compare = comparedWith(view)
   const row = { '--row': `${rowMillimetres}mm` } as CSSProperties
   return pages.map((servings, page) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
@@ -37,7 +39,13 @@ export function PaperBallot({ name, view, contains }: PaperBallotProps) {
           {view.warmUpCode === null
             ? ''
             : `${view.warmUpCode} comes first, to warm up; it is not scored. `}
-          {contains} Tell the host of any allergy.
+          {contains} {compare.length > 0 ? `${referencesEaten} ` : ''}Tell the host of any allergy.
+          {compare.map(({ name, text }) => (
+            <Fragment key={name}>
+              <br />
+              {name}. {text}
+            </Fragment>
+          ))}
         </p>
       ) : null}
       {servings.map(({ code, position, flight }) => (

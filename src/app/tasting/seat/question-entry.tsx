@@ -5,6 +5,7 @@ import type { Draft } from '@/app/kit/field/use-draft.ts'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { Question } from '@/core/seal/blind/blind-view.ts'
 import type { AnswerTrouble } from '@/core/seal/blind/check-answers.ts'
+import { referencesText } from '@/core/wording/tasting/reference-text.ts'
 import { skippedField, valueField, whyField } from './ballot-draft.ts'
 import styles from './tasting.module.css'
 
@@ -29,6 +30,7 @@ export function QuestionEntry({ question, draft, trouble }: QuestionEntryProps) 
   const text = draft.values[valueField(question)] ?? ''
   const skipped = draft.values[skippedField(question)] === 'yes'
   const number = text === '' ? null : Number(text.replace(',', '.'))
+  const compare = referencesText(scale)
   const message = trouble ? mend[trouble.reason] : undefined
   const leaveOut = () =>
     skipped ? draft.clear(skippedField(question)) : draft.set(skippedField(question), 'yes')
@@ -60,6 +62,7 @@ export function QuestionEntry({ question, draft, trouble }: QuestionEntryProps) 
         <ScalePad name={name} scale={scale} value={number} onPick={take} />
       )}
       {definition === null ? null : <p className={styles.quiet}>{definition}</p>}
+      {compare === '' ? null : <p className={styles.quiet}>{compare}</p>}
       {message && !skipped && scale.kind !== 'measured' ? (
         <p className={styles.trouble} role="alert">
           {message}

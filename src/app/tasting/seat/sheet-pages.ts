@@ -1,4 +1,5 @@
 import type { BlindServing, BlindView } from '@/core/seal/blind/blind-view.ts'
+import { referencesText } from '@/core/wording/tasting/reference-text.ts'
 
 /** How a taster's codes stand on paper. */
 export interface SheetPages {
@@ -12,7 +13,7 @@ export interface SheetPages {
 /** What A4 and Letter both leave for codes under the name and the rule of the first page. */
 const roomMillimetres = 232
 /** The line between two codes, and the heading over those of a flight. */
-const millimetres = { line: 0.5, flight: 7, order: 17, set: 22, guess: 8 } as const
+const millimetres = { line: 0.5, flight: 7, order: 17, set: 22, guess: 8, compared: 5 } as const
 
 /** From the most comfortable to the closest that a ring can still be drawn in. */
 const rows = [
@@ -42,16 +43,26 @@ export function beginsFlight(servings: readonly BlindServing[], at: number): boo
   return flight !== undefined && servings[at - 1]?.flight !== flight
 }
 
+/** Questions with pieces to compare with, and what is said of these on the first page. */
+export function comparedWith({ questions }: Pick<BlindView, 'questions'>) {
+  return questions.flatMap(({ name, scale }) => {
+    const text = referencesText(scale)
+    return text === '' ? [] : [{ name, text }]
+  })
+}
+
 function filled(sheet: Sheet, how: Pick<SheetPages, 'rowMillimetres' | 'noteLine'>) {
   const { servings, questions } = sheet
   // A code itself is as high as two rows and a half.
   const lines = Math.max(2.5, questions.length + (how.noteLine ? 1 : 0))
   const pages: BlindServing[][] = [[]]
-  let used = 0
+  // Each question that is compared takes a line on the first page, and its allergens one for all.
+  const compared = comparedWith(sheet).length
+  let used = compared === 0 ? 0 : (compared + 1) * millimetres.compared
   for (const [at, serving] of servings.entries()) {
     const heading = beginsFlight(servings, at) ? millimetres.flight : 0
     const needs = lines * how.rowMillimetres + millimetres.line + heading
-    if (used > 0 && used + needs > roomMillimetres) {
+    if (pages.at(-1)?.length && used + needs > roomMillimetres) {
       pages.push([])
       used = 0
     }
