@@ -4,7 +4,8 @@ import { openedAt } from './opened.tsx'
 
 test('alone: three doughs, two goes, three questions and a guess, turned over at the end, in at most 40 presses', async () => {
   let presses = 0
-  document.addEventListener('click', () => (presses += 1))
+  const count = () => (presses += 1)
+  document.addEventListener('click', count)
   const { notebook, screen } = await openedAt('trial/trial-1/tasting', aloneTrial())
   const press = async (name: string | RegExp) => {
     const button = screen.getByRole('button', { name, exact: typeof name === 'string' })
@@ -42,6 +43,7 @@ test('alone: three doughs, two goes, three questions and a guess, turned over at
     .toBeVisible()
   await press('Open the codes for good')
   await expect.element(screen.getByText('The codes are open.')).toBeVisible()
+  document.removeEventListener('click', count)
   expect(presses).toBeLessThanOrEqual(40)
   const whole = await notebook.wholeTrial('trial-1')
   const [session] = whole?.sessions ?? []
