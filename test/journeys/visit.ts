@@ -9,11 +9,12 @@ const axeSource = readFileSync(
   'utf8',
 )
 
-export async function openBrowser(): Promise<Browser> {
+/** A browser of the journeys; `more` are switches of its command line, as for a stand-in camera. */
+export async function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const found = await findChromium()
   return chromium.launch({
     ...(found ? { executablePath: found.path } : {}),
-    args: CHROMIUM_ARGS,
+    args: [...CHROMIUM_ARGS, ...more],
   })
 }
 

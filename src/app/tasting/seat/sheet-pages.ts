@@ -10,8 +10,8 @@ export interface SheetPages {
   noteLine: boolean
 }
 
-/** What A4 and Letter both leave for codes under the name and the rule of the first page. */
-const roomMillimetres = 232
+/** What A4 and Letter both leave for codes under the name: less on the first page, which has the rule. */
+const roomMillimetres = { first: 230, later: 240 } as const
 /** The line between two codes, and the heading over those of a flight. */
 const millimetres = { line: 0.5, flight: 7, order: 17, set: 22, guess: 8, compared: 5 } as const
 
@@ -58,11 +58,12 @@ function filled(sheet: Sheet, how: Pick<SheetPages, 'rowMillimetres' | 'noteLine
   const pages: BlindServing[][] = [[]]
   // Each question that is compared takes a line on the first page, and its allergens one for all.
   const compared = comparedWith(sheet).length
+  const room = () => (pages.length === 1 ? roomMillimetres.first : roomMillimetres.later)
   let used = compared === 0 ? 0 : (compared + 1) * millimetres.compared
   for (const [at, serving] of servings.entries()) {
     const heading = beginsFlight(servings, at) ? millimetres.flight : 0
     const needs = lines * how.rowMillimetres + millimetres.line + heading
-    if (pages.at(-1)?.length && used + needs > roomMillimetres) {
+    if (pages.at(-1)?.length && used + needs > room()) {
       pages.push([])
       used = 0
     }
@@ -70,7 +71,7 @@ function filled(sheet: Sheet, how: Pick<SheetPages, 'rowMillimetres' | 'noteLine
     used += needs
   }
   // What is asked at the end stands under the last code, or on a page of its own.
-  if (used + endMillimetres(sheet) > roomMillimetres) pages.push([])
+  if (used + endMillimetres(sheet) > room()) pages.push([])
   return pages
 }
 
