@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url'
 import react from '@vitejs/plugin-react'
 import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
+import { builtWorkers } from './test/browser/built-workers.ts'
 import { CHROMIUM_ARGS, findChromium } from './test/browser/chromium.mjs'
 
 const chromium = await findChromium()
@@ -54,9 +55,6 @@ const optimizeDeps = {
   ],
 }
 
-/** Half the time of these tests went into words between the processes of the browser. The journeys keep all of them. */
-const oneProcess = process.platform === 'linux' ? ['--single-process'] : []
-
 const inBrowser = () => ({
   enabled: true,
   headless: true,
@@ -64,7 +62,7 @@ const inBrowser = () => ({
   provider: playwright({
     launchOptions: {
       ...(chromium ? { executablePath: chromium.path } : {}),
-      args: [...CHROMIUM_ARGS, ...oneProcess],
+      args: CHROMIUM_ARGS,
     },
   }),
   instances: [{ browser: 'chromium' as const }],
@@ -73,7 +71,7 @@ const inBrowser = () => ({
 const alias = { '@': fileURLToPath(new URL('./src', import.meta.url)) }
 
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), builtWorkers()],
   resolve: { alias },
   define: { __APP_VERSION__: JSON.stringify('of the tests') },
   test: {

@@ -13,7 +13,7 @@ import { NotebookFailure } from './notebook-failure.ts'
 import { closeOpen } from './open-plan.ts'
 import type { NotebookServices } from './services.ts'
 import { type LateChain, Store } from './store.ts'
-import { storedSummaries } from './stored-summaries.ts'
+import { linkedSummaries, storedSummaries } from './stored-summaries.ts'
 
 /** The steps there have been so far, fetched when an older notebook is met. */
 export const presentSteps: LateChain = {
@@ -91,7 +91,7 @@ export function createNotebook(
     bookPage: tell((asked) => bookPage(store, asked)),
     bookChoices: tell(() => bookChoices(store)),
     chains: tell(async () => {
-      const lines = await storedSummaries(store, { archived: true })
+      const lines = await linkedSummaries(store)
       return (await import('./chains.ts')).chainsOf(lines)
     }),
     newestBegun: tell((most) => newestBegun(store, most)),

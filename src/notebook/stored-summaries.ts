@@ -60,6 +60,24 @@ export async function storedSummaries(
     .toSorted(newestFirst)
 }
 
+/**
+ * The lines of the trials that carry another one on or are carried on, archived ones too. All are read as they are stored,
+ * and only those that are asked for are checked: of thousands most stand alone. Only reads.
+ */
+export async function linkedSummaries(store: Store): Promise<Summary[]> {
+  return await store.transaction('r', store.tables, async () => {
+    const [kept, fresh] = await Promise.all([store.summaries.toArray(), summariesMissing(store)])
+    const all = [...kept, ...fresh].filter(({ binned }) => !binned)
+    const known = new Set(all.map(({ trialId }) => trialId))
+    const linked = new Set<string>()
+    for (const { trialId, follows } of all)
+      if (follows && known.has(follows.trialId)) linked.add(trialId).add(follows.trialId)
+    const lines = all.filter(({ trialId }) => linked.has(trialId))
+    const now = await Promise.all(lines.map((line) => summaryNow(store, line)))
+    return now.filter((line) => line !== undefined)
+  })
+}
+
 const formKey = 'form-of-lines'
 /** Raised when a line comes to hold more than lines did before: those that are stored are then made anew, once. */
 const lineForm = '2'

@@ -40,15 +40,17 @@ export function stepRuns(session: Session, plan: Plan, effective: readonly Stand
       additions,
     )
     return endByNext(
-      own.map(({ added, ...task }) => ({
-        ...task,
-        added,
-        moreSeconds: more.get(taskKey(task)) ?? 0,
-        startedAt: stamps.get(`start ${taskKey(task)}`) ?? null,
-        handsOffAt: stamps.get(`hands-off ${taskKey(task)}`) ?? null,
-        stoppedAt: stamps.get(`stop ${taskKey(task)}`) ?? null,
-        skipped: stamps.has(`skip ${taskKey(task)}`),
-      })),
+      own.map((task) => {
+        const key = taskKey(task)
+        return {
+          ...task,
+          moreSeconds: more.get(key) ?? 0,
+          startedAt: stamps.get(`start ${key}`) ?? null,
+          handsOffAt: stamps.get(`hands-off ${key}`) ?? null,
+          stoppedAt: stamps.get(`stop ${key}`) ?? null,
+          skipped: stamps.has(`skip ${key}`),
+        }
+      }),
     )
   })
 }
