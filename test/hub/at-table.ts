@@ -60,3 +60,11 @@ export async function sent(
 /** The value below which a share of the sorted ones lies. */
 export const shareOf = (values: readonly number[], share: number): number =>
   values[Math.min(values.length - 1, Math.floor(values.length * share))] ?? Number.NaN
+
+/** Says each bound that was missed; 1 where any was, else 0, as a command ends. */
+export function endsBy(bounds: readonly { says: string; was: number; most: number }[]): 0 | 1 {
+  // What was not measured at all is no figure within a bound.
+  const missed = bounds.filter(({ was, most }) => !(was <= most))
+  for (const { says, was, most } of missed) console.log(`MISSED: ${says} ${was}, at most ${most}`)
+  return missed.length === 0 ? 0 : 1
+}

@@ -70,6 +70,8 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     const sends = [
       ...[`b.${names.other}`, `w.${names.taster}`, `w.${names.bench}`, `k.${names.taster}`],
       ...[noticeUnder(names.taster, 0), noticeUnder(names.other, 0), askedUnder(names.other, 0)],
+      ...[`h.${names.other}`, `h.${names.bench}`, `k.${names.bench}`, `b.${names.taster}.0`, 'h.x'],
+      ...[`_INBOX.${names.taster}.1`, `_INBOX.${names.other}.1`, `n.${names.bench}.1`, 'n.x'],
       ...['b.', 'x', '$SYS.REQ.SERVER.PING', '$SYS.REQ.CLAIMS.UPDATE', '_INBOX.OWNER222.1'],
       ...['INFO', 'STREAM.NAMES', 'STREAM.LIST', 'STREAM.CREATE.X'].map((api) => `$JS.API.${api}`),
       ...['INFO', 'PURGE', 'DELETE', 'UPDATE', 'SNAPSHOT', 'MSG.GET', 'MSG.DELETE'].flatMap((api) =>
@@ -83,19 +85,35 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
         'DURABLE.CREATE.B.me',
       ]
         .concat(['LIST.B', 'NAMES.B', 'INFO.B.owner', 'DELETE.B.owner', 'MSG.NEXT.B.owner'])
-        .map((api) => `$JS.API.CONSUMER.${api}`),
+        .flatMap((api) =>
+          ['B', 'W', 'K', 'N'].map(
+            (name) => `$JS.API.CONSUMER.${api.replace(/(?<=\.)[BN](?=\.|$)/, name)}`,
+          ),
+        ),
       ...['DIRECT.GET.N', 'DIRECT.GET.B', `DIRECT.GET.B.b.${names.other}`, 'STREAM.RESTORE.X']
         .concat(['STREAM.LEADER.STEPDOWN.B', 'STREAM.PEER.REMOVE.B', 'META.LEADER.STEPDOWN'])
         .concat(['SERVER.REMOVE', 'ACCOUNT.PURGE.X', 'STREAM.TEMPLATE.CREATE.X'])
         .map((api) => `$JS.API.${api}`),
-      ...['$JS.ACK.B.owner.1.1.1.1.1', '$JS.FC.B', '_R_.X.Y', '_GR_.X', '$LDS.X'],
+      ...['B', 'W', 'K'].map((name) => `$JS.ACK.${name}.owner.1.1.1.1.1`),
+      ...['W', 'K', 'N'].map((name) => `$JS.API.DIRECT.GET.${name}.>`),
+      ...[
+        '$JS.FC.B',
+        '_R_.X.Y',
+        '_GR_.X',
+        '$LDS.X',
+        '$JSC.CI.X',
+        '$NRG.V.X',
+        '$KV.B.x',
+        '$O.B.C.x',
+      ],
       ...Object.values(deskSubjects),
     ]
     for (const subject of sends) taster.publish(subject, '{}')
     await taster.flush()
     const hears = ['>', 'b.>', 'w.*', 'n.>', noticeUnder(names.other, 0), '_INBOX.>', '$SYS.>', '*']
       .concat([`b.${names.taster}`, `_INBOX.${names.other}.>`, '_R_.>', '$JS.>', '$JS.EVENT.>'])
-      .concat(['$JS.API.>', 'desk.>', 'k.*'])
+      .concat(['$JS.API.>', 'desk.>', 'k.*', 'h.*', `h.${names.taster}`, '_R_.*', '$KV.>'])
+      .concat([`n.*.0`, `w.${names.bench}`, `_INBOX.${names.taster}*.>`])
     for (const subject of hears)
       taster.subscribe(subject, {
         callback: (failure, message) => {
@@ -108,6 +126,11 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     await taster.flush()
     const told = (subject: string) => refused.some((line) => line.includes(`"${subject}"`))
     await expect.poll(() => [...sends, ...hears].filter((subject) => !told(subject))).toEqual([])
+    // A group does not open what is closed to one.
+    const groups = refused.length
+    for (const subject of hears) taster.subscribe(subject, { queue: 'group', callback: () => {} })
+    await taster.flush()
+    await expect.poll(() => refused.length).toBe(groups + hears.length)
     const after = await counts()
     expect(after.slice(0, 3)).toEqual(before.slice(0, 3))
     await taster.close()
@@ -129,6 +152,13 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     await taster.flush()
     await expect.poll(async () => (await counts())[2]).toEqual([7, 7])
     expect((await counts()).filter((_, at) => at !== 2)).toEqual(before.filter((_, at) => at !== 2))
+    // What answers an ask that is allowed can be led to another's subject; it is in nobody's stream there, and opens for nobody.
+    const atB = await counts()
+    for (const reply of [`b.${names.other}`, `w.${names.bench}`, '$JS.API.STREAM.PURGE.B'])
+      for (const subject of [askedUnder(names.taster, 0), `h.${names.taster}`])
+        taster.publish(subject, '', { reply })
+    await taster.request(askedUnder(names.taster, 0), '', { timeout: 4000 })
+    expect(await counts()).toEqual(atB)
     // A body that asks for somebody else's piece gives nothing of it: the request names its own.
     const asked = await taster.request(
       askedUnder(names.taster, 0),

@@ -14,7 +14,7 @@ export async function heldByPhone(page: Page): Promise<string> {
   ].join('\n')
 }
 
-/** Runs in the page: every record of every database, and both storages. */
+/** Runs in the page: every record of every database, both storages, and every answer in its caches. */
 async function keptByBrowser(): Promise<string> {
   const answered = <Result>(request: IDBRequest<Result>) =>
     new Promise<Result>((resolve, reject) => {
@@ -27,6 +27,12 @@ async function keptByBrowser(): Promise<string> {
     for (const store of database.objectStoreNames)
       all.push(await answered(database.transaction(store).objectStore(store).getAll()))
     database.close()
+  }
+  // A page of plain http has none.
+  for (const name of (await globalThis.caches?.keys()) ?? []) {
+    const cache = await caches.open(name)
+    for (const asked of await cache.keys())
+      all.push(asked.url, await (await cache.match(asked))?.text())
   }
   return JSON.stringify(all)
 }
