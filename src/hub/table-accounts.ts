@@ -14,9 +14,16 @@ const unlimited = { subs: -1, data: -1, payload: -1, imports: -1, exports: -1, w
 /**
  * What the three accounts of one table may do, each signed by the hub's operator. Tasters and helpers stand in accounts of their
  * own that have no streams and reach three kinds of named subjects of the owner's: within one account a message that is allowed
- * could name any reply subject, and with it empty a stream. `now` in seconds since 1970.
+ * could name any reply subject, and with it empty a stream. `now` in seconds since 1970; `leaves`: links to other servers that the
+ * owner's account may have.
  */
-export function tableClaims(operator: KeyPair, keys: TableKeys, now: number, replicas = 1) {
+export function tableClaims(
+  operator: KeyPair,
+  keys: TableKeys,
+  now: number,
+  replicas = 1,
+  leaves = 0,
+) {
   const scope = (part: Part) => ({
     kind: 'user_scope',
     key: keys.signers[part],
@@ -45,7 +52,7 @@ export function tableClaims(operator: KeyPair, keys: TableKeys, now: number, rep
   const owners = {
     type: 'account',
     limits: {
-      ...{ ...unlimited, conn: 8, leaf: 0, streams: 4, consumer: 16 },
+      ...{ ...unlimited, conn: 8, leaf: leaves, streams: 4, consumer: 16 },
       ...{ mem_storage: 0, disk_storage: diskOfTable * replicas, max_bytes_required: true },
     },
     signing_keys: [keys.signers.owner],
