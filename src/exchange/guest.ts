@@ -1,7 +1,9 @@
 import type { NatsConnection } from '@nats-io/nats-core'
 import { liveQuery } from 'dexie'
+import { saysSame } from '@/core/record/says-same.ts'
 import { saysEverySeconds } from '@/core/table/presence.ts'
 import { noReceipt, waiting } from '@/core/table/receipt.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { Invitation } from '@/table/invitation.ts'
 import { askedUnder, hereUnder, noticeUnder, sendsUnder } from '@/table/subjects.ts'
@@ -12,7 +14,7 @@ import { ownEntries } from './own-entries.ts'
 import { copyOfPieces } from './packed-copy.ts'
 import { helps } from './part-copy.ts'
 import type { TableServices } from './services.ts'
-import type { JoinedTable } from './table-store.ts'
+import type { JoinedTable, Waiting } from './table-store.ts'
 import type { Wrapped } from './wrapped.ts'
 
 /** After so long without the owner's receipt an entry is sent again, while the owner is there. */
@@ -156,17 +158,32 @@ export class Guest {
       ...rows.flatMap(({ eventId }) => eventId ?? []),
       ...unsent.map(({ eventId }) => eventId),
     ])
-    await notebook.takeCopy(whole, kept)
-    this.last = { whole, kept }
+    const { planWaits } = await notebook.takeCopy(whole, kept, joined?.planBase)
+    // What waits here of the plan began from what was told before.
+    if (!planWaits) await store.joined.update(this.table, { planBase: planInForce(whole) })
+    this.last = { whole, kept: planWaits ? kept.add(planWaits) : kept }
   }
 
-  /** Of an entry that is in by now the owner's word stands here too. */
+  /** Of an entry that is in by now the owner's word stands here too, once the copy is here that holds it. */
   private async settle(): Promise<void> {
-    const { store } = this.services
-    if (!this.last || this.last.kept.size === 0) return
+    const { store, notebook } = this.services
+    const joined = await store.joined.get(this.table)
+    if (!this.last || joined?.notice?.copy?.version !== this.applied) return
+    const { whole, kept } = this.last
     const rows = await store.waiting.where({ table: this.table }).toArray()
     const waits = new Set(rows.map(({ eventId }) => eventId))
-    if ([...this.last.kept].some((id) => !waits.has(id))) await this.takeIn(this.last.whole)
+    const plan = await notebook.planMadeHere(whole.trial.id)
+    // A plan of this device that was handed over and is not what the owner tells: it was not taken in so.
+    const otherPlan = plan && !waits.has(plan.id) && !saysSame(plan, planInForce(whole))
+    if (otherPlan || [...kept].some((id) => !waits.has(id))) await this.takeIn(whole)
+  }
+
+  /** A plan as it stands just before it goes: from here on a newer one is an entry of its own. */
+  private async asItGoes(row: Waiting): Promise<Waiting> {
+    const { waiting } = this.services.store
+    const key: [string, number] = [row.table, row.count]
+    await waiting.update(key, { going: true })
+    return (await waiting.get(key)) ?? row
   }
 
   private async sayHere(line: NatsConnection): Promise<void> {
@@ -187,7 +204,8 @@ export class Guest {
     if (!subject || !joined || line.isClosed()) return
     const rows = await store.waiting.where({ table: this.table }).sortBy('count')
     const ownerThere = joined.ownerHeardAt !== null && now() - joined.ownerHeardAt < 60_000
-    for (const row of rows) {
+    for (const read of rows) {
+      const row = read.planBase ? await this.asItGoes(read) : read
       const since = row.sentAt === null ? Number.POSITIVE_INFINITY : now() - row.sentAt
       const due = row.sentAt === null || row.sentAt < begunAt
       const late = ownerThere && since > againMilliseconds

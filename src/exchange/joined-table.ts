@@ -5,6 +5,7 @@ import { Guest } from './guest.ts'
 import { holdLine } from './held-line.ts'
 import type { Entry } from './messages.ts'
 import { ownEntries } from './own-entries.ts'
+import { changedPlan, putOutPlan } from './put-out-plan.ts'
 import type { Running, TableServices } from './services.ts'
 import type { JoinedTable, TableStore, Waiting } from './table-store.ts'
 import { wrappedBy } from './wrapped.ts'
@@ -61,10 +62,21 @@ export function runJoinedTable(services: TableServices, joined: JoinedTable): Ru
   }).subscribe((entries) => {
     if (entries.length > 0) putOut(store, joined.table, entries).catch(services.onFailure)
   })
+  const planned = liveQuery(async () => {
+    const now = await store.joined.get(joined.table)
+    const whole = now?.trialId ? await notebook.wholeTrial(now.trialId) : undefined
+    const plan = whole && (await changedPlan(notebook, whole.trial.id, now?.planBase))
+    return whole && plan ? { whole, plan } : null
+  }).subscribe((changed) => {
+    if (!changed) return
+    const { plan, whole } = changed
+    putOutPlan(store, joined.table, plan, whole).catch(services.onFailure)
+  })
   return {
     ...held,
     stop: async () => {
       written.unsubscribe()
+      planned.unsubscribe()
       await held.stop()
     },
   }

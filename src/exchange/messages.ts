@@ -8,6 +8,8 @@ import { arrivingEntryShape } from '@/notebook/take-entry.ts'
 const entryShape = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('log'), ...arrivingEntryShape.shape }),
   z.strictObject({ kind: z.literal('ballots'), text: z.string().check(z.maxLength(20_000)) }),
+  /** The plan as it was changed on the device that it was handed to, packed (`packed-plan.ts`). */
+  z.strictObject({ kind: z.literal('plan'), text: z.string().check(z.maxLength(28_000)) }),
   /** The taster does not taste. */
   z.strictObject({ kind: z.literal('declines') }),
 ])
@@ -40,6 +42,8 @@ export const noticeShape = z.strictObject({
   }),
   /** Of a helper's copy of the trial: which it is, and of how many further pieces. Null where the part holds none. */
   copy: z.nullable(z.strictObject({ version: wholeShape, of: wholeShape })),
+  /** Of a helper: the seat of this login to which the plan was handed; null where it is changed elsewhere. Left out for others. */
+  planAt: z.exactOptional(z.nullable(idShape)),
   /** A taster's ballot as the text of a slip; null while nothing is dealt. */
   slip: z.nullable(z.string()),
   /** Null for all but who watches. */

@@ -6,6 +6,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { giveOut } from '@/slip-host/give-out.ts'
 import { noticeUnder } from '@/table/subjects.ts'
 import { answered } from './answered.ts'
+import { planHolder } from './hand-plan.ts'
 import { paused } from './held-line.ts'
 import type { Notice } from './messages.ts'
 import { piecesOfCopy } from './packed-copy.ts'
@@ -77,20 +78,24 @@ export class NoticeBoard {
       if (this.ended.signal.aborted || this.line.isClosed()) return
       this.dueLogins.delete(login)
       const invited = this.own?.invited.find((each) => each.login.name === login)
-      if (invited && this.whole && this.own) await this.tell(invited, this.whole, this.own)
+      if (invited && this.whole && this.own) await this.tell(invited, this.own)
     }
   }
 
-  private async tell(invited: Invited, whole: WholeTrial, own: OwnTable): Promise<void> {
-    const { store, now } = this.services
+  private async tell(invited: Invited, own: OwnTable): Promise<void> {
+    const { store, notebook, now } = this.services
     const login = invited.login.name
     const heard = await store.heard.where({ trialId: this.trialId }).toArray()
     const seats = heard.filter((each) => each.login === login)
+    // Read after the receipts: a copy holds all that its notice says to be in.
+    const whole = await notebook.wholeTrial(this.trialId, this.whole)
+    if (!whole) return
     const copy = helps(invited.part) ? await this.copyOf(invited.part, whole) : null
     const said: Omit<Notice, 'at'> = {
       receipts: Object.fromEntries(seats.map(({ seat, receipt }) => [seat, receipt])),
       refused: seats.flatMap(({ seat, refused }) => refused.map((each) => ({ seat, ...each }))),
       copy: copy && { version: copy.at, of: copy.pieces.length },
+      ...(helps(invited.part) ? { planAt: planAtLogin(own, login) } : {}),
       slip: await this.slipOf(invited, whole),
       watched: invited.part === 'watch' ? watchedOf(whole) : null,
       closed: false,
@@ -148,6 +153,12 @@ export class NoticeBoard {
     }
     return sent
   }
+}
+
+/** The seat of a login that the plan was handed to; null where it is changed elsewhere. */
+function planAtLogin(own: OwnTable, login: string): string | null {
+  const holder = planHolder(own)
+  return holder?.login === login ? holder.seat : null
 }
 
 /** The next number of a notice or a copy of this table. */

@@ -92,10 +92,11 @@ export async function keepJoinedTable(
       ...{ receipt: noReceipt, notices: {}, notice: null },
       ...{ ownerHeardAt: null, trialId: known?.trialId ?? null, putOut: known?.putOut ?? 0 },
     }
+    const planBase = known?.planBase ? { planBase: known.planBase } : {}
     // Another code of the same table: what waits goes out under it, counted anew.
     const rows = await store.waiting.where({ table }).sortBy('count')
     await store.waiting.where({ table }).delete()
     await store.waiting.bulkAdd(rows.map((row, at) => ({ ...row, count: at + 1, sentAt: null })))
-    await store.joined.put({ ...fresh, written: rows.length })
+    await store.joined.put({ ...fresh, ...planBase, written: rows.length })
   })
 }

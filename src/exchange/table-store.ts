@@ -1,5 +1,6 @@
 import { Dexie, type Table } from 'dexie'
 import type { Receipt } from '@/core/table/receipt.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import type { HubCode } from '@/table/hub-code.ts'
 import type { Login, Ticket } from '@/table/invite-login.ts'
 import type { Part } from '@/table/subjects.ts'
@@ -28,6 +29,15 @@ export interface OwnTable {
   master: Uint8Array
   openedAt: number
   invited: Invited[]
+  /** Devices to which the plan was handed, the newest last; left out where it never was. */
+  planSeats?: PlanSeat[]
+}
+
+/** A device to which the plan was handed: it is changed there alone until it was taken back. */
+export interface PlanSeat {
+  login: string
+  seat: string
+  takenBackAt: number | null
 }
 
 /** What is counted of a table that this device opened. */
@@ -53,6 +63,8 @@ export interface HeardSeat {
   written: number
   /** How much later the hub's clock stands, in milliseconds; null before its first entry. */
   clockLater: number | null
+  /** How much later the owner's clock stands than this device's, in milliseconds; left out before its first entry. */
+  ownerLater?: number
   refused: { count: number; reason: string }[]
 }
 
@@ -75,6 +87,8 @@ export interface JoinedTable {
   /** By piece, the number of the last notice that was taken: an older one is passed over. */
   notices: Record<string, number>
   notice: Notice | null
+  /** The plan as the owner last told it or as it was last put out from here: what a change of it began from. */
+  planBase?: Plan
   /** When the owner was last heard, by this device's clock. */
   ownerHeardAt: number | null
 }
@@ -83,8 +97,12 @@ export interface JoinedTable {
 export interface Waiting {
   table: string
   count: number
-  /** The id of the log entry that it brings; null for ballots. */
+  /** The id of the log entry that it brings, or of the plan; null for ballots. */
   eventId: string | null
+  /** Of a plan: what it began from. */
+  planBase?: Plan
+  /** Of a plan: it is on its way, so that a newer one is an entry of its own. */
+  going?: true
   text: string
   sentAt: number | null
 }

@@ -12,7 +12,7 @@ export async function takeBallots(
   notebook: Notebook,
   trialId: string,
   tasterId: string,
-  entry: Exclude<Entry, { kind: 'log' }>,
+  entry: Exclude<Entry, { kind: 'log' | 'plan' }>,
 ): Promise<string | null> {
   const whole = await notebook.wholeTrial(trialId)
   if (!whole) return 'no-such-trial'

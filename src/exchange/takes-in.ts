@@ -2,12 +2,22 @@ import type * as z from 'zod/mini'
 import { clockOffset } from '@/core/table/clock-offset.ts'
 import { counted, noReceipt, type Receipt } from '@/core/table/receipt.ts'
 import { sendsUnder } from '@/table/subjects.ts'
+import { mayHaveChanged } from './hand-plan.ts'
 import { hereShape, readMessage, sentShape } from './messages.ts'
+import { planOfEntry } from './packed-plan.ts'
 import type { Arrived } from './read-arriving.ts'
 import type { TableServices } from './services.ts'
-import { type HeardSeat, heardKey, type Invited } from './table-store.ts'
+import { type HeardSeat, heardKey, type Invited, type OwnTable } from './table-store.ts'
 import { takeBallots } from './take-ballots.ts'
 import { wrappedBy } from './wrapped.ts'
+
+/** An envelope that opened: what it says, and who says it. */
+interface SaidBy<Message> {
+  own: OwnTable
+  invited: Invited
+  message: Message
+  count: number
+}
 
 /** What the owner's device does with what arrives: proves it, takes it in through the notebook, and counts it. */
 export class TakesIn {
@@ -65,9 +75,10 @@ export class TakesIn {
     const receipt = before?.receipt ?? noReceipt
     const next = counted(receipt, count)
     if (next.ok) {
-      const reason = await this.enter(invited, entry, clockLater + this.hubLater)
+      const reason = await this.enter(said, entry, clockLater + this.hubLater)
       await this.keep(name, seat, (heard) => ({
         ...{ ...heard, receipt: next.receipt, clockLater, lastHeardAt: now() },
+        ownerLater: Math.round(clockLater + this.hubLater),
         written: Math.max(heard.written, count),
         refused: reason === null ? heard.refused : [...heard.refused, { count, reason }].slice(-64),
       }))
@@ -77,7 +88,7 @@ export class TakesIn {
 
   /** Enters it into the notebook; gives why it was not taken, or null. */
   private async enter(
-    invited: Invited,
+    { own, invited, message: { seat } }: SaidBy<z.output<typeof sentShape>>,
     entry: z.output<typeof sentShape>['entry'],
     later: number,
   ): Promise<string | null> {
@@ -86,6 +97,13 @@ export class TakesIn {
       if (invited.part === 'taster') return 'not-of-this-part'
       const { kind: _, ...arriving } = entry
       const took = await notebook.takeEntry(this.trialId, arriving, later)
+      return took.ok ? null : took.reason
+    }
+    if (entry.kind === 'plan') {
+      if (!mayHaveChanged(own, invited.login.name, seat)) return 'not-of-this-part'
+      const arriving = planOfEntry(entry)
+      if (!arriving) return 'does-not-fit'
+      const took = await notebook.takePlan(this.trialId, arriving)
       return took.ok ? null : took.reason
     }
     if (invited.part !== 'taster' || invited.tasterId === null) return 'not-of-this-part'
@@ -98,7 +116,7 @@ export class TakesIn {
     login: string,
     data: Uint8Array,
     shape: Shape,
-  ): Promise<{ invited: Invited; message: z.output<Shape>; count: number } | null> {
+  ): Promise<SaidBy<z.output<Shape>> | null> {
     const own = await this.services.store.own.get(this.trialId)
     const invited = own?.invited.find((each) => each.login.name === login)
     if (!own || !invited || invited.revokedAt !== null) return await this.notOpened()
@@ -106,7 +124,7 @@ export class TakesIn {
     const opened = await wrapped.fromDevice.open({ table: own.table, subject }, data)
     const message = opened.ok ? readMessage(shape, opened.text) : null
     if (!opened.ok || message === null) return await this.notOpened()
-    return { invited, message, count: opened.count }
+    return { own, invited, message, count: opened.count }
   }
 
   private async notOpened(): Promise<null> {

@@ -175,7 +175,15 @@ export function createNotebook(
     }),
     takeCopy: tell(async (...given) => {
       const { takeCopy } = await import('./take-copy.ts')
-      await takeCopy(store, ...given)
+      return await takeCopy(store, ...given)
+    }),
+    takePlan: tell(async (...given) => {
+      const { takePlan } = await import('./take-plan.ts')
+      return await takePlan(store, services, ...given)
+    }),
+    planMadeHere: tell(async (trialId) => {
+      const { planMadeHere } = await import('./take-plan.ts')
+      return await planMadeHere(store, trialId)
     }),
     backUp: tell(async (work) => {
       const { backUp } = await import('./back-up.ts')

@@ -12,6 +12,7 @@ import type { PartCounts, TrialComparison } from '@/core/whole-trial/compare-tri
 import type { MergeConflict } from '@/core/whole-trial/merge-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
+import type { ArrivingPlan, TookPlan } from './arriving-plan.ts'
 import type { BackedUp } from './back-up.ts'
 import type { BackupState } from './backup-state.ts'
 import type { BookChoices, BookPage, BookPageAsked } from './book-page.ts'
@@ -153,9 +154,18 @@ export interface Notebook {
   takeEntry(trialId: string, entry: ArrivingEntry, laterMilliseconds: number): Promise<TookEntry>
   /**
    * Takes in what the baker's device says of a trial that this one helps with, however often. What this device wrote and has
-   * not handed over yet (`waiting`, ids) stays as it is here.
+   * not handed over yet (`waiting`, ids) stays as it is here, and so does the plan where it was changed here since `planBase`; its
+   * id is given then.
    */
-  takeCopy(copy: WholeTrial, waiting: ReadonlySet<string>): Promise<void>
+  takeCopy(
+    copy: WholeTrial,
+    waiting: ReadonlySet<string>,
+    planBase?: Plan,
+  ): Promise<{ planWaits: string | null }>
+  /** Takes a plan in as another device changed it that it was handed to; what was changed here since stands. */
+  takePlan(trialId: string, arriving: ArrivingPlan): Promise<TookPlan>
+  /** The plan in force where this device made it and no copy has said otherwise of it since. */
+  planMadeHere(trialId: string): Promise<Plan | undefined>
   /** All trials, kitchen, settings and photos as one zip, and back. Undefined when it was stopped. */
   backUp(work?: LongWork): Promise<BackedUp | undefined>
   restore(zip: Blob, work?: LongWork & { name?: string }): Promise<RestoreOutcome>

@@ -1,27 +1,35 @@
 import { saysSame } from '@/core/record/says-same.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { type WholeTrial, wholeTrialShape } from '@/core/whole-trial/whole-trial.ts'
 import { changeTrial, refuseDangling } from './change-trial.ts'
 import { checked } from './checked.ts'
 import { NotebookFailure } from './notebook-failure.ts'
+import { closeOpen, isOpen } from './open-plan.ts'
 import type { Store } from './store.ts'
 import { summaryOf } from './summary-of.ts'
 
 /**
  * Takes in a trial as the baker's device tells it to a helper's. Each record of the copy stands here from then on as it is
- * there; nothing that is here alone is taken away. What this device wrote and has not handed over yet stays as it is, and with
- * it the session in which it made a dough again. A copy that says nothing new changes nothing.
+ * there; nothing that is here alone is taken away. What this device wrote and has not handed over yet stays as it is, a plan that
+ * it changed (since `planBase`, what was told or handed over last) too, and with it the session in which it made a dough again. A copy that says nothing new changes nothing.
  */
 export async function takeCopy(
   store: Store,
   copy: WholeTrial,
   waiting: ReadonlySet<string>,
-): Promise<void> {
+  planBase?: Plan,
+): Promise<{ planWaits: string | null }> {
   const there = checked(wholeTrialShape, copy)
   refuseDangling(there)
   const { id } = there.trial
-  await store.transaction('rw', store.tables, async () => {
+  return await store.transaction('rw', store.tables, async () => {
     await addKitchen(store, there)
-    if (!(await store.trials.get(id))) return await addNew(store, there)
+    const trial = await store.trials.get(id)
+    if (!trial) {
+      await addNew(store, there)
+      return { planWaits: null }
+    }
+    const planWaits = await waitingPlan(store, trial.planId, waiting, planBase)
     const standing = await store.events.where({ trialId: id }).toArray()
     const remade = new Set(
       standing.flatMap((event) =>
@@ -29,7 +37,10 @@ export async function takeCopy(
       ),
     )
     const changes = {
-      plans: await changed(store.plans, there.plans),
+      plans: await changed(
+        store.plans,
+        there.plans.filter((plan) => plan.id !== planWaits),
+      ),
       sessions: await changed(
         store.sessions,
         there.sessions.filter((session) => !remade.has(session.id)),
@@ -41,11 +52,12 @@ export async function takeCopy(
       ballots: await changed(store.ballots, there.ballots),
       photos: await changed(store.photos, there.photos),
     }
-    const trial = await store.trials.get(id)
-    const moved = trial?.planId !== there.trial.planId
-    if (!moved && Object.values(changes).every((records) => records.length === 0)) return
+    const moved = !planWaits && trial.planId !== there.trial.planId
+    if (!planWaits && (moved || changes.plans.length > 0)) await closeOpen(store, id)
+    if (!moved && Object.values(changes).every((records) => records.length === 0))
+      return { planWaits }
     await refuseOthers(store, id, changes)
-    await changeTrial(store, id, async (here) => {
+    return await changeTrial(store, id, async (here) => {
       await store.plans.bulkPut(changes.plans)
       await store.sessions.bulkPut(changes.sessions)
       await store.events.bulkPut(changes.events)
@@ -53,17 +65,30 @@ export async function takeCopy(
       await store.photos.bulkPut(changes.photos)
       return {
         now: {
-          trial: { ...here.trial, planId: there.trial.planId },
+          trial: planWaits ? here.trial : { ...here.trial, planId: there.trial.planId },
           plans: withThose(here.plans, changes.plans),
           sessions: withThose(here.sessions, changes.sessions),
           events: withThose(here.events, changes.events),
           ballots: withThose(here.ballots, changes.ballots),
           photos: withThose(here.photos, changes.photos),
         },
-        told: undefined,
+        told: { planWaits },
       }
     })
   })
+}
+
+/** The plan in force, by its id, where this device changed it and the other has not heard of that; else null. */
+async function waitingPlan(
+  store: Store,
+  planId: string,
+  waiting: ReadonlySet<string>,
+  planBase: Plan | undefined,
+): Promise<string | null> {
+  if (waiting.has(planId)) return planId
+  const head = planBase && (await store.plans.get(planId))
+  const changed = head && !saysSame(head, planBase) && (await isOpen(store, head))
+  return changed ? planId : null
 }
 
 type Record = { id: string }

@@ -78,8 +78,8 @@ export async function takeEntry(
   }
 }
 
-/** Under this much two clocks are called the same: it is no more than the way of a message. */
-const sameClock = 1000
+/** Under so many milliseconds two clocks are called the same: it is no more than the way of a message. */
+export const sameClock = 1000
 
 function byThisClock(event: Event, laterMilliseconds: number): Event {
   const later = Math.round(laterMilliseconds)

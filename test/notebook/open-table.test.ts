@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
 import type { Event } from '@/core/session/event-record.ts'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, notebookOf, notebookWithTrial, trialAtTheTable } from './notebook-of.ts'
@@ -82,5 +83,61 @@ describe('what comes from another device of an open table', () => {
     const whole = await notebook.wholeTrial(trialId)
     expect(whole?.ballots).toEqual(wholeTrialOf().ballots)
     expect(whole?.events.map(({ id }) => id)).toContain(mine.id)
+  })
+
+  test('N68: a plan changed on another device comes in as one revision under its own id, however often; what was changed here since stands', async () => {
+    const notebook = await notebookWithTrial()
+    const whole = await notebook.wholeTrial(trialId)
+    if (!whole) throw new Error('a trial')
+    const base = planInForce(whole)
+    const now = async () => {
+      const there = await notebook.wholeTrial(trialId)
+      if (!there) throw new Error('a trial')
+      return { plan: planInForce(there), revisions: there.plans.length }
+    }
+    const asked = { ...base, id: 'plan-there', question: 'Wetter?' }
+    const took = await notebook.takePlan(trialId, { plan: asked, base, things: [] })
+    expect(took).toEqual({ ok: true })
+    const first = await now()
+    expect(first).toMatchObject({
+      ...{ plan: { ...asked, revision: base.revision + 1 }, revisions: whole.plans.length + 1 },
+    })
+    const flights = base.flights + 1
+    await notebook.takePlan(trialId, {
+      ...{ plan: { ...first.plan, flights }, base: first.plan, things: [] },
+    })
+    expect(await now()).toMatchObject({ plan: { id: 'plan-there', flights }, revisions: 2 })
+    await notebook.keepPlan({ ...(await now()).plan, question: 'Mine?' })
+    const late = { ...first.plan, flights, question: 'Late?', sparePieces: 3 }
+    const clash = await notebook.takePlan(trialId, {
+      ...{ plan: late, base: { ...first.plan, flights }, things: [] },
+    })
+    expect(clash).toEqual({ ok: false, reason: 'plan-moved' })
+    expect((await now()).plan).toMatchObject({ question: 'Mine?', sparePieces: 3 })
+    const before = await contentOf(notebook)
+    const foreign = { plan: { ...late, trialId: 'trial-2' }, base, things: [] }
+    expect(await notebook.takePlan(trialId, foreign)).toMatchObject({ reason: 'does-not-fit' })
+    const gone = { ...late, tasters: [{ tasterId: 'nobody', knows: false }] }
+    const dangling = await notebook.takePlan(trialId, { plan: gone, base: late, things: [] })
+    expect(dangling).toMatchObject({ reason: 'does-not-fit' })
+    expect(await contentOf(notebook)).toEqual(before)
+  })
+
+  test('N68: a copy takes no change of the plan away that was made here and not handed over', async () => {
+    const notebook = notebookOf()
+    const copy = wholeTrialOf()
+    await notebook.takeCopy(copy, new Set())
+    const base = planInForce(copy)
+    expect(await notebook.planMadeHere(trialId)).toBeUndefined()
+    const { plan: mine } = await notebook.keepPlan({ ...base, question: 'Mine?' }, base)
+    expect(await notebook.planMadeHere(trialId)).toEqual(mine)
+    expect(await notebook.takeCopy(copy, new Set(), base)).toEqual({ planWaits: mine.id })
+    expect(await notebook.takeCopy(copy, new Set([mine.id]))).toEqual({ planWaits: mine.id })
+    expect(await notebook.planMadeHere(trialId)).toEqual(mine)
+    // Handed over, the copy tells what stands.
+    await notebook.takeCopy(copy, new Set(), mine)
+    const after = await notebook.wholeTrial(trialId)
+    expect(after && planInForce(after)).toEqual(base)
+    expect(await notebook.planMadeHere(trialId)).toBeUndefined()
   })
 })

@@ -33,6 +33,10 @@ const CoveredPage = lazy(async () => ({
 const LessonCover = lazy(async () => ({
   default: (await import('@/app/kit/page/lesson-cover.tsx')).LessonCover,
 }))
+/** Loaded where a table is open and its plan elsewhere. */
+const PlanElsewhere = lazy(async () => ({
+  default: (await import('@/app/table/plan-elsewhere.tsx')).PlanElsewhere,
+}))
 
 /** Places that say what was found. */
 const answers: ReadonlySet<string> = new Set(['findings', 'report'])
@@ -59,10 +63,10 @@ export function TrialPage({ trialId, placeName }: TrialPageProps) {
   )
 }
 
-/** A helper's device works the bench of a trial that is kept on another; every other place of it is there. */
+/** A helper's device works the bench of a trial that is kept on another, and its plan where it was handed over; every other place is there. */
 function PlaceOrHelp({ place, trialId }: { place: PlaceName; trialId: string }) {
   const helps = useOpenTables()?.helps.has(trialId) ?? false
-  return helps && place.name !== 'bench' ? (
+  return helps && place.name !== 'bench' && place.name !== 'plan' ? (
     <HelpingPage trialId={trialId} />
   ) : (
     <PlacePage place={place} />
@@ -124,6 +128,10 @@ function PlacePage({ place }: { place: PlaceName }) {
     mayLook && uncovered.trialId === id,
   )
   const isBench = place.name === 'bench'
+  const tables = useOpenTables()
+  const helps = tables?.helps.has(id) ?? false
+  const planElsewhere =
+    place.name === 'plan' && (helps ? !tables?.planHere.has(id) : tables?.planAway.has(id))
   // The bench has a head and a rail of its own, with letters alone while the codes are kept.
   // Where only cups are shuffled nobody tastes yet: the bench is at work.
   const shuffled = cover.sealed.filter((session) => levelsUnknown(session, whole.events))
@@ -164,6 +172,8 @@ function PlacePage({ place }: { place: PlaceName }) {
               />
             ) : inLesson ? (
               <LessonCover trialId={id} title={place.title} />
+            ) : planElsewhere ? (
+              <PlanElsewhere trialId={id} own={!helps} />
             ) : (
               <View />
             )}

@@ -1,5 +1,6 @@
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { lineWords, notTakenText, partWords } from '@/core/wording/table/table-text.ts'
 import type { JoinedTable } from '@/exchange/table-store.ts'
@@ -15,7 +16,7 @@ export function HelperPage({ joined }: { joined: JoinedTable }) {
   const refused = notice?.refused.filter((each) => each.seat === seat) ?? []
   const { watched } = notice ?? { watched: null }
   return (
-    <div className={styles.page}>
+    <div ref={guardPresses} className={styles.page}>
       <PageHeading>{`${partWords[part].name} at the table`}</PageHeading>
       <p className={styles.lead}>
         This device sees {partWords[part].sees}.{' '}
@@ -25,6 +26,12 @@ export function HelperPage({ joined }: { joined: JoinedTable }) {
             : 'It goes on when it loses the others; what is written goes out later, in its order.'}
         </span>
       </p>
+      {notice?.planAt === seat ? (
+        <p>
+          The plan was handed to this device: it is changed here alone, and the others see each
+          change.
+        </p>
+      ) : null}
       <p role="status">
         {lineWords(line)} {part === 'watch' ? '' : waitsText(waits)}
       </p>
@@ -44,6 +51,9 @@ export function HelperPage({ joined }: { joined: JoinedTable }) {
           <LinkButton kind="primary" href={`#/trial/${trialId}/bench`}>
             To the bench
           </LinkButton>
+          {notice?.planAt === seat ? (
+            <LinkButton href={`#/trial/${trialId}/plan`}>To the plan</LinkButton>
+          ) : null}
         </div>
       ) : (
         <p>

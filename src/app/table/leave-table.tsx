@@ -29,7 +29,10 @@ export function Leave({ joined, waits }: { joined: JoinedTable; waits: number })
   const leave = async () => {
     await leaveTable(tableServices(services), joined.table)
     await markOpenTable(services.notebook, `joined/${joined.table}`, null)
-    if (joined.trialId) await markOpenTable(services.notebook, `helps/${joined.trialId}`, null)
+    if (joined.trialId) {
+      await markOpenTable(services.notebook, `helps/${joined.trialId}`, null)
+      await markOpenTable(services.notebook, `plan/${joined.trialId}`, null)
+    }
     navigate('/')
   }
   return (

@@ -3,9 +3,10 @@ import { useEffect } from 'react'
 import { tellFailedWork } from '@/app/kit/page/failed-work.ts'
 import { markOpenTable } from '@/app/services/open-tables.ts'
 import { type Services, useServices } from '@/app/services/services.ts'
+import { planHolder } from '@/exchange/hand-plan.ts'
 import { runJoinedTable } from '@/exchange/joined-table.ts'
 import { runOwnTable } from '@/exchange/own-table.ts'
-import type { Running } from '@/exchange/services.ts'
+import type { Running, TableServices } from '@/exchange/services.ts'
 import { tellLine } from './lines.ts'
 import { tableServices } from './table-services.ts'
 
@@ -31,7 +32,7 @@ export function TableRunner() {
 /** Runs what is kept of tables and follows its changes, until the signal. */
 async function workTables(services: Services, until: AbortSignal): Promise<void> {
   const given = tableServices(services)
-  const { store, notebook } = given
+  const { store } = given
   const running = new Map<string, Running>()
   const start = (key: string, run: Running) => {
     running.set(key, run)
@@ -44,6 +45,7 @@ async function workTables(services: Services, until: AbortSignal): Promise<void>
     tellLine(key, null)
     await run?.stop()
   }
+  let marked: Promise<void> = Promise.resolve()
   const followed = liveQuery(async () => ({
     own: await store.own.toArray(),
     joined: await store.joined.toArray(),
@@ -58,11 +60,23 @@ async function workTables(services: Services, until: AbortSignal): Promise<void>
     for (const table of joined) {
       const key = `${table.table}/${table.seat}`
       if (!running.has(key)) start(key, runJoinedTable(given, table))
-      if (table.trialId)
-        void markOpenTable(notebook, `helps/${table.trialId}`, table.table).catch(given.onFailure)
     }
+    marked = marked.then(() => keepMarks(given)).catch(given.onFailure)
   })
   await new Promise<void>((done) => until.addEventListener('abort', () => done(), { once: true }))
   followed.unsubscribe()
   await Promise.all([...running.keys()].map(end))
+}
+
+/** What every page is to know of the tables: which trials this device helps with, and where each plan is changed. */
+async function keepMarks({ notebook, store }: TableServices): Promise<void> {
+  for (const table of await store.own.toArray()) {
+    const holder = planHolder(table)
+    await markOpenTable(notebook, `own/${table.trialId}`, holder ? holder.login : '')
+  }
+  for (const { trialId, table, notice, seat } of await store.joined.toArray()) {
+    if (trialId === null) continue
+    await markOpenTable(notebook, `helps/${trialId}`, table)
+    await markOpenTable(notebook, `plan/${trialId}`, notice?.planAt === seat ? table : null)
+  }
 }

@@ -3,6 +3,7 @@ import { navigate } from 'wouter/use-hash-location'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { useOpenTables } from '@/app/services/open-tables.ts'
 import { useServices } from '@/app/services/services.ts'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { dealSession } from '@/core/session/deal-session.ts'
@@ -39,6 +40,7 @@ export function BeginPress() {
   )
   const unfinished = usePlanPage((page) => Object.keys(page.unfinished).length)
   const planned = usePlanPage((page) => page.plan.plannedSessions)
+  const helps = useOpenTables()?.helps.has(whole.trial.id) ?? false
   const [asking, setAsking] = useState(false)
   const [refused, setRefused] = useState<string>()
   const number = whole.sessions.length + 1
@@ -66,6 +68,13 @@ export function BeginPress() {
     await notebook.beginSession(dealt.session)
     navigate(`/trial/${plan.trialId}/bench`)
   }
+  // Dealt here it would come to nobody: a helper's device has not even the seed of it.
+  if (helps)
+    return (
+      <div className={styles.begin}>
+        <p>Session {number} is begun on the baker’s device.</p>
+      </div>
+    )
   return (
     <div className={styles.begin}>
       {toMend > 0 ? (

@@ -1,4 +1,5 @@
 import type { Presence } from '@/core/table/presence.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
 
 export type PartName = 'bench' | 'oven' | 'key' | 'taster' | 'watch'
 
@@ -72,6 +73,9 @@ export function notTakenText(reason: string): string {
     'other-answers': 'other answers about the same serving are in already; those stand',
     stale: 'it answers an older ballot; the newer one was sent since',
     older: 'a newer return is in already',
+    'plan-moved':
+      'the same part of the plan was changed on the baker’s device since; that stands, the rest came in',
+    locked: 'it changes what is locked since the first mix',
   }
   return known[reason] ?? 'it could not be read'
 }
@@ -95,3 +99,20 @@ export const threeWays: readonly { name: string; says: string }[] = [
     says: 'for tasters: each still gets their own ballot alone, but nothing is sealed on its way: whoever listens in the network can read and change it. No camera, and nothing works without the network. Scan the code with the phone’s own camera app.',
   },
 ]
+
+/** Where the plan is changed, as the baker's device says it. `part` is that of the device it was handed to. */
+export function planPlaceWords(part: PartName | null): string {
+  return part === null
+    ? 'It is changed on this device; the others see each change as it is kept. It can be handed to one device at bench or key, such as a laptop: then it is changed there alone.'
+    : `It is changed at the device of ${partWords[part].name} alone; this one and the others see each change as it is kept.`
+}
+
+/** That a device that had the plan may still have changes of it. */
+export const lateChangesJoin =
+  'What was changed there and has not come yet is joined to the plan, field by field, when it comes; what you change meanwhile stands.'
+
+/** How the clock of another device stands beside this one's, which is later by so many milliseconds. */
+export function clockWords(laterMilliseconds: number): string {
+  const by = durationText(Math.abs(laterMilliseconds) / 1000)
+  return `its clock is ${by} ${laterMilliseconds > 0 ? 'behind' : 'ahead of'} this one; its entries stand by this one’s time`
+}
