@@ -120,6 +120,10 @@ describe.skipIf(!found)('notebooks at one table', () => {
     expect((late?.clockLater ?? 0) / 1000).toBeCloseTo(90, 1)
     expect(Math.abs(Date.now() - (late?.at ?? 0))).toBeLessThan(20_000)
     await expect.poll(() => waitingAt(bench), soon).toBe(0)
+    const heard = await owner.services.store.heard.toArray()
+    expect(heard.filter(({ ownerLater = 0 }) => Math.abs(ownerLater - 90_000) < 100)).toHaveLength(
+      1,
+    )
     await goesOffline(bench)
   })
 

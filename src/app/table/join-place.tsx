@@ -7,6 +7,7 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { Button } from '@/app/kit/press/button.tsx'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { markOpenTable, useOpenTables } from '@/app/services/open-tables.ts'
 import { useServices } from '@/app/services/services.ts'
@@ -81,14 +82,16 @@ function Joined() {
 
 function InClear({ invitation, onJoin }: { invitation: Invitation; onJoin: () => Promise<void> }) {
   return (
-    <div className={styles.page}>
+    <div ref={guardPresses} className={styles.page}>
       <PageHeading>Coming to the table</PageHeading>
       <Notice kind="caution" title="Nothing is sealed on this way">
         <p>
-          This page came by plain http. You are sent your own part alone (
-          {partWords[invitation.part].sees}
-          ), but whoever listens in this network can read and change it, and nothing works without
-          the network.
+          This page came by plain http. You are sent{' '}
+          {invitation.part === 'taster'
+            ? 'your own ballot alone'
+            : `your own part alone (${partWords[invitation.part].sees})`}
+          , but whoever listens in this network can read and change it. The page has no camera, and
+          nothing works without the network.
         </p>
       </Notice>
       <div className={styles.actions}>

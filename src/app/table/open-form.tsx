@@ -3,6 +3,7 @@ import { TextArea } from '@/app/kit/field/text-area.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { markOpenTable } from '@/app/services/open-tables.ts'
 import { useServices } from '@/app/services/services.ts'
 import { hubSees, hubTroubleText, threeWays } from '@/core/wording/table/table-text.ts'
@@ -43,7 +44,7 @@ export function OpenForm({ trialId }: { trialId: string }) {
     await markOpenTable(notebook, `own/${trialId}`, '')
   }
   return (
-    <div className={styles.page}>
+    <div ref={guardPresses} className={styles.page}>
       <PageHeading>Open a table</PageHeading>
       <p className={styles.lead}>
         Several devices work this day together: one at the bench, one at the oven, one with the key,

@@ -4,6 +4,7 @@ import { useNarrow } from '@/app/kit/look/use-narrow.ts'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
@@ -25,6 +26,7 @@ import { CloseTable } from './close-table.tsx'
 import { CodePanel } from './code-panel.tsx'
 import { useLines } from './lines.ts'
 import { Ways } from './open-form.tsx'
+import { PlanHand } from './plan-hand.tsx'
 import { PressedTwice } from './pressed-twice.tsx'
 import { SeatRow } from './seat-row.tsx'
 import { seatOf, type TableSeat } from './seats-of-table.ts'
@@ -80,7 +82,7 @@ export function OwnTablePage({ own }: { own: OwnTable }) {
     seat.notTaken.map(({ count, reason }) => ({ key: `${name} ${count}`, name, reason })),
   )
   return (
-    <div className={styles.page}>
+    <div ref={guardPresses} className={styles.page}>
       <PageHeading>Open table</PageHeading>
       <p className={styles.lead}>
         {here === 0
@@ -96,9 +98,10 @@ export function OwnTablePage({ own }: { own: OwnTable }) {
       {sealed ? null : (
         <Notice kind="caution" title="Nothing is sealed at this table">
           <p>
-            The hub’s page is served by plain http, where browsers offer no sealing. Tasters can
-            come by it, if you and they accept that; helpers need https, so that levels and codes
-            never go over the network in clear.
+            The hub’s page is served by plain http, where browsers offer no sealing, no camera and
+            nothing without the network. Tasters can come by it, if you and they accept that: say so
+            before they scan. Helpers need https, so that levels and codes never go over the network
+            in clear.
           </p>
         </Notice>
       )}
@@ -125,6 +128,9 @@ export function OwnTablePage({ own }: { own: OwnTable }) {
               </p>
             ))}
       </div>
+      {sealed ? (
+        <PlanHand own={own} helpers={helpers.map(({ seat }) => seat)} heard={heard ?? []} />
+      ) : null}
       {doubles.length > 0 ? <PressedTwice doubles={doubles} whole={whole} /> : null}
       {notTaken.length > 0 ? (
         <Section title="Not taken in">

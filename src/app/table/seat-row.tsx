@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
-import { presenceWords } from '@/core/wording/table/table-text.ts'
+import { clockWords, presenceWords } from '@/core/wording/table/table-text.ts'
 import type { TableSeat } from './seats-of-table.ts'
 import styles from './table.module.css'
 
@@ -16,7 +16,7 @@ interface SeatRowProps {
 
 /** One part or taster: what it may see or how far it is, who holds it, what is still to come from there. */
 export function SeatRow({ name, sees, seat, shown, onShow, code }: SeatRowProps) {
-  const { presence, toCome, devices, part } = seat
+  const { presence, toCome, devices, part, clockLater } = seat
   const coming =
     toCome === 0
       ? ''
@@ -32,6 +32,7 @@ export function SeatRow({ name, sees, seat, shown, onShow, code }: SeatRowProps)
           {presenceWords(presence)}
           {coming}
         </span>
+        {clockLater === null ? null : <span>{clockWords(clockLater)}</span>}
         {devices > 1 ? (
           <span>{devices} devices use this one code: give the other a code of its own.</span>
         ) : null}
@@ -39,6 +40,7 @@ export function SeatRow({ name, sees, seat, shown, onShow, code }: SeatRowProps)
       <span className={styles.presses}>
         <Button
           pressed={shown}
+          means={shown ? 'hide' : 'show'}
           label={part === 'taster' ? `Show code for ${name}` : `Show code of ${name}`}
           onPress={onShow}
         >

@@ -1,6 +1,7 @@
 import { type Presence, presenceOf } from '@/core/table/presence.ts'
 import { waiting } from '@/core/table/receipt.ts'
 import type { HeardSeat, Invited } from '@/exchange/table-store.ts'
+import { sameClock } from '@/notebook/take-entry.ts'
 import type { Part } from '@/table/subjects.ts'
 
 /** One part, or one taster, as the table's page shows it. */
@@ -14,6 +15,8 @@ export interface TableSeat {
   toCome: number
   /** How many devices use the one code at the same time. */
   devices: number
+  /** How much later this device's clock stands than theirs, in milliseconds; null where both stand alike, or before an entry came. */
+  clockLater: number | null
   notTaken: { count: number; reason: string }[]
 }
 
@@ -38,6 +41,14 @@ export function seatOf(
       0,
     ),
     devices: seats.filter(({ lastHeardAt }) => at(lastHeardAt).state === 'here').length,
+    clockLater: otherClock(seats),
     notTaken: seats.flatMap(({ refused }) => refused),
   }
+}
+
+/** By the device that was heard last. */
+function otherClock(seats: readonly HeardSeat[]): number | null {
+  const newest = seats.toSorted((a, b) => b.lastHeardAt - a.lastHeardAt)[0]
+  const later = newest?.ownerLater ?? 0
+  return Math.abs(later) < sameClock ? null : later
 }

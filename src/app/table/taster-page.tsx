@@ -2,6 +2,7 @@ import { useEffect } from 'react'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
+import { guardPresses } from '@/app/kit/press/guard-presses.ts'
 import { OwnBallot } from '@/app/own/own-ballot.tsx'
 import { type OwnTexts, ownReturn } from '@/app/own/own-state.ts'
 import { useServices } from '@/app/services/services.ts'
@@ -27,7 +28,7 @@ function NoBallotYet({ joined }: { joined: JoinedTable }) {
   const line = useLines(({ lines }) => lines[`${joined.table}/${joined.seat}`])
   const waits = useWaiting(joined)
   return (
-    <div className={styles.page}>
+    <div ref={guardPresses} className={styles.page}>
       <PageHeading>At the table</PageHeading>
       <p className={styles.lead}>
         {joined.notice ? 'There is nothing to taste now.' : 'Your ballot is on its way.'}{' '}

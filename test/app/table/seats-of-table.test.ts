@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { seatOf } from '@/app/table/seats-of-table.ts'
-import { presenceWords } from '@/core/wording/table/table-text.ts'
+import { clockWords, presenceWords } from '@/core/wording/table/table-text.ts'
 import type { HeardSeat, Invited } from '@/exchange/table-store.ts'
 
 const now = Date.UTC(2026, 4, 9, 14)
@@ -39,5 +39,13 @@ describe('who holds a part of a table', () => {
   test('two devices that use one code at a time are counted', () => {
     const seats = [heard('A', 's', 0), heard('A', 't', 0)]
     expect(seatOf(ak, [invited('A')], seats, now).devices).toBe(2)
+  })
+
+  test('a clock that stands otherwise is said, from a second on', () => {
+    const clockOf = (ownerLater: number) =>
+      seatOf(ak, [invited('A')], [{ ...heard('A', 's', 0), ownerLater }], now).clockLater
+    expect(clockOf(999)).toBeNull()
+    expect(clockWords(clockOf(90_000) ?? 0)).toContain('1 min 30 s behind this one')
+    expect(clockWords(clockOf(-61_000) ?? 0)).toContain('1 min 1 s ahead of this one')
   })
 })
