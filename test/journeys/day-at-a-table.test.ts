@@ -172,14 +172,15 @@ test.skipIf(!found)(
     await front(oven.page, other)
     await press(oven.page, `Launch ${other}`).waitFor()
 
-    for (const [at, { page }] of tasters.entries()) {
+    const begins = async ({ page }: Visit, at: number) => {
       await press(page, 'I can eat this: begin').click()
       await seals(page, at)
     }
+    await Promise.all(tasters.map(begins))
     await offline([baker, oven, key, ...tasters], true)
     await started.hub.messages.kill()
     await bakes(oven.page, other)
-    for (const [at, { page }] of tasters.entries()) await seals(page, at)
+    await Promise.all(tasters.map(({ page }, at) => seals(page, at)))
     await Promise.all(tasters.map(expectNothingTold))
     await offline(all, false)
     for (const { page } of tasters)

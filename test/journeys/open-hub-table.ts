@@ -1,4 +1,5 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { expect } from 'vitest'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { StartedHub } from '../hub/started-hub.ts'
 import { fromMenu } from './from-menu.ts'
@@ -12,6 +13,7 @@ export async function opensTable(
   whole: WholeTrial,
 ): Promise<void> {
   await readIn(baker, code.page, whole)
+  expect(await baker.evaluate(scriptsOfClient)).toEqual([])
   await baker.goto(hub.here)
   await baker.getByText('The hub is known here now').waitFor()
   await baker.goto(`${code.page}#/trial/${whole.trial.id}/plan`)
@@ -20,6 +22,14 @@ export async function opensTable(
   await baker.getByRole('button', { name: 'Open the table', exact: true }).click()
   await baker.getByRole('heading', { level: 1, name: 'Open table', exact: true }).waitFor()
   await baker.getByText('The hub is there.').waitFor()
+}
+
+/** Runs in the page: the scripts loaded so far that speak the words of the message server; on one device there are none. */
+async function scriptsOfClient(): Promise<string[]> {
+  const scripts = performance.getEntriesByType('resource').filter(({ name }) => /\.js$/.test(name))
+  if (scripts.length === 0) return ['no script was seen at all']
+  const texts = await Promise.all(scripts.map(async ({ name }) => (await fetch(name)).text()))
+  return scripts.flatMap(({ name }, at) => (texts[at]?.includes('$JS.API') ? [name] : []))
 }
 
 /** Shows the code of a part on the baker's page; gives the link that stands with it. */

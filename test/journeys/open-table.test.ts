@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { findServer } from '@/hub/find-server.ts'
+import { freePort } from '@/hub/free-port.ts'
 import { type StartedHub, startedHub } from '../hub/started-hub.ts'
 import { codeOf, comesByLink, opensTable, realTroubles } from './open-hub-table.ts'
 import { outDir } from './server.ts'
@@ -18,7 +19,8 @@ let started: StartedHub
 
 beforeAll(async () => {
   if (!found) return
-  browser = await openBrowser()
+  // A name in the network that leads to this machine: plain http there is what it is in a kitchen.
+  browser = await openBrowser(['--host-resolver-rules=MAP kitchen.test 127.0.0.2'])
   started = await startedHub({ app: outDir })
 })
 afterAll(async () => {
@@ -29,6 +31,11 @@ afterAll(async () => {
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first()
 const heading = (page: Page, name: string | RegExp) =>
   page.getByRole('heading', { level: 1, name }).waitFor()
+
+const elsewhere = (page: Page) =>
+  page
+    .getByRole('heading', { name: 'The plan is changed on another device', exact: true })
+    .waitFor()
 
 /** Shows the code of a part on the baker's page, and brings a device of its own by it. */
 const comesBy = async (baker: Page, label: string, options = {}) =>
@@ -44,6 +51,19 @@ test.skipIf(!found)(
     const bench = await comesBy(baker, 'Show code of Bench', phone)
     await bench.page.getByRole('link', { name: 'To the bench' }).waitFor()
     expect(await overhangPixels(bench.page)).toBe(0)
+
+    await press(baker, 'Hand it to Bench').dblclick()
+    await bench.page.getByRole('link', { name: 'To the plan' }).click()
+    await bench.page.getByText('is begun on the baker’s device').first().waitFor()
+    await baker.goto(`${started.code.page}#/trial/${whole.trial.id}/plan`)
+    await elsewhere(baker)
+    await press(bench.page, /^The question/).click()
+    await bench.page.getByLabel('Question', { exact: true }).fill('Is it the water?')
+    await heading(baker, 'Is it the water?')
+    await baker.goto(`${started.code.page}#/table/${whole.trial.id}`)
+    await press(baker, 'Take the plan back').dblclick()
+    await elsewhere(bench.page)
+    await bench.page.goto(`${started.code.page}#/join`)
 
     const taster = await comesBy(baker, 'Show code for AN', phone)
     await press(taster.page, 'I can eat this: begin').click()
@@ -69,9 +89,53 @@ test.skipIf(!found)(
     await press(bench.page, 'Leave the table').dblclick()
     await heading(bench.page, 'Notebook')
     expect(realTroubles([{ page: baker, troubles }, taster, bench])).toEqual([])
-    await press(baker, 'Close the table').click()
-    await press(baker, 'Close it for good').click()
+    await press(baker, 'Close the table').dblclick()
+    await press(baker, 'Close it for good').dblclick()
     await heading(baker, 'Open a table')
+  },
+  120_000,
+)
+
+test.skipIf(!found)(
+  'on plain http it is said before anybody comes that nothing is sealed, helpers are not let in, and each press does its work once',
+  async () => {
+    const port = await freePort()
+    const page = `http://kitchen.test:${port}/`
+    const plain = await startedHub({ app: outDir, port, lan: '127.0.0.2', page })
+    try {
+      const { here, there } = plain.hub
+      const inNetwork = { ...plain, code: { ...plain.code, page } }
+      const { page: baker, troubles } = await visit(browser, page)
+      await opensTable(baker, { ...inNetwork, hub: { ...plain.hub, here: there ?? here } }, whole)
+      await baker.getByText('Nothing is sealed at this table').waitFor()
+      expect(await baker.getByRole('button', { name: 'Show code of Bench' }).count()).toBe(0)
+      await press(baker, 'Show code for AN').dblclick()
+      const link = await baker.locator('[data-join-link]').innerText()
+      expect(link.startsWith(page)).toBe(true)
+      await press(baker, 'Copy the link').click()
+      await baker.getByText('mark the link below').waitFor()
+
+      const taster = await comesByLink(browser, link, phone)
+      await taster.page.getByText('Nothing is sealed on this way').waitFor()
+      expect(taster.frames).toEqual([])
+      await press(taster.page, 'Come to the table all the same').dblclick()
+      await press(taster.page, 'I can eat this: begin').click()
+      await press(taster.page, /^Liking: 6(,|$)/).click()
+      await press(taster.page, /^Chew: 3/).click()
+      await press(taster.page, /^Seal \d{3}$/).click()
+      await baker.getByText('1 of 4 ballots').waitFor()
+      await press(baker, 'Take it back').dblclick()
+      await baker.getByText('The old code is taken back').waitFor()
+      await press(baker, 'Make a code').dblclick()
+      await baker.locator('[data-join-link]').waitFor()
+      expect(await baker.getByText(link, { exact: true }).count()).toBe(0)
+      await press(baker, 'Close the table').dblclick()
+      await press(baker, 'Close it for good').dblclick()
+      await heading(baker, 'Open a table')
+      expect(realTroubles([{ page: baker, troubles }, taster])).toEqual([])
+    } finally {
+      await plain.end()
+    }
   },
   120_000,
 )
