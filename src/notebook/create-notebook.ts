@@ -182,7 +182,7 @@ export function createNotebook(
       return await takePlan(store, services, ...given)
     }),
     planMadeHere: tell(async (trialId) => {
-      const { planMadeHere } = await import('./take-plan.ts')
+      const { planMadeHere } = await Dexie.waitFor(import('./take-plan.ts'))
       return await planMadeHere(store, trialId)
     }),
     backUp: tell(async (work) => {

@@ -59,7 +59,7 @@ test.skipIf(!found)(
     await elsewhere(baker)
     await press(bench.page, /^The question/).click()
     await bench.page.getByLabel('Question', { exact: true }).fill('Is it the water?')
-    await heading(baker, 'Is it the water?')
+    await baker.getByText('Is it the water?', { exact: true }).waitFor()
     await baker.goto(`${started.code.page}#/table/${whole.trial.id}`)
     await press(baker, 'Take the plan back').dblclick()
     await elsewhere(bench.page)

@@ -1,3 +1,4 @@
+import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
@@ -26,26 +27,29 @@ export function PlanElsewhere({ trialId, own }: PlanElsewhereProps) {
     typeof piece === 'string' ? piece : piece.value,
   )
   return (
-    <Section title="The plan is changed on another device">
-      <div className={styles.page}>
-        <p className={styles.lead}>{sentence.join('')}</p>
-        <p>
-          {asSentenceStart(countText(steps.length, 'step'))},{' '}
-          {countText(plannedSessions, 'session')}. Revision {revision}, changed{' '}
-          {dayTime(at, now(), zone)}.
-        </p>
-        <p className={styles.soft}>
-          {own
-            ? 'You handed it over at the open table, and take it back there. Each change that is kept shows here by itself.'
-            : 'Each change that is kept there shows here by itself. The baker can hand the plan to this device at the open table.'}
-        </p>
-        <div className={styles.actions}>
-          <LinkButton href={own ? `#/table/${trialId}` : '#/join'} kind="primary">
-            The open table
-          </LinkButton>
-          <LinkButton href={`#/trial/${trialId}/bench`}>To the bench</LinkButton>
+    <>
+      <PageHeading>Plan</PageHeading>
+      <Section title="The plan is changed on another device">
+        <div className={styles.page}>
+          <p className={styles.lead}>{sentence.join('')}</p>
+          <p>
+            {asSentenceStart(countText(steps.length, 'step'))},{' '}
+            {countText(plannedSessions, 'session')}. Revision {revision}, changed{' '}
+            {dayTime(at, now(), zone)}.
+          </p>
+          <p className={styles.soft}>
+            {own
+              ? 'You handed it over at the open table, and take it back there. Each change that is kept shows here by itself.'
+              : 'Each change that is kept there shows here by itself. The baker can hand the plan to this device at the open table.'}
+          </p>
+          <div className={styles.actions}>
+            <LinkButton href={own ? `#/table/${trialId}` : '#/join'} kind="primary">
+              The open table
+            </LinkButton>
+            <LinkButton href={`#/trial/${trialId}/bench`}>To the bench</LinkButton>
+          </div>
         </div>
-      </div>
-    </Section>
+      </Section>
+    </>
   )
 }
