@@ -126,7 +126,7 @@ export const arrows = [
   { folder: 'notebook', may: [...core, 'trial-file'], packages: screenPackages },
   { folder: 'cli', may: [...core, 'trial-file'], packages: [...screenPackages, ...storePackages] },
   { folder: 'app/kit', may: core, packages: storePackages },
-  { folder: 'app/charts', may: core, packages: storePackages },
+  { folder: 'app/charts', may: [...core, 'app/kit'], packages: storePackages },
   { folder: 'app/worker', may: [...core, 'trial-file'], packages: storePackages },
   { folder: 'app/services', may: keeping, packages: [] },
   { folder: 'app/home', may: place, packages: [] },

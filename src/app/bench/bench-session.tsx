@@ -19,12 +19,13 @@ import { type LineNow, linesNow } from '@/app/bench/rail/line-now.ts'
 import { Missed } from '@/app/bench/ring/missed.tsx'
 import { useRinging } from '@/app/bench/ring/use-ringing.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
+import { AfterFrame } from '@/app/kit/page/after-frame.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { useUncoveredTrial } from '@/app/kit/page/uncovered-trial.ts'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
-import { plannedDay } from '@/core/clock-plan/planned-day.ts'
+import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import { levelsUnknown, sessionSealed } from '@/core/seal/sealed.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
@@ -35,6 +36,7 @@ import { ovenNow } from '@/core/session/oven/oven-now.ts'
 import { goToPress } from '@/core/session/press/go-to-press.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { stepRuns } from '@/core/session/step-runs.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { departedInSession } from '@/core/whole-trial/departed-in-session.ts'
 import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -50,8 +52,25 @@ interface BenchSessionProps {
   device: string
 }
 
-/** One session being worked: the doughs' clocks, the one thing to do now with its main press, and the day below. */
-export function BenchSession({ whole, session, device }: BenchSessionProps) {
+/** One session being worked: its day is planned in a frame of its own, then drawn. */
+export function BenchSession(props: BenchSessionProps) {
+  const { whole, session } = props
+  const plan = planOfSession(whole, session)
+  const day = useMemo(() => plannedDay(plan, session), [plan, session])
+  return (
+    <AfterFrame>
+      <SessionAtWork {...props} plan={plan} day={day} />
+    </AfterFrame>
+  )
+}
+
+interface SessionAtWorkProps extends BenchSessionProps {
+  plan: Plan
+  day: PlannedDay
+}
+
+/** The doughs' clocks, the one thing to do now with its main press, and the day below. */
+function SessionAtWork({ whole, session, device, plan, day }: SessionAtWorkProps) {
   const { notebook, now } = useServices()
   const awake = useKeepAwake()
   const { log, notLogged } = useBenchLog(whole, session)
@@ -61,13 +80,11 @@ export function BenchSession({ whole, session, device }: BenchSessionProps) {
   const [picked, setPicked] = useState<BenchUnit | null>(null)
   const [entering, setEntering] = useState<Entering | null>(null)
 
-  const plan = planOfSession(whole, session)
   const unknown = levelsUnknown(session, whole.events)
   const covered =
     unknown || (sessionSealed(whole, session.id) && uncovered.trialId !== whole.trial.id)
   const events = eventsOfSession(whole.events, session.id)
   const runs = useMemo(() => stepRuns(session, plan, events), [session, plan, events])
-  const day = useMemo(() => plannedDay(plan, session), [plan, session])
   const items = useAgenda(session, plan, events, day, now)
   const departed = departedInSession(whole, session).some(({ what }) => what === 'wait')
   const anew = useDayAnew({ plan, session, events, day, items, runs, departed })

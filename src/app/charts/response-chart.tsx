@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { Area, Line } from 'recharts'
+import { AfterFrame } from '@/app/kit/page/after-frame.tsx'
 import type { ResponseChart as ResponseChartData } from '@/core/figure/response-chart.ts'
 import { BestLayer } from './best-layer.tsx'
 import { ChartBase } from './chart-base.tsx'
@@ -71,7 +72,9 @@ export function ResponseChart(props: ResponseChartProps) {
           activeDot={false}
           isAnimationActive={false}
         />
-        <DotsLayer chart={chart} fills={fills} tasterId={tasterId} lit={lit} />
+        <AfterFrame>
+          <DotsLayer chart={chart} fills={fills} tasterId={tasterId} lit={lit} />
+        </AfterFrame>
         <BestLayer chart={chart} bestText={bestText} marginText={marginText} />
         <MeansLayer
           means={chart.means}

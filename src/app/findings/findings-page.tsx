@@ -15,7 +15,7 @@ interface FindingsPageProps {
 /** What the data support, words first; worked out in a worker while the page stays alive. */
 export function FindingsPage({ source, scores }: FindingsPageProps) {
   const [weights, setWeights] = useState<Weights>(null)
-  const found = useFindings(scores, source.seed, weights, source.toMend)
+  const found = useFindings(scores, source.seed, weights, source.whole)
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')

@@ -20,6 +20,7 @@ import { TooMuchPart } from '@/app/findings/parts/too-much-part.tsx'
 import { TradeOffPart } from '@/app/findings/parts/trade-off-part.tsx'
 import { WhatIsOpen } from '@/app/findings/parts/what-is-open.tsx'
 import { WhatLevelsCost } from '@/app/findings/parts/what-levels-cost.tsx'
+import { AfterFrame } from '@/app/kit/page/after-frame.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -129,13 +130,15 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
           </ErrorBoundary>
         </>
       )}
-      <div className={styles.folds}>
-        {parts.map(({ what, shown }) => (
-          <ErrorBoundary key={what} what={what} of={answer}>
-            {shown}
-          </ErrorBoundary>
-        ))}
-      </div>
+      <AfterFrame>
+        <div className={styles.folds}>
+          {parts.map(({ what, shown }) => (
+            <ErrorBoundary key={what} what={what} of={answer}>
+              {shown}
+            </ErrorBoundary>
+          ))}
+        </div>
+      </AfterFrame>
     </div>
   )
 }

@@ -1,5 +1,5 @@
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
-import { fairnessOfTrial, toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
+import { fairnessOfTrial } from '@/core/fairness/fairness-of-trial.ts'
 import { lettersOf } from '@/core/report/letters-of.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
@@ -11,8 +11,6 @@ export interface FindingsSource {
   seed: number
   /** Letters of the levels by id, where every session dealt the same. */
   letters: ReadonlyMap<string, string>
-  /** How many fairness items are left to fix. */
-  toMend: number
   /** All of them, with what the design can detect: worked out when they are asked for, since that takes its time. */
   fairness: () => readonly FairnessItem[]
   nameOf: (taster: string) => string
@@ -24,7 +22,6 @@ export function sourceOfTrial(whole: WholeTrial): FindingsSource {
     whole,
     seed: whole.trial.seed,
     letters: lettersOf(whole),
-    toMend: toMendInTrial(whole),
     fairness: onceAsked(() => fairnessOfTrial(whole)),
     nameOf: (tasterId) => tasterName(tasterId, whole.kitchen),
   }
@@ -43,7 +40,6 @@ export const sourceOfTable: FindingsSource = {
   whole: null,
   seed: 1,
   letters: new Map(),
-  toMend: 0,
   fairness: () => [],
   nameOf: (taster) => taster,
 }

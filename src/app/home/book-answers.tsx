@@ -53,7 +53,7 @@ async function foundAnswer(notebook: Pick<OpenNotebook, 'wholeTrial'>, trialId: 
   const worker = openWorker('findings')
   try {
     const { findings, scores } = await worker.service.findings({
-      ...{ scores: scored.scores, seed: whole.trial.seed, toMend: 0 },
+      ...{ scores: scored.scores, seed: whole.trial.seed, whole: null },
     })
     const [main] = findings.responses
     return main ? answerText(headline(main, namingOf(findings, scores.responses[0]))) : null

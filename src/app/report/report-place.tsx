@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react'
+import { useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
@@ -9,7 +9,6 @@ import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { useAnswer } from '@/app/worker/use-answer.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
-import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import type { ReportDocument } from '@/core/report/report-block.ts'
@@ -59,7 +58,6 @@ function written(
 }
 
 function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable }) {
-  const open = useMemo(() => toMendInTrial(whole), [whole])
   const dataSha256 = useTrialHash(whole)
   const [appendix, setAppendix] = useState(false)
   const [printing, setPrinting] = useState(false)
@@ -69,13 +67,15 @@ function ReportPages({ whole, scores }: { whole: WholeTrial; scores: ScoreTable 
     setPrinting(false)
     window.print()
   }, [printing])
-  const found = useFindings(scores, whole.trial.seed, null, open)
+  const found = useFindings(scores, whole.trial.seed, null, whole)
   const answer = found.state === 'answered' ? found.answer : null
   // Written once for an answer, not again with every press.
-  const made = useMemo(
+  const text = useMemo(
     () => answer && written(whole, scores, answer, dataSha256),
     [whole, scores, answer, dataSha256],
   )
+  // Written in one frame, drawn in the next.
+  const made = useDeferredValue(text)
   if (found.state === 'failed')
     return (
       <ErrorNote title="The report could not be written">

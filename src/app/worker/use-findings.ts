@@ -9,11 +9,11 @@ export function useFindings(
   scores: ScoreTable,
   seed: number,
   weights: FindingsQuestion['weights'] | null,
-  toMend: number,
+  whole: FindingsQuestion['whole'],
 ): Asked<FindingsAnswer> {
   const question = useMemo(
-    (): FindingsQuestion => ({ scores, seed, toMend, ...(weights ? { weights } : {}) }),
-    [scores, seed, weights, toMend],
+    (): FindingsQuestion => ({ scores, seed, whole, ...(weights ? { weights } : {}) }),
+    [scores, seed, weights, whole],
   )
   return useAnswer('findings', question, (service, asked) => service.findings(asked))
 }

@@ -33,7 +33,7 @@ export function LessonAnswer({ whole, plan, lesson, part }: LessonAnswerProps) {
   const source = useMemo(() => sourceOfTrial(whole), [whole])
   useEffect(fetchCharts, [])
   if (!scored.ok) throw new Error('a lesson is made of a trial that gives scores')
-  const found = useFindings(scored.scores, source.seed, null, source.toMend)
+  const found = useFindings(scored.scores, source.seed, null, whole)
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')

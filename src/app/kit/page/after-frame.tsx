@@ -1,0 +1,11 @@
+import { type ReactNode, startTransition, useEffect, useState } from 'react'
+
+/**
+ * What is drawn once the frame before it stands: a large place comes a part at a time, so that no press waits for all of it.
+ * One inside another comes a frame later still.
+ */
+export function AfterFrame({ children }: { children: ReactNode }) {
+  const [stands, setStands] = useState(false)
+  useEffect(() => startTransition(() => setStands(true)), [])
+  return stands ? children : null
+}
