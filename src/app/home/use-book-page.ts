@@ -3,8 +3,8 @@ import { useRef } from 'react'
 import { useServices } from '@/app/services/services.ts'
 import type { BookPage, BookPageAsked, BookSorting } from '@/notebook/book-page.ts'
 
-/** As many lines as a person looks through before searching; drawing thousands would make the notebook slow to open. */
-export const linesAtOnce = 50
+/** As many lines as a person looks through before searching. More would make every letter that is sought slower to show. */
+export const linesAtOnce = 20
 
 /** The lines of a shelf as the notebook has them now; while other ones are read, those before stay on the screen. */
 export function useBookPage({
