@@ -32,6 +32,9 @@ test('eight tasters by one device: double taps at every seal, a reload, the way 
   })
   expect(await faultsInBothLooks(page)).toEqual([])
   expect(await overhangPixels(page)).toBe(0)
+  // Who is tasting comes first: the question and the first seats stand on the first screen, over everything else.
+  const seat = await press(page, /^AN/).boundingBox()
+  expect((seat?.y ?? 640) + (seat?.height ?? 0)).toBeLessThanOrEqual(640)
   for (const [at, name] of tasterNames.entries()) {
     let presses = 0
     const tap = async (what: string | RegExp, twice = false) => {

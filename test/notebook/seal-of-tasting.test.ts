@@ -132,6 +132,16 @@ describe('the seal', () => {
     expect(ballots.find(({ id }) => id === own.id)).toEqual(own)
     expect(ballots.find(({ id }) => id === changed.id)).toEqual(changed)
     expect(await missing()).toBe(open + 1)
+    // Asked again they seal as if it were the first time, once.
+    const anew = await notebook.sealBallot(ballot(serving('serving-2'), 8))
+    expect(await missing()).toBe(open)
+    const counting = effectiveBallots((await trialIn(notebook)).ballots).filter(
+      ({ tasterId, about }) => tasterId === 'taster-2' && about.id === 'serving-2',
+    )
+    expect(counting).toEqual([anew])
+    await expect(notebook.sealBallot(ballot(serving('serving-2'), 9))).rejects.toMatchObject({
+      reason: 'refused-record',
+    })
     const { replaces: _, ...loose } = { ...ballot(serving('serving-1'), 4), replaces: own.id }
     const nameless = { ...loose, change: { by: 'OK', because: 'no reason' } }
     await expect(notebook.sealBallot(nameless)).rejects.toMatchObject({ reason: 'refused-record' })

@@ -105,6 +105,31 @@ describe('another copy of a trial that stands here', () => {
     })
   })
 
+  test('N44: a ballot changed twice, voided and sealed anew in the other copy comes in whole, whatever the ids', async () => {
+    const notebook = await notebookWithTrial()
+    const there = goneOn()
+    const [first] = there.ballots
+    if (!first) throw new Error('the fixture has ballots')
+    const later = (id: string, more: number, change: Partial<typeof first>) =>
+      there.ballots.push({
+        ...first,
+        id,
+        device: 'device-2',
+        count: more,
+        at: first.at + more,
+        ...change,
+      })
+    const by = { by: 'AN', because: 'a slip of the thumb' }
+    // Their ids rise the other way: in a file they stand by id.
+    later('ballot-z', 1, { replaces: first.id, change: by })
+    later('ballot-y', 2, { replaces: 'ballot-z', change: by })
+    later('ballot-x', 3, { replaces: 'ballot-y', change: { ...by, voids: true } })
+    later('ballot-a', 4, {})
+    expect(await notebook.takeInNew(writeTrialFile(there))).toMatchObject({
+      ...{ taken: { ballots: 4 }, conflicts: [] },
+    })
+  })
+
   test('N44: the plan is merged by field; what both changed stays and is named', async () => {
     const notebook = await notebookWithTrial()
     const plan = wholeTrialOf().plans[0]

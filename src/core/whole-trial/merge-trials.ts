@@ -46,7 +46,11 @@ export function mergeTrials(
   ) => onlyIn(theirs, mine).filter(({ sessionId }) => !barredIds.has(sessionId))
 
   const ballots: WholeTrial['ballots'] = []
-  for (const ballot of allowed(there.ballots, here.ballots)) {
+  // As they were sealed: a change is held against what it changes, whatever their ids.
+  const inOrder = allowed(there.ballots, here.ballots).toSorted(
+    (one, other) => one.at - other.at || one.count - other.count,
+  )
+  for (const ballot of inOrder) {
     const twin = standingBallots([...here.ballots, ...ballots], ballot)
     if (twin.length === 0 || twin.some(({ id }) => id === ballot.replaces)) ballots.push(ballot)
     else {

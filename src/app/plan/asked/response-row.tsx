@@ -31,7 +31,7 @@ export const ResponseRow = memo(function ResponseRow({ response, index, locked }
           <Button
             size="small"
             expanded={open}
-            label={`Change ${name}`}
+            label={`${open ? 'Close' : 'Change'} ${name}`}
             onPress={() => setOpen(!open)}
           >
             {open ? 'Close' : 'Change'}

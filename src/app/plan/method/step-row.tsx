@@ -62,7 +62,7 @@ export const StepRow = memo(function StepRow({ step, index, count, onMove }: Pro
           <Button
             size="small"
             expanded={open}
-            label={`Change ${step.name}`}
+            label={`${open ? 'Close' : 'Change'} ${step.name}`}
             onPress={() => setOpen(!open)}
           >
             {open ? 'Close' : 'Change'}
