@@ -176,4 +176,4 @@ test('eight by own phone in contexts of their own, back by scanned picture and b
       .waitFor()
   expect(troubles).toEqual([])
   await host.context().close()
-})
+}, 300_000)
