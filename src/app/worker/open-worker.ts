@@ -1,17 +1,17 @@
 import * as Comlink from 'comlink'
 import type { ClockService } from './clock-worker.ts'
 import type { FindingsService } from './findings-worker.ts'
-import type { HashService } from './hash-worker.ts'
 import type { LearningService } from './learning-worker.ts'
 import type { PlanService } from './plan-worker.ts'
+import type { ReportService } from './report-worker.ts'
 
 /** What can be asked off the screen, by the worker that answers it. */
 export interface WorkerServices {
   clock: ClockService
   findings: FindingsService
-  hash: HashService
   learning: LearningService
   plan: PlanService
+  report: ReportService
 }
 
 export type WorkerName = keyof WorkerServices
@@ -30,8 +30,6 @@ const starts: Record<WorkerName, () => Worker> = {
       type: 'module',
       name: 'findings',
     }),
-  hash: () =>
-    new Worker(new URL('./hash-worker.ts', import.meta.url), { type: 'module', name: 'hash' }),
   learning: () =>
     new Worker(new URL('./learning-worker.ts', import.meta.url), {
       type: 'module',
@@ -39,6 +37,8 @@ const starts: Record<WorkerName, () => Worker> = {
     }),
   plan: () =>
     new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module', name: 'plan' }),
+  report: () =>
+    new Worker(new URL('./report-worker.ts', import.meta.url), { type: 'module', name: 'report' }),
 }
 
 /** Opens a worker, the only way to one; ending it twice does no harm. */
