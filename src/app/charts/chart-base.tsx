@@ -4,6 +4,8 @@ import type { ValueAxis } from '@/core/figure/value-axis.ts'
 import styles from './charts.module.css'
 import { useQuietLayers } from './use-quiet-layers.ts'
 
+export const firstPlotPixels = 640
+
 interface ChartBaseProps {
   y: ValueAxis
   heightPixels: number
@@ -16,6 +18,8 @@ interface ChartBaseProps {
   fewTicks?: boolean
   /** 0 to 1: the place of the level that is lit on the rail, whose column is raised between two lines. */
   litAt?: number | undefined
+  /** Told how wide the plot is, at first and whenever that changes. */
+  onWidth?: (pixels: number) => void
 }
 
 /**
@@ -23,7 +27,17 @@ interface ChartBaseProps {
  * the level rail above it; figures of the upright axis stand inside, on their rules.
  */
 export function ChartBase(props: ChartBaseProps) {
-  const { y, heightPixels, topPixels = 16, rows = [], label, children, fewTicks, litAt } = props
+  const {
+    y,
+    heightPixels,
+    topPixels = 16,
+    rows = [],
+    label,
+    children,
+    fewTicks,
+    litAt,
+    onWidth,
+  } = props
   const ends = [y.ticks[0], y.ticks.at(-1)]
   const ticks = (fewTicks ? ends : y.ticks).flatMap((tick) => (tick ? [tick] : []))
   const words = new Map(ticks.map((tick) => [tick.value, tick.label]))
@@ -39,7 +53,8 @@ export function ChartBase(props: ChartBaseProps) {
       <ResponsiveContainer
         width="100%"
         height={heightPixels}
-        initialDimension={{ width: 640, height: heightPixels }}
+        initialDimension={{ width: firstPlotPixels, height: heightPixels }}
+        {...(onWidth ? { onResize: onWidth } : {})}
       >
         <ComposedChart
           data={[...rows]}

@@ -32,6 +32,8 @@ const leastNamesPixels = 118
 const gapPixels = 8
 const axisPixels = 34
 const firstPixels = 360
+/** Half of a figure under the left end of the axis. */
+const tickPixels = 14
 
 /** Pairs as a picture of intervals against the margin: the wash is the margin, a filled dot leaves zero out. */
 export function PairsChart({ picture, label, lit }: PairsChartProps) {
@@ -62,7 +64,7 @@ export function PairsChart({ picture, label, lit }: PairsChartProps) {
         onResize={setWidthPixels}
       >
         <ScatterChart
-          margin={{ top: 4, right: 14, bottom: 0, left: namesPixels }}
+          margin={{ top: 4, right: 14, bottom: 0, left: Math.max(namesPixels, tickPixels) }}
           accessibilityLayer={false}
         >
           <CartesianGrid horizontal={false} vertical={false} />
@@ -164,7 +166,7 @@ function PairsLayer({ rows, placed, lit, onReach }: PairsLayerProps) {
           <text
             key={line}
             className={`${styles.pairName} ${styles.halo}`}
-            x={placed.namesAbove ? area.x + 4 : area.x - gapPixels}
+            x={placed.namesAbove ? 0 : area.x - gapPixels}
             y={placed.namesAbove ? rowTop + (at + 1) * linePixels : y + 4}
             textAnchor={placed.namesAbove ? 'start' : 'end'}
           >

@@ -3,7 +3,7 @@ import { Area, Line } from 'recharts'
 import { AfterFrame } from '@/app/kit/page/after-frame.tsx'
 import type { ResponseChart as ResponseChartData } from '@/core/figure/response-chart.ts'
 import { BestLayer } from './best-layer.tsx'
-import { ChartBase } from './chart-base.tsx'
+import { ChartBase, firstPlotPixels } from './chart-base.tsx'
 import styles from './charts.module.css'
 import { DotsLayer } from './dots-layer.tsx'
 import { LevelLabels } from './level-labels.tsx'
@@ -40,6 +40,7 @@ export function ResponseChart(props: ResponseChartProps) {
     heightPixels = 300,
   } = props
   const [reached, setReached] = useState<ResponseChartData['means'][number] | null>(null)
+  const [widthPixels, setWidthPixels] = useState(firstPlotPixels)
   const rows = chart.curve.map((row) => ({ ...row, band: [row.low, row.high] }))
   const hump = chart.best !== null
   return (
@@ -50,6 +51,7 @@ export function ResponseChart(props: ResponseChartProps) {
         topPixels={chart.best ? 54 : 20}
         rows={rows}
         label={label}
+        onWidth={setWidthPixels}
         litAt={chart.means.find((mean) => mean.levelId === lit)?.at}
       >
         {hump ? null : (
@@ -83,7 +85,14 @@ export function ResponseChart(props: ResponseChartProps) {
           half={chart.means.length > 6 ? 12 : 17}
         />
       </ChartBase>
-      <LevelLabels levels={chart.means} fills={fills} meanWords={meanWords(chart)} lit={lit} />
+      <LevelLabels
+        levels={chart.means}
+        fills={fills}
+        meanWords={meanWords(chart)}
+        lit={lit}
+        named={!chart.x.ordered}
+        widthPixels={widthPixels}
+      />
       <p className={styles.readout} aria-hidden="true">
         {reached ? say(reached) : ''}
       </p>

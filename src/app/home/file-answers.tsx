@@ -1,3 +1,4 @@
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -26,10 +27,10 @@ function OneAnswer({ file, reading }: { file: ReadFile; reading: ReadIn }) {
     case 'in':
       return (
         <Notice kind="know" title={answer.already ? `${name} is here already` : `${name} came in`}>
-          <div className={styles.deskButtons}>
+          <FieldRow>
             <LinkButton href={`#/trial/${answer.trialId}/plan`}>Open the trial</LinkButton>
             {close}
-          </div>
+          </FieldRow>
         </Notice>
       )
     case 'taken':
@@ -68,10 +69,10 @@ function Taken(props: { name: string; answer: Answer<'taken'>; close: React.Reac
           ))}
         </ul>
       ) : null}
-      <div className={styles.deskButtons}>
+      <FieldRow>
         <LinkButton href={`#/trial/${trialId}/plan`}>Open the trial</LinkButton>
         {props.close}
-      </div>
+      </FieldRow>
     </Notice>
   )
 }
@@ -86,7 +87,7 @@ function Twin(props: { file: ReadFile; answer: Answer<'twin'>; reading: ReadIn }
           ? comparisonText(compared)
           : 'Some of its records have the ids of other records here.'}
       </p>
-      <div className={styles.deskButtons}>
+      <FieldRow>
         {compared ? (
           <Button kind="primary" onPress={() => reading.takeInNew(file.key, text)}>
             Take in what is new
@@ -96,7 +97,7 @@ function Twin(props: { file: ReadFile; answer: Answer<'twin'>; reading: ReadIn }
         <Button kind="quiet" onPress={() => reading.forget(file.key)}>
           Leave the notebook as it is
         </Button>
-      </div>
+      </FieldRow>
     </Notice>
   )
 }
@@ -108,10 +109,10 @@ function Failed(props: { name: string; answer: Answer<'failed'>; close: React.Re
     <ErrorNote
       title={`${props.name} could not be read in. ${title}`}
       action={
-        <div className={styles.deskButtons}>
+        <FieldRow>
           <Button onPress={again}>Try again</Button>
           {props.close}
-        </div>
+        </FieldRow>
       }
     >
       <p>

@@ -1,3 +1,4 @@
+import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { forgetLongWork, type LongWorkEnd, startRestore } from '@/app/services/long-work.ts'
@@ -26,12 +27,12 @@ export function WouldRestore({ end }: { end: Extract<LongWorkEnd, { is: 'would' 
           <li key={left.file}>{leftOutText(left)}</li>
         ))}
       </ul>
-      <div className={styles.deskButtons}>
+      <FieldRow>
         <Button kind="primary" onPress={() => startRestore(notebook.name, zone, zip)}>
           Restore it
         </Button>
         <Button onPress={forgetLongWork}>Leave the notebook as it is</Button>
-      </div>
+      </FieldRow>
     </Section>
   )
 }

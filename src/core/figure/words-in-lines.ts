@@ -3,7 +3,7 @@
  * shortened: the words of all lines together are those of the name. At least one glyph stands in a line.
  */
 export function wordsInLines(name: string, mostGlyphs: number): string[] {
-  const most = Math.max(1, Math.floor(mostGlyphs))
+  const most = Math.max(1, Math.floor(Math.min(mostGlyphs, [...name].length)))
   const lines: string[] = []
   let line = ''
   for (const word of name

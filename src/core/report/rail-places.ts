@@ -1,6 +1,6 @@
 import { apartTabs } from '@/core/figure/apart-tabs.ts'
 import type { LevelAxis, LevelPosition } from '@/core/figure/level-axis.ts'
-import { wordsInLines } from '@/core/figure/words-in-lines.ts'
+import { levelFaces } from '@/core/figure/level-faces.ts'
 
 export interface RailTabPlace extends LevelPosition {
   lines: string[]
@@ -33,17 +33,14 @@ export function railPlaces(
   letters: ReadonlyMap<string, string>,
   widthPixels: number,
 ): RailPlaces {
-  const faceOf = (position: LevelPosition, name: string) =>
-    [letters.get(position.levelId), name].filter(Boolean).join(' ')
-  const room = widthPixels / Math.max(1, axis.positions.length) - 6
-  const named = axis.positions.map((position) => {
-    const face = faceOf(position, position.label)
-    return axis.ordered ? [face] : wordsInLines(face, (room - 8) / glyphPixels)
-  })
-  const keyed = named.some((lines) => lines.length > mostLines)
-  const faces = keyed
-    ? axis.positions.map((position, index) => [faceOf(position, String(index + 1))])
-    : named
+  const options = axis.positions.map(({ levelId, label }) => ({
+    letter: letters.get(levelId),
+    name: label,
+  }))
+  const room = widthPixels / Math.max(1, options.length) - 6
+  const { lines: faces, key } = axis.ordered
+    ? levelFaces(options, Number.POSITIVE_INFINITY, 1)
+    : levelFaces(options, (room - 8) / glyphPixels, mostLines)
   const wanted = faces.map((lines, index) => ({
     at: axis.positions[index]?.at ?? 0,
     widthPixels: Math.max(30, Math.max(...lines.map((line) => line.length)) * glyphPixels + 10),
@@ -64,6 +61,6 @@ export function railPlaces(
     tabs,
     tabHeight: footAndAir + linePixels * Math.max(1, ...faces.map((lines) => lines.length)),
     gapPixels: moved ? 10 : 0,
-    key: keyed ? axis.positions.map(({ label }, index) => `${index + 1}: ${label}`) : [],
+    key,
   }
 }

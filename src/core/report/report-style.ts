@@ -95,7 +95,8 @@ section{break-inside:auto}
 main>section{break-inside:avoid-page}
 .appendix{break-before:page;margin:0}
 .part{font-size:20pt}
-.appendix .fig{white-space:nowrap}
+.appendix th.fig{overflow-wrap:break-word}
+tbody th,thead th:first-child{min-width:6em}
 h2,h3,caption,thead{break-after:avoid}
 .short{break-inside:avoid}
 figure,tr,li,.answer{break-inside:avoid}

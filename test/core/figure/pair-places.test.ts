@@ -19,6 +19,7 @@ test('a name is broken between words, and within a word that no line holds', () 
   expect(wordsInLines('Weizenvollkornmehl 1600', 10)).toEqual(['Weizenvoll', 'kornmehl', '1600'])
   expect(wordsInLines('72', 0.4)).toEqual(['7', '2'])
   expect(wordsInLines('', 8)).toEqual([''])
+  expect(wordsInLines('steel or stone', Number.POSITIVE_INFINITY)).toEqual(['steel or stone'])
 })
 
 test('no line is longer than asked and no glyph of a name is lost, whatever it is', () => {

@@ -7,11 +7,11 @@ import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { type FailureReason, failureReasonOf } from '@/core/record/failure-reason.ts'
-import { typedNumber } from '@/core/units/typed-number.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { amountCheck } from './amount-checks.ts'
 import type { EntryProps } from './entry-props.ts'
 import { shrunkPhoto } from './shrunk-photo.ts'
+import { widthOfView } from './width-of-view.ts'
 
 interface NotKept {
   reason: FailureReason | null
@@ -112,13 +112,6 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
       ) : null}
     </div>
   )
-}
-
-/** The part of the entry that a typed width gives; nothing of an empty field, null of one that cannot be read. */
-function widthOfView(text: string): { widthMillimetres?: number } | null {
-  const read = typedNumber(text, 'cm')
-  if (!read.ok || (read.value !== null && amountCheck.view(read.value) !== undefined)) return null
-  return read.value === null ? {} : { widthMillimetres: read.value * 10 }
 }
 
 function PhotoNotKept({ reason, again }: NotKept) {

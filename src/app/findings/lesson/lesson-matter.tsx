@@ -7,7 +7,7 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { methodLine } from '@/core/wording/house/house-text.ts'
 import { coveredText, guessText } from '@/core/wording/lesson/lesson-text.ts'
 import { levelText } from '@/core/wording/words/level-text.ts'
-import { listText } from '@/core/wording/words/list-text.ts'
+import { asSentenceStart, listText } from '@/core/wording/words/list-text.ts'
 import styles from './lesson.module.css'
 import { LessonAnswer } from './lesson-answer.tsx'
 import { LessonDoughs } from './lesson-doughs.tsx'
@@ -29,7 +29,8 @@ export function LessonMatter({ whole, plan, lesson }: MatterProps) {
         <>
           <p className={styles.lead}>{plan.question}</p>
           <p>
-            {plan.factor.name}: {listText(levels)}. Everything else was to stay the same.
+            {asSentenceStart(plan.factor.name)}: {listText(levels)}. Everything else was to stay the
+            same.
           </p>
         </>
       )

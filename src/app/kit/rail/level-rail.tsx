@@ -92,6 +92,13 @@ export const LevelRail = memo(function LevelRail(props: LevelRailProps) {
       {layout.twoSided ? null : (
         <RailFoot layout={layout} railPixels={railPixels} size={size} axisWords={axisWords} />
       )}
+      {tabs.map((tab) =>
+        tab.numbered !== null && (tab === current || !onPick) ? (
+          <p key={tab.levelId} className={styles.numbered}>
+            {tab.numbered}
+          </p>
+        ) : null,
+      )}
     </div>
   )
 })

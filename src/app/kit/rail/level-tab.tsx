@@ -25,7 +25,11 @@ export function LevelTab({ levels, levelId, letter, size = 'plain', letterOnly }
     >
       <span className={styles.words}>
         {letter ? <b>{letter}</b> : null}
-        {letterOnly ? null : <span>{levelShort(level)}</span>}
+        {letterOnly ? null : (
+          <span className={level.value === null ? styles.option : undefined}>
+            {levelShort(level)}
+          </span>
+        )}
       </span>
     </span>
   )

@@ -1,5 +1,6 @@
 import { apartTabs } from '@/core/figure/apart-tabs.ts'
 import { type LevelAxis, levelAxis } from '@/core/figure/level-axis.ts'
+import { type LevelFaces, levelFaces } from '@/core/figure/level-faces.ts'
 import type { Level } from '@/core/trial/level.ts'
 import { levelShort } from '@/core/wording/words/level-text.ts'
 
@@ -8,6 +9,10 @@ export type RailSize = 'plain' | 'picture'
 export interface PlacedTab {
   levelId: string
   words: string
+  /** What stands on the tab; of a choice with long names a number, whose name then stands under the rail. */
+  lines: string[]
+  /** The number with its whole name, where the tab wears the number alone. */
+  numbered: string | null
   letter: string | undefined
   control: boolean
   side: 'above' | 'below'
@@ -33,7 +38,8 @@ const sizes = {
   plain: { least: 60, leastOnPhone: 50, glyph: 9.4 },
   picture: { least: 46, leastOnPhone: 46, glyph: 9.4 },
 }
-const tabPixels = { line: 32, twoLines: 50 }
+const tabPixels = { oneLine: 32, eachMore: 18 }
+const mostLines = 3
 
 /**
  * Where everything on a level rail stands for a rail of this width. Tabs that would touch move apart, the beam drops and
@@ -78,10 +84,13 @@ export function railLayout(
       widths.set(face.levelId, face.widthPixels)
     }
   }
+  const written = size === 'plain' && !axis.ordered ? optionFaces(faces, glyph) : null
   const tabs = faces.map((face, index): PlacedTab => {
     const { levelId, words, letter, control } = face
     return {
       ...{ levelId, words, letter, control, side: sideOf(index) },
+      lines: written?.lines[index] ?? [words],
+      numbered: written?.key[index] ?? null,
       placePixels: face.at * railPixels,
       widthPixels: widths.get(levelId) ?? face.widthPixels,
       leftPixels: placed.get(levelId) ?? 0,
@@ -90,15 +99,26 @@ export function railLayout(
   const moved = tabs.some(
     (tab) => Math.abs(tab.leftPixels + tab.widthPixels / 2 - tab.placePixels) > 1,
   )
-  const twoLines =
-    !axis.ordered && faces.some((face) => face.words.length * glyph + 12 > face.widthPixels)
+  const lines = axis.ordered ? 1 : Math.max(1, ...tabs.map((tab) => tab.lines.length))
   return {
     axis,
     tabs,
     twoSided,
     gapPixels: twoSided ? 12 : moved && axis.ordered ? 10 : 0,
-    tabPixels: twoLines ? tabPixels.twoLines : tabPixels.line,
+    tabPixels: tabPixels.oneLine + (lines - 1) * tabPixels.eachMore,
   }
+}
+
+/** What the options of a choice wear in tabs of their widths; a letter stands before the first line and takes its room from all. */
+function optionFaces(
+  faces: readonly { words: string; letter: string | undefined; widthPixels: number }[],
+  glyph: number,
+): LevelFaces {
+  const glyphs = faces.map(
+    ({ letter, widthPixels }) => (widthPixels - 12) / glyph - (letter ? letter.length + 1 : 0),
+  )
+  const options = faces.map(({ words }) => ({ letter: undefined, name: words }))
+  return levelFaces(options, Math.min(...glyphs), mostLines)
 }
 
 /** The tabs of one side, each made narrower by the same share when together they are wider than the rail. */

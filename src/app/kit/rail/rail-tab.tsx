@@ -33,7 +33,8 @@ export function RailTab(props: RailTabProps) {
     >
       <span className={tabs.words}>
         {marksUsual && tab.control ? <i className={styles.mark} /> : null}
-        {tab.letter ? <b>{tab.letter}</b> : null} <span>{tab.words}</span>
+        {tab.letter ? <b>{tab.letter}</b> : null}{' '}
+        <span className={styles.lines}>{tab.lines.join('\n')}</span>
       </span>
     </span>
   )

@@ -1,9 +1,10 @@
 import { useId, useState } from 'react'
+import control from '@/app/kit/field/control.module.css'
+import { Field } from '@/app/kit/field/field.tsx'
 import { PlanTime } from '@/app/plan/field/plan-time.tsx'
 import { civilFromText } from '@/core/wording/plan/civil-text.ts'
 import { civilMoment } from '@/core/wording/words/civil-moment.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
-import styles from './clock-page.module.css'
 
 const two = (value: number) => String(value).padStart(2, '0')
 
@@ -59,21 +60,20 @@ function DayInput({ label, shown, onDay }: DayInputProps) {
   const id = useId()
   const [half, setHalf] = useState<string | null>(null)
   return (
-    <div className={styles.moment}>
-      <label htmlFor={id}>{label}</label>
+    <Field
+      id={id}
+      label={label}
+      problem={half === null ? undefined : `${label}: write day, month and year.`}
+    >
       <input
         id={id}
+        className={control.control}
         type="date"
         value={half ?? shown}
         aria-invalid={half !== null ? true : undefined}
-        aria-describedby={half !== null ? `${id}-trouble` : undefined}
+        aria-describedby={half !== null ? `${id}-problem` : undefined}
         onChange={({ target }) => setHalf(onDay(target.value) ? null : target.value)}
       />
-      {half === null ? null : (
-        <p id={`${id}-trouble`} className={styles.off}>
-          {label}: write day, month and year.
-        </p>
-      )}
-    </div>
+    </Field>
   )
 }
