@@ -18,7 +18,10 @@ export async function sealBallot(
 ): Promise<Ballot> {
   return await changeTrial(store, ballot.trialId, async (whole) => {
     const { device, first: count } = await nextCounts(store, 1)
-    const sealed = checked(ballotShape, { ...ballot, id: newId(), device, count, at: now() })
+    // What is changed was tasted when the first was.
+    const { position } = whole.ballots.find(({ id }) => id === ballot.replaces) ?? {}
+    const told = { ...(position === undefined ? {} : { position }), ...ballot }
+    const sealed = checked(ballotShape, { ...told, id: newId(), device, count, at: now() })
     const seal = sealOf(whole, sealed.sessionId)
     const over = seal === 'closed' || seal === 'unsealed'
     if (over && !sealed.late) throw new NotebookFailure('tasting-over', seal)

@@ -37,6 +37,7 @@ export async function giveOut(
       slipsKey(sessionId),
       textsOfHost({ ...host, issued: [...others, issued] }),
     )
+  const plan = planOfSession(whole, session)
   const slip: BallotSlip = {
     tag: host.tag,
     slot: issued.slot,
@@ -47,13 +48,14 @@ export async function giveOut(
     warmUpCode: view.warmUpAtSeat ? view.warmUpCode : null,
     rest: view.rest,
     asksUsual: view.guess !== null,
+    asTheyCome: plan.serving === 'as-baked',
     sets: issued.sets,
     tellApart: issued.sets.length > 0 ? view.tellApart : null,
     ranking: view.ranking && {
       ties: view.ranking.ties,
       ...(view.ranking.asks === undefined ? {} : { asks: view.ranking.asks }),
     },
-    allergens: allergensOf(planOfSession(whole, session).formula),
+    allergens: allergensOf(plan.formula),
     questions: view.questions.map(({ responseId: _, ...question }) => question),
   }
   return linkTextOf(bytesOfSlip(slip))

@@ -3,10 +3,12 @@ import { eventsOfSession } from '@/core/session/effective-events.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
 import { servingByCode, setByCodes } from '@/core/tasting/blind-view.ts'
 import { effectiveBallots } from '@/core/tasting/effective-ballots.ts'
+import { planOfSession } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { oddReturnText } from '@/core/wording/tasting/slip-text.ts'
 import { tasterName } from '@/core/wording/words/taster-name.ts'
 import type { NewBallot, Notebook } from '@/notebook/notebook.ts'
+import { openSlot } from '@/slip/ballot-slip.ts'
 import type { ReturnSlip } from '@/slip/return-slip.ts'
 import {
   againstTaken,
@@ -15,6 +17,7 @@ import {
   oddOfReturn,
   type ReturnRefusal,
   readBack,
+  tastedPositions,
 } from '@/slip/take-return.ts'
 
 /** What came of one scan, for the line under the camera. */
@@ -31,7 +34,7 @@ export type TookIn =
 
 /** What a slip answers, without the taster: what the notebook then keeps as one ballot. */
 type SlipBallot = Pick<NewBallot, 'about' | 'answers'> &
-  Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode' | 'ranked'>>
+  Partial<Pick<NewBallot, 'startedAt' | 'words' | 'pickedCode' | 'ranked' | 'position'>>
 
 /**
  * What is done where answers of the same taster came another way before. `ask`: nothing is taken until the host says so. `anyway`:
@@ -70,16 +73,20 @@ export async function takeInReturn(
   const elsewhere = known === 'first' && stands.length > 0
   const others = known === 'other-answers' || elsewhere
   if (others && against === 'ask') return { came: 'other-answers', name, text }
+  // As the oven gives them, and by the codes on the plates: then the phone alone knows what was tasted when.
+  const { serving } = planOfSession(whole, session)
+  const ownOrder = serving !== 'as-baked' && issued.slot !== openSlot
   const told = {
     name,
     count: back.servings.length,
     of: issued.codes.length,
-    odd: oddReturnText(oddOfReturn(back)),
+    odd: oddReturnText(oddOfReturn(back, ownOrder)),
   }
   if (known === 'older') return { came: 'older', ...told }
   const isOwn = (ballot: Ballot, { about }: SlipBallot) =>
     ballot.about.id === about.id && ballot.about.kind === about.kind && ballot.tasterId === tasterId
   const all = answeredOf(back, issued, session.id, {
+    positions: ownOrder ? null : tastedPositions(back.servings),
     servingId: (code) => servingByCode(session, code)?.id,
     setId: (codes) => setByCodes(session, tasterId, codes)?.id,
   })
@@ -166,9 +173,12 @@ function answeredOf(
   issued: IssuedSlip,
   sessionId: string,
   {
+    positions,
     servingId,
     setId,
   }: {
+    /** Where the phone says the order of tasting: of each code's place on the slip. */
+    positions: ReadonlyMap<number, number> | null
     servingId: (code: string) => string | undefined
     setId: (codes: readonly string[]) => string | undefined
   },
@@ -178,9 +188,11 @@ function answeredOf(
     ({ place, answers, words, startedSeconds }): SlipBallot[] => {
       const id = servingId(issued.codes[place] ?? '')
       if (id === undefined) return []
+      const position = positions?.get(place)
       return [
         {
           about: { kind: 'serving', id },
+          ...(position === undefined ? {} : { position }),
           startedAt: Math.round(issuedAt + startedSeconds * 1000),
           answers: answers.map((answer, at) => ({
             ...answer,

@@ -31,6 +31,8 @@ export interface BallotSlip {
   warmUpCode: string | null
   rest: BlindView['rest']
   asksUsual: boolean
+  /** Served as the oven gives them: another code than the next may stand on the table, and is then scored first. */
+  asTheyCome: boolean
   sets: string[][]
   tellApart: BlindView['tellApart']
   /** Null where nothing is ranked. */
@@ -39,8 +41,11 @@ export interface BallotSlip {
   questions: SlipQuestion[]
 }
 
-/** A slip of the first version has no ranking and no words of the baker's own; it is still written where there are none. */
-const versions = { plain: 1, withOwnWords: 2 } as const
+/**
+ * A slip of the first version has no ranking and no words of the baker's own, one of the second is served in its own order;
+ * each is still written where it will do.
+ */
+const versions = { plain: 1, withOwnWords: 2, asTheyCome: 3 } as const
 const tests = ['triangle', 'duo-trio', 'paired'] as const
 const kinds = ['nine-point', 'just-about-right', 'measured'] as const
 
@@ -64,7 +69,7 @@ export function bytesOfSlip(slip: BallotSlip): Uint8Array {
   out.number(slip.codes.length, 8)
   for (const code of slip.codes) out.number(Number(code), 10)
   writeSets(out, slip, lines)
-  if (version === versions.withOwnWords) writeOwnWords(out, slip, lines)
+  if (version >= versions.withOwnWords) writeOwnWords(out, slip, lines)
   out.number(slip.allergens.length, 5)
   out.number(slip.questions.length, 5)
   for (const question of slip.questions) writeQuestion(out, question, lines)
@@ -75,7 +80,8 @@ export function bytesOfSlip(slip: BallotSlip): Uint8Array {
   return Uint8Array.from([...bytes, ...slipCheck(bytes)])
 }
 
-function versionOf({ ranking, tellApart }: BallotSlip): number {
+function versionOf({ ranking, tellApart, asTheyCome }: BallotSlip): number {
+  if (asTheyCome) return versions.asTheyCome
   const plain = ranking === null && tellApart?.asks === undefined
   return plain ? versions.plain : versions.withOwnWords
 }
@@ -128,7 +134,7 @@ export function readSlip(bytes: Uint8Array): ReadSlip {
   if (!sameBytes(slipCheck(body), bytes.slice(body.length)))
     return { ok: false, reason: 'incomplete' }
   const found = body[0] ?? 0
-  if (found > versions.withOwnWords) return { ok: false, reason: 'newer-version' }
+  if (found > versions.asTheyCome) return { ok: false, reason: 'newer-version' }
   if (found < versions.plain) return { ok: false, reason: 'not-a-slip' }
   try {
     const slip = slipOf(body)
@@ -158,7 +164,7 @@ function slipOf(body: Uint8Array): BallotSlip | null {
   const warmUp = from.number(10)
   const codes = Array.from({ length: from.number(8) }, () => codeFrom(from))
   const apart = setsFrom(from)
-  const own = version === versions.withOwnWords ? ownWordsFrom(from) : null
+  const own = version >= versions.withOwnWords ? ownWordsFrom(from) : null
   const allergens = from.number(5)
   const read = Array.from({ length: from.number(5) }, () => questionFrom(from))
   const lines = unpackedLines(from.bytes(from.number(16)))
@@ -191,6 +197,7 @@ function slipOf(body: Uint8Array): BallotSlip | null {
       ...(rest.pauseAfter > 0 ? { pauseAfter: rest.pauseAfter } : {}),
     },
     asksUsual,
+    asTheyCome: version === versions.asTheyCome,
     sets: apart.sets,
     tellApart,
     ranking,

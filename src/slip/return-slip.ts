@@ -17,7 +17,7 @@ export interface ReturnedServing {
   sealedSeconds: number
 }
 
-/** What comes back from a taster's own phone, in the order in which it was scored. */
+/** What comes back from a taster's own phone, in the order in which it was first scored. */
 export interface ReturnSlip {
   tag: number
   slot: number

@@ -1,4 +1,4 @@
-import { type BallotSlip, openSlot } from './ballot-slip.ts'
+import type { BallotSlip } from './ballot-slip.ts'
 import { bytesOfDigits } from './digits.ts'
 import { bytesOfLinkText } from './link-text.ts'
 import {
@@ -90,16 +90,21 @@ export function againstTaken(
   return revision === known ? 'already-in' : revision < known ? 'older' : 'replaces'
 }
 
-/** What looks odd about a return and is kept beside it: another order than dealt, or times that cannot be. */
+/** The how manieth each serving of a return was tasted, from 1, by the places of their codes. */
+export function tastedPositions(servings: ReturnSlip['servings']): ReadonlyMap<number, number> {
+  return new Map(servings.map(({ place }, at) => [place, at + 1]))
+}
+
+/**
+ * What looks odd about a return and is kept beside it: another order than dealt, where the slip holds its taster to that one
+ * (`ownOrder`), or times that cannot be.
+ */
 export function oddOfReturn(
-  back: Pick<ReturnSlip, 'slot' | 'servings'>,
+  { servings }: Pick<ReturnSlip, 'servings'>,
+  ownOrder: boolean,
 ): ('out-of-order' | 'times')[] {
-  const byTime = back.servings.toSorted((one, other) => one.sealedSeconds - other.sealedSeconds)
-  const places = byTime.map(({ place }) => place)
   const outOfOrder =
-    back.slot !== openSlot && places.some((place, index) => place < (places[index - 1] ?? -1))
-  const times = back.servings.some(
-    ({ startedSeconds, sealedSeconds }) => sealedSeconds < startedSeconds,
-  )
+    ownOrder && servings.some(({ place }, index) => place < (servings[index - 1]?.place ?? -1))
+  const times = servings.some(({ startedSeconds, sealedSeconds }) => sealedSeconds < startedSeconds)
   return [...(outOfOrder ? ['out-of-order' as const] : []), ...(times ? ['times' as const] : [])]
 }

@@ -1,9 +1,10 @@
 import 'fake-indexeddb/auto'
 import { expect, test } from 'vitest'
-import { ownReturn, setField } from '@/app/own/own-state.ts'
+import { goToBallot } from '@/app/own/ballot-moves.ts'
+import { doneField, ownReturn, ownView, responseIdAt, setField } from '@/app/own/own-state.ts'
 import { rankedText } from '@/core/seal/blind/ranked-codes.ts'
-import { blindView } from '@/core/tasting/blind-view.ts'
-import { readSlip } from '@/slip/ballot-slip.ts'
+import { blindView, servingByCode } from '@/core/tasting/blind-view.ts'
+import { type BallotSlip, readSlip } from '@/slip/ballot-slip.ts'
 import { hostOfTexts } from '@/slip/kept-host.ts'
 import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
 import { bytesOfReturn } from '@/slip/return-slip.ts'
@@ -71,4 +72,82 @@ test('a slip that is out stays good where the oven gives the pieces in another o
   expect(next(swapped)).toBe(last.code)
   expect(next()).not.toBe(last.code)
   expect(await give(swapped)).toBe(before)
+})
+
+/** A phone on which codes are sealed one after another, each two minutes after it was shown. */
+function ownPhone(slip: BallotSlip, at: number) {
+  let texts: Record<string, string> = { nonce: '4000000000', acts: '0' }
+  let [sealed, moment] = [0, at]
+  return {
+    view: () => ownView(slip, texts),
+    chooses: (chosen: string) => {
+      texts = { ...texts, chosen }
+    },
+    seals: () => {
+      const code = ownView(slip, texts).nextCode ?? ''
+      const answers = slip.questions.map((_, place) => ({
+        ...{ responseId: responseIdAt(place), value: 5 },
+      }))
+      const own = { answers, words: '', startedAt: moment, sealedAt: moment + 120_000 }
+      moment += 180_000
+      sealed += 1
+      texts = { ...texts, [doneField(code)]: JSON.stringify(own), acts: String(sealed) }
+    },
+    back: () => linkTextOf(bytesOfReturn(ownReturn(slip, texts), slip.key)),
+  }
+}
+
+test('as baked, a phone goes to the code that stands on the table, and each ballot keeps the how manieth it was; rested it keeps the order dealt', async () => {
+  for (const serving of ['as-baked', 'rested'] as const) {
+    const made = tastingTrial({ serving })
+    const notebook = await notebookWithTrial(undefined, made)
+    const [session] = made.sessions
+    if (!session) throw new Error('a session')
+    const now = Date.now()
+    const given = { notebook, now, draw: () => 4_000_000_000 }
+    const text = await giveOut(given, made, session.id, 'club-1')
+    const read = readSlip(bytesOfLinkText(text) ?? new Uint8Array())
+    if (!read.ok) throw new Error(read.reason)
+    const phone = ownPhone(read.slip, now)
+    const [first = '', second = '', ...rest] = read.slip.codes
+    expect(phone.view().nextCode).toBe(first)
+    phone.chooses(second)
+    const swaps = serving === 'as-baked'
+    const tasted = swaps ? [second, first, ...rest] : [first, second, ...rest]
+    for (const [at, code] of tasted.entries()) {
+      const { nextCode, servings } = phone.view()
+      expect(nextCode).toBe(code)
+      expect(servings.find((one) => one.code === code)?.position).toBe(at + 1)
+      phone.seals()
+      const host = hostOfTexts(await notebook.draft(slipsKey(session.id)))
+      const whole = await notebook.wholeTrial(made.trial.id)
+      if (!host || !whole) throw new Error('a host and a trial')
+      const came = await takeInReturn(notebook, whole, session.id, host, phone.back())
+      expect(came).toMatchObject({ came: at === 0 ? 'in' : 'replaced', odd: '' })
+    }
+    const ballots = (await notebook.wholeTrial(made.trial.id))?.ballots ?? []
+    const positionOf = (code: string) =>
+      ballots.find(({ about }) => about.id === servingByCode(session, code)?.id)?.position
+    expect(tasted.map(positionOf)).toEqual(tasted.map((_, at) => (swaps ? at + 1 : undefined)))
+  }
+})
+
+test('going to another code forgets a ballot that was only looked at, leaves what was pressed, or takes it along', async () => {
+  const notebook = await notebookWithTrial(undefined, tastingTrial())
+  const looked = { startedAt: '1000' }
+  const pressed = { startedAt: '2000', 'value/q0': '6' }
+  const other = { startedAt: '3000', 'value/q0': '4' }
+  const kept = async () => [await notebook.draft('a'), await notebook.draft('b')]
+  const go = (along: boolean) => goToBallot(notebook, { from: 'a', to: 'b', along })
+  await notebook.keepDraft('a', looked)
+  await go(true)
+  expect(await kept()).toEqual([undefined, undefined])
+  await notebook.keepDraft('a', pressed)
+  await go(false)
+  expect(await kept()).toEqual([pressed, undefined])
+  await go(true)
+  expect(await kept()).toEqual([undefined, pressed])
+  await notebook.keepDraft('a', other)
+  await go(true)
+  expect(await kept()).toEqual([pressed, other])
 })

@@ -63,6 +63,7 @@ export function madeSlip(servings = 4, asked = 2, change: Partial<BallotSlip> = 
     warmUpCode: '981',
     rest: { restSeconds: 60, pauseAfter: 3, pauseSeconds: 300 },
     asksUsual: true,
+    asTheyCome: false,
     sets: [['411', '522', '633']],
     tellApart: { test: 'duo-trio' },
     ranking: null,

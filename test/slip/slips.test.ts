@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { generate } from 'lean-qr'
 import decodeQR from 'qr/decode.js'
 import { describe, expect, test } from 'vitest'
-import { bytesOfSlip, openSlot, readSlip } from '@/slip/ballot-slip.ts'
+import { bytesOfSlip, readSlip } from '@/slip/ballot-slip.ts'
 import { bytesOfDigits, digitsOf } from '@/slip/digits.ts'
 import { bytesOfLinkText, linkTextOf } from '@/slip/link-text.ts'
 import { packedLines, unpackedLines } from '@/slip/packed-text.ts'
@@ -65,6 +65,8 @@ describe('a slip', () => {
         })
         expect(readSlip(bytesOfSlip(slip))).toEqual({ ok: true, slip })
       }
+    const asBaked = madeSlip(5, 2, { asTheyCome: true, warmUpCode: null })
+    expect(readSlip(bytesOfSlip(asBaked))).toEqual({ ok: true, slip: asBaked })
     const bare = madeSlip(2, 1, { sets: [], tellApart: null, warmUpCode: null, allergens: [] })
     expect(readSlip(bytesOfSlip(bare))).toEqual({ ok: true, slip: bare })
   })
@@ -74,6 +76,7 @@ describe('a slip', () => {
   test('keeps within a scan code up to 13 servings and four questions', () => {
     expect(bytesOfSlip(madeSlip(4, 2)).length).toBeLessThanOrEqual(200)
     expect(bytesOfSlip(madeSlip(13, 4)).length).toBeLessThanOrEqual(268)
+    expect(bytesOfSlip(madeSlip(13, 4, { asTheyCome: true })).length).toBeLessThanOrEqual(268)
     expect(bytesOfReturn(madeReturn(madeSlip(4, 2)), madeSlip().key).length).toBeLessThanOrEqual(
       110,
     )
@@ -204,16 +207,12 @@ describe('a return', () => {
   })
 
   test('another order than dealt and impossible times are kept and said', () => {
-    expect(oddOfReturn(back)).toEqual([])
-    const turned = back.servings.map((serving, at) => ({
-      ...serving,
-      sealedSeconds: 1000 - at * 10,
-      startedSeconds: 900 - at * 10,
-    }))
-    expect(oddOfReturn({ slot: 3, servings: turned })).toEqual(['out-of-order'])
-    expect(oddOfReturn({ slot: openSlot, servings: turned })).toEqual([])
+    expect(oddOfReturn(back, true)).toEqual([])
+    const turned = back.servings.toReversed()
+    expect(oddOfReturn({ servings: turned }, true)).toEqual(['out-of-order'])
+    expect(oddOfReturn({ servings: turned }, false)).toEqual([])
     const early = back.servings.map((serving) => ({ ...serving, sealedSeconds: 0 }))
-    expect(oddOfReturn({ slot: 3, servings: early })).toContain('times')
+    expect(oddOfReturn({ servings: early }, true)).toContain('times')
   })
 
   test('a key answers for its own slot and issue alone', () => {

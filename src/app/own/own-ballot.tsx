@@ -8,18 +8,21 @@ import { useServices } from '@/app/services/services.ts'
 import { AtTheTable } from '@/app/tasting/seat/at-the-table.tsx'
 import type { Seat } from '@/app/tasting/seat/seat.ts'
 import { SeatPage } from '@/app/tasting/seat/seat-page.tsx'
-import styles from '@/app/tasting/seat/tasting.module.css'
 import { rankedText } from '@/core/seal/blind/ranked-codes.ts'
 import { type BallotSlip, openSlot } from '@/slip/ballot-slip.ts'
+import { goToBallot } from './ballot-moves.ts'
 import {
+  choosesCodes,
   doneField,
   type OwnSealed,
   type OwnTexts,
   ownReturn,
   ownView,
+  sealedOf,
   setField,
 } from './own-state.ts'
 import { ShowReturn } from './show-return.tsx'
+import { WhichCode } from './which-code.tsx'
 
 interface OwnBallotProps {
   slip: BallotSlip
@@ -36,6 +39,7 @@ export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
     async () => (await notebook.draft(keptUnder)) ?? {},
     [notebook, keptUnder],
   )
+  const [choosing, setChoosing] = useState(false)
   if (!texts) return null
   /** Keeps one more act; the first draws the number by which the host tells phones apart. */
   const keep = async (change: OwnTexts, act = true) => {
@@ -50,14 +54,22 @@ export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
   const name = open ? (texts.initials ?? '') : 'Your ballot'
   if (texts.declined === 'yes') return <NotTasting onBack={() => keep({ declined: '' }, false)} />
   if (open && name === '') return <WhoAreYou onName={(initials) => keep({ initials }, false)} />
-  const left = view.servings.filter(({ done }) => !done)
-  if (open && texts.heard === 'yes' && view.nextCode === null && left.length > 0)
+  const left = view.servings.flatMap(({ done, code }) => (done ? [] : [code])).toSorted()
+  const next = view.nextCode
+  const underCode = (code: string) => `${keptUnder}/${code}`
+  if (texts.heard === 'yes' && left.length > 0 && (choosing || (open && next === null)))
     return (
       <WhichCode
         name={name}
-        codes={left.map(({ code }) => code)}
+        codes={left}
         done={view.servings.length - left.length}
-        onCode={(chosen) => keep({ chosen }, false)}
+        from={next === null ? null : { code: next, keptUnder: underCode(next) }}
+        onCode={async (chosen, along) => {
+          if (next !== null)
+            await goToBallot(notebook, { from: underCode(next), to: underCode(chosen), along })
+          await keep({ chosen }, false)
+          setChoosing(false)
+        }}
       />
     )
   const seat: Seat = {
@@ -67,10 +79,12 @@ export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
     heard: texts.heard === 'yes',
     onHeard: () => keep({ heard: 'yes' }),
     onDecline: () => keep({ declined: 'yes' }, false),
-    draftOf: (code) => draftsOf(notebook, `${keptUnder}/${code}`, 'A half-filled ballot'),
+    draftOf: (code) => draftsOf(notebook, underCode(code), 'A half-filled ballot'),
     now,
     sealBallot: (code, sealed) => {
-      const own: OwnSealed = { ...sealed, sealedAt: now() }
+      const before = sealedOf(texts, code)
+      const first = before && { firstSealedAt: before.firstSealedAt ?? before.sealedAt }
+      const own: OwnSealed = { ...sealed, sealedAt: now(), ...first }
       return keep({ [doneField(code)]: JSON.stringify(own) })
     },
     sealSet: (codes, picked) => {
@@ -85,7 +99,13 @@ export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
     <div ref={guardPresses}>
       <AtTheTable
         seat={seat}
-        mayLeave={false}
+        atHead={
+          choosesCodes(slip) && left.length > 1 ? (
+            <Button kind="quiet" size="small" onPress={() => setChoosing(true)}>
+              Another code
+            </Button>
+          ) : null
+        }
         end={end ?? <ShowReturn back={ownReturn(slip, texts)} slipKey={slip.key} />}
       />
     </div>
@@ -122,32 +142,6 @@ function WhoAreYou({ onName }: { onName: (initials: string) => Promise<void> }) 
         maxLength={12}
         problem={problem}
       />
-    </SeatPage>
-  )
-}
-
-interface WhichCodeProps {
-  name: string
-  codes: readonly string[]
-  done: number
-  onCode: (code: string) => Promise<void>
-}
-
-function WhichCode({ name, codes, done, onCode }: WhichCodeProps) {
-  return (
-    <SeatPage
-      title="Which code is on your plate?"
-      titleLook="words"
-      name={name}
-      progress={`${done} of ${done + codes.length} done`}
-    >
-      <div className={styles.seats}>
-        {codes.map((code) => (
-          <Button key={code} size="bench" onPress={() => onCode(code)}>
-            {code}
-          </Button>
-        ))}
-      </div>
     </SeatPage>
   )
 }

@@ -14,26 +14,45 @@ export interface OwnSealed {
   words: string
   startedAt: number
   sealedAt: number
+  /** Where it was sealed anew: when it was sealed first. */
+  firstSealedAt?: number
 }
 
 export const responseIdAt = (place: number) => `q${place}`
 export const doneField = (code: string) => `done/${code}`
 export const setField = (place: number) => `set/${place}`
 
-const sealedOf = (texts: OwnTexts, code: string): OwnSealed | null => {
+export const sealedOf = (texts: OwnTexts, code: string): OwnSealed | null => {
   const text = texts[doneField(code)]
   return text === undefined ? null : (JSON.parse(text) as OwnSealed)
 }
 
+/** The codes in the order in which they were first sealed, then the others as the slip has them. */
+function asSealed(codes: readonly string[], texts: OwnTexts): string[] {
+  const sealedAt = (code: string) => {
+    const sealed = sealedOf(texts, code)
+    return sealed ? (sealed.firstSealedAt ?? sealed.sealedAt) : Number.MAX_SAFE_INTEGER
+  }
+  return codes.toSorted((one, other) => sealedAt(one) - sealedAt(other))
+}
+
+/** Whether the taster says which code stands on the table; else the next one is the slip's. */
+export const choosesCodes = ({ slot, asTheyCome }: BallotSlip): boolean =>
+  slot === openSlot || asTheyCome
+
 /** The blind view of a slip as far as its taster has come: made of the slip and of their own answers, of nothing else. */
 export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
-  const servings = slip.codes.map((code, place) => {
+  const open = slip.codes.filter((code) => sealedOf(texts, code) === null)
+  const chosen = choosesCodes(slip) ? open.find((code) => code === texts.chosen) : undefined
+  const next = chosen ?? (slip.slot === openSlot ? undefined : open[0])
+  // The one that is scored now stands behind what was scored before, whichever place the slip gave it.
+  const nextFirst = slip.codes.toSorted(
+    (one, other) => Number(other === next) - Number(one === next),
+  )
+  const servings = asSealed(nextFirst, texts).map((code, at) => {
     const sealed = sealedOf(texts, code)
-    return { code, position: place + 1, done: sealed !== null, sealed }
+    return { code, position: at + 1, done: sealed !== null, sealed }
   })
-  const open = servings.filter(({ done }) => !done)
-  const chosen = open.find(({ code }) => code === texts.chosen)
-  const next = slip.slot === openSlot ? chosen : open[0]
   const sets = slip.sets.map((codes, place) => ({
     codes,
     offered: slip.tellApart?.test === 'duo-trio' ? codes.slice(1) : codes,
@@ -50,7 +69,7 @@ export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
   return {
     sessionNumber: 1,
     servings,
-    nextCode: next?.code ?? null,
+    nextCode: next ?? null,
     warmUpCode: slip.warmUpCode,
     warmUpAtSeat: slip.warmUpCode !== null,
     sets,
@@ -74,7 +93,7 @@ export function ownView(slip: BallotSlip, texts: OwnTexts): BlindView {
 export function ownReturn(slip: BallotSlip, texts: OwnTexts): ReturnSlip {
   const issuedAt = slip.issuedMinute * 60_000
   const seconds = (at: number) => (at - issuedAt) / 1000
-  const servings = slip.codes.flatMap((code, place) => {
+  const servings = asSealed(slip.codes, texts).flatMap((code) => {
     const sealed = sealedOf(texts, code)
     if (!sealed) return []
     const answers = slip.questions.map((_, at) => {
@@ -85,7 +104,7 @@ export function ownReturn(slip: BallotSlip, texts: OwnTexts): ReturnSlip {
     })
     return [
       {
-        place,
+        place: slip.codes.indexOf(code),
         answers,
         words: sealed.words,
         startedSeconds: seconds(sealed.startedAt),
@@ -101,7 +120,7 @@ export function ownReturn(slip: BallotSlip, texts: OwnTexts): ReturnSlip {
     nonce: Number(texts.nonce ?? 0),
     revision: Math.min(255, Number(texts.acts ?? 0)),
     heardAllergens: texts.heard === 'yes',
-    servings: servings.toSorted((one, other) => one.sealedSeconds - other.sealedSeconds),
+    servings,
     picks: slip.sets.map((codes, place) => {
       const at = codes.indexOf(texts[setField(place)] ?? '')
       return at < 0 ? null : at

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { listOf, wholeShape } from '@/core/record/count.ts'
+import { countTo, listOf, wholeShape } from '@/core/record/count.ts'
 import { atShape, idShape } from '@/core/record/id-and-stamp.ts'
 import { most } from '@/core/record/most.ts'
 import { nameShape, noteShape } from '@/core/record/text.ts'
@@ -39,6 +39,8 @@ export const ballotShape = z.strictObject({
   at: atShape,
   /** When the taster first had the code; left out where nobody knows, as of a ballot on paper. */
   startedAt: z.exactOptional(atShape),
+  /** The how manieth of their servings it was, from 1, as their own phone says; left out where the order in force tells it. */
+  position: z.exactOptional(countTo(most.piecesOfSession)),
   about: z.strictObject({ kind: z.enum(['serving', 'set', 'session', 'ranking']), id: idShape }),
   answers: listOf(answerShape, { most: most.responses }),
   /** For a set the code the taster picked; about a session that which they guessed, left out for “no idea”. */

@@ -1,4 +1,5 @@
 import type { Serving, Session } from '@/core/session/session-record.ts'
+import type { Ballot } from './ballot-record.ts'
 
 /**
  * The servings of one taster in the order they were dealt. A taster who joined after the deal
@@ -24,4 +25,27 @@ export function tasterOrder(
  */
 export function servedInOrder(order: readonly Serving[], lost: ReadonlySet<string>): Serving[] {
   return order.filter(({ flightId, pieceId }) => flightId !== null && !lost.has(pieceId))
+}
+
+/**
+ * The same with each serving in the place at which its taster's own phone says that it was tasted (`ballots` are theirs); those
+ * of which nothing is said stand round them in their order.
+ */
+export function asTasted(
+  came: readonly Serving[],
+  ballots: readonly Pick<Ballot, 'about' | 'position'>[],
+): Serving[] {
+  const placeOf = new Map(
+    ballots.flatMap(({ about, position }) =>
+      about.kind === 'serving' && position !== undefined ? [[about.id, position - 1]] : [],
+    ),
+  )
+  const order = came.filter(({ id }) => !placeOf.has(id))
+  const said = came.flatMap((serving) => {
+    const place = placeOf.get(serving.id)
+    return place === undefined ? [] : [{ serving, place }]
+  })
+  for (const { serving, place } of said.toSorted((one, other) => one.place - other.place))
+    order.splice(place, 0, serving)
+  return order
 }

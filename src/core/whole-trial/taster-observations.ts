@@ -5,7 +5,7 @@ import { letterOfLevel } from '@/core/session/line.ts'
 import { minutesSinceOven } from '@/core/session/serving-age.ts'
 import type { Serving, Session } from '@/core/session/session-record.ts'
 import type { Ballot } from '@/core/tasting/ballot-record.ts'
-import { servedInOrder, tasterOrder } from '@/core/tasting/taster-order.ts'
+import { asTasted, servedInOrder, tasterOrder } from '@/core/tasting/taster-order.ts'
 import { asksLiking, tasterQuestions } from '@/core/tasting/taster-questions.ts'
 import { type SessionTaster, tastersOfSession } from '@/core/tasting/tasters-of-session.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -34,13 +34,11 @@ export function tasterObservations(
   const leftOut = ({ knows }: SessionTaster) => knows && someBlind
   for (const taster of people) {
     const order = tasterOrder(session, taster.tasterId, late)
-    const came = asTheyCame(servedInOrder(order, lost), plan, effective)
+    const own = ballots.filter(({ tasterId }) => tasterId === taster.tasterId)
+    const came = asTasted(asTheyCame(servedInOrder(order, lost), plan, effective), own)
     for (const serving of order) {
       if (serving.repeats !== undefined) continue
-      const ballot = ballots.find(
-        ({ tasterId, about }) =>
-          tasterId === taster.tasterId && about.kind === 'serving' && about.id === serving.id,
-      )
+      const ballot = own.find(({ about }) => about.kind === 'serving' && about.id === serving.id)
       const piece = session.pieces.find((one) => one.id === serving.pieceId)
       const letter = piece ? letterOfLevel(session, piece.levelId) : null
       if (!piece || letter === null || piece.role !== 'counted') continue

@@ -36,7 +36,7 @@ function swappedDay(plan = madePlan()) {
     )
   }
   const view = () => blindView(records, session.id, 'ta-1')
-  return { records, log, baked, bake, score, view }
+  return { records, log, seal, baked, bake, score, view }
 }
 
 test('the code that is asked for next is the one that leaves the oven next, where the oven order was swapped', () => {
@@ -82,4 +82,28 @@ test('findings and fairness check go by the order that was, and say that it is a
   // Out of the oven 3 min before each mouth, as logged: no level waited longer.
   const minutes = items.find(({ code }) => code === 'mouth-minutes')?.data
   expect(minutes).toMatchObject({ low: 3, high: 3 })
+})
+
+test('what a taster’s own phone says of the order of tasting stands before the oven’s', () => {
+  const { records, log, bake, seal } = swappedDay()
+  for (const [turn, id] of order.entries()) bake(id, turn)
+  const [first = '', second = '', third = '', ...rest] = order
+  // The third was taken before the second, the last by paper without a word of when.
+  for (const [at, id] of [first, third, second, ...rest.slice(0, -1)].entries())
+    seal('ta-1', { kind: 'serving', id }, { position: at + 1, answers: answers(6, 4) })
+  seal('ta-1', { kind: 'serving', id: nth(rest, rest.length - 1) }, { answers: answers(6, 4) })
+  log({ kind: 'unsealed' })
+  const seen = observations(records, { unsealed: true })
+  if (!seen.ok) throw new Error(seen.reason)
+  const placeOf = (id: string) => {
+    const { pieceId } = servingOf(id)
+    const row = seen.rows.find((each) => each.pieceId === pieceId && each.tasterId === 'ta-1')
+    return [row?.position, row?.positionInFlight]
+  }
+  expect([first, third, second].map(placeOf)).toEqual([
+    [1, 1],
+    [2, 2],
+    [3, 3],
+  ])
+  expect(rest.map((id) => placeOf(id)[0])).toEqual([4, 5, 6, 7, 8])
 })

@@ -17,8 +17,8 @@ import { WarmUpPage } from './warm-up-page.tsx'
 
 interface AtTheTableProps {
   seat: Seat
-  /** A phone of one's own is not handed on. */
-  mayLeave?: boolean
+  /** What stands in the head beside a sample in place of leaving: a phone of one's own is not handed on. */
+  atHead?: React.ReactNode
   /** What stands at the end in place of handing the device on. */
   end?: React.ReactNode
   /** The press at the end in place of handing the device on. */
@@ -26,7 +26,7 @@ interface AtTheTableProps {
 }
 
 /** One taster with the device: the next code in their order, its questions, the seal, a pause; at the end it is handed on. */
-export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTableProps) {
+export function AtTheTable({ seat, atHead, end, lastPress }: AtTheTableProps) {
   const { view } = seat
   const [againCode, setAgainCode] = useState<string | null>(null)
   const [warmedUp, setWarmedUp] = useState(false)
@@ -37,7 +37,7 @@ export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTable
   const last = view.servings.find((each) => each.code === lastCode) ?? null
   const openSet = view.sets.find((set) => !set.done)
   const tasted = view.servings.filter((each) => each.done).length
-  const leave = mayLeave ? <LeaveBallot onLeave={() => seat.onLeave(false)} /> : null
+  const leave = atHead === undefined ? <LeaveBallot onLeave={() => seat.onLeave(false)} /> : null
   if (!seat.heard) return <BeforeFirst seat={seat} />
   if (serving) {
     if (view.warmUpAtSeat && tasted === 0 && !warmedUp)
@@ -53,6 +53,7 @@ export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTable
           serving={serving}
           restSeconds={restSeconds}
           progress={`${tasted} of ${view.servings.length} done`}
+          leave={atHead}
           onHave={() => setHaveCode(serving.code)}
         />
       )
@@ -62,7 +63,7 @@ export function AtTheTable({ seat, mayLeave = true, end, lastPress }: AtTheTable
         seat={seat}
         serving={serving}
         sealedBefore={last}
-        leave={leave}
+        leave={againCode === null ? (atHead ?? leave) : leave}
         onMend={setAgainCode}
         onDone={() => {
           setLastCode(serving.code)

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useTicking } from '@/app/kit/time/use-ticking.ts'
 import type { BlindServing } from '@/core/seal/blind/blind-view.ts'
@@ -16,6 +16,7 @@ interface PausePageProps {
   serving: BlindServing
   restSeconds: number
   progress: string
+  leave?: ReactNode
   onHave: () => void
 }
 
@@ -26,6 +27,7 @@ export function PausePage({
   serving,
   restSeconds,
   progress,
+  leave,
   onHave,
 }: PausePageProps) {
   const { code } = serving
@@ -38,6 +40,7 @@ export function PausePage({
       titleLook="next"
       name={seat.name}
       progress={progress}
+      leave={leave}
       foot={
         <Button size="bench" kind="primary" onPress={onHave}>
           {name}: I have it
