@@ -89,7 +89,11 @@ export const arrows = [
     may: [...worked, 'core/house', 'core/fairness'],
     packages: outsideCore,
   },
-  { folder: 'core/learned', may: [...worked, 'core/findings'], packages: outsideCore },
+  {
+    folder: 'core/learned',
+    may: [...worked, 'core/fairness', 'core/findings'],
+    packages: outsideCore,
+  },
   { folder: 'core/lesson', may: worked, packages: outsideCore },
   { folder: 'core/figure', may: judged, packages: outsideCore },
   { folder: 'core/wording', may: [...judged, 'core/table'], packages: outsideCore },

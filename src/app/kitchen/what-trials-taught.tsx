@@ -6,6 +6,7 @@ import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
 import { mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
 import { countText } from '@/core/wording/words/list-text.ts'
 import styles from './kitchen.module.css'
+import { LearnedOvenRow } from './learned-oven.tsx'
 import { LearnedPanels } from './learned-panels.tsx'
 import { LearnedWork } from './learned-work.tsx'
 
@@ -15,7 +16,7 @@ interface Props {
   questions: ReadonlyMap<string, string>
 }
 
-/** What the notebook has learned of mixers and tasters from the trials that were worked. */
+/** What the notebook has learned of mixers, ovens and tasters from the trials that were worked. */
 export function WhatTrialsTaught({ kitchen, learned: asked, questions }: Props) {
   const learned = answerOf(asked)
   if (!learned)
@@ -24,12 +25,15 @@ export function WhatTrialsTaught({ kitchen, learned: asked, questions }: Props) 
         <p className={styles.why}>Reading what the trials taught.</p>
       </Section>
     )
-  const { work, panels } = learned
-  const count = work.length + panels.length
+  const { work, panels, ovens } = learned
+  const count = work.length + panels.length + ovens.length
   return (
     <Section title="What the trials taught" aside={count === 0 ? null : countText(count, 'thing')}>
       {work.map((one) => (
         <LearnedWork key={keyOf(one)} {...{ work: one, questions }} {...mixerOf(one, kitchen)} />
+      ))}
+      {ovens.map((one) => (
+        <LearnedOvenRow key={one.ovenId} learned={one} {...{ kitchen, questions }} />
       ))}
       {panels.length > 0 ? (
         <LearnedPanels {...{ panels, kitchen, questions }} />

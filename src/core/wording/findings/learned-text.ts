@@ -1,11 +1,13 @@
 import type { Spread } from '@/core/design/spread.ts'
 import type { MixingWork } from '@/core/dough-temperature/mixing-work.ts'
 import type { MixerWork } from '@/core/learned/learned-mixing-work.ts'
+import type { LearnedOven } from '@/core/learned/learned-ovens.ts'
 import type { Panel } from '@/core/learned/learned-spread.ts'
 import type { UntoldReason } from '@/core/learned/logged-mixes.ts'
 
 import { decimalText, shortUnit } from '@/core/units/number-text.ts'
 import { mixingWayRests, mixingWayTexts } from '@/core/wording/weighing/mixing-way-text.ts'
+import { durationText } from '@/core/wording/words/duration-text.ts'
 import { countText, listText } from '@/core/wording/words/list-text.ts'
 
 /** What is known of a mixer's work and how many doughs it rests on; or that nothing is. */
@@ -42,6 +44,17 @@ export function untoldText({ untold }: Pick<MixerWork, 'untold'>): string {
     ({ reason, batches }) => `${countText(batches, 'batch', 'batches')}: ${untoldTexts[reason]}`,
   )
   return `Not counted: ${parts.join('; ')}.`
+}
+
+/** How soon an oven is as hot again after a load, and how many pulls say so; or why that is not known yet, and the mend. */
+export function learnedOvenText(oven: LearnedOven): string {
+  const pulls = countText(oven.pulls, 'pull')
+  if (oven.ok)
+    return `Hot again ${durationText(oven.recoverySeconds)} after a load, learned from the floor as it was read after ${pulls} in ${countText(oven.trialIds.length, 'trial')}.`
+  if (oven.reason === 'few-pulls')
+    return `The floor was read after ${pulls} so far; from three on that tells how soon it is hot again after a load.`
+  const least = oven.atLeastSeconds === null ? '' : `, up to ${durationText(oven.atLeastSeconds)}`
+  return `After most of ${pulls} the floor was still colder when it was read${least} after the pull. Read it again just before the next launch.`
 }
 
 const partTexts: Record<keyof Spread, (sd: string) => string> = {
