@@ -1,20 +1,16 @@
 import { describe, expect, it } from 'vitest'
+import { searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
+import { endsAtWhole } from '@/core/clock-plan/mended-plan.ts'
 import { planWithDay } from '@/core/clock-plan/other-days/day-way.ts'
 import { waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
-import type { DayWishes } from '@/core/trial/day-wishes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { dayWayText } from '@/core/wording/plan/day-way-text.ts'
-import { civilMoment, wallClock } from '@/core/wording/words/civil-moment.ts'
-import { madePlan, madeStep } from '../../made-plan.ts'
+import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madeSession } from '../../session/made-session.ts'
+import { chilled, quiet, saturday, zone } from './chilled-day.ts'
 
-const zone = 'Europe/Zurich'
 const wall = wallClock(zone)
-const quiet = { fromMinutes: 23 * 60, toMinutes: 6 * 60 + 30 }
-/** Saturday, 5 December 2026, winter time. */
-const saturday = (hour: number, minute = 0) =>
-  civilMoment({ year: 2026, month: 12, day: 5, hour, minute }, zone)
 
 function counted() {
   let looks = 0
@@ -26,23 +22,6 @@ function counted() {
 
 const ways = (plan: Plan) =>
   waysOfDay(plan, madeSession(plan), wall, { clock: counted(), milliseconds: 4000 })
-
-/** Four doughs: mixed 5 min each, cold for `hours`, an hour at room warmth, baked one after another. */
-const chilled = (hours: number, day: DayWishes) =>
-  madePlan({
-    ...{ flights: 1, warmUpPiece: false, placesPerLoad: 1, serving: 'rested', day },
-    steps: [
-      madeStep('mix', 'mix', { name: 'Mix', handsSeconds: 300 }),
-      madeStep('cold', 'cold-proof', {
-        ...{ name: 'Night in the fridge', handsSeconds: 0, uses: [] },
-        ...{ waitSeconds: hours * 3600, earlySeconds: 1800, lateSeconds: 1800 },
-      }),
-      madeStep('proof', 'proof', { name: 'Proof', handsSeconds: 60, waitSeconds: 3600 }),
-      madeStep('bake', 'bake', {
-        ...{ name: 'Bake', handsSeconds: 20, waitSeconds: 240, uses: ['hands', 'oven'] },
-      }),
-    ],
-  })
 
 describe('days that differ in kind', () => {
   it('are none where no moment is fixed', () => {
@@ -72,6 +51,20 @@ describe('days that differ in kind', () => {
     // So long before 14:00 that the mix is over by 23:00, or so long after it that it begins at 6:30.
     expect(Math.abs(moved.endAt - saturday(14))).toBeLessThanOrEqual(7 * 3600_000)
     expect(dayWayText(moved, plan).said[0]).toMatch(/^You eat .* (earlier|later) than asked\.$/)
+  })
+
+  it('the nearest end that goes is no further off than the mend beside it says', () => {
+    // In one day: by the first plan begun before half past six where people eat at eleven.
+    const plan = chilled(2, { fixed: { what: 'eat', at: saturday(10, 15) }, quiet })
+    const session = madeSession(plan)
+    const { clock } = searchedClock(plan, session, wall, { clock: counted(), milliseconds: 4000 })
+    const mend = clock?.mends.find((one) => one.mend === 'later-end')
+    if (mend?.mend !== 'later-end') throw new Error('a later end goes')
+    const moved = ways(plan).find(({ way }) => way.way === 'other-moment')
+    if (!moved) throw new Error('another end goes')
+    expect(Math.abs(moved.endAt - saturday(10, 15))).toBeLessThanOrEqual(
+      endsAtWhole(mend.seconds) * 1000,
+    )
   })
 
   it('one that goes stands beside one with a night more in it, and each is kept as it was found', () => {
