@@ -15,7 +15,7 @@ import { useBenchLog } from '@/app/bench/log/use-bench-log.ts'
 import { MorePanel } from '@/app/bench/more/more-panel.tsx'
 import { OvenView } from '@/app/bench/oven/oven-view.tsx'
 import { BenchRail } from '@/app/bench/rail/bench-rail.tsx'
-import { type LineNow, linesNow } from '@/app/bench/rail/line-now.ts'
+import { type LineNow, linesNow, nextToBegin } from '@/app/bench/rail/line-now.ts'
 import { Missed } from '@/app/bench/ring/missed.tsx'
 import { useRinging } from '@/app/bench/ring/use-ringing.ts'
 import { useDraft } from '@/app/kit/field/use-draft.ts'
@@ -143,7 +143,12 @@ function SessionAtWork({ whole, session, device, plan, day }: SessionAtWorkProps
     <BenchContext value={bench}>
       <div data-bench-rail="" />
       <ErrorBoundary what="the clocks of the doughs" of={items}>
-        <BenchRail lines={lines} frontKey={frontKey ?? null} onPick={bringLine} />
+        <BenchRail
+          lines={lines}
+          frontKey={frontKey ?? null}
+          nextKey={nextToBegin(lines, items)}
+          onPick={bringLine}
+        />
       </ErrorBoundary>
       <div className={styles.columns}>
         <div className={styles.front}>

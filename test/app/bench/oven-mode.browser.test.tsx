@@ -72,7 +72,7 @@ async function atTheOven() {
 
 test('one press launches and the next pulls, with the cautions as one line until they are read; no fault in light or dark', async () => {
   const { screen, notebook, kept, press, now, launchTwo } = await atTheOven()
-  const caution = screen.getByRole('button', { name: /^Before this bake: hot oven/ })
+  const caution = screen.getByRole('button', { name: /^Hot oven, carbon monoxide/ })
   await expect.element(caution).toBeVisible()
   const launch = screen.getByRole('button', { name: /^Launch/ }).first()
   // The line pushes nothing below the screen.
@@ -87,10 +87,10 @@ test('one press launches and the next pulls, with the cautions as one line until
     expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([])
   }
   delete document.documentElement.dataset.appearance
-  await press(/^Before this bake/)
+  await press(/^Hot oven/)
   await press('Later')
   await expect.element(caution).toBeVisible()
-  await press(/^Before this bake/)
+  await press(/^Hot oven/)
   await press('Read, and kept in mind')
   await expect.element(caution).not.toBeInTheDocument()
   expect((await notebook.settings()).cautionsSeen).toContain('oven')

@@ -29,9 +29,7 @@ export function OvenCaution({ next, children = null }: OvenCautionProps) {
     <>
       <button type="button" className={look.caution} onClick={() => setOpen(true)}>
         <WarningMark />{' '}
-        {next
-          ? 'Before this bake: hot oven, carbon monoxide, raw dough'
-          : 'Before the first bake: read this once'}
+        {next ? 'Hot oven, carbon monoxide, raw dough' : 'Before the first bake: read this once'}
       </button>
       <Dialog
         title="Before the first bake"

@@ -16,6 +16,8 @@ interface BenchRailProps {
   lines: readonly LineNow[]
   /** The line in front. */
   frontKey: string | null
+  /** The line on which something begins next. */
+  nextKey: string | null
   onPick: (line: LineNow) => void
 }
 
@@ -23,11 +25,10 @@ interface BenchRailProps {
  * The rail of the working day: a tab for each line, to scale where there is room, which is its clock with its state in a word; a
  * press brings it to the front. While the codes are kept the letters stand alone, evenly, in an order that tells nothing.
  */
-export function BenchRail({ lines, frontKey, onPick }: BenchRailProps) {
+export function BenchRail({ lines, frontKey, nextKey, onPick }: BenchRailProps) {
   const { plan, covered } = useBench()
   const ref = useRef<HTMLDivElement>(null)
   const railPixels = useWidth(ref, 328)
-  const next = lines.find(({ item }) => item?.do === 'start')?.key
   const shown = covered
     ? lines.toSorted((one, other) => (one.letter < other.letter ? -1 : 1))
     : lines
@@ -64,7 +65,7 @@ export function BenchRail({ lines, frontKey, onPick }: BenchRailProps) {
               <Tab
                 line={line}
                 front={line.key === frontKey}
-                isNext={line.key === next}
+                isNext={line.key === nextKey}
                 onPick={() => onPick(line)}
               />
             </li>

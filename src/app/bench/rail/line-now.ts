@@ -58,6 +58,15 @@ export function linesNow(
   })
 }
 
+/** The line on which something begins next, by the order of what is to do (`items`) and not of the levels; null where nothing does. */
+export function nextToBegin(
+  lines: readonly LineNow[],
+  items: readonly AgendaItem[],
+): string | null {
+  const first = items.find((item) => item.do === 'start')
+  return lines.find(({ item }) => item !== null && item === first)?.key ?? null
+}
+
 /** Whether a dough or piece belongs to a line. */
 function belongs(session: Session, id: string, levelId: string | null, unit: Unit): boolean {
   if (id === unit.id) return true

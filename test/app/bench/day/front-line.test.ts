@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { frontLine } from '@/app/bench/day/front-line.ts'
+import { linesNow, nextToBegin } from '@/app/bench/rail/line-now.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import { planOf } from '../../../trial-of/plan-of.ts'
 import { sessionOf } from '../../../trial-of/session-of.ts'
@@ -71,4 +72,17 @@ test('what is due out of the oven, or within half a minute, stands before an old
     expect(frontLine(sessionOf(), [older, own, kneading], null, null).item).toBe(own)
   }
   expect(frontLine(sessionOf(), [older, inOven(-31)], null, null).item).toBe(older)
+})
+
+test('the tab that says next is that of the line which begins next, not of the lowest level', () => {
+  const session = sessionOf()
+  const next = (items: readonly AgendaItem[]) =>
+    nextToBegin(
+      linesNow(session, ['level-1', 'level-2'], items, [], () => null),
+      items,
+    )
+  expect(next([first, second])).toBe('batch-2')
+  expect(next([second, first])).toBe('batch-1')
+  expect(next([{ ...first, do: 'end' }, second])).toBe('batch-1')
+  expect(next([])).toBeNull()
 })
