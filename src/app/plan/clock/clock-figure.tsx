@@ -86,7 +86,9 @@ function Across({ picture, levels, moments }: Props) {
                 className={styles.off}
                 style={stretch(each.fromSeconds, each.toSeconds)}
               >
-                <b>◆ {Math.round((each.toSeconds - each.fromSeconds) / 60)}</b>
+                <b>
+                  ◆ <span>{Math.round((each.toSeconds - each.fromSeconds) / 60)}</span>
+                </b>
               </i>
             ))}
             {bar.oven.map((each) => (

@@ -58,9 +58,13 @@ export function PrintedRunSheet({ day, plan, session }: Props) {
                   <i className={styles.blank} />
                 </td>
                 <td>{runRowText(row)}</td>
-                <td>{durationText(row.endSeconds - row.beginSeconds)}</td>
+                <td className={styles.together}>
+                  {row.endSeconds > row.beginSeconds
+                    ? durationText(row.endSeconds - row.beginSeconds)
+                    : ''}
+                </td>
                 <td>{runWaitText(row)}</td>
-                <td>
+                <td className={styles.together}>
                   {reading ? (
                     <>
                       <i className={styles.blank} /> {reading}

@@ -5,7 +5,7 @@ import styles from './clock-page.module.css'
 /** Every wait of the method, planned and as it comes out. */
 export function WaitsTable({ waits }: { waits: readonly WaitRow[] }) {
   return (
-    <table className={styles.table}>
+    <table className={`${styles.table} ${styles.waits}`}>
       <thead>
         <tr>
           <th scope="col">Waits, min</th>
