@@ -1,15 +1,23 @@
+import type { ReactNode } from 'react'
 import { afterEach, expect, test } from 'vitest'
 import { page, userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
+import '@/app/kit/look/tokens.css'
+import '@/app/kit/look/base.css'
 import { DayWishesFields } from '@/app/plan/clock/day-wishes-fields.tsx'
+import { OtherDays } from '@/app/plan/clock/other-days.tsx'
 import { StepFields } from '@/app/plan/method/step-fields.tsx'
 import { PlanPageContext, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
 import { ServicesContext } from '@/app/services/services.ts'
+import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainManner, writeAs } from '@/core/units/manner.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { createNotebook } from '@/notebook/create-notebook.ts'
+import { chilled, quiet, saturday, zone } from '../../core/clock-plan/other-days/chilled-day.ts'
+import { madeSession } from '../../core/session/made-session.ts'
 
 const chance = {
   now: () => Date.now(),
@@ -32,10 +40,11 @@ function Fields() {
 
 afterEach(() => writeAs(plainManner))
 
-async function opened() {
+/** A plan page of its own with such a plan, kept in a notebook. */
+async function pageOf(change: (plan: Plan) => Plan) {
   const notebook = createNotebook(`step-${chance.newId()}`, chance)
   const plan = startingPlan({ newId: chance.newId, at: chance.now(), zone: chance.zone })
-  const trialId = await notebook.createTrial({ ...plan, pairsOfHands: 2 })
+  const trialId = await notebook.createTrial(change(plan))
   const whole = await notebook.wholeTrial(trialId)
   if (!whole) throw new Error('the trial was made')
   const base = { plan: planInForce(whole), trialRevision: whole.trial.revision }
@@ -45,15 +54,57 @@ async function opened() {
     judge: () => [],
     refuses: () => null,
   })
-  await render(
+  const shown = (children: ReactNode) => (
     <ServicesContext value={{ notebook, ...chance }}>
-      <PlanPageContext value={store}>
-        <Fields />
-      </PlanPageContext>
-    </ServicesContext>,
+      <PlanPageContext value={store}>{children}</PlanPageContext>
+    </ServicesContext>
   )
+  return { store, shown }
+}
+
+async function opened() {
+  const { store, shown } = await pageOf((plan) => ({ ...plan, pairsOfHands: 2 }))
+  await render(shown(<Fields />))
   return store
 }
+
+function Days() {
+  const plan = usePlanPage((one) => one.plan)
+  return <OtherDays plan={plan} session={madeSession(plan)} />
+}
+
+test('days that differ in kind stand side by side, on a phone one under the other; a press takes one, and the planned day follows it', async () => {
+  await page.viewport(1280, 900)
+  const day = { fixed: { what: 'eat', at: saturday(18) }, quiet } as const
+  const { store, shown } = await pageOf(({ id, trialId }) => ({
+    ...chilled(4, day),
+    ...{ id, trialId, zone, tasters: [] },
+  }))
+  const screen = await render(shown(<Days />))
+  const heading = (name: RegExp) => screen.getByRole('heading', { name })
+  const today = heading(/^Mix Saturday \d\d:\d\d, eat 18:00$/)
+  const night = heading(/^Mix Friday \d\d:\d\d, eat Saturday 18:00$/)
+  await expect.element(today).toBeVisible()
+  await expect.element(night).toBeVisible()
+  const [first, second] = [today, night].map((each) => each.element().getBoundingClientRect())
+  expect(second?.top).toBe(first?.top)
+  expect(second?.left).toBeGreaterThan(first?.right ?? 0)
+  await page.viewport(360, 640)
+  const top = (each: typeof today) => each.element().getBoundingClientRect().top
+  await expect.poll(() => top(night) > top(today)).toBe(true)
+  expect(document.documentElement.scrollWidth).toBe(360)
+  const takes = screen.getByRole('button', { name: 'Take this day', exact: true })
+  expect(takes.all()).toHaveLength(2)
+  for (const each of takes.all())
+    expect(each.element().getBoundingClientRect().height).toBeGreaterThanOrEqual(44)
+  await takes.nth(1).click()
+  const cold = () => store.getState().plan.steps.find(({ id }) => id === 'cold')?.waitSeconds ?? 0
+  expect(cold()).toBeGreaterThan(4 * 3600)
+  expect(store.getState().plan.day?.kept).toBeDefined()
+  expect(store.getState().undo?.said).toMatch(/^The day lies so: Mix Friday/)
+  const { plan } = store.getState()
+  expect(plannedDay(plan, madeSession(plan)).startAt).toBeLessThan(saturday(0))
+})
 
 test('a bake says its pull, its recovery and its one person; the night has its own hours, mixers and fridge their number', async () => {
   const store = await opened()
