@@ -1,10 +1,7 @@
-import { dayInTime, laidInTime, type WallClock } from '@/core/clock-plan/day-in-time.ts'
+import type { WallClock } from '@/core/clock-plan/day-in-time.ts'
 import type { DealtDay } from '@/core/clock-plan/dealt-day.ts'
-import { endsAtWhole } from '@/core/clock-plan/mended-plan.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
-import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
 import type { CalendarDay } from '@/core/clock-plan/quiet-hours.ts'
-import { laterEndSeconds } from '@/core/clock-plan/search/mends.ts'
 import type { Budget } from '@/core/clock-plan/search/solve-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
@@ -41,14 +38,11 @@ export function waysOfDay(
   if (!fixed) return []
   const until = budget.clock() + budget.milliseconds
   const { spanSeconds } = plannedDay(plan, day)
-  const share = (part: number): Budget => ({
-    ...budget,
-    milliseconds: Math.min(budget.milliseconds / part, until - budget.clock()),
-  })
   const lay = (way: DayWay, moreSeconds = 0): FoundWay | null => {
-    const own = share(4)
-    if (own.milliseconds <= 0) return null
-    const laid = laidDay(planOfWay(plan, way), day, spanSeconds + moreSeconds, wall, own)
+    const milliseconds = Math.min(budget.milliseconds / 4, until - budget.clock())
+    if (milliseconds <= 0) return null
+    const share = { clock: budget.clock, milliseconds }
+    const laid = laidDay(planOfWay(plan, way), day, spanSeconds + moreSeconds, wall, share)
     return laid && { way, ...laid, nights: nightsBetween(laid.startAt, laid.endAt, wall) }
   }
   const asked = lay({ way: 'as-asked' })
@@ -65,9 +59,7 @@ export function waysOfDay(
     }
     return null
   }
-  const moved = asked
-    ? null
-    : first(otherMoments(fixed.at, base, awake, leastLater(plan, day, spanSeconds, wall, share(8))))
+  const moved = asked ? null : first(otherMoments(fixed.at, base, awake))
   const nights = nightsBetween(base.startAt, base.endAt, wall)
   const colds = (asked ? [1, -1] : [0, 1, -1]).flatMap((more) => {
     const hasNights = (one: Wished) => nightsBetween(one.startAt, one.endAt, wall) === nights + more
@@ -84,35 +76,12 @@ interface Wished {
   endAt: number
 }
 
-/**
- * Other begins or ends, the nearest first, both of whose ends lie in hours in which somebody works; and the later end that the
- * mends name, with which waits may lie further off.
- */
-function otherMoments(
-  at: number,
-  base: Wished,
-  awake: (at: number) => boolean,
-  mended: number | null,
-): DayWay[] {
-  const moves = steps((24 * 3600) / momentStepSeconds)
+/** Other begins or ends, the nearest first, both of whose ends lie in hours in which somebody works. */
+function otherMoments(at: number, base: Wished, awake: (at: number) => boolean): DayWay[] {
+  return steps((24 * 3600) / momentStepSeconds)
     .map((step) => step * momentStepSeconds * 1000)
     .filter((by) => awake(base.startAt + by) && awake(base.endAt + by))
-  return [...moves, ...(mended === null ? [] : [mended * 1000])]
-    .toSorted((one, other) => Math.abs(one) - Math.abs(other))
     .map((by) => ({ way: 'other-moment', at: at + by }))
-}
-
-/** The least later end by which the day goes, as the mends have it. */
-function leastLater(
-  plan: Plan,
-  day: DealtDay & { number: number },
-  spanSeconds: number,
-  wall: WallClock,
-  budget: Budget,
-): number | null {
-  const problem = laidInTime(problemOfDay(plan, day).problem, dayInTime(plan, spanSeconds, wall))
-  const seconds = laterEndSeconds(problem, budget)
-  return seconds === null ? null : endsAtWhole(seconds)
 }
 
 /** Other lengths of the last cold wait that is the same for all levels, the nearest first, with which the day lies as wanted. */

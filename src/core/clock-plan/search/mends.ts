@@ -29,7 +29,7 @@ export function mendsOf(problem: DayProblem, budget: Budget): Mend[] {
   const within = (milliseconds: number) => ({ clock: budget.clock, milliseconds })
   const full: RungOf = () => mostRung
   return [
-    ...laterEnd(problem, within(share)),
+    ...laterEnd(problem, within(share), full),
     ...oneMore(problem, within(share), full),
     ...sameForAll(problem, within(share), full),
     ...freeOrder(problem, within(share), full),
@@ -85,20 +85,15 @@ function least(most: number, goesAt: (count: number) => boolean): number | null 
   return high
 }
 
-function laterEnd(problem: DayProblem, budget: Budget): Mend[] {
-  const seconds = laterEndSeconds(problem, budget)
-  return seconds === null ? [] : [{ mend: 'later-end', seconds }]
-}
-
-/** By how much later at the least a day that ends too soon goes within its tolerances; null where a whole day more is too little. */
-export function laterEndSeconds(problem: DayProblem, budget: Budget): number | null {
+function laterEnd(problem: DayProblem, budget: Budget, full: RungOf): Mend[] {
   const { endSeconds } = problem.window
-  if (endSeconds === undefined) return null
+  if (endSeconds === undefined) return []
   const share = { ...budget, milliseconds: budget.milliseconds / 20 }
-  return least(dayOfSeconds, (more) => {
+  const seconds = least(dayOfSeconds, (more) => {
     const window = { ...problem.window, endSeconds: endSeconds + more }
-    return goes({ ...problem, window }, share, () => mostRung) === true
+    return goes({ ...problem, window }, share, full) === true
   })
+  return seconds === null ? [] : [{ mend: 'later-end', seconds }]
 }
 
 function oneMore(problem: DayProblem, budget: Budget, full: RungOf): Mend[] {

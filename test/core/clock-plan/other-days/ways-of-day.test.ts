@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
-import { endsAtWhole } from '@/core/clock-plan/mended-plan.ts'
 import { planWithDay } from '@/core/clock-plan/other-days/day-way.ts'
 import { waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
@@ -51,20 +49,6 @@ describe('days that differ in kind', () => {
     // So long before 14:00 that the mix is over by 23:00, or so long after it that it begins at 6:30.
     expect(Math.abs(moved.endAt - saturday(14))).toBeLessThanOrEqual(7 * 3600_000)
     expect(dayWayText(moved, plan).said[0]).toMatch(/^You eat .* (earlier|later) than asked\.$/)
-  })
-
-  it('the nearest end that goes is no further off than the mend beside it says', () => {
-    // In one day: by the first plan begun before half past six where people eat at eleven.
-    const plan = chilled(2, { fixed: { what: 'eat', at: saturday(10, 15) }, quiet })
-    const session = madeSession(plan)
-    const { clock } = searchedClock(plan, session, wall, { clock: counted(), milliseconds: 4000 })
-    const mend = clock?.mends.find((one) => one.mend === 'later-end')
-    if (mend?.mend !== 'later-end') throw new Error('a later end goes')
-    const moved = ways(plan).find(({ way }) => way.way === 'other-moment')
-    if (!moved) throw new Error('another end goes')
-    expect(Math.abs(moved.endAt - saturday(10, 15))).toBeLessThanOrEqual(
-      endsAtWhole(mend.seconds) * 1000,
-    )
   })
 
   it('one that goes stands beside one with a night more in it, and each is kept as it was found', () => {
