@@ -10,7 +10,6 @@ import { useServices } from '@/app/services/services.ts'
 import { storageAsked } from '@/app/services/storage-asked.ts'
 import { type Unkept, unkept } from '@/app/services/unkept.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
-import styles from './frame.module.css'
 import { ProgramNotes } from './program-notes.tsx'
 import { RenewedBackup } from './renewed-backup.tsx'
 
@@ -21,7 +20,7 @@ const TableRunner = lazy(async () => ({
 /** What must be in sight on every page: a notebook that was lost, what could not be kept, what the browser said of its storage. */
 export function StandingNotes() {
   return (
-    <aside aria-label="Of the notebook itself" className={styles.standing}>
+    <aside aria-label="Of the notebook itself">
       <NotebookLost />
       <NotKept />
       <StorageAnswer />

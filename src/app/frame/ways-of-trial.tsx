@@ -31,7 +31,7 @@ export function WaysOfTrial({ trialId, place, atTable }: WaysOfTrialProps) {
           <ForwardMark turned />
         </button>
       )}
-      <div className={atTable ? styles.lone : `${styles.row} ${open ? styles.open : ''}`}>
+      <div className={atTable ? '' : `${styles.row} ${open ? styles.open : ''}`}>
         {shown.map(({ name, title }) =>
           name === place.name && !atTable ? (
             <span key={name} className={styles.way} aria-current="page">

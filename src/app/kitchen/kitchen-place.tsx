@@ -87,7 +87,7 @@ export function KitchenPlace() {
     />
   )
   return (
-    <div className={styles.kitchen}>
+    <div>
       <PageHeading>Kitchen</PageHeading>
       <p className={styles.entered}>entered once, chosen in each plan</p>
       <div className={styles.columns}>

@@ -33,9 +33,7 @@ export function ComingUp({ items, onPick }: ComingUpProps) {
         {soonestFirst(items, goesAt).map(({ item, at }) => (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}/${item.do}`}>
             <button type="button" className={styles.line} onClick={() => onPick(item)}>
-              <span className={styles.lineTime}>
-                {at === null ? '' : dayTime(at, now(), session.zone)}
-              </span>
+              <span>{at === null ? '' : dayTime(at, now(), session.zone)}</span>
               <span className={styles.lineMark}>
                 <LineMark unit={item.unit} size="small" />
               </span>

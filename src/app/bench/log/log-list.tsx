@@ -67,7 +67,7 @@ function LogLine({ event, zone }: { event: Event; zone: string }) {
   const { now } = useServices()
   return (
     <>
-      <span className={styles.lineTime}>{dayTime(event.at, now(), zone)}</span>
+      <span>{dayTime(event.at, now(), zone)}</span>
       <span className={styles.lineMark}>
         <LogMark about={event.about} />
       </span>

@@ -40,7 +40,7 @@ export function OvenView({ oven, front, items, onGo, ...presses }: OvenViewProps
   const pullsFirst = front.do === 'end' || launched === null
   return (
     <>
-      <section className={`${look.now} ${ovenStyles.oven}`} aria-label="Now">
+      <section className={look.now} aria-label="Now">
         {pulled && pullsFirst ? <Inside of={pulled} /> : null}
         {launched && !pullsFirst ? <ToLaunch item={launched} free={oven.freePlaces} /> : null}
         <OvenCaution next />

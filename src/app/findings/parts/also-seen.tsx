@@ -43,7 +43,7 @@ export function AlsoSeen({ source, answer }: AlsoSeenProps) {
   }))
   return (
     <PartFold title="Also seen" result={alsoSeenSentence(findings.responses)}>
-      <div className={styles.underRail}>
+      <div>
         <ChartFrame
           title="Everything recorded, on the rail’s axis"
           picture={

@@ -90,7 +90,7 @@ export function StartPlace() {
     <>
       <PageHeading>New trial</PageHeading>
       {narrow ? (
-        <div className={styles.step}>
+        <div>
           {step < 3 ? asked[step] : proposal}
           {step === 3 && amount === 'say' ? <Said said={said} onSaid={setSaid} /> : null}
           <div className={styles.ways}>

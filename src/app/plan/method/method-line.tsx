@@ -18,7 +18,7 @@ export function MethodLine() {
       {line.map((step, index) => (
         <li key={step.id} className={styles.step}>
           <span className={styles.clock}>{step.begins}</span>
-          <span className={styles.name}>
+          <span>
             <InlinePress onPress={() => jumpTo(`/steps/${index}/name`)}>{step.name}</InlinePress>
           </span>
           <span className={styles.bar} aria-hidden="true">

@@ -44,7 +44,7 @@ function Row({ weighed, plan }: { weighed: WeighedItem; plan: Plan }) {
   const fix = item.severity === 'fix'
   return (
     <li className={styles.row}>
-      <span className={fix ? styles.fix : styles.mark}>{fix ? <WarningMark /> : <RingMark />}</span>
+      <span className={fix ? styles.fix : ''}>{fix ? <WarningMark /> : <RingMark />}</span>
       <div className={styles.words}>
         <button
           type="button"
