@@ -11,7 +11,7 @@ const speaks = [
   /@\/core\/wording\/findings\/(headline|pooled-text|bake-next|answer-of-rung)\.ts/,
   /@\/core\/report\/report-document\.ts/,
   /@\/app\/worker\/use-findings\.ts/,
-  /service\.(together|findings)\(/,
+  /service\.(together|findings|report)\(/,
   /\brestsOnText\b/,
   /\bsummary\.answer\b|\bline\.answer\b|\banswer\b[^\n]*: Summary\b/,
 ]
