@@ -41,9 +41,34 @@ const starts: Record<WorkerName, () => Worker> = {
     new Worker(new URL('./report-worker.ts', import.meta.url), { type: 'module', name: 'report' }),
 }
 
+/** Workers that were started ahead and wait for whoever asks first. */
+const ahead = new Map<WorkerName, Worker>()
+const mostMillisecondsAhead = 30_000
+
+/**
+ * Starts a worker while the program of the place that will ask it is still being fetched, so that both come side by side. The
+ * next who opens one of this name has it; one that nobody wants is ended after half a minute.
+ */
+export function startAhead(name: WorkerName): void {
+  if (ahead.has(name)) return
+  const worker = starts[name]()
+  ahead.set(name, worker)
+  setTimeout(() => {
+    if (ahead.get(name) !== worker) return
+    ahead.delete(name)
+    worker.terminate()
+  }, mostMillisecondsAhead)
+}
+
+function started(name: WorkerName): Worker {
+  const waiting = ahead.get(name)
+  ahead.delete(name)
+  return waiting ?? starts[name]()
+}
+
 /** Opens a worker, the only way to one; ending it twice does no harm. */
 export function openWorker<Name extends WorkerName>(name: Name): OpenWorker<Name> {
-  const worker = starts[name]()
+  const worker = started(name)
   const service = Comlink.wrap<WorkerServices[Name]>(worker)
   let ended = false
   return {

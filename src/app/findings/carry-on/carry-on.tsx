@@ -141,6 +141,12 @@ interface StepPressProps extends CarryOnProps {
   kind: 'primary' | 'plain'
 }
 
+/** A plan that follows, and how. */
+interface Followed {
+  how: Follows['how']
+  next: Plan
+}
+
 function StepPress({ whole, source, answer, step, title, kind }: StepPressProps) {
   const { notebook, newId, now, zone } = useServices()
   const [, navigate] = useLocation()
@@ -168,28 +174,26 @@ function StepPress({ whole, source, answer, step, title, kind }: StepPressProps)
     kitchen: whole.kitchen,
     unitVariance: answered === null ? null : answered.residualSd ** 2,
   }
-  // Only the plan of the step that is offered is made: a mended one asks for the whole fairness check.
-  const follows: Record<
-    Exclude<NextStep, 'adopt'>,
-    () => { how: Follows['how']; next: Plan } | null
-  > = {
+  // The plan that follows is made at the press: a mended one asks for the whole fairness check, a narrowed one for chances.
+  const follows: Record<Exclude<NextStep, 'adopt'>, (() => Followed) | null> = {
     // After one evening alone: on two evenings of a trial of its own, mended where the plan left something.
     repeat: () => ({
       how: 'repeats',
       next: repeatingPlan(mendingPlan(plan, source.fairness()), evenings),
     }),
     mend: () => ({ how: 'repeats', next: mendingPlan(plan, source.fairness()) }),
-    confirm: () => pair && { how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) },
-    narrow: () =>
-      best === null ? null : { how: 'narrows', next: narrowingPlan(plan, best, learned) },
+    confirm:
+      pair && (() => ({ how: 'confirms', next: confirmingPlan(plan, pair.winner, pair.rival) })),
+    narrow: best && (() => ({ how: 'narrows', next: narrowingPlan(plan, best, learned) })),
   }
-  const follow = follows[step]()
+  const follow = follows[step]
   if (!follow) return null
   const begin = async () => {
-    const trialId = await notebook.createTrial(
-      followingPlan(follow.next, { newId, at: now(), zone }),
-      { follows: { trialId: whole.trial.id, how: follow.how }, note: whole.trial.note },
-    )
+    const { how, next } = follow()
+    const trialId = await notebook.createTrial(followingPlan(next, { newId, at: now(), zone }), {
+      follows: { trialId: whole.trial.id, how },
+      note: whole.trial.note,
+    })
     navigate(`/trial/${trialId}/plan`, step === 'mend' ? arrivingAt('plan-fairness') : undefined)
   }
   return (
