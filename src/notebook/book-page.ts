@@ -2,7 +2,7 @@ import { withoutCovered } from '@/core/lesson/covered-trials.ts'
 import { type BookOrder, inOrder, newestFirst } from './book-order.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Store } from './store.ts'
-import { summariesMissing, summaryNow } from './stored-summaries.ts'
+import { allLines, summariesMissing, summaryNow } from './stored-summaries.ts'
 import type { Summary } from './summary-record.ts'
 
 export type Shelf = 'book' | 'archive' | 'bin'
@@ -77,7 +77,7 @@ export function bookPage(
       countShelves(store),
       summariesMissing(store),
     ])
-    const kept = all ? await newest(store, wanted, most) : await allNewest(store)
+    const kept = all ? await newest(store, wanted, most) : await allLines(store)
     const found = [...kept.filter(wanted), ...fresh.filter(wanted)].toSorted(inOrder[sorting.order])
     const shown = await Promise.all(found.slice(0, most).map((line) => summaryNow(store, line)))
     const inAll = all ? counted[shelf](trials) : found.length
@@ -112,7 +112,7 @@ export interface BookChoices {
 /** What of kinds and flours the lines of the notebook hold, in the order of the alphabet. */
 export async function bookChoices(store: Store): Promise<BookChoices> {
   const lines = await store.transaction('r', store.tables, async () => [
-    ...(await allNewest(store)),
+    ...(await allLines(store)),
     ...(await summariesMissing(store)),
   ])
   const sorted = (names: readonly (string | undefined)[]) =>
@@ -140,11 +140,6 @@ export function newestBegun(store: Store, most: number): Promise<string[]> {
 
 function newest(store: Store, wanted: (line: Summary) => boolean, most: number) {
   return store.summaries.orderBy('lastAt').reverse().filter(wanted).limit(most).toArray()
-}
-
-/** In one piece: thousands of lines one by one take the database many times as long. */
-async function allNewest(store: Store): Promise<Summary[]> {
-  return await store.summaries.toArray()
 }
 
 /** A line as it is stored is not checked yet: what it lacks has no words. */

@@ -85,6 +85,10 @@ export class Store extends Dexie {
   declare summaries: Table<Summary, string>
   /** The trial that was last read or changed here, its records checked: so that the next change need not read them again. */
   held: WholeTrial | undefined
+  /** All lines of the home list as they were last read, until one of them changes, here or in another tab. */
+  heldLines: readonly Summary[] | undefined
+  /** How often lines changed since this was opened: what is read while it moves on is not held. */
+  linesChanged = 0
   /** Why it was closed, once it was. */
   closedBecause: FailureReason = 'closed'
   /** Told when the notebook is lost while it is in use. */
@@ -108,6 +112,15 @@ export class Store extends Dexie {
       if (this.isOpened && !this.leaving) queueMicrotask(() => this.letGo('cleared'))
     })
     this.on('blocked', () => this.letGo('blocked'))
+    Dexie.on('storagemutated', this.forgetLines)
+  }
+
+  /** Told of every change in this browser, before the live queries are: those then read anew. */
+  private forgetLines = (changed: object): void => {
+    const ours = `idb://${this.name}/summaries/`
+    if (!Object.keys(changed).some((part) => part.startsWith(ours))) return
+    this.linesChanged += 1
+    this.heldLines = undefined
   }
 
   private add(to: number, chain: LateChain): void {
@@ -126,6 +139,7 @@ export class Store extends Dexie {
   /** Closes it as asked. */
   leave(): void {
     this.leaving = true
+    Dexie.on.storagemutated.unsubscribe(this.forgetLines)
     this.close()
   }
 

@@ -45,6 +45,22 @@ export async function summariesMissing(store: Store): Promise<Summary[]> {
   return made.filter((line) => line !== undefined)
 }
 
+/**
+ * All lines as they are stored, none checked: of thousands reading takes longest, so they are held until one changes. Where they
+ * are held their keys alone are read, so that a live query sees what it watches.
+ */
+export async function allLines(store: Store): Promise<readonly Summary[]> {
+  const held = store.heldLines
+  if (held) {
+    const keys = await store.summaries.toCollection().primaryKeys()
+    if (held === store.heldLines && keys.length === held.length) return held
+  }
+  const { linesChanged } = store
+  const lines = await store.summaries.toArray()
+  if (linesChanged === store.linesChanged) store.heldLines = lines
+  return lines
+}
+
 /** The lines of all trials that are asked for, newest work first. Only reads, so that a live query may use it. */
 export async function storedSummaries(
   store: Store,
@@ -66,7 +82,7 @@ export async function storedSummaries(
  */
 export async function linkedSummaries(store: Store): Promise<Summary[]> {
   return await store.transaction('r', store.tables, async () => {
-    const [kept, fresh] = await Promise.all([store.summaries.toArray(), summariesMissing(store)])
+    const [kept, fresh] = await Promise.all([allLines(store), summariesMissing(store)])
     const all = [...kept, ...fresh].filter(({ binned }) => !binned)
     const known = new Set(all.map(({ trialId }) => trialId))
     const linked = new Set<string>()

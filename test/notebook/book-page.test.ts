@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto'
+import { liveQuery } from 'dexie'
 import { describe, expect, test, vi } from 'vitest'
 import { type BookPageAsked, type BookSorting, shelfOf, wholeBook } from '@/notebook/book-page.ts'
 import { presentSteps } from '@/notebook/create-notebook.ts'
@@ -48,6 +49,30 @@ describe('a page of the home list', () => {
     const rest = await notebook.bookPage(first)
     expect(rest.lines).toEqual(everything)
     expect(rest.left).toBe(0)
+  })
+
+  test('a search over and over sees each change at once, made here or over another connection', async () => {
+    const name = freshName()
+    const notebook = await bookOf(5, name)
+    const other = notebookOf(name)
+    const found = async (search: string) =>
+      (await notebook.bookPage({ ...first, search })).lines.map(({ trialId }) => trialId)
+    expect(await found('steel')).toEqual(['trial-003'])
+    expect(await found('steel')).toEqual(['trial-003'])
+    const asked: string[][] = []
+    const search = () => notebook.bookPage({ ...first, search: 'hearth' })
+    const watch = liveQuery(search).subscribe(({ lines }) => {
+      asked.push(lines.map(({ trialId }) => trialId))
+    })
+    await vi.waitFor(() => expect(asked).toEqual([[]]))
+    await other.keepAnswer('trial-002', 1, 'The hearth was best.')
+    await vi.waitFor(() => expect(asked.at(-1)).toEqual(['trial-002']))
+    await notebook.erase('trial-002')
+    await vi.waitFor(() => expect(asked.at(-1)).toEqual([]))
+    watch.unsubscribe()
+    expect(await found('')).toHaveLength(4)
+    expect(await found('question')).toHaveLength(3)
+    other.close()
   })
 
   test('of one shelf counts what lies there; binned counts before archived', async () => {
