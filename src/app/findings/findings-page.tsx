@@ -1,21 +1,24 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
+import type { FindingsOf } from '@/app/worker/compute-findings.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
-import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { FindingsSections } from './findings-sections.tsx'
 import type { FindingsSource } from './findings-source.ts'
 import type { Weights } from './parts/trade-off-part.tsx'
 
 interface FindingsPageProps {
   source: FindingsSource
-  scores: ScoreTable
+  /** What is asked; the same object as long as it is the same question. */
+  of: FindingsOf
+  /** What stands here while there is nothing to find in. */
+  nothing: ReactNode
 }
 
 /** What the data support, words first; worked out in a worker while the page stays alive. */
-export function FindingsPage({ source, scores }: FindingsPageProps) {
+export function FindingsPage({ source, of, nothing }: FindingsPageProps) {
   const [weights, setWeights] = useState<Weights>(null)
-  const found = useFindings(scores, source.seed, weights, source.whole)
+  const found = useFindings(of, weights)
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')
@@ -25,6 +28,7 @@ export function FindingsPage({ source, scores }: FindingsPageProps) {
         bug if it comes again.
       </ErrorNote>
     )
+  if (found.answer === null) return nothing
   return (
     <FindingsSections
       source={source}

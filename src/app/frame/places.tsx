@@ -1,25 +1,27 @@
-import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
+import { type LatePart, latePart } from '@/app/kit/page/late-view.tsx'
 import { startAhead } from '@/app/worker/open-worker.ts'
 
 /** What stands at each of the five places of a trial and at its lesson, by its name in the address; each is loaded when first opened. */
-export const placeViews: Readonly<Record<string, LazyExoticComponent<ComponentType>>> = {
-  plan: lazy(async () => {
+const places: Readonly<Record<string, LatePart<object>>> = {
+  plan: latePart(async () => {
     startAhead('plan')
-    return { default: (await import('@/app/plan/plan-place.tsx')).PlanPlace }
+    return (await import('@/app/plan/plan-place.tsx')).PlanPlace
   }),
-  bench: lazy(async () => ({ default: (await import('@/app/bench/bench-place.tsx')).BenchPlace })),
-  tasting: lazy(async () => ({
-    default: (await import('@/app/tasting/tasting-place.tsx')).TastingPlace,
-  })),
-  findings: lazy(async () => {
-    startAhead('findings')
-    return { default: (await import('@/app/findings/findings-place.tsx')).FindingsPlace }
-  }),
-  lesson: lazy(async () => ({
-    default: (await import('@/app/findings/lesson/lesson-place.tsx')).LessonPlace,
-  })),
-  report: lazy(async () => {
+  bench: latePart(async () => (await import('@/app/bench/bench-place.tsx')).BenchPlace),
+  tasting: latePart(async () => (await import('@/app/tasting/tasting-place.tsx')).TastingPlace),
+  findings: latePart(async () => (await import('@/app/findings/findings-place.tsx')).FindingsPlace),
+  lesson: latePart(
+    async () => (await import('@/app/findings/lesson/lesson-place.tsx')).LessonPlace,
+  ),
+  report: latePart(async () => {
     startAhead('report')
-    return { default: (await import('@/app/report/report-place.tsx')).ReportPlace }
+    return (await import('@/app/report/report-place.tsx')).ReportPlace
   }),
+}
+
+/** The place of this name; throws where there is none: a programmer's mistake. */
+export function placeNamed(name: string): LatePart<object> {
+  const place = places[name]
+  if (!place) throw new Error(`no page for the place ${name}`)
+  return place
 }

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useContext, useMemo, useState } from 'react'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { LateView } from '@/app/kit/page/late-view.tsx'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { useMenuOfPage } from '@/app/kit/page/page-menu.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
@@ -20,8 +21,9 @@ import { HelpingPage } from './helping-page.tsx'
 import { LostPage } from './lost-page.tsx'
 import { PageTitle } from './page-title.tsx'
 import { lessonPlace, type PlaceName, placeNames } from './place-names.ts'
-import { placeViews } from './places.tsx'
+import { placeNamed } from './places.tsx'
 import { TrialHead, TrialRail } from './trial-head.tsx'
+import { useFindingsAhead } from './use-findings-ahead.ts'
 
 /** Places that show more than the ballots while a tasting is sealed, for a baker who does not taste. */
 const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
@@ -37,6 +39,9 @@ const LessonCover = lazy(async () => ({
 const PlanElsewhere = lazy(async () => ({
   default: (await import('@/app/table/plan-elsewhere.tsx')).PlanElsewhere,
 }))
+
+/** Places read what they need from the trial around them. */
+const nothing = {}
 
 /** Places that say what was found. */
 const answers: ReadonlySet<string> = new Set(['findings', 'report'])
@@ -115,8 +120,6 @@ function Lost({ trial }: { trial: boolean }) {
 function PlacePage({ place }: { place: PlaceName }) {
   const whole = useWholeTrial()
   const { id } = whole.trial
-  const View = placeViews[place.name]
-  if (!View) throw new Error(`no page for the place ${place.name}`)
   const uncovered = useUncoveredTrial()
   const { seated } = useSeated()
   const [works, setWorks] = useState(false)
@@ -142,6 +145,7 @@ function PlacePage({ place }: { place: PlaceName }) {
   const lessons = useContext(LessonsContext)
   const inLesson = answers.has(place.name) && coveredTrials([id], lessons).length > 0
   const atBench = isBench && whole.sessions.length > 0 && !covers
+  useFindingsAhead(whole, place.name)
   return (
     <>
       <PageTitle parts={[place.title, cover.tabTitle]} />
@@ -175,7 +179,7 @@ function PlacePage({ place }: { place: PlaceName }) {
             ) : planElsewhere ? (
               <PlanElsewhere trialId={id} own={!helps} />
             ) : (
-              <View />
+              <LateView part={placeNamed(place.name)} props={nothing} />
             )}
           </Suspense>
         </ErrorBoundary>

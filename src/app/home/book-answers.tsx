@@ -2,7 +2,6 @@ import { useEffect, useState } from 'react'
 import { useThrown } from '@/app/kit/page/use-thrown.ts'
 import { useServices } from '@/app/services/services.ts'
 import { openWorker } from '@/app/worker/open-worker.ts'
-import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { namingOf } from '@/core/wording/findings/answer-of-rung.ts'
 import { answerText, headline } from '@/core/wording/findings/headline.ts'
@@ -48,15 +47,12 @@ const stateOf = ({ trialId, revision }: Pick<Summary, 'trialId' | 'revision'>) =
 async function foundAnswer(notebook: Pick<OpenNotebook, 'wholeTrial'>, trialId: string) {
   const whole = await notebook.wholeTrial(trialId)
   if (!whole || mustSayLook(whole)) return null
-  const scored = scoresOfTrial(whole, { unsealed: false })
-  if (!scored.ok || scored.scores.rows.length === 0) return null
   const worker = openWorker('findings')
   try {
-    const { findings, scores } = await worker.service.findings({
-      ...{ scores: scored.scores, seed: whole.trial.seed, whole: null },
-    })
-    const [main] = findings.responses
-    return main ? answerText(headline(main, namingOf(findings, scores.responses[0]))) : null
+    const answer = await worker.service.findings({ of: { whole }, weights: null })
+    const main = answer?.findings.responses[0]
+    if (!answer || !main) return null
+    return answerText(headline(main, namingOf(answer.findings, answer.scores.responses[0])))
   } finally {
     worker.end()
   }

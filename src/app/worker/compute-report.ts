@@ -1,3 +1,4 @@
+import { toMendInTrial } from '@/core/fairness/fairness-of-trial.ts'
 import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import type { ReportDocument } from '@/core/report/report-block.ts'
@@ -5,7 +6,7 @@ import { reportDocument } from '@/core/report/report-document.ts'
 import { type Manner, writtenAs } from '@/core/units/manner.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
-import { computeFindings } from './compute-findings.ts'
+import { answerOfScores } from './compute-findings.ts'
 
 export interface ReportQuestion {
   whole: WholeTrial
@@ -27,7 +28,10 @@ export function computeReport(
   const scored = scoresOfTrial(whole, { unsealed: false })
   if (!scored.ok) throw new Error('no report is asked for while codes are kept')
   const { scores } = scored
-  const { findings, next, curves } = computeFindings({ scores, seed: whole.trial.seed, whole })
+  const { findings, next, curves } = answerOfScores({
+    ...{ scores, seed: whole.trial.seed, weights: null },
+    toMend: toMendInTrial(whole),
+  })
   const made = writtenAs(manner, () =>
     reportDocument({
       ...{ whole, scores, findings, next, curves, version: __APP_VERSION__ },

@@ -9,8 +9,8 @@ import { computeFindings, type FindingsQuestion } from './compute-findings.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
 
 const service = {
-  /** All findings of a trial without the re-drawing. */
-  findings(question: FindingsQuestion): FindingsAnswer {
+  /** All findings without the re-drawing; null of a trial that gives no scores yet. */
+  findings(question: FindingsQuestion): FindingsAnswer | null {
     return computeFindings(question)
   },
   /** Several trials of one factor as one answer, or why they are none. Never looks under a seal. */

@@ -8,24 +8,37 @@ export type Asked<Answer> =
   | { state: 'answered'; answer: Answer; newer: boolean }
   | { state: 'failed'; error: Error }
 
+/** An answer that was asked for before: on its way, and there once it has come. */
+export interface Ahead<Answer> {
+  coming: Promise<Answer>
+  answer: Answer | null
+}
+
 /**
  * The answer to a question as it stands, worked out in a worker that lives as long as whoever asks; null asks nothing. Of
  * questions that come while one is open only the last is asked. It is asked after the frame that shows what was typed,
- * since copying a question over to the worker takes its time. `ask` is read at the first render only.
+ * since copying a question over to the worker takes its time. `ask` is read at the first render only, and so is `aheadOf`, which gives what
+ * was asked for before: an answer that is there stands at the first render, one on its way is not asked for again.
  */
 export function useAnswer<Name extends WorkerName, Question, Answer>(
   name: Name,
   question: Question | null,
   ask: (service: OpenWorker<Name>['service'], question: Question) => Promise<Answer>,
+  aheadOf: (question: Question) => Ahead<Answer> | null = noneAhead,
 ): Asked<Answer> {
-  const [found, setFound] = useState<Asked<Answer>>({ state: 'working' })
-  const [asking] = useState(() => ask)
+  const [{ asking, before, known }] = useState(() => ({
+    ...{ asking: ask, before: aheadOf },
+    known: knownOf(question, aheadOf),
+  }))
+  const [found, setFound] = useState<Asked<Answer>>(known?.found ?? { state: 'working' })
   const asker = useRef<((question: Question) => void) | null>(null)
   const afterFrame = useDeferredValue(question)
   useEffect(() => {
     let worker: OpenWorker<Name> | null = null
     const line = latestAsked(
       (asked: Question) => {
+        const ahead = before(asked)
+        if (ahead) return ahead.coming
         worker ??= openWorker(name)
         return asking(worker.service, asked)
       },
@@ -42,13 +55,24 @@ export function useAnswer<Name extends WorkerName, Question, Answer>(
       line.stop()
       worker?.end()
     }
-  }, [name, asking])
+  }, [name, asking, before])
   useEffect(() => {
-    if (afterFrame === null) return
+    if (afterFrame === null || afterFrame === known?.question) return
     setFound((last) => (last.state === 'answered' ? { ...last, newer: true } : last))
     asker.current?.(afterFrame)
-  }, [afterFrame])
+  }, [afterFrame, known])
   return found
+}
+
+const noneAhead = () => null
+
+function knownOf<Question, Answer>(
+  question: Question | null,
+  aheadOf: (question: Question) => Ahead<Answer> | null,
+): { question: Question; found: Asked<Answer> } | null {
+  if (question === null) return null
+  const answer = aheadOf(question)?.answer ?? null
+  return answer === null ? null : { question, found: { state: 'answered', answer, newer: false } }
 }
 
 /** The last answer, null before the first; a failure is thrown to the nearest error boundary. */

@@ -1,19 +1,26 @@
 import { useMemo } from 'react'
-import type { ScoreTable } from '@/core/findings/table/score-table.ts'
-import type { FindingsQuestion } from './compute-findings.ts'
+import type { FindingsOf, FindingsQuestion } from './compute-findings.ts'
+import { findingsAhead } from './findings-ahead.ts'
 import type { FindingsAnswer } from './findings-answer.ts'
 import { type Asked, useAnswer } from './use-answer.ts'
 
-/** The findings of a score table, worked out off the screen; the last answer stays while a change is worked out. */
+/**
+ * The findings of a trial or a table, worked out off the screen; the last answer stays while a change is worked out. An answer
+ * of null says that there is nothing to find in yet.
+ */
 export function useFindings(
-  scores: ScoreTable,
-  seed: number,
-  weights: FindingsQuestion['weights'] | null,
-  whole: FindingsQuestion['whole'],
-): Asked<FindingsAnswer> {
-  const question = useMemo(
-    (): FindingsQuestion => ({ scores, seed, whole, ...(weights ? { weights } : {}) }),
-    [scores, seed, weights, whole],
+  of: FindingsOf,
+  weights: FindingsQuestion['weights'],
+): Asked<FindingsAnswer | null> {
+  const question = useMemo((): FindingsQuestion => ({ of, weights }), [of, weights])
+  return useAnswer(
+    'findings',
+    question,
+    (service, asked) => service.findings(asked),
+    findingsAskedAhead,
   )
-  return useAnswer('findings', question, (service, asked) => service.findings(asked))
 }
+
+/** Weights of the trade-off are chosen on the page, so nothing was worked out ahead for them. */
+const findingsAskedAhead = ({ of, weights }: FindingsQuestion) =>
+  'whole' in of && weights === null ? findingsAhead(of.whole) : null

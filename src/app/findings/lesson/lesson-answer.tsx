@@ -7,7 +7,6 @@ import { RidersPart } from '@/app/findings/parts/riders-part.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
-import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import { type LessonPart, tastedInOrder } from '@/core/lesson/lesson.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
@@ -29,11 +28,10 @@ interface LessonAnswerProps {
 
 /** What was found, beside what the learner guessed and tasted; then what rode along, and how far it carries. */
 export function LessonAnswer({ whole, plan, lesson, part }: LessonAnswerProps) {
-  const scored = useMemo(() => scoresOfTrial(whole, { unsealed: false }), [whole])
+  const of = useMemo(() => ({ whole }), [whole])
   const source = useMemo(() => sourceOfTrial(whole), [whole])
   useEffect(fetchCharts, [])
-  if (!scored.ok) throw new Error('a lesson is made of a trial that gives scores')
-  const found = useFindings(scored.scores, source.seed, null, whole)
+  const found = useFindings(of, null)
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')
@@ -43,6 +41,7 @@ export function LessonAnswer({ whole, plan, lesson, part }: LessonAnswerProps) {
         comes again.
       </ErrorNote>
     )
+  if (!found.answer) throw new Error('a lesson is made of a trial that gives scores')
   const { findings, scores } = found.answer
   const [main] = findings.responses
   if (!main) return <p>No response was planned, so there is no answer.</p>

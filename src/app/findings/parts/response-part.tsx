@@ -2,6 +2,7 @@ import { Suspense, useState } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
+import { LateView } from '@/app/kit/page/late-view.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { bestSpan } from '@/core/figure/best-span.ts'
@@ -18,7 +19,7 @@ import { chartAlt } from '@/core/wording/findings/chart-alt.ts'
 import { chartTitle, marginLabel } from '@/core/wording/findings/chart-title.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
-import { ResponseChart } from './lazy-charts.ts'
+import { responseChart } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
 import { sayMean } from './say-mean.ts'
 
@@ -73,23 +74,25 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
       }
       picture={
         <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
-          <ResponseChart
-            chart={chart}
-            fills={levelFills(axisLevels(scores.levels))}
-            label={chartAlt(found, rung, findings)}
-            bestText={
-              span === null || alone
-                ? null
-                : bestLabel(
-                    span,
-                    scores.levels.map(({ name }) => name),
-                    unit,
-                  )
-            }
-            marginText={alone ? null : marginLabel(scores.responses[index])}
-            tasterId={tasterId === '' ? null : tasterId}
-            lit={lit}
-            say={(mean) => sayMean(mean, unit)}
+          <LateView
+            part={responseChart}
+            props={{
+              chart,
+              fills: levelFills(axisLevels(scores.levels)),
+              label: chartAlt(found, rung, findings),
+              bestText:
+                span === null || alone
+                  ? null
+                  : bestLabel(
+                      span,
+                      scores.levels.map(({ name }) => name),
+                      unit,
+                    ),
+              marginText: alone ? null : marginLabel(scores.responses[index]),
+              tasterId: tasterId === '' ? null : tasterId,
+              lit,
+              say: (mean) => sayMean(mean, unit),
+            }}
           />
         </Suspense>
       }

@@ -42,10 +42,11 @@ export function TablePage(props: TablePageProps) {
     () => (read.ok ? describedTable(read.scores, JSON.parse(told)) : null),
     [read, told],
   )
+  const of = useMemo(() => (scores ? { scores, seed: sourceOfTable.seed } : null), [scores])
   useEffect(fetchCharts, [])
   const choose = (key: string, chosen: string) => onChoices({ ...choices, [key]: chosen })
 
-  if (scores && choices.shown === 'yes')
+  if (scores && of && choices.shown === 'yes')
     return (
       <>
         <div className={styles.tools}>
@@ -60,7 +61,7 @@ export function TablePage(props: TablePageProps) {
           />
         </div>
         {scores.replicated ? <p className={styles.words}>{replicatedText}</p> : null}
-        <FindingsPage source={sourceOfTable} scores={scores} />
+        <FindingsPage source={sourceOfTable} of={of} nothing={null} />
       </>
     )
   const left = new Set(read.columns.map(({ heading }) => heading))

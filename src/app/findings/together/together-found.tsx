@@ -3,11 +3,12 @@ import { levelFills } from '@/app/charts/level-fills.ts'
 import styles from '@/app/findings/findings.module.css'
 import { ChartFrame } from '@/app/findings/parts/chart-frame.tsx'
 import { ChartWaiting } from '@/app/findings/parts/chart-waiting.tsx'
-import { ResponseChart } from '@/app/findings/parts/lazy-charts.ts'
+import { responseChart } from '@/app/findings/parts/lazy-charts.ts'
 import { BlockTable } from '@/app/findings/parts/levels-table.tsx'
 import { sayMean } from '@/app/findings/parts/say-mean.ts'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { LateView } from '@/app/kit/page/late-view.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { useAnswer } from '@/app/worker/use-answer.ts'
@@ -87,27 +88,29 @@ function Answer({ pooled }: { pooled: Pooled }) {
         }
         picture={
           <Suspense fallback={<ChartWaiting heightPixels={380} />}>
-            <ResponseChart
-              chart={chart}
-              fills={levelFills(pooledAxisLevels(pooled))}
-              label={`${pooled.responseName} by ${pooled.factorName}, ${pooled.trials.length} trials. ${first ?? ''}`}
-              bestText={
-                span && fieller
-                  ? bestLabel(
-                      {
-                        value: span.vertex,
-                        low: toTenth(fieller.low),
-                        high: toTenth(fieller.high),
-                      },
-                      names,
-                      pooled.unitOfMeasure,
-                    )
-                  : null
-              }
-              marginText={null}
-              tasterId={trial === '' ? null : trial}
-              lit={null}
-              say={(mean) => sayMean(mean, pooled.unitOfMeasure)}
+            <LateView
+              part={responseChart}
+              props={{
+                chart,
+                fills: levelFills(pooledAxisLevels(pooled)),
+                label: `${pooled.responseName} by ${pooled.factorName}, ${pooled.trials.length} trials. ${first ?? ''}`,
+                bestText:
+                  span && fieller
+                    ? bestLabel(
+                        {
+                          value: span.vertex,
+                          low: toTenth(fieller.low),
+                          high: toTenth(fieller.high),
+                        },
+                        names,
+                        pooled.unitOfMeasure,
+                      )
+                    : null,
+                marginText: null,
+                tasterId: trial === '' ? null : trial,
+                lit: null,
+                say: (mean) => sayMean(mean, pooled.unitOfMeasure),
+              }}
             />
           </Suspense>
         }

@@ -1,0 +1,35 @@
+import { useEffect } from 'react'
+import { findingsAhead } from '@/app/worker/findings-ahead.ts'
+import { startAhead } from '@/app/worker/open-worker.ts'
+import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
+import { placeNamed } from './places.tsx'
+
+/** A trial that nobody has changed for so long is not being worked on at this moment. */
+const quietMilliseconds = 400
+
+/**
+ * Makes Findings ready while another place of the trial is read: once the page is quiet, its program, its charts and its
+ * answer are there before the press. A change of the trial begins the waiting anew. Where the press came first, its worker
+ * starts beside the program.
+ */
+export function useFindingsAhead(whole: WholeTrial, placeName: string): void {
+  const scored = whole.ballots.length > 0
+  useEffect(() => {
+    if (!scored) return
+    if (placeName === 'findings') {
+      if (!findingsAhead(whole)) startAhead('findings')
+      return
+    }
+    const quiet = setTimeout(() => prepare(whole), quietMilliseconds)
+    return () => clearTimeout(quiet)
+  }, [whole, scored, placeName])
+}
+
+/** A program that cannot be fetched now is fetched again at the press, which says so where it fails. */
+async function prepare(whole: WholeTrial): Promise<void> {
+  const [prepared] = await Promise.allSettled([
+    import('@/app/findings/prepare-findings.ts'),
+    placeNamed('findings').fetch(),
+  ])
+  if (prepared.status === 'fulfilled') prepared.value.prepareFindings(whole)
+}
