@@ -1,11 +1,8 @@
 import { writeFileSync } from 'node:fs'
-import { dayInTime, laidInTime } from '@/core/clock-plan/day-in-time.ts'
+import { searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
 import { type FoundWay, waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
-import { planTheDay } from '@/core/clock-plan/plan-the-day.ts'
-import { plannedDay } from '@/core/clock-plan/planned-day.ts'
-import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
-import { type RunRow, runSheet } from '@/core/clock-plan/run-sheet.ts'
-import { heldAgainstMarks } from '@/core/clock-plan/tried-marks.ts'
+import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
+import { type Mend, shownMends } from '@/core/clock-plan/search/mend.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -15,6 +12,7 @@ import {
   culpritSentence,
   marksSentence,
   mendText,
+  nightSentence,
 } from '@/core/wording/plan/clock-plan-text.ts'
 import { dayWayText } from '@/core/wording/plan/day-way-text.ts'
 import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
@@ -57,24 +55,16 @@ export const clockVerb: Verb = {
         `${asked.file}: no session can be dealt from this plan; check says why.`,
       )
     const { session } = next
-    const { problem: anyTime, parts } = problemOfDay(plan, session)
-    const { spanSeconds } = plannedDay(plan, session)
-    const inTime = dayInTime(plan, spanSeconds, wallClock(plan.zone, processClock))
-    const { originAt } = inTime
-    const problem = laidInTime(anyTime, inTime)
+    const wall = wallClock(plan.zone, processClock)
     const within = (share: number) => ({
       clock: () => performance.now(),
       milliseconds: searchMilliseconds * share,
     })
-    const first = planTheDay(problem, parts, within(0.75))
-    const { plan: clock, marks } = first?.fits
-      ? heldAgainstMarks(problem, parts, first, within(0.25))
-      : { plan: first, marks: null }
+    const { clock, marks, rows, originAt } = searchedClock(plan, session, wall, within(1))
     if (!clock)
       throw new CommandTrouble(
         'No plan was found, not even with waits far off. Take more time, fewer flights or levels, or another order.',
       )
-    const rows = runSheet(parts, clock.begins, session.dealt.doughOrder)
     const out = asked.text('ics')
     if (out !== undefined) {
       if (originAt === null)
@@ -85,7 +75,6 @@ export const clockVerb: Verb = {
         calendarFile({ ...calendar, question: plan.question, writtenAt: Date.now() }),
       )
     }
-    const wall = wallClock(plan.zone, processClock)
     const ways = waysOfDay(plan, session, wall, within(0.5))
     const stops = planStops(whole)
     const momentOf = momentsFrom(originAt, plan.zone)
@@ -105,20 +94,16 @@ export const clockVerb: Verb = {
         2,
       )
     }
+    const nameOf = doughOf(session.dealt.doughOrder)
+    const split = nightSentence(clock, plan, nameOf)
     return [
       plan.question,
       ...stopsText(stops),
       wrapped(clockPlanSentences(clock, plan).join(' ')),
-      ...(marks ? [wrapped(marksSentence(marks, doughOf(session.dealt.doughOrder)))] : []),
-      ...(clock.fits
-        ? []
-        : [
-            wrapped(culpritSentence(clock.culprits)),
-            [
-              'What would mend it, each alone:',
-              ...clock.mends.map((mend) => `- ${mendText(mend, plan)}`),
-            ].join('\n'),
-          ]),
+      ...(split === null ? [] : [wrapped(split)]),
+      ...(marks ? [wrapped(marksSentence(marks, nameOf))] : []),
+      ...(clock.fits ? [] : [wrapped(culpritSentence(clock.culprits, plan))]),
+      ...mendsText(clock.mends, plan),
       ...waysText(ways, plan),
       textTable(['', 'When', 'Do', 'Then wait'], rows.map(rowOf(momentOf)), [
         false,
@@ -128,6 +113,13 @@ export const clockVerb: Verb = {
       ]),
     ].join('\n\n')
   },
+}
+
+/** The smallest mends, each alone; nothing where the day needs none. */
+function mendsText(mends: readonly Mend[], plan: Plan): string[] {
+  if (mends.length === 0) return []
+  const lines = shownMends(mends).map((mend) => `- ${mendText(mend, plan)}`)
+  return [['What would mend it, each alone:', ...lines].join('\n')]
 }
 
 const withoutTimes = ({ toKeep: _, ...found }: FoundWay) => found

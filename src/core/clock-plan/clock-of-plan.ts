@@ -1,6 +1,8 @@
 import type { KeptTimes } from '@/core/trial/day-wishes.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { dayInTime, laidInTime, type WallClock } from './day-in-time.ts'
+import { askedDay } from './asked-day.ts'
+import { bakedApart } from './baked-together.ts'
+import { dayInTime, type WallClock } from './day-in-time.ts'
 import { type DayPicture, dayPicture } from './day-picture.ts'
 import type { DealtDay } from './dealt-day.ts'
 import { keptTimes, timesToKeep } from './kept-times.ts'
@@ -8,7 +10,7 @@ import { type ClockPlan, planTheDay } from './plan-the-day.ts'
 import { dayByTimes, plannedDay } from './planned-day.ts'
 import { problemOfDay } from './problem-of-day.ts'
 import { type RunRow, runSheet } from './run-sheet.ts'
-import type { Placed } from './search/day-problem.ts'
+import type { DayProblem, Placed } from './search/day-problem.ts'
 import type { Budget } from './search/solve-day.ts'
 import { heldAgainstMarks, type TriedMarks } from './tried-marks.ts'
 import { type WaitRow, waitsOfDay } from './waits-of-day.ts'
@@ -56,17 +58,14 @@ export function firstClock(plan: Plan, day: Day, wall: WallClock): ClockOfPlan {
 
 /** The best day within the budget. */
 export function searchedClock(plan: Plan, day: Day, wall: WallClock, budget: Budget): ClockOfPlan {
-  const asked = problemOfDay(plan, day)
-  const followed = plannedDay(plan, day)
-  const inTime = dayInTime(plan, followed.spanSeconds, wall)
-  const problem = laidInTime(asked.problem, inTime)
+  const { spanSeconds } = plannedDay(plan, day)
+  const { asked, problem, originAt } = askedDay(plan, day, spanSeconds, wall)
   const share = (part: number) => ({ ...budget, milliseconds: budget.milliseconds * part })
   const found = planTheDay(problem, asked.parts, share(0.75))
   const held = found?.fits
-    ? heldAgainstMarks(problem, asked.parts, found, share(0.25))
+    ? heldAgainstMarks(asFound(problem, found), asked.parts, found, share(0.25))
     : { plan: found, marks: null }
   const { plan: clock, marks } = held
-  const { originAt } = inTime
   if (!clock) return { ...firstClock(plan, day, wall), nothing: true }
   const kept = keptTimes(plan, day, asked.problem)
   const same =
@@ -75,6 +74,10 @@ export function searchedClock(plan: Plan, day: Day, wall: WallClock, budget: Bud
     Object.entries(clock.begins).every(([id, at]) => kept.begins[id] === at)
   return shown({ plan, day, asked, begins: clock.begins, originAt, clock, marks, kept: same })
 }
+
+/** The day as a found plan keeps it: where a night parts the bakes, without the demand that none does. */
+const asFound = (problem: DayProblem, { night }: ClockPlan) =>
+  night === null ? problem : (bakedApart(problem) ?? problem)
 
 /** The first plan ends when people eat, or begins when one starts; the nights are left to the search. */
 function firstInTime(plan: Plan, begins: Placed, originAt: number | null, span: number): Placed {

@@ -1,8 +1,11 @@
 import type { Plan } from '@/core/trial/plan-record.ts'
-import type { Mend } from './search/mends.ts'
+import type { Mend, MomentMend } from './search/mend.ts'
 
-/** A mended end is shown, and kept, to five minutes. */
-export const endsAtWhole = (seconds: number) => Math.ceil(seconds / 300) * 300
+/** By how much another moment is off as it is shown, and kept: up to the next five minutes; seconds, later above zero. */
+export function movedSeconds({ mend, seconds }: MomentMend): number {
+  const whole = Math.ceil(seconds / 300) * 300
+  return mend.startsWith('later') ? whole : -whole
+}
 
 /**
  * The plan with one mend of its day applied; null where a mend is no change of the plan: another order is dealt, not planned,
@@ -10,10 +13,13 @@ export const endsAtWhole = (seconds: number) => Math.ceil(seconds / 300) * 300
  */
 export function mendedPlan(plan: Plan, mend: Mend): Plan | null {
   switch (mend.mend) {
-    case 'later-end': {
+    case 'later-end':
+    case 'earlier-end':
+    case 'later-start':
+    case 'earlier-start': {
       const fixed = plan.day?.fixed
       if (!fixed) return null
-      const at = fixed.at + endsAtWhole(mend.seconds) * 1000
+      const at = fixed.at + movedSeconds(mend) * 1000
       return { ...plan, day: { ...plan.day, fixed: { ...fixed, at } } }
     }
     case 'one-more':

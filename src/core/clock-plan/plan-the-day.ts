@@ -1,6 +1,8 @@
+import { bakedApart, type NightBetween, nightBetween } from './baked-together.ts'
 import type { RungOf } from './search/day-demands.ts'
 import type { DayProblem } from './search/day-problem.ts'
-import { type Culprit, culpritsOf, type Mend, mendsOf } from './search/mends.ts'
+import type { Mend } from './search/mend.ts'
+import { type Culprit, culpritsOf, leastRung, mendsOf } from './search/mends.ts'
 import {
   type Better,
   type Budget,
@@ -20,19 +22,21 @@ export interface StepRung {
 
 /**
  * A day's plan as it is shown. `fits`: all waits are within their tolerance. Else it is the least bad one, with the steps
- * whose waits pass it, what collides and what would mend it.
+ * whose waits pass it, what collides and what would mend it. `night`: one that parts the bakes, where nothing keeps them
+ * together within the tolerances, and the mends join them; or where the method itself parts them.
  */
 export interface ClockPlan extends DayPlan {
   fits: boolean
+  night: NightBetween | null
   stepRungs: StepRung[]
   mends: Mend[]
   culprits: Culprit[]
 }
 
 /**
- * The best plan within the budget, half of which is kept for what follows the first answer: where the waits cannot all be
- * within a quarter of their tolerance, each step's own rung is lowered in turn, those nearest the end of the method first, so
- * that one narrow place loosens no other wait. Null where not even waits far beyond their tolerance make a plan.
+ * The best plan within the budget, half of which is kept for what follows the first answer. The ladder: all bakes on one side
+ * of each night and all waits within their tolerance; else the waits alone (what would join the bakes is among the mends);
+ * else waits beyond their tolerance, as little as can be. Null where not even waits far beyond it make a plan.
  */
 export function planTheDay(
   problem: DayProblem,
@@ -40,35 +44,83 @@ export function planTheDay(
   budget: Budget,
   better?: Better,
 ): ClockPlan | null {
+  const part = (share: number) => ({ ...budget, milliseconds: budget.milliseconds * share })
+  const until = budget.clock() + budget.milliseconds
+  const told = better ? { better } : {}
+  const nightIn = ({ begins }: DayPlan) => nightBetween(parts, problem, begins)
+  const first = solveDay(problem, part(0.5), told)
+  if (first.ok) {
+    const laid = stepByStep(
+      { problem, parts, rung: first.plan.rung, first: first.plan },
+      part,
+      told,
+    )
+    return laid && { ...laid, fits: true, night: nightIn(laid), mends: [], culprits: [] }
+  }
+  const left = Math.max(0.3 * budget.milliseconds, (until - budget.clock()) / 2)
+  const mends = mendsOf(problem, { ...budget, milliseconds: left })
+  const culprits = culpritsOf(problem, part(0.1))
+  const wider = widestOf(mends)
+  const apart = bakedApart(problem)
+  const parted = apart && solveDay(apart, part(0.2), told)
+  const partedRung = parted?.ok ? parted.plan.rung : apart && leastRung(apart, part(0.1))
+  const splits = apart !== null && partedRung !== null && partedRung < (wider ?? partedRung + 1)
+  const rung = splits ? partedRung : wider
+  if (rung === null) return null
+  const found = parted?.ok ? parted.plan : null
+  const laid = stepByStep(
+    { problem: splits ? apart : problem, parts, rung, first: found },
+    part,
+    told,
+  )
+  if (!laid) return null
+  // A mend of waits beyond their tolerance speaks of the plan that is shown.
+  const shown = splits ? mends.filter(({ mend }) => mend !== 'wider-waits') : mends
+  const widest = splits && rung > mostRung ? [{ mend: 'wider-waits' as const, rung }] : []
+  const proved = { ...laid.proved, rung: laid.proved.rung && first.reason === 'nothing-fits' }
+  return {
+    ...laid,
+    proved,
+    fits: rung <= mostRung,
+    night: nightIn(laid),
+    mends: [...shown, ...widest],
+    culprits,
+  }
+}
+
+interface Stepped {
+  problem: DayProblem
+  parts: readonly WorkPart[]
+  /** Within which all waits go. */
+  rung: number
+  /** A plan within it, if there is one already. */
+  first: DayPlan | null
+}
+
+/**
+ * Where the waits cannot all be within a quarter of their tolerance, each step's own rung is lowered in turn, those nearest
+ * the end of the method first, so that one narrow place loosens no other wait.
+ */
+function stepByStep(
+  { problem, parts, rung, first }: Stepped,
+  part: (share: number) => Budget,
+  told: { better?: Better },
+): (DayPlan & { stepRungs: StepRung[] }) | null {
   const straight = (plan: DayPlan, rungOf: RungOf): DayPlan => ({
     ...plan,
-    begins: straightened(problem, parts, plan.begins, rungOf),
+    rung,
+    begins: straightened(bakedApart(problem) ?? problem, parts, plan.begins, rungOf),
   })
-  const part = (share: number) => ({ ...budget, milliseconds: budget.milliseconds * share })
-  const first = solveDay(problem, part(0.5), better ? { better } : {})
-  const within = first.ok ? first.plan.rung : null
-  if (first.ok && within === 1)
-    return { ...straight(first.plan, () => 1), fits: true, stepRungs: [], mends: [], culprits: [] }
-  const mends = within === null ? mendsOf(problem, part(0.3)) : []
-  const culprits = within === null ? culpritsOf(problem, part(0.1)) : []
-  const rung = within ?? widestOf(mends)
-  if (rung === null) return null
+  if (first && rung === 1) return { ...straight(first, () => 1), stepRungs: [] }
   const stepRungs = eachLowered(problem, rung, part(0.1))
   const ofStep = new Map(stepRungs.map((one) => [one.step, one.rung]))
   const stepOf = new Map(problem.tasks.map(({ id, step }) => [id, step]))
   const ownRung: RungOf = ({ from }) => ofStep.get(stepOf.get(from) ?? '') ?? rung
-  const solved = solveDay(problem, part(0.3), {
-    ...(better ? { better } : {}),
-    most: 1,
-    extra: ownRung,
-  })
+  const solved = solveDay(problem, part(0.3), { ...told, most: 1, extra: ownRung })
   const plan = solved.ok
     ? straight(solved.plan, (wait) => Math.max(1, ownRung(wait)))
-    : first.ok
-      ? straight(first.plan, () => first.plan.rung)
-      : null
-  const loosened = stepRungs.filter((one) => one.rung > 1)
-  return plan && { ...plan, rung, fits: rung <= mostRung, stepRungs: loosened, mends, culprits }
+    : first && straight(first, () => first.rung)
+  return plan && { ...plan, stepRungs: stepRungs.filter((one) => one.rung > 1) }
 }
 
 function widestOf(mends: readonly Mend[]): number | null {

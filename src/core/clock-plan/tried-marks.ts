@@ -26,7 +26,7 @@ export interface TriedMarks {
   freeSeconds: number
 }
 
-type Day = Pick<ClockPlan, 'begins' | 'rung' | 'spanSeconds'>
+type Day = Pick<ClockPlan, 'begins' | 'rung' | 'spanSeconds' | 'night'>
 
 /** The waits that a mark or a reading ends, by the part they follow; bakes apart, beside which somebody stands. */
 function markedWaits(problem: DayProblem, parts: readonly WorkPart[]): Map<Wait, WorkPart> {
@@ -104,10 +104,10 @@ export function heldAgainstMarks<Plan extends Day>(
   if (tries.length === 0) return { plan, marks: null }
   const asItIs = { plan, marks: { share: spreadShare, tries, freeSeconds: 0 } }
   const broken = (all: readonly MarkTry[]) => all.filter(({ rung }) => rung === null).length
-  if (broken(tries) === 0 || plan.rung > mostRung) return asItIs
+  if (broken(tries) === 0 || plan.rung > mostRung || plan.night) return asItIs
   const { freed, freeSeconds } = withFreeHands(problem, parts)
   const other = planTheDay(freed, parts, part(budget.milliseconds / 2))
-  if (!other?.fits || other.rung > plan.rung + 1) return asItIs
+  if (!other?.fits || other.night || other.rung > plan.rung + 1) return asItIs
   if (other.spanSeconds > plan.spanSeconds * mostLonger) return asItIs
   const again = triedMarks(problem, parts, other.begins, part(budget.milliseconds / 4))
   if (broken(again) >= broken(tries)) return asItIs

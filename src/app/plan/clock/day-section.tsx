@@ -3,6 +3,7 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { dayMoments, daySentence, offSentence } from '@/core/wording/plan/clock-day-text.ts'
+import { nightSentence } from '@/core/wording/plan/clock-plan-text.ts'
 import { ClockFigure } from './clock-figure.tsx'
 import styles from './clock-page.module.css'
 import { doughName } from './day-verdict.tsx'
@@ -39,7 +40,9 @@ function InPlan({ found }: { found: Extract<ReturnType<typeof useDayFound>, { st
   const { day, plan, session } = found
   const moments = dayMoments(day.originAt, plan.zone)
   const sentence = daySentence(day, plan)
-  const off = offSentence(day.waits, (batchId) => doughName(plan, session, batchId))
+  const nameOf = (batchId: string) => doughName(plan, session, batchId)
+  const off = offSentence(day.waits, nameOf)
+  const split = day.clock && nightSentence(day.clock, plan, nameOf)
   return (
     <>
       <p>{sentence}</p>
@@ -49,6 +52,11 @@ function InPlan({ found }: { found: Extract<ReturnType<typeof useDayFound>, { st
       {off ? (
         <p className={styles.off}>
           <span aria-hidden="true">◆</span> {off}
+        </p>
+      ) : null}
+      {split ? (
+        <p className={styles.off}>
+          <span aria-hidden="true">◆</span> {split}
         </p>
       ) : null}
       <ErrorBoundary what="days that differ in kind" of={plan}>

@@ -2,6 +2,7 @@ import { Button } from '@/app/kit/press/button.tsx'
 import { usePlanActions } from '@/app/plan/page/plan-page-context.ts'
 import type { DayFound } from '@/app/worker/clock-worker.ts'
 import { mendedPlan } from '@/core/clock-plan/mended-plan.ts'
+import { shownMends } from '@/core/clock-plan/search/mend.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { offSentence } from '@/core/wording/plan/clock-day-text.ts'
@@ -10,6 +11,7 @@ import {
   culpritSentence,
   marksSentence,
   mendText,
+  nightSentence,
 } from '@/core/wording/plan/clock-plan-text.ts'
 import styles from './clock-page.module.css'
 
@@ -20,20 +22,24 @@ interface Props {
   searching: boolean
 }
 
-const mostMends = 3
-
 /** How good the day is and how sure; where waits are off, which, what collides, and the smallest mends as presses. */
 export function DayVerdict({ day, plan, session, searching }: Props) {
   const { changeSaid } = usePlanActions()
   const { clock, nothing, toKeep, kept, waits, marks } = day
   const nameOf = (batchId: string) => doughName(plan, session, batchId)
   const off = offSentence(waits, nameOf)
-  const mends = (clock?.mends ?? []).slice(0, mostMends)
+  const mends = shownMends(clock?.mends ?? [])
+  const split = clock && nightSentence(clock, plan, nameOf)
   return (
     <div className={styles.verdict}>
       {off ? (
         <p className={styles.off}>
           <span aria-hidden="true">◆</span> {off}
+        </p>
+      ) : null}
+      {split ? (
+        <p className={styles.off}>
+          <span aria-hidden="true">◆</span> {split}
         </p>
       ) : null}
       {nothing ? (
@@ -51,7 +57,7 @@ export function DayVerdict({ day, plan, session, searching }: Props) {
             : 'A first plan.'}
       </p>
       {marks ? <p>{marksSentence(marks, nameOf)}</p> : null}
-      {clock && !clock.fits ? <p>{culpritSentence(clock.culprits)}</p> : null}
+      {clock && !clock.fits ? <p>{culpritSentence(clock.culprits, plan)}</p> : null}
       {mends.length > 0 ? (
         <ul className={styles.mends}>
           {mends.map((mend) => {

@@ -1,7 +1,7 @@
-import { dayInTime, laidInTime, type WallClock } from '@/core/clock-plan/day-in-time.ts'
+import { askedDay } from '@/core/clock-plan/asked-day.ts'
+import type { WallClock } from '@/core/clock-plan/day-in-time.ts'
 import type { DealtDay } from '@/core/clock-plan/dealt-day.ts'
 import { timesToKeep } from '@/core/clock-plan/kept-times.ts'
-import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
 import { type Budget, mostRung, solveDay } from '@/core/clock-plan/search/solve-day.ts'
 import { spreadSeconds } from '@/core/clock-plan/search/spread-seconds.ts'
 import { straightened } from '@/core/clock-plan/straightened.ts'
@@ -19,7 +19,7 @@ export interface LaidDay {
   toKeep: KeptTimes
 }
 
-/** Lays a plan's day at the moment it asks for; null where nothing goes, or was found within the budget. */
+/** Lays a plan's day at the moment it asks for, no night between its bakes; null where nothing goes, or was found within the budget. */
 export function laidDay(
   plan: Plan,
   day: DealtDay & { number: number },
@@ -27,11 +27,8 @@ export function laidDay(
   wall: WallClock,
   budget: Budget,
 ): LaidDay | null {
-  const inTime = dayInTime(plan, spanSeconds, wall)
-  const { originAt } = inTime
+  const { asked, problem, originAt } = askedDay(plan, day, spanSeconds, wall)
   if (originAt === null) return null
-  const asked = problemOfDay(plan, day)
-  const problem = laidInTime(asked.problem, inTime)
   const solved = solveDay(problem, budget, { most: mostRung })
   if (!solved.ok) return null
   const { rung } = solved.plan

@@ -1,7 +1,10 @@
+import { askedDay } from '@/core/clock-plan/asked-day.ts'
 import type { WallClock } from '@/core/clock-plan/day-in-time.ts'
 import type { DealtDay } from '@/core/clock-plan/dealt-day.ts'
+import { movedSeconds } from '@/core/clock-plan/mended-plan.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { CalendarDay } from '@/core/clock-plan/quiet-hours.ts'
+import { otherMoment } from '@/core/clock-plan/search/mends.ts'
 import type { Budget } from '@/core/clock-plan/search/solve-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { Step } from '@/core/trial/step.ts'
@@ -18,7 +21,6 @@ export interface FoundWay extends LaidDay {
 const mostWays = 3
 /** Of each kind so many are tried, the nearest to what was asked first. */
 const mostTries = 8
-const momentStepSeconds = 900
 const coldStepSeconds = 1800
 /** A cold wait stays one: from an hour to three days. Common practice, no source. */
 const coldSeconds = { least: 3600, most: 72 * 3600 }
@@ -38,10 +40,13 @@ export function waysOfDay(
   if (!fixed) return []
   const until = budget.clock() + budget.milliseconds
   const { spanSeconds } = plannedDay(plan, day)
+  const quarter = (): Budget => ({
+    ...budget,
+    milliseconds: Math.min(budget.milliseconds / 4, until - budget.clock()),
+  })
   const lay = (way: DayWay, moreSeconds = 0): FoundWay | null => {
-    const milliseconds = Math.min(budget.milliseconds / 4, until - budget.clock())
-    if (milliseconds <= 0) return null
-    const share = { clock: budget.clock, milliseconds }
+    const share = quarter()
+    if (share.milliseconds <= 0) return null
     const laid = laidDay(planOfWay(plan, way), day, spanSeconds + moreSeconds, wall, share)
     return laid && { way, ...laid, nights: nightsBetween(laid.startAt, laid.endAt, wall) }
   }
@@ -59,7 +64,7 @@ export function waysOfDay(
     }
     return null
   }
-  const moved = asked ? null : first(otherMoments(fixed.at, base, awake))
+  const moved = asked ? null : first(movedDay(plan, day, spanSeconds, wall, quarter()))
   const nights = nightsBetween(base.startAt, base.endAt, wall)
   const colds = (asked ? [1, -1] : [0, 1, -1]).flatMap((more) => {
     const hasNights = (one: Wished) => nightsBetween(one.startAt, one.endAt, wall) === nights + more
@@ -76,12 +81,21 @@ interface Wished {
   endAt: number
 }
 
-/** Other begins or ends, the nearest first, both of whose ends lie in hours in which somebody works. */
-function otherMoments(at: number, base: Wished, awake: (at: number) => boolean): DayWay[] {
-  return steps((24 * 3600) / momentStepSeconds)
-    .map((step) => step * momentStepSeconds * 1000)
-    .filter((by) => awake(base.startAt + by) && awake(base.endAt + by))
-    .map((by) => ({ way: 'other-moment', at: at + by }))
+/** The nearest other moment at which the day goes: the one that the mends of a day that does not go name. */
+function movedDay(
+  plan: Plan,
+  day: DealtDay & { number: number },
+  spanSeconds: number,
+  wall: WallClock,
+  budget: Budget,
+): DayWay[] {
+  const { fixed } = plan.day ?? {}
+  if (!fixed) return []
+  const nearest = otherMoment(askedDay(plan, day, spanSeconds, wall).problem, budget)
+  return nearest.map((mend) => ({
+    way: 'other-moment',
+    at: fixed.at + movedSeconds(mend) * 1000,
+  }))
 }
 
 /** Other lengths of the last cold wait that is the same for all levels, the nearest first, with which the day lies as wanted. */

@@ -1,15 +1,21 @@
+import { isPartedByMethod, oneTasting } from '@/core/clock-plan/baked-together.ts'
+import { movedSeconds } from '@/core/clock-plan/mended-plan.ts'
 import type { ClockPlan } from '@/core/clock-plan/plan-the-day.ts'
-import type { Culprit, Mend } from '@/core/clock-plan/search/mends.ts'
+import { type Mend, type MomentMend, shownMends } from '@/core/clock-plan/search/mend.ts'
+import type { Culprit } from '@/core/clock-plan/search/mends.ts'
 import type { TriedMarks } from '@/core/clock-plan/tried-marks.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
-import { listText } from '@/core/wording/words/list-text.ts'
+import { asSentenceStart, listText } from '@/core/wording/words/list-text.ts'
 
 const resourceNames: Record<string, string> = {
   hands: 'the hands',
   oven: 'the oven’s places',
   mixer: 'the mixer',
+  fridge: 'the room in the fridge',
+  baker: 'the one person who does a step for all doughs',
+  [oneTasting]: 'bakes that no night may part, since they are tasted together',
 }
 
 /** How good the plan is and how sure: its length, its waits, how equal the lines are, and whether a better one could exist. */
@@ -29,6 +35,37 @@ export function clockPlanSentences(clock: ClockPlan, plan: Plan): string[] {
       : `Good, not proved best: no day shorter than ${durationText(boundSeconds)} can be as fair.`,
   ].filter((sentence) => sentence !== '')
 }
+
+/**
+ * A night that parts the bakes of one tasting, in one sentence: which doughs, what it costs, and the mend that joins them; null
+ * where none does. `doughOf` names a dough.
+ */
+export function nightSentence(
+  { night, mends }: Pick<ClockPlan, 'night' | 'mends'>,
+  plan: Plan,
+  doughOf: (batchId: string) => string,
+): string | null {
+  if (!night) return null
+  const { beforeBatchIds, afterBatchIds, apartSeconds } = night
+  const both = beforeBatchIds.some((id) => afterBatchIds.includes(id))
+  const named = (ids: readonly string[]) => listText(ids.map(doughOf))
+  const parts = both
+    ? 'some pieces are baked before a night, some after it'
+    : `${named(beforeBatchIds)} ${isOrAre(beforeBatchIds)} baked before a night, ${named(afterBatchIds)} after it`
+  const cost =
+    plan.serving === 'rested'
+      ? `what is baked first is ${durationText(apartSeconds)} older at the tasting than what is baked last`
+      : `people taste twice, ${durationText(apartSeconds)} apart`
+  const [join] = shownMends(mends.filter(({ mend }) => mend !== 'wider-waits'))
+  const mended = join
+    ? `all are baked in one go if you ${mendWords(join, plan)}`
+    : isPartedByMethod(plan)
+      ? 'doughs mixed apart would meet at the oven'
+      : 'no single change lets all be baked in one go'
+  return `${asSentenceStart(parts)}: ${cost}; ${mended}.`
+}
+
+const isOrAre = ({ length }: { length: number }) => (length === 1 ? 'is' : 'are')
 
 function waitSentences({ fits, rung, stepRungs }: ClockPlan, plan: Plan): string[] {
   if (rung === 1) return ['Every wait is within a quarter of its tolerance.']
@@ -63,42 +100,58 @@ export function marksSentence(
   return `${free}If marks come ${percent} off, a wait passes its tolerance with ${listText(ways, 'or')}; the Bench then says whether to go on or to wait.`
 }
 
-/** What collides: "It is the hands and the oven’s places that collide." */
-export function culpritSentence(culprits: readonly Culprit[]): string {
-  const names = culprits.map((one) => {
-    if (one.what === 'resource') return resourceNames[one.resource] ?? one.resource
-    const others = { blocks: 'the quiet hours', window: 'the day’s begin or end' }
-    return one.what === 'orders'
-      ? 'the dealt orders'
-      : one.what === 'log'
-        ? 'what was done already'
-        : others[one.what]
-  })
+/** What collides: "What collides: the hands, the hours in which nobody works and the time you eat." */
+export function culpritSentence(culprits: readonly Culprit[], { day }: Pick<Plan, 'day'>): string {
+  const others = {
+    blocks: 'the hours in which nobody works',
+    window: day?.fixed?.what === 'eat' ? 'the time you eat' : 'the time you start',
+    orders: 'the order of the doughs and of the oven',
+    log: 'what was done already',
+  }
+  const names = culprits.map((one) =>
+    one.what === 'resource' ? (resourceNames[one.resource] ?? one.resource) : others[one.what],
+  )
   if (names.length === 0) return 'The waits themselves leave no plan.'
   return `What collides: ${listText(names)}.`
 }
 
-/** A mend in a baker's words. */
+/** A mend in a baker's words, as a sentence. */
 export function mendText(mend: Mend, plan: Plan): string {
+  return `${asSentenceStart(mendWords(mend, plan))}.`
+}
+
+function mendWords(mend: Mend, plan: Plan): string {
   switch (mend.mend) {
     case 'later-end':
-      return `End ${durationText(Math.ceil(mend.seconds / 300) * 300)} later.`
+    case 'earlier-end':
+    case 'later-start':
+    case 'earlier-start':
+      return movedWords(mend)
     case 'one-more':
       return (
         {
-          hands: 'Ask a helper in.',
-          oven: 'Bake one more piece at a time.',
-          mixer: 'Use a second mixer.',
-        }[mend.resource] ?? `Have one more of ${mend.resource}.`
+          hands: 'ask a helper in',
+          oven: 'bake one more piece at a time',
+          mixer: 'use a second mixer',
+          fridge: 'make room for one more in the fridge',
+          baker: 'let a second person do for some doughs what one was to do for all',
+        }[mend.resource] ?? `have one more of ${mend.resource}`
       )
     case 'same-for-all': {
       const name = plan.steps.find(({ id }) => id === mend.step)?.name ?? mend.step
       const way = mend.seconds > 0 ? 'longer' : 'shorter'
-      return `Wait ${durationText(Math.abs(mend.seconds))} ${way} after ${name}, for all doughs.`
+      return `wait ${durationText(Math.abs(mend.seconds))} ${way} after ${name}, for all doughs`
     }
     case 'free-oven-order':
-      return 'Bake in another order than was dealt, such as dough order, and reverse it next time.'
+      return 'bake in another order than was dealt, such as dough order, and reverse it next time'
     case 'wider-waits':
-      return `Allow the waits ${times(mend.rung)} their tolerance, as this plan does.`
+      return `allow the waits ${times(mend.rung)} their tolerance, as this plan does`
   }
+}
+
+/** Another moment: "eat 2 h 15 min later". */
+function movedWords(mend: MomentMend): string {
+  const moved = movedSeconds(mend)
+  const what = mend.mend.endsWith('-end') ? 'eat' : 'start'
+  return `${what} ${durationText(Math.abs(moved))} ${moved > 0 ? 'later' : 'earlier'}`
 }
