@@ -1,7 +1,8 @@
+import type { OvenPace } from '@/core/kitchen/oven-times.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type DayTask, lineIds, lineOf, taskSeconds } from './day-tasks.ts'
 import { type DealtDay, piecesByLoad } from './dealt-day.ts'
-import { type OvenPace, ovenChangeSeconds } from './oven-change.ts'
+import { ovenChangeSeconds } from './oven-change.ts'
 import { roomOfDay } from './room-of-day.ts'
 
 /** One way through the oven: of a piece, or of a dough that is baked whole. */

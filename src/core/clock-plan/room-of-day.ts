@@ -1,5 +1,5 @@
+import { type OvenPace, usualOvenPace } from '@/core/kitchen/oven-times.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { type OvenPace, usualOvenPace } from './oven-change.ts'
 
 /** Hands for taking one piece out of the oven, in seconds, where the bake does not say: our own guess. */
 export const usualPullSeconds = 15

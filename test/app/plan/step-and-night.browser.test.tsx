@@ -6,11 +6,13 @@ import '@/app/kit/look/tokens.css'
 import '@/app/kit/look/base.css'
 import { DayWishesFields } from '@/app/plan/clock/day-wishes-fields.tsx'
 import { OtherDays } from '@/app/plan/clock/other-days.tsx'
+import { KitchenSection } from '@/app/plan/kitchen/kitchen-section.tsx'
 import { StepFields } from '@/app/plan/method/step-fields.tsx'
 import { PlanPageContext, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
 import { ServicesContext } from '@/app/services/services.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
+import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainManner, writeAs } from '@/core/units/manner.ts'
@@ -41,14 +43,15 @@ function Fields() {
 afterEach(() => writeAs(plainManner))
 
 /** A plan page of its own with such a plan, kept in a notebook. */
-async function pageOf(change: (plan: Plan) => Plan) {
+async function pageOf(change: (plan: Plan) => Plan, kitchen: KitchenThing[] = []) {
   const notebook = createNotebook(`step-${chance.newId()}`, chance)
+  for (const thing of kitchen) await notebook.keepKitchenThing(thing)
   const plan = startingPlan({ newId: chance.newId, at: chance.now(), zone: chance.zone })
   const trialId = await notebook.createTrial(change(plan))
   const whole = await notebook.wholeTrial(trialId)
   if (!whole) throw new Error('the trial was made')
   const base = { plan: planInForce(whole), trialRevision: whole.trial.revision }
-  const store = createPlanPage(base, {}, [], {
+  const store = createPlanPage(base, {}, kitchen, {
     keepPlan: (next, from) => notebook.keepPlan(next, from),
     keepDrafts: async () => {},
     judge: () => [],
@@ -123,6 +126,23 @@ test('a bake says its pull, its recovery and its one person; the night has its o
     bake: { pullSeconds: 20, recoverySeconds: 240, samePerson: true },
     day: { mixers: 2, fridgePlaces: 6, quiet: { fromMinutes: 22 * 60 + 15, toMinutes: 390 } },
   })
+})
+
+test('what the kitchen says of the chosen oven is taken by one press, and then stands no longer beside it', async () => {
+  const oven: KitchenThing = {
+    ...{ id: 'deck', kind: 'oven', name: 'deck', places: 2, recoverySeconds: 150 },
+  }
+  const { store, shown } = await pageOf((plan) => ({ ...plan, kitchenIds: ['deck'] }), [oven])
+  const screen = await render(shown(<KitchenSection />))
+  const take = screen.getByRole('button', { name: 'Take these times', exact: true })
+  await expect
+    .element(
+      screen.getByText('The kitchen now says of the oven: Hot again 2 min 30 s after a load.'),
+    )
+    .toBeVisible()
+  await take.click()
+  await expect.element(take).not.toBeInTheDocument()
+  expect(store.getState().plan.day).toEqual({ recoverySeconds: 150 })
 })
 
 test('by 12 hours a time is typed and read back with am and pm, on the day that was chosen; what is none stays and says so', async () => {

@@ -1,15 +1,20 @@
 import { Fragment } from 'react'
 import { useTemperatureUnit } from '@/app/kit/field/temperature-unit.ts'
 import { degreeSign, shownSteps, type TemperatureUnit } from '@/app/kit/field/temperature-words.ts'
+import { Button } from '@/app/kit/press/button.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import styles from '@/app/plan/levels/levels-section.module.css'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
 import type { KitchenKind, KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { ovenTimes } from '@/core/kitchen/oven-times.ts'
+import { thingsOfKind } from '@/core/kitchen/things-of-kind.ts'
 import { withThingChosen } from '@/core/plan-edits/day/choose-thing.ts'
+import { hasOvenTimes, withOvenTimes } from '@/core/plan-edits/day/oven-times-of-plan.ts'
 import { plainMass, scaleStepText } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
+import { ovenTimesText } from '@/core/wording/plan/oven-times-text.ts'
 
 const kinds: { kind: KitchenKind; title: string }[] = [
   { kind: 'scale', title: 'Scales' },
@@ -58,6 +63,7 @@ export function KitchenSection() {
           </fieldset>
         )
       })}
+      <OvenTimesOf kitchen={kitchen} />
       <TroubleHere at="/kitchenIds" />
       <div>
         <LinkButton href="#/kitchen" size="small">
@@ -65,6 +71,25 @@ export function KitchenSection() {
         </LinkButton>
       </div>
     </PlanSection>
+  )
+}
+
+/** Where the kitchen says other times of the chosen oven than the plan took: what it says, and the press that takes it. */
+function OvenTimesOf({ kitchen }: { kitchen: readonly KitchenThing[] }) {
+  const plan = usePlanPage((page) => page.plan)
+  const { changeSaid } = usePlanActions()
+  const chosen = thingsOfKind(kitchen, 'oven', plan.kitchenIds)
+  if (chosen.length === 0 || hasOvenTimes(plan, kitchen, plan.kitchenIds)) return null
+  const says = ovenTimesText(ovenTimes(kitchen, plan.kitchenIds))
+  return (
+    <div>
+      <p>The kitchen now says of the oven: {says}</p>
+      <Button
+        onPress={() => changeSaid(`The plan’s oven: ${says}`, (now) => withOvenTimes(now, kitchen))}
+      >
+        Take these times
+      </Button>
+    </div>
   )
 }
 
