@@ -2,7 +2,6 @@ import type { OvenPace } from '@/core/kitchen/oven-times.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { type DayTask, lineIds, lineOf, taskSeconds } from './day-tasks.ts'
 import { type DealtDay, piecesByLoad } from './dealt-day.ts'
-import { ovenChangeSeconds } from './oven-change.ts'
 import { roomOfDay } from './room-of-day.ts'
 
 /** One way through the oven: of a piece, or of a dough that is baked whole. */
@@ -77,4 +76,17 @@ export function emptySeconds(before: OvenBake, next: OvenBake): number | null {
   if (before.load === next.load) return null
   if (before.heat === next.heat && before.leavesCelsius === before.entersCelsius) return null
   return ovenChangeSeconds(before.leavesCelsius, next.entersCelsius, before.pace)
+}
+
+/** Whole seconds that bring the oven from one temperature (°C) to another; none where either is not known. */
+function ovenChangeSeconds(
+  from: number | undefined,
+  to: number | undefined,
+  pace: OvenPace,
+): number {
+  if (from === undefined || to === undefined || from === to) return 0
+  const kelvin = to - from
+  return Math.ceil(
+    kelvin > 0 ? kelvin * pace.heatSecondsPerKelvin : -kelvin * pace.coolSecondsPerKelvin,
+  )
 }
