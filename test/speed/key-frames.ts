@@ -21,12 +21,16 @@ export interface KeyFrame {
 export const traceCategories = ['devtools.timeline', 'blink.user_timing', 'toplevel']
 
 /**
- * From the key's event to the end of the task that paints the frame it is shown in, for every key that the page marked
- * with `key` when its input was heard. What comes after (raster, the screen) is no longer the page's.
+ * From the key's event to the end of the task that paints the frame with what is asked: the key itself, which the page marked
+ * with `key` when its input was heard, or the weights that follow from it, marked with `weights` when they were changed. What
+ * comes after (raster, the screen) is no longer the page's.
  */
-export function keyFrames(trace: string): KeyFrame[] {
+export function keyFrames(trace: string, shows: 'key' | 'weights'): KeyFrame[] {
   const { traceEvents }: { traceEvents: TraceEvent[] } = JSON.parse(trace)
-  const marks = traceEvents.filter(({ name, cat }) => name === 'key' && cat.includes('user_timing'))
+  const marksOf = (what: string) =>
+    traceEvents.filter(({ name, cat }) => name === what && cat.includes('user_timing'))
+  const marks = marksOf('key')
+  const shown = marksOf(shows)
   const page = traceEvents
     .filter(({ pid, tid }) => pid === marks[0]?.pid && tid === marks[0]?.tid)
     .toSorted((a, b) => a.ts - b.ts)
@@ -39,9 +43,11 @@ export function keyFrames(trace: string): KeyFrame[] {
       task.name === 'ThreadControllerImpl::RunTask' &&
       paints.some(({ ts }) => ts >= task.ts && ts < endOf(task)),
   )
-  return marks.flatMap((mark) => {
+  return marks.flatMap((mark, at) => {
     const down = downs.findLast(({ ts }) => ts < mark.ts)
-    const frame = frames.find((task) => endOf(task) > mark.ts)
+    const until = marks[at + 1]?.ts ?? Number.POSITIVE_INFINITY
+    const change = shown.find(({ ts }) => ts >= mark.ts && ts < until)
+    const frame = change && frames.find((task) => endOf(task) > change.ts)
     if (!down || !frame) return []
     const worked = (frame.tts ?? 0) + (frame.tdur ?? 0) - (down.tts ?? 0)
     const passed = endOf(frame) - down.ts

@@ -33,9 +33,11 @@ function watchKeys(page: Page): Promise<void> {
     document.addEventListener('input', () => performance.mark('key'), { capture: true })
     const panel = document.querySelector('#plan-fairness')
     if (!panel) throw new Error('no fairness panel on the page')
-    new MutationObserver(() => fairness.push(performance.now() - from)).observe(panel, {
-      ...{ childList: true, subtree: true, characterData: true },
-    })
+    const sheet = document.querySelector('#plan-weigh-sheet table')
+    if (!sheet) throw new Error('no weigh sheet on the page')
+    const anything = { childList: true, subtree: true, characterData: true }
+    new MutationObserver(() => fairness.push(performance.now() - from)).observe(panel, anything)
+    new MutationObserver(() => performance.mark('weights')).observe(sheet, anything)
   })
 }
 
@@ -75,7 +77,7 @@ const kinds: readonly Kind[] = [
   },
 ]
 
-/** Presses the keys of one kind and says what it cost until the frame with the new weights was painted. */
+/** Presses the keys of one kind and says what it cost until the frame with the key was painted, and that with the new weights. */
 async function measureKind(
   page: Page,
   { what, field, opens, first, keys }: Kind,
@@ -96,14 +98,18 @@ async function measureKind(
     }
   }
   if (opens !== 'percent') await opener.click()
-  const frames = keyFrames((await browser.stopTracing()).toString('utf8'))
-  if (frames.length === 0) throw new Error(`no frame was traced for ${what}`)
-  const worked = frames.map((frame) => frame.workedMilliseconds)
-  const passed = frames.map((frame) => frame.passedMilliseconds)
-  say(`key to painted frame, ${what}: work of the page, median`, middleOf(worked))
-  say(`key to painted frame, ${what}: work of the page, least`, Math.min(...worked))
-  say(`key to painted frame, ${what}: by the clock, median`, middleOf(passed))
-  say(`key to painted frame, ${what}: by the clock, least`, Math.min(...passed))
+  const trace = (await browser.stopTracing()).toString('utf8')
+  for (const shows of ['key', 'weights'] as const) {
+    const frames = keyFrames(trace, shows)
+    if (frames.length === 0) throw new Error(`no frame was traced for ${what}`)
+    const worked = frames.map((frame) => frame.workedMilliseconds)
+    const passed = frames.map((frame) => frame.passedMilliseconds)
+    const said = `key to the frame with ${shows === 'key' ? 'it' : 'its weights'}, ${what}`
+    say(`${said}: work of the page, median`, middleOf(worked))
+    say(`${said}: work of the page, least`, Math.min(...worked))
+    say(`${said}: by the clock, median`, middleOf(passed))
+    say(`${said}: by the clock, least`, Math.min(...passed))
+  }
 }
 
 /** Types into the largest plan in the built app, and says what a key costs; compares nothing. */

@@ -1,5 +1,6 @@
-import { memo, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { Section } from '@/app/kit/page/section.tsx'
+import type { PlanPage } from '@/app/plan/page/plan-page.ts'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { weighedParts } from '@/app/plan/page/read-parts.ts'
 import { usePlanParts } from '@/app/plan/page/use-plan-parts.ts'
@@ -15,11 +16,20 @@ import { DoseAdviceList } from './dose-advice-list.tsx'
 import styles from './panel.module.css'
 import { inColumns, riderRows, sheetColumns } from './weigh-sheet-rows.ts'
 
-/** The weigh sheet of one session, live: every batch's weights on the plan's scales, and what they come to. */
-export const WeighSheetPanel = memo(function WeighSheetPanel() {
-  const plan = usePlanParts(weighedParts)
+/**
+ * The weigh sheet of one session, live: every batch's weights on the plan's scales, and what they come to. What was typed is
+ * painted first, its weights in the frame after.
+ */
+export function WeighSheetPanel() {
+  const plan = useDeferredValue(usePlanParts(weighedParts))
   const kitchen = usePlanPage((page) => page.kitchen)
-  const calmLevels = usePlanPage((page) => page.calmLevels)
+  const calmLevels = useDeferredValue(usePlanPage((page) => page.calmLevels))
+  return <Weighed plan={plan} kitchen={kitchen} calmLevels={calmLevels} />
+}
+
+type WeighedProps = Pick<PlanPage, 'plan' | 'kitchen' | 'calmLevels'>
+
+const Weighed = memo(function Weighed({ plan, kitchen, calmLevels }: WeighedProps) {
   const sheet = useMemo(() => weighSheet(plan, kitchen), [plan, kitchen])
   const riders = useMemo(() => levelRiders(plan), [plan])
   const levelIds = useMemo(() => sheetColumns(sheet, plan.levels), [sheet, plan.levels])
