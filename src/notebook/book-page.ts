@@ -1,4 +1,5 @@
-import { withoutCovered } from '@/core/lesson/covered-trials.ts'
+import { coveredTrials } from '@/core/lesson/covered-trials.ts'
+import { keptAnswer } from '@/core/record/kept-answer.ts'
 import { type BookOrder, inOrder, newestFirst } from './book-order.ts'
 import { storedSettings } from './next-counts.ts'
 import type { Store } from './store.ts'
@@ -71,7 +72,7 @@ export function bookPage(
     const wanted = (line: Summary) =>
       shelfOf(line) === shelf &&
       fits(line, sorting) &&
-      hasWords(withoutCovered(line, lessons), words)
+      hasWords(line, coveredTrials([line.trialId], lessons).length === 0, words)
     const [trials, counted, fresh] = await Promise.all([
       store.trials.count(),
       countShelves(store),
@@ -142,12 +143,15 @@ function newest(store: Store, wanted: (line: Summary) => boolean, most: number) 
   return store.summaries.orderBy('lastAt').reverse().filter(wanted).limit(most).toArray()
 }
 
-/** A line as it is stored is not checked yet: what it lacks has no words. */
-function hasWords(line: Partial<Summary>, words: readonly string[]): boolean {
+const hasWords = (line: Partial<Summary>, tellsAnswer: boolean, words: readonly string[]) =>
+  words.every((word) => searchedText(line, tellsAnswer).includes(word))
+
+/** A line as it is stored is not checked yet: what it lacks has no words. Put together once for the letters of one search. */
+const searchedText = keptAnswer((line: Partial<Summary>, tellsAnswer: boolean): string => {
   const { question, factorName, answer, flours = [], notes } = line
-  const text = [question, factorName, answer, ...flours, notes].join(' ').toLowerCase()
-  return words.every((word) => text.includes(word))
-}
+  const told = tellsAnswer ? answer : undefined
+  return [question, factorName, told, ...flours, notes].join(' ').toLowerCase()
+})
 
 /** How many trials lie on each shelf, of so many in all. */
 async function countShelves(store: Store): Promise<Record<Shelf, (trials: number) => number>> {

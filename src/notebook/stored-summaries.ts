@@ -47,13 +47,13 @@ export async function summariesMissing(store: Store): Promise<Summary[]> {
 
 /**
  * All lines as they are stored, none checked: of thousands reading takes longest, so they are held until one changes. Where they
- * are held their keys alone are read, so that a live query sees what it watches.
+ * are held they are counted alone, so that a live query sees what it watches.
  */
 export async function allLines(store: Store): Promise<readonly Summary[]> {
   const held = store.heldLines
   if (held) {
-    const keys = await store.summaries.toCollection().primaryKeys()
-    if (held === store.heldLines && keys.length === held.length) return held
+    const lines = await store.summaries.count()
+    if (held === store.heldLines && lines === held.length) return held
   }
   const { linesChanged } = store
   const lines = await store.summaries.toArray()
