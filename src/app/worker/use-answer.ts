@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useRef, useState } from 'react'
+import { startTransition, useDeferredValue, useEffect, useRef, useState } from 'react'
 import { latestAsked } from './latest-asked.ts'
 import { type OpenWorker, openWorker, type WorkerName } from './open-worker.ts'
 
@@ -42,7 +42,8 @@ export function useAnswer<Name extends WorkerName, Question, Answer>(
         worker ??= openWorker(name)
         return asking(worker.service, asked)
       },
-      (answer) => setFound({ state: 'answered', answer, newer: false }),
+      // Drawn between frames: what is typed or pressed meanwhile does not wait for it.
+      (answer) => startTransition(() => setFound({ state: 'answered', answer, newer: false })),
       (cause) =>
         setFound({
           state: 'failed',
