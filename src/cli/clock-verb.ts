@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
 import { type FoundWay, waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
-import { type Mend, shownMends } from '@/core/clock-plan/search/mend.ts'
+import { type Mend, momentMend, shownMends } from '@/core/clock-plan/search/mend.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -19,6 +19,7 @@ import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { clockTime } from '@/core/wording/words/civil-time.ts'
 import { dateText } from '@/core/wording/words/date-text.ts'
+import { notWrittenText } from './not-written.ts'
 import { planAsAsked } from './plan-as-asked.ts'
 import { planStops, stopsText } from './plan-stops.ts'
 import { processClock } from './process-clock.ts'
@@ -29,6 +30,9 @@ import { jsonOption, type Verb } from './verb.ts'
 import { wrapped } from './wrapped.ts'
 
 const searchMilliseconds = 2000
+
+const nothingFound =
+  'No plan was found, not even with waits far off. Take more time, fewer flights or levels, or another order.'
 
 /** The next session's day by the clock: who does what when, backwards from when people eat or forwards from when one starts. */
 export const clockVerb: Verb = {
@@ -61,21 +65,21 @@ export const clockVerb: Verb = {
       milliseconds: searchMilliseconds * share,
     })
     const { clock, marks, rows, originAt } = searchedClock(plan, session, wall, within(1))
-    if (!clock)
-      throw new CommandTrouble(
-        'No plan was found, not even with waits far off. Take more time, fewer flights or levels, or another order.',
-      )
+    const known = momentMend(clock?.mends ?? [])
+    const ways = waysOfDay(plan, session, wall, within(1), known)
+    if (!clock) throw new CommandTrouble([nothingFound, ...waysText(ways, plan)].join('\n\n'))
     const out = asked.text('ics')
     if (out !== undefined) {
       if (originAt === null)
         throw new CommandTrouble('--ics: a calendar needs a day; name --eat or --start too.')
       const calendar = { trialId: whole.trial.id, session: session.number, rows, originAt }
-      writeFileSync(
-        out,
-        calendarFile({ ...calendar, question: plan.question, writtenAt: Date.now() }),
-      )
+      const text = calendarFile({ ...calendar, question: plan.question, writtenAt: Date.now() })
+      try {
+        writeFileSync(out, text)
+      } catch (failure) {
+        throw new CommandTrouble(`--ics ${notWrittenText(out, failure)}`)
+      }
     }
-    const ways = waysOfDay(plan, session, wall, within(0.5))
     const stops = planStops(whole)
     const momentOf = momentsFrom(originAt, plan.zone)
     if (asked.flag('json')) {
@@ -118,7 +122,7 @@ export const clockVerb: Verb = {
 /** The smallest mends, each alone; nothing where the day needs none. */
 function mendsText(mends: readonly Mend[], plan: Plan): string[] {
   if (mends.length === 0) return []
-  const lines = shownMends(mends).map((mend) => `- ${mendText(mend, plan)}`)
+  const lines = shownMends(mends).map((mend) => wrapped(mendText(mend, plan), '- '))
   return [['What would mend it, each alone:', ...lines].join('\n')]
 }
 

@@ -12,11 +12,21 @@ export function planAsAsked(asked: Asked, plan: Plan): Plan {
   if (eat !== undefined && start !== undefined)
     throw new CommandTrouble('--eat and --start: name one of the two; the other follows from it.')
   const named = eat ?? start
-  if (named === undefined) return withQuiet(plan, quiet)
+  if (named === undefined) {
+    if (quiet !== undefined && !plan.day?.fixed)
+      throw new CommandTrouble(
+        '--quiet: name --eat or --start too; without a date no night lies in the day.',
+      )
+    return withQuiet(plan, quiet)
+  }
   const civil = civilFromText(named)
   if (!civil)
     throw new CommandTrouble(
       `${eat === undefined ? '--start' : '--eat'} ${named}: write day and hour like 2026-12-05T18:00.`,
+    )
+  if (civil.year < 1971)
+    throw new CommandTrouble(
+      `${eat === undefined ? '--start' : '--eat'} ${named}: write a day from 1971 on.`,
     )
   const at = civilMoment(civil, plan.zone, processClock)
   const fixed = { what: eat === undefined ? ('start' as const) : ('eat' as const), at }
@@ -31,5 +41,9 @@ function withQuiet(plan: Plan, quiet: string | undefined): Plan {
   if (quiet === 'none') return { ...plan, day: others }
   const hours = quietFromText(quiet)
   if (!hours) throw new CommandTrouble(`--quiet ${quiet}: write hours like 23:00-6:30, or none.`)
+  if (hours.fromMinutes === hours.toMinutes)
+    throw new CommandTrouble(
+      `--quiet ${quiet}: it ends when it begins. Write hours like 23:00-6:30, or none.`,
+    )
   return { ...plan, day: { ...others, quiet: hours } }
 }

@@ -11,7 +11,7 @@ export interface CalendarDay {
 /**
  * The hours without hands as blocks, in elapsed seconds from `originAt` (UTC ms): one a night from the day before the origin on.
  * `momentOf` turns a wall-clock time of a day into UTC ms by the plan's zone, so that a night in which summer time begins or
- * ends is as long as it really is.
+ * ends is as long as it really is. Hours that end when they begin are none.
  */
 export function quietBlocks(
   { fromMinutes, toMinutes }: QuietHours,
@@ -27,6 +27,7 @@ export function quietBlocks(
     momentOf: (day: CalendarDay, minutes: number) => number
   },
 ): Block[] {
+  if (fromMinutes === toMinutes) return []
   return Array.from({ length: days + 1 }, (_, at): Block => {
     const evening = { ...first, day: first.day - 1 + at }
     const morning = toMinutes > fromMinutes ? evening : { ...evening, day: evening.day + 1 }

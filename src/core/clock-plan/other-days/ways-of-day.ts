@@ -4,6 +4,7 @@ import type { DealtDay } from '@/core/clock-plan/dealt-day.ts'
 import { movedSeconds } from '@/core/clock-plan/mended-plan.ts'
 import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import type { CalendarDay } from '@/core/clock-plan/quiet-hours.ts'
+import type { MomentMend } from '@/core/clock-plan/search/mend.ts'
 import { otherMoment } from '@/core/clock-plan/search/mends.ts'
 import type { Budget } from '@/core/clock-plan/search/solve-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -28,13 +29,15 @@ const coldSeconds = { least: 3600, most: 72 * 3600 }
 /**
  * Up to three days that go within all tolerances and differ in kind: the one that was asked for; where that does not go, the
  * nearest begin or end that does; the same with a cold wait of another length for all, so that one night more or fewer lies in it;
- * and where only the night is in the way, with somebody at work then. None where no moment is fixed.
+ * and where only the night is in the way, with somebody at work then. None where no moment is fixed. `known`: the other moment that
+ * the mends of the day name, where they are at hand.
  */
 export function waysOfDay(
   plan: Plan,
   day: DealtDay & { number: number },
   wall: WallClock,
   budget: Budget,
+  known: MomentMend | null = null,
 ): FoundWay[] {
   const fixed = plan.day?.fixed
   if (!fixed) return []
@@ -64,7 +67,9 @@ export function waysOfDay(
     }
     return null
   }
-  const moved = asked ? null : first(movedDay(plan, day, spanSeconds, wall, quarter()))
+  const moved = asked
+    ? null
+    : first(known ? [movedBy(fixed.at, known)] : movedDay(plan, day, spanSeconds, wall, quarter()))
   const nights = nightsBetween(base.startAt, base.endAt, wall)
   const colds = (asked ? [1, -1] : [0, 1, -1]).flatMap((more) => {
     const hasNights = (one: Wished) => nightsBetween(one.startAt, one.endAt, wall) === nights + more
@@ -92,11 +97,13 @@ function movedDay(
   const { fixed } = plan.day ?? {}
   if (!fixed) return []
   const nearest = otherMoment(askedDay(plan, day, spanSeconds, wall).problem, budget)
-  return nearest.map((mend) => ({
-    way: 'other-moment',
-    at: fixed.at + movedSeconds(mend) * 1000,
-  }))
+  return nearest.map((mend) => movedBy(fixed.at, mend))
 }
+
+const movedBy = (at: number, mend: MomentMend): DayWay => ({
+  way: 'other-moment',
+  at: at + movedSeconds(mend) * 1000,
+})
 
 /** Other lengths of the last cold wait that is the same for all levels, the nearest first, with which the day lies as wanted. */
 function otherColds(

@@ -19,3 +19,11 @@ const mostShown = 3
 export function shownMends(mends: readonly Mend[]): Mend[] {
   return mends.slice(0, mostShown)
 }
+
+/** The other moment among mends; null where none of them is one. */
+export function momentMend(mends: readonly Mend[]): MomentMend | null {
+  return mends.find(isMoment) ?? null
+}
+
+const isMoment = (mend: Mend): mend is MomentMend =>
+  mend.mend.endsWith('-end') || mend.mend.endsWith('-start')

@@ -74,7 +74,9 @@ function waitSentences({ fits, rung, stepRungs }: ClockPlan, plan: Plan): string
     return `${name} (${own <= 4 ? quarters(own) : `${times(own)} its tolerance`})`
   })
   if (fits) return [`Every wait is within its tolerance; furthest off: ${listText(named)}.`]
-  return [`Nothing keeps all waits within their tolerance. Least bad, off at: ${listText(named)}.`]
+  return [
+    `Nothing keeps all waits within their tolerance. In the least bad plan they are off at ${listText(named)}.`,
+  ]
 }
 
 const quarters = (rung: number) =>
