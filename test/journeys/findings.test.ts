@@ -52,6 +52,29 @@ test('at 1280 px the chart is as wide as the rail, its means under their tabs, a
   await page.context().close()
 })
 
+test('after a look at Plan a press draws Findings with the answer that was worked out meanwhile, and no word of waiting', async () => {
+  const { page, troubles } = await visit(browser, baseUrl)
+  await readIn(page, baseUrl, focaccia)
+  const ahead = page.waitForEvent('worker', (worker) => worker.url().includes('findings-worker'))
+  await page.goto(`${baseUrl}#/trial/${focaccia.trial.id}/plan`)
+  await (await ahead).waitForEvent('close')
+  const seen = await page.evaluate(async () => {
+    const way = [...document.querySelectorAll('a')].find(({ href }) => href.endsWith('/findings'))
+    way?.click()
+    const frames: string[] = []
+    while (frames.length < 300 && !frames.at(-1)?.includes('Liking is best in between')) {
+      await new Promise((next) => requestAnimationFrame(next))
+      frames.push(document.querySelector('main')?.textContent ?? '')
+    }
+    return frames
+  })
+  expect(seen.at(-1)).toMatch(/Liking is best in between/)
+  for (const frame of seen) expect(frame).not.toMatch(/Working out|Opening/)
+  expect(page.workers().filter((worker) => worker.url().includes('findings-worker'))).toEqual([])
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
 test('the answer stands beside the trial in the notebook once it was found', async () => {
   const { page } = await visit(browser, baseUrl)
   await readIn(page, baseUrl, focaccia)
