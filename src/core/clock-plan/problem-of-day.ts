@@ -11,7 +11,7 @@ import { waysDiffer } from './way-to-oven.ts'
 import type { PullPart, WorkPart } from './work-part.ts'
 import { workParts } from './work-parts.ts'
 
-/** Half a minute from oven to mouth, the usual tolerance of a hot piece; the age at baking may differ by 5 % of its length. */
+/** Minutes from oven to mouth may differ by one; the age at baking by 5 % of its length. */
 const mouthToleranceSeconds = 60
 
 /** The line that stands for all doughs, where something is done once for them together. */

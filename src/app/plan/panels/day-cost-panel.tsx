@@ -1,7 +1,7 @@
 import { Section } from '@/app/kit/page/section.tsx'
 import { useDayFound } from '@/app/plan/clock/found-day.tsx'
 import { massText } from '@/core/units/mass-text.ts'
-import { daySentence } from '@/core/wording/plan/day-sentence.ts'
+import { dayCostSentence } from '@/core/wording/plan/day-cost-sentence.ts'
 import styles from './panel.module.css'
 
 /** What one session costs: dough, tubs, oven time, hands-on hours, bites a mouth. */
@@ -20,7 +20,7 @@ export function DayCostPanel() {
         </p>
       </Section>
     )
-  const { span, rest } = daySentence(cost)
+  const { span, rest } = dayCostSentence(cost)
   return (
     <Section id="plan-day" title="The day" aside="one session">
       <p className={styles.words}>

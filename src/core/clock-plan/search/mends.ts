@@ -18,9 +18,9 @@ const atMost: RungOf = () => mostRung
 const widestRung = 400
 
 /**
- * The smallest mend of each kind, in the order of the harm they do to the comparison: another end or begin, one more of a resource, the
- * same change of one wait for all lines (whole minutes), the oven's order free, the least rung of the waits above their
- * tolerance. A kind that does not help within its time is left out: another moment has two thirds of the budget, each other kind
+ * The smallest mend of each kind, in the order of the harm they do to the comparison: another end or begin, one more of a
+ * resource, the same change of one wait for all lines (whole minutes), the oven's order free, the least rung of the waits above
+ * their tolerance. A kind that does not help within its time is left out: another moment has two thirds of the budget, each other kind
  * a sixth.
  */
 export function mendsOf(problem: DayProblem, budget: Budget): Mend[] {

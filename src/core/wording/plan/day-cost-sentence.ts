@@ -3,7 +3,7 @@ import { heavyText } from '@/core/units/mass-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 
 /** A session in one sentence, its length first: "5 h 50 min" and "hands busy for 1 h 30 min; 4.3 kg of dough in 5 tubs, 3 oven loads, 5 samples a mouth." */
-export function daySentence(cost: DayCost): { span: string; rest: string } {
+export function dayCostSentence(cost: DayCost): { span: string; rest: string } {
   const counted = (count: number, one: string) => `${count} ${count === 1 ? one : `${one}s`}`
   const parts = [
     `${heavyText(cost.doughGrams, 1)} of dough in ${counted(cost.tubs, 'tub')}`,
