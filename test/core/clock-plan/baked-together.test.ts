@@ -6,7 +6,7 @@ import { plannedDay } from '@/core/clock-plan/planned-day.ts'
 import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
 import { mostRung, solveDay } from '@/core/clock-plan/search/solve-day.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
-import { nightSentence } from '@/core/wording/plan/clock-plan-text.ts'
+import { clockPlanSentences, nightSentence } from '@/core/wording/plan/clock-plan-text.ts'
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madeSession } from '../session/made-session.ts'
 import { fourLoaves, friday, quiet, startsAt, zone } from './rested-evening.ts'
@@ -64,6 +64,8 @@ describe('what is tasted together is baked together', () => {
     expect(nightSentence(clock, plan, doughOf)).toMatch(
       /^Dough 1.* baked before a night, .*dough 4 after it: what is baked first is 1\d h.* older at the tasting than what is baked last; all are baked in one go if you start .* earlier\.$/,
     )
+    // Nor is it called equal beside that.
+    expect(clockPlanSentences(clock, plan).join(' ')).not.toContain('equal')
     const [join] = clock.mends
     if (join?.mend !== 'earlier-start') throw new Error('an earlier start joins it')
     const mended = mendedPlan(plan, join)

@@ -20,12 +20,13 @@ const resourceNames: Record<string, string> = {
 
 /** How good the plan is and how sure: its length, its waits, how equal the lines are, and whether a better one could exist. */
 export function clockPlanSentences(clock: ClockPlan, plan: Plan): string[] {
-  const { spanSeconds, spreadRung, proved, boundSeconds } = clock
+  const { spanSeconds, spreadRung, proved, boundSeconds, night } = clock
   const all = proved.rung && proved.spread && proved.span
   return [
     `The day takes ${durationText(spanSeconds)}.`,
     ...waitSentences(clock, plan),
-    spreadRung === 0
+    // What a night parts is equal on each side of it at the most.
+    spreadRung === 0 || night !== null
       ? ''
       : spreadRung <= 4
         ? `The doughs are equal in age at baking and in minutes from the oven to within ${quarters(spreadRung)} of what is harmless.`
