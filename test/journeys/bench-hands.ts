@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core'
+import type { Locator, Page } from 'playwright-core'
 
 /** What a press of the script is to log: who, what, and a number where one was typed. */
 export interface Expected {
@@ -38,10 +38,25 @@ export class BenchHands {
     timeout = 3000,
     still: () => Promise<boolean> = async () => true,
   ): Promise<boolean> {
+    return await this.pressedHere(this.button(name).first(), `${name}`, timeout, still)
+  }
+
+  /** Brings a dough to the front by its tab on the rail. */
+  async front(letter: string): Promise<void> {
+    const tab = this.page.locator('nav[aria-label^="Doughs"] button', { hasText: letter }).first()
+    if (!(await this.pressedHere(tab, `the tab of ${letter}`, 30_000)))
+      throw new Error(`no tab of ${letter}`)
+  }
+
+  private async pressedHere(
+    button: Locator,
+    name: string,
+    timeout: number,
+    still: () => Promise<boolean> = async () => true,
+  ): Promise<boolean> {
     // A place that has just come to mean something else takes no press for 0.7 s of the made-up clock.
     await this.wait(0.8)
     if (!(await still())) return false
-    const button = this.button(name).first()
     const isThere = await button.click({ trial: true, noWaitAfter: true, timeout }).then(
       () => true,
       async (cause: unknown) => {
@@ -51,9 +66,10 @@ export class BenchHands {
     )
     if (!isThere) return false
     const box = await button.boundingBox()
-    const size = this.page.viewportSize()
-    const scrolled = await this.page.evaluate(() => window.scrollY)
-    if (!box || !size || box.y < 0 || box.y + box.height > size.height || scrolled > 0)
+    const { height, scrolled } = await this.page.evaluate(() => ({
+      ...{ height: window.innerHeight, scrolled: window.scrollY },
+    }))
+    if (!box || box.y < 0 || box.y + box.height > height || scrolled > 0)
       throw new Error(`${name} is pressed only by scrolling (${scrolled}, ${JSON.stringify(box)})`)
     this.presses += 1
     await button.click()

@@ -18,12 +18,21 @@ export interface Freezing {
   close: () => Promise<void>
 }
 
-export async function openFreezing(): Promise<Freezing> {
+/** A phone's own zone and screen; without them those of this machine. */
+interface Phone {
+  zone: string
+  width: number
+  height: number
+}
+
+export async function openFreezing(phone?: Phone): Promise<Freezing> {
   const profile = await mkdtemp(join(tmpdir(), 'evenhand-frozen-'))
   const path = (await findChromium())?.path ?? chromium.executablePath()
   const own = ['--headless', '--remote-debugging-port=0', `--user-data-dir=${profile}`]
-  const child = spawn(path, [...CHROMIUM_ARGS, ...own, 'about:blank'], {
+  const screen = phone ? [`--window-size=${phone.width},${phone.height}`] : []
+  const child = spawn(path, [...CHROMIUM_ARGS, ...own, ...screen, 'about:blank'], {
     stdio: ['ignore', 'ignore', 'pipe'],
+    env: { ...process.env, ...(phone ? { TZ: phone.zone } : {}) },
   })
   const gone = new Promise((resolve) => child.once('exit', resolve))
   const address = await new Promise<string>((resolve, reject) => {

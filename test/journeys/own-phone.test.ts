@@ -7,7 +7,8 @@ import { draftKept } from './draft-kept.ts'
 import { heldByPhone } from './held-by-phone.ts'
 import { readIn } from './read-in.ts'
 import { tasterNames, tastingTrial, tellingOf } from './tasting-trial.ts'
-import { openBrowser, overhangPixels, visit } from './visit.ts'
+import { trialOnDisk } from './trial-on-disk.ts'
+import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
 const { levels } = tastingTrial().plans[0] ?? { levels: [] }
@@ -64,6 +65,11 @@ async function tasteOn(page: Page, link: string, way: Way): Promise<Back> {
   const code = page.locator('[data-scan="ready"]')
   await code.waitFor()
   if (way.by === 'picture') return { picture: await code.screenshot() }
+  return { link: await savedLink(page) }
+}
+
+/** The link of a return as it is saved on the phone. */
+async function savedLink(page: Page): Promise<string> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     press(page, 'Save as a file').click(),
@@ -71,7 +77,7 @@ async function tasteOn(page: Page, link: string, way: Way): Promise<Back> {
   expect(download.suggestedFilename()).toBe('ballots.txt')
   const parts: Buffer[] = []
   for await (const part of await download.createReadStream()) parts.push(Buffer.from(part))
-  return { link: Buffer.concat(parts).toString('utf8') }
+  return Buffer.concat(parts).toString('utf8')
 }
 
 /** A phone that has the app from a visit before, as of a session earlier: the ballot then needs no network. */
@@ -177,3 +183,72 @@ test('eight by own phone in contexts of their own, back by scanned picture and b
   expect(troubles).toEqual([])
   await host.context().close()
 }, 300_000)
+
+/** Two flatbreads as baked, tasted by one; with what was drawn to come first and second. */
+function twoAsBaked() {
+  const [taster] = tastingTrial().plans[0]?.tasters ?? []
+  if (!taster) throw new Error('somebody tastes')
+  const made = tastingTrial({
+    ...{ levels: levels.slice(0, 2), serving: 'as-baked', tasters: [taster] },
+  })
+  const [session] = made.sessions
+  const [order] = session?.dealt.tasterOrders ?? []
+  const [first, second] = (order?.servingIds ?? []).map((id) =>
+    session?.dealt.servings.find((serving) => serving.id === id),
+  )
+  if (!first || !second) throw new Error('two servings')
+  return { made, first, second }
+}
+
+test('as baked, another code stands on the plate than the phone asks of: two presses go there, what was pressed comes along, and the record keeps the how manieth it was', async () => {
+  const { made, first, second } = twoAsBaked()
+  const { page: host, troubles } = await visit(browser, baseUrl)
+  await readIn(host, baseUrl, made)
+  await host.goto(`${baseUrl}#/trial/${made.trial.id}/tasting`)
+  await press(host, /On their own phones/).click()
+  await press(host, 'Code for AN').click()
+  const link = (await host.locator('[data-slip-link]').textContent()) ?? ''
+
+  const { page, troubles: onPhone } = await visit(browser, baseUrl, phone)
+  const title = (name: string) => page.getByRole('heading', { level: 1, name, exact: true })
+  await page.goto(link)
+  await press(page, 'I can eat this: begin').click()
+  // The slip was given out before the oven; on the plate lies what the host put there first.
+  await title(first.code).waitFor()
+  await press(page, /^Liking: 7/).click()
+  await draftKept(page, '7')
+  await press(page, 'Another code').click()
+  await title('Which code is on your plate?').waitFor()
+  expect(await faultsInBothLooks(page)).toEqual([])
+  expect(await overhangPixels(page)).toBe(0)
+  await page.getByRole('switch', { name: `What I pressed for ${first.code} was about` }).click()
+  await page.getByRole('button', { name: second.code, exact: true }).click()
+  await title(second.code).waitFor()
+  await page.getByRole('button', { name: /^Liking: 7/, pressed: true }).waitFor()
+  await press(page, /^Chew: 3/).click()
+  await press(page, `Seal ${second.code}`).click()
+  await title(first.code).waitFor()
+  // Nothing is scored of it yet; where one code is left there is no other.
+  expect(await page.locator('button[aria-pressed="true"]').count()).toBe(0)
+  expect(await page.getByRole('button', { name: 'Another code', exact: true }).count()).toBe(0)
+  await press(page, /^Liking: 4/).click()
+  await press(page, /^Chew: 2/).click()
+  await press(page, `Seal ${first.code}`).click()
+  await page.locator('[data-scan="ready"]').waitFor()
+  const back = await savedLink(page)
+
+  await press(host, /Collect ballots/).click()
+  await host.getByLabel('A link that was sent').fill(back)
+  await press(host, 'Take it in').click()
+  await host.getByText('AN is in: 2 of 2').first().waitFor()
+  const { ballots } = await trialOnDisk(host)
+  const said = ({ id }: { id: string }) => {
+    const ballot = ballots.find(({ about }) => about.id === id)
+    return { position: ballot?.position, answers: ballot?.answers.map(({ value }) => value) }
+  }
+  expect(said(second)).toEqual({ position: 1, answers: [7, 3] })
+  expect(said(first)).toEqual({ position: 2, answers: [4, 2] })
+  expect([...troubles, ...onPhone]).toEqual([])
+  await page.context().close()
+  await host.context().close()
+})

@@ -34,6 +34,11 @@ export async function visit(
     ...{ reducedMotion: 'reduce', serviceWorkers: 'block', ...options },
   })
   const page = await context.newPage()
+  return { page, troubles: troublesOf(page, baseUrl) }
+}
+
+/** From now on everything that should not happen on a page. */
+export function troublesOf(page: Page, baseUrl: string): string[] {
   const troubles: string[] = []
   page.on('console', (line) => {
     if (line.type() !== 'error' && line.type() !== 'warning') return
@@ -45,7 +50,7 @@ export async function visit(
     if (protocol !== 'data:' && protocol !== 'blob:' && origin !== new URL(baseUrl).origin)
       troubles.push(`a request to ${request.url()}`)
   })
-  return { page, troubles }
+  return troubles
 }
 
 /** Parts far from view rest with the size they had when last drawn: each is drawn once as it is now, as for who scrolls by. */

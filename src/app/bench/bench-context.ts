@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react'
 import type { Draft } from '@/app/kit/field/use-draft.ts'
+import type { Hands } from '@/core/clock-plan/whose-hands.ts'
 import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
 import type { Standing } from '@/core/session/effective-events.ts'
@@ -34,6 +35,8 @@ export interface Bench {
   drafts: Draft
   /** When something is done by the day as it was made anew last (UTC ms); null where nothing tells. */
   goesAt: (item: AgendaItem) => number | null
+  /** Whose hands a step is for by the day that is followed; undefined where nobody helps by the hour. */
+  handsOf: (work: Pick<AgendaItem, 'unit' | 'batchId' | 'step' | 'repeat'>) => Hands | undefined
 }
 
 export const BenchContext = createContext<Bench | null>(null)

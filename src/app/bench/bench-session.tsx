@@ -26,6 +26,7 @@ import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import { draftsOf } from '@/app/services/drafts-of.ts'
 import { useServices } from '@/app/services/services.ts'
 import { type PlannedDay, plannedDay } from '@/core/clock-plan/planned-day.ts'
+import { handsOfDay } from '@/core/clock-plan/whose-hands.ts'
 import { levelAxis } from '@/core/figure/level-axis.ts'
 import { levelsUnknown, sessionSealed } from '@/core/seal/sealed.ts'
 import type { AgendaItem } from '@/core/session/agenda.ts'
@@ -91,11 +92,12 @@ function SessionAtWork({ whole, session, device, plan, day }: SessionAtWorkProps
   const { item, unit } = frontLine(session, items, levelId, picked)
   const oven = useMemo(() => ovenNow(session, plan, items, runs), [session, plan, items, runs])
   const { goesAt, beginsAt } = anew
+  const handsOf = useMemo(() => handsOfDay(plan, session, day), [plan, session, day])
   const alarms = useMemo(() => dayAlarms(items, beginsAt), [items, beginsAt])
   const cues = useMemo(() => ovenCues(oven.inside), [oven])
   const bench: Bench = {
     ...{ whole, plan, session, device, covered, unknown, events, log, notLogged, drafts },
-    goesAt,
+    ...{ goesAt, handsOf },
   }
   const ringing = useRinging({ alarms, cues, bench, awake })
 

@@ -25,7 +25,6 @@ interface ComingUpProps {
  */
 export function ComingUp({ items, onPick }: ComingUpProps) {
   const { plan, session, goesAt } = useBench()
-  const { now } = useServices()
   if (items.length === 0) return null
   return (
     <Section title="Coming up">
@@ -33,7 +32,9 @@ export function ComingUp({ items, onPick }: ComingUpProps) {
         {soonestFirst(items, goesAt).map(({ item, at }) => (
           <li key={`${item.unit.id}/${item.step.id}/${item.repeat}/${item.do}`}>
             <button type="button" className={styles.line} onClick={() => onPick(item)}>
-              <span>{at === null ? '' : dayTime(at, now(), session.zone)}</span>
+              <span>
+                <DueTime at={at} />
+              </span>
               <span className={styles.lineMark}>
                 <LineMark unit={item.unit} size="small" />
               </span>
@@ -47,6 +48,14 @@ export function ComingUp({ items, onPick }: ComingUpProps) {
         ))}
       </ol>
     </Section>
+  )
+}
+
+/** When it is due, with its day where that is not today: over midnight another. */
+function DueTime({ at }: { at: number | null }) {
+  const { session } = useBench()
+  return useShownOfClock(useServices().now, (now) =>
+    at === null ? null : dayTime(at, now, session.zone),
   )
 }
 

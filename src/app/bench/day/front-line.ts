@@ -11,8 +11,8 @@ export interface FrontLine {
 
 /**
  * What stands in front at the bench: the very dough or piece that was brought there; else the level picked on the rail, with
- * its soonest step; without a pick, what is due out of the oven, else the dough that hands are on, else whatever is due soonest.
- * A level whose line is through still takes entries, about its dough.
+ * its soonest step; without a pick, what is due out of the oven, else the dough that hands are on, else what is due, else the
+ * dough whose work by hand is over by the plan and not said to be done, else whatever is due soonest. A level whose line is through still takes entries, about its dough.
  */
 export function frontLine(
   session: Session,
@@ -26,7 +26,13 @@ export function frontLine(
   if (own) return { item: own, unit: own.unit }
   const picked = pickedLevelId !== null && lineOfLevel(session, pickedLevelId)
   if (!picked) {
-    const item = items.find(dueOut) ?? items.find(handsOn) ?? items[0] ?? null
+    const item =
+      items.find(dueOut) ??
+      items.find(handsOn) ??
+      items.find(isDue) ??
+      items.find(({ handsOn: working }) => working) ??
+      items[0] ??
+      null
     return { item, unit: item?.unit ?? firstBatch(session) }
   }
   const item =
@@ -50,6 +56,7 @@ export function lineUp(items: readonly AgendaItem[]): string {
         dueAt,
         dueOut(item),
         handsOn(item),
+        isDue(item),
       ].join(' ')
     })
     .join('\n')
@@ -58,16 +65,21 @@ export function lineUp(items: readonly AgendaItem[]): string {
 /** From here on a step's due moment reads "now". */
 const nearlySeconds = 30
 
+const isDue = ({ lateSeconds }: AgendaItem) => (lateSeconds ?? -Infinity) >= -nearlySeconds
+
 /** Whether something in the oven is due to come out, or nearly: while it burns nothing else is next. */
-function dueOut({ do: what, step, lateSeconds }: AgendaItem): boolean {
-  return what === 'end' && step.kind === 'bake' && (lateSeconds ?? -Infinity) >= -nearlySeconds
+function dueOut(item: AgendaItem): boolean {
+  return item.do === 'end' && item.step.kind === 'bake' && isDue(item)
 }
+
+/** So long after its work is over by the plan a dough stays under the hands: one press says it done and goes to what is due. */
+const graceSeconds = 60
 
 /** Whether a step runs and its work by hand is not over by the plan: until then the next thing to do is this one. */
 function handsOn({ do: what, step, dueAt, lateSeconds, handsOn: working }: AgendaItem): boolean {
   if (!working && step.waitSeconds > 0 && step.endsBy.by === 'clock') return false
   if (what !== 'end' || step.kind === 'bake' || dueAt === null || lateSeconds === null) return false
-  return runSeconds(step) + lateSeconds < step.handsSeconds
+  return runSeconds(step) + lateSeconds < step.handsSeconds + (working ? graceSeconds : 0)
 }
 
 function lineOfLevel(session: Session, levelId: string): FrontLine['unit'] {

@@ -9,7 +9,10 @@ export function runOf(runs: readonly StepRun[], item: AgendaItem): StepRun | und
   )
 }
 
-/** What comes after a running step on the very same dough or piece, not begun yet; null when its line runs apart or ends. */
+/**
+ * What comes after a running step on the very same dough or piece, not begun yet; null when its line runs apart or ends. A dough
+ * of one piece goes on as that piece.
+ */
 export function nextOnLine(runs: readonly StepRun[], item: AgendaItem): StepRun | null {
   const run = runOf(runs, item)
   if (!run) return null
@@ -18,7 +21,13 @@ export function nextOnLine(runs: readonly StepRun[], item: AgendaItem): StepRun 
     ({ unit, batchId }) =>
       unit.id === item.unit.id || (item.unit.kind === 'batch' && batchId === item.unit.id),
   )
-  return next && next.unit.id === item.unit.id && next.startedAt === null ? next : null
+  if (!next || next.startedAt !== null) return null
+  const lines = new Set(
+    after.flatMap(({ unit, batchId }) =>
+      unit.kind === 'piece' && batchId === item.unit.id ? [unit.id] : [],
+    ),
+  )
+  return next.unit.id === item.unit.id || lines.size === 1 ? next : null
 }
 
 /** The clock of a running step, from its stamp: of its rest once the hands are off, else of the whole step. */

@@ -15,6 +15,7 @@ import type { Session } from '@/core/session/session-record.ts'
 import { runSeconds, type StepRun } from '@/core/session/step-runs.ts'
 import { stepText } from '@/core/wording/bench/event-text.ts'
 import { endsByText } from '@/core/wording/plan/ends-by-text.ts'
+import { helperDoesText } from '@/core/wording/plan/run-sheet-text.ts'
 import { workText } from '@/core/wording/weighing/work-text.ts'
 import { dayTime } from '@/core/wording/words/day-time.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
@@ -69,6 +70,7 @@ export function NowStep(props: NowStepProps) {
         ) : (
           <>
             <Ends item={item} rests={rests} />
+            <ByHelper work={item.do === 'start' || item.handsOn ? item : next} />
             <LogPresses {...props} item={item} />
             {goTo ? (
               <GoThere item={goTo.item} goTo={goTo} />
@@ -159,12 +161,21 @@ function ClockOfStep({ item, run, name }: ClockOfStepProps) {
   )
 }
 
+/** Whose hands the work is for that is done now or comes next, where it is a helper's. */
+function ByHelper({ work }: { work: AgendaItem | StepRun | null }) {
+  const { plan, handsOf } = useBench()
+  const said = work ? helperDoesText(handsOf(work), stepText(plan, work.step.id, work.repeat)) : ''
+  return said === '' ? null : <p className={styles.then}>{said}</p>
+}
+
 /** What ends it, and when. */
 function Ends({ item, rests }: { item: AgendaItem; rests: boolean }) {
   const { session } = useBench()
-  const { now } = useServices()
   const degrees = useTemperatureText()
   const seconds = runSeconds(item.step)
+  const dueTime = useShownOfClock(useServices().now, (now) =>
+    item.dueAt === null ? null : dayTime(item.dueAt, now, session.zone),
+  )
   if (item.do === 'end' && item.step.endsBy.by !== 'clock')
     return (
       <>
@@ -176,9 +187,7 @@ function Ends({ item, rests }: { item: AgendaItem; rests: boolean }) {
       </>
     )
   const until =
-    item.do === 'end' && item.dueAt !== null && (rests || !isByHand(item))
-      ? `until ${dayTime(item.dueAt, now(), session.zone)}`
-      : ''
+    item.do === 'end' && dueTime !== null && (rests || !isByHand(item)) ? `until ${dueTime}` : ''
   return <p className={styles.then}>{until === '' ? workText(item.step) : until}</p>
 }
 

@@ -3,7 +3,7 @@ import { useBench } from '@/app/bench/bench-context.ts'
 import { levelLooks } from '@/app/kit/look/level-look.ts'
 import { useWidth } from '@/app/kit/look/use-width.ts'
 import tab from '@/app/kit/rail/level-tab.module.css'
-import { clockText } from '@/app/kit/time/clock-text.ts'
+import { shortClockText } from '@/app/kit/time/clock-text.ts'
 import { useShownOfClock } from '@/app/kit/time/use-ticking.ts'
 import { useServices } from '@/app/services/services.ts'
 import { levelAxis } from '@/core/figure/level-axis.ts'
@@ -131,7 +131,7 @@ function TabClock({ line, isNext }: Pick<TabProps, 'line' | 'isNext'>) {
   const { now: clock } = useServices()
   const shown = useShownOfClock(clock, (now) => {
     const { seconds } = tabState(line, isNext, now)
-    return seconds === null ? stepWord(line) : clockText(seconds)
+    return seconds === null ? stepWord(line) : shortClockText(seconds)
   })
   const word = useShownOfClock(clock, (now) => tabState(line, isNext, now).word)
   return (

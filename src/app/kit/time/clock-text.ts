@@ -10,3 +10,11 @@ export function clockText(seconds: number): string {
   const rest = `${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}`
   return hours > 0 ? `${hours}:${rest}` : rest
 }
+
+/** The same where little room is, as on a tab of the rail: from an hour on without seconds, "1h04". */
+export function shortClockText(seconds: number): string {
+  const minutes = Math.floor(Math.abs(seconds) / 60)
+  const hours = Math.floor(minutes / 60)
+  if (hours < 1 || hours >= hoursInDays) return clockText(seconds)
+  return `${hours}h${String(minutes % 60).padStart(2, '0')}`
+}

@@ -8,12 +8,13 @@ import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { saveFile } from '@/app/kit/press/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
 import type { DayFound } from '@/app/worker/clock-worker.ts'
+import { whoseHands } from '@/core/clock-plan/whose-hands.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { fairnessText } from '@/core/wording/fairness/fairness-text.ts'
 import { calendarFile } from '@/core/wording/plan/calendar-file.ts'
 import { beforeTheDay, dayMoments, daySentence } from '@/core/wording/plan/clock-day-text.ts'
-import { runRowText } from '@/core/wording/plan/run-sheet-text.ts'
+import { byHelperText, runRowText } from '@/core/wording/plan/run-sheet-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import { ClockFigure } from './clock-figure.tsx'
 import styles from './clock-page.module.css'
@@ -75,6 +76,7 @@ function Day({ plan, session, day, searching }: DayProps) {
       'text/calendar',
     )
   const { originAt } = day
+  const hands = whoseHands(day.rows, plan, originAt)
   return (
     <>
       <p className={styles.sentence}>{sentence}</p>
@@ -146,10 +148,15 @@ function Day({ plan, session, day, searching }: DayProps) {
                     {moments.time(row.beginSeconds)}
                   </th>
                   <td className={styles.figure}>
-                    {runRowText(row)}
-                    {row.endSeconds > row.beginSeconds
-                      ? `, ${durationText(row.endSeconds - row.beginSeconds)}`
-                      : ''}
+                    {[
+                      runRowText(row),
+                      row.endSeconds > row.beginSeconds
+                        ? durationText(row.endSeconds - row.beginSeconds)
+                        : '',
+                      byHelperText(hands.get(row.id)),
+                    ]
+                      .filter(Boolean)
+                      .join(', ')}
                   </td>
                 </tr>
               )

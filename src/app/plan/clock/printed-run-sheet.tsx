@@ -1,8 +1,9 @@
 import type { DayFound } from '@/app/worker/clock-worker.ts'
+import { whoseHands } from '@/core/clock-plan/whose-hands.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { dayMoments, helpersText, readingOf } from '@/core/wording/plan/clock-day-text.ts'
-import { runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
+import { byHelperText, runRowText, runWaitText } from '@/core/wording/plan/run-sheet-text.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 import styles from './clock-page.module.css'
 
@@ -15,6 +16,7 @@ interface Props {
 /** The day in clock order with a box to tick, a blank for when it was done and one for what is read. It tells no level. */
 export function PrintedRunSheet({ day, plan, session }: Props) {
   const moments = dayMoments(day.originAt, plan.zone)
+  const hands = whoseHands(day.rows, plan, day.originAt)
   const kinds = new Map(plan.steps.map(({ id, kind }) => [id, kind]))
   return (
     <>
@@ -62,6 +64,9 @@ export function PrintedRunSheet({ day, plan, session }: Props) {
                   {row.endSeconds > row.beginSeconds
                     ? durationText(row.endSeconds - row.beginSeconds)
                     : ''}
+                  {hands.get(row.id)?.whose === 'helper' ? (
+                    <b> {byHelperText(hands.get(row.id))}</b>
+                  ) : null}
                 </td>
                 <td>{runWaitText(row)}</td>
                 <td className={styles.together}>

@@ -15,7 +15,7 @@ export function BeginFoot() {
   const { jumpTo } = usePlanActions()
   const toFix = useFairness()?.items.filter(({ severity }) => severity === 'fix').length ?? 0
   return (
-    <div className={styles.foot}>
+    <div className={styles.foot} data-page-foot="">
       {stops > 0 ? (
         <button type="button" className={styles.stops} onClick={() => jumpTo('plan-ready')}>
           <WarningMark /> {stops} to mend

@@ -1,4 +1,5 @@
 import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
+import type { Hands } from '@/core/clock-plan/whose-hands.ts'
 import { durationText } from '@/core/wording/words/duration-text.ts'
 
 /** What to do, as a cook calls it out: "Fold 2 of 3, dough 1", "Into the oven, dough 2". */
@@ -20,3 +21,11 @@ function doText(what: RunRow['do'], name: string): string {
   if (what === 'pull') return 'Out of the oven'
   return what === 'over' ? `${name} is over` : name
 }
+
+/** What a helper does next at the bench: "Helper 1 does this: Fold 2 of 3."; nothing of the baker's own work. */
+export const helperDoesText = (hands: Hands | undefined, step: string): string =>
+  hands?.whose === 'helper' ? `Helper ${hands.number} does this: ${step}.` : ''
+
+/** Of a helper's work, whose it is: "helper 1"; of the baker's nothing. */
+export const byHelperText = (hands: Hands | undefined): string =>
+  hands?.whose === 'helper' ? `helper ${hands.number}` : ''

@@ -56,6 +56,22 @@ test('hands stay on the dough whose work they began, until by the plan its wait 
   expect(frontLine(sessionOf(), [soon, running(-1800)], null, null).item).toBe(soon)
 })
 
+test('work that takes longer than planned stays in front until it is said done, for a minute though another dough is due', () => {
+  const kneading = (lateSeconds: number): AgendaItem => ({
+    ...{ ...second, do: 'end', handsOn: true, dueAt: 2_400_000, lateSeconds },
+    step: { ...mix, handsSeconds: 600, waitSeconds: 1800 },
+  })
+  const begins = (lateSeconds: number) => ({ ...first, dueAt: 2_100_000, lateSeconds })
+  const front = (...items: AgendaItem[]) => frontLine(sessionOf(), items, null, null).item
+  // 1800 s before the end of its wait the work is over by the plan.
+  const [due, later] = [begins(20), begins(-300)]
+  const [over, longOver] = [kneading(-1741), kneading(-1740)]
+  expect(front(due, over)).toBe(over)
+  expect(front(due, longOver)).toBe(due)
+  expect(front(later, longOver)).toBe(longOver)
+  expect(front(later, { ...longOver, handsOn: false })).toBe(later)
+})
+
 test('what is due out of the oven, or within half a minute, stands before an older duty and before the hands', () => {
   const baked = { ...mix, kind: 'bake', handsSeconds: 20, waitSeconds: 240 } as const
   const inOven = (lateSeconds: number): AgendaItem => ({

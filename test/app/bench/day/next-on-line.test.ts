@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest'
+import { nextOnLine } from '@/app/bench/day/next-on-line.ts'
+import { agenda } from '@/core/session/agenda.ts'
+import { effectiveEvents } from '@/core/session/effective-events.ts'
+import { stepRuns } from '@/core/session/step-runs.ts'
+import { madePlan, madeStep } from '../../../core/made-plan.ts'
+import { madeLog } from '../../../core/session/made-events.ts'
+import { madeSession } from '../../../core/session/made-session.ts'
+
+/** What follows the proof of the first dough, each dough giving so many pieces. */
+function afterProof(flights: number) {
+  const plan = madePlan({
+    ...{ flights, warmUpPiece: false, responses: [], mainResponseId: null },
+    steps: [
+      madeStep('proof', 'proof', { handsSeconds: 0, waitSeconds: 1800 }),
+      madeStep('bake', 'bake', { per: 'piece', waitSeconds: 240, uses: ['hands', 'oven'] }),
+    ],
+  })
+  const session = madeSession(plan)
+  const [batchId = ''] = session.dealt.doughOrder
+  const { events, log } = madeLog()
+  log(
+    { kind: 'step-started', stepId: 'proof', repeat: 1 },
+    { about: { kind: 'batch', id: batchId } },
+  )
+  const standing = effectiveEvents(events)
+  const item = agenda(session, plan, standing, 1_800_000).find(({ unit }) => unit.id === batchId)
+  if (!item) throw new Error('the dough proves')
+  const next = nextOnLine(stepRuns(session, plan, standing), item)
+  return next && { step: next.step.id, kind: next.unit.kind, batchId: next.batchId === batchId }
+}
+
+test('a dough of one piece goes on as that piece, so that one press ends its proof and launches it', () => {
+  expect(afterProof(1)).toEqual({ step: 'bake', kind: 'piece', batchId: true })
+})
+
+test('a dough of two pieces runs apart: nothing follows on its own line', () => {
+  expect(afterProof(2)).toBeNull()
+})
