@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { sampleTrial } from '../core/findings/sample-trial.ts'
 import { newTrial } from './new-trial.ts'
+import { panLoaf } from './pan-loaf.ts'
 import { readIn } from './read-in.ts'
 import { faultsInBothLooks, openBrowser, overhangPixels, visit } from './visit.ts'
 
@@ -15,6 +16,9 @@ afterAll(() => browser.close())
 
 /** Tall, so that what merely lies under a foot until it is scrolled clear is not taken for covered. */
 const phone = { width: 360, height: 3200 }
+
+/** A phone lying on the bench. */
+const lying = { width: 844, height: 390 }
 
 /** A place as it stands: no fault of axe's in light or dark on a phone, and not wider than a phone, a desk, or a phone at text of 200 %. */
 async function expectLooksRight(page: Page, where: string): Promise<void> {
@@ -103,6 +107,20 @@ test('the places of the samples look right in light and dark, findings and repor
   await expectLooksRight(page, 'report, opened')
   await go('flatbread-hydration', 'bench')
   await expectLooksRight(page, 'bench')
+  await page.setViewportSize(lying)
+  expect.soft(await faultsInBothLooks(page), 'bench, lying').toEqual([])
+  expect.soft(await settledOverhang(page), 'bench, lying').toBe('')
+  await page.setViewportSize(phone)
+  const loaf = panLoaf()
+  await readIn(page, baseUrl, loaf)
+  await page.goto(`${baseUrl}#/trial/${loaf.trial.id}/plan/clock`)
+  await page.getByRole('button', { name: 'Keep these times', exact: true }).waitFor()
+  await page.getByRole('button', { name: /^Other times/ }).click()
+  await page
+    .getByLabel(/^Helper 1 comes/)
+    .first()
+    .waitFor()
+  await expectLooksRight(page, 'the day by the clock, a helper’s hours open')
   await go('pan-loaf-salt', 'findings')
   await page
     .getByText(/^No difference shows/)

@@ -112,8 +112,14 @@ test('every remedy of the fairness check changes the plan by its press, and undo
       .filter((text) => !others.test(text))
       .toSorted((a, b) => a.localeCompare(b))
   }
-  const before = await remedies()
-  expect(before.length).toBeGreaterThan(2)
+  // The list grows while the plan is judged, off the screen, and its rows open: it is whole once it stands still.
+  let before: string[] = []
+  const stands = async () => {
+    const last = before
+    before = await remedies()
+    return before.length > 2 && before.join() === last.join()
+  }
+  await expect.poll(stands, { interval: 500 }).toBe(true)
   for (const remedy of before) {
     await presses
       .and(list.getByText(remedy, { exact: true }))
