@@ -33,6 +33,8 @@ export async function openFreezing(phone?: Phone): Promise<Freezing> {
   const child = spawn(path, [...CHROMIUM_ARGS, ...own, ...screen, 'about:blank'], {
     stdio: ['ignore', 'ignore', 'pipe'],
     env: { ...process.env, ...(phone ? { TZ: phone.zone } : {}) },
+    // What is found may be a script that starts the browser: both end by their group.
+    detached: true,
   })
   const gone = new Promise((resolve) => child.once('exit', resolve))
   const address = await new Promise<string>((resolve, reject) => {
@@ -88,7 +90,7 @@ export async function openFreezing(phone?: Phone): Promise<Freezing> {
       await fetch(`${protocol}/close/${frozen?.id}`)
     },
     close: async () => {
-      child.kill()
+      if (child.pid !== undefined && child.exitCode === null) process.kill(-child.pid)
       await gone
       await rm(profile, { recursive: true, force: true, maxRetries: 5 })
     },
