@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { tastingTrial, tellingOf } from '../../journeys/tasting-trial.ts'
-import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { atTheTable, kindsIn, openedAt } from './opened.tsx'
 
 const tasting = 'trial/trial-1/tasting'
@@ -96,40 +95,6 @@ test('a ballot that comes after the tasting was closed elsewhere is refused, and
   })
   await expect.element(screen.getByText(/no more ballots are taken/)).toBeVisible()
   expect((await notebook.wholeTrial('trial-1'))?.ballots).toHaveLength(4)
-})
-
-test('before the first taster sits down, pieces the log never had in the oven are said by their codes and no seat is offered; one press answers it, is kept, and the tasting opens', async () => {
-  const whole = wholeTrialOf()
-  const [session] = whole.sessions
-  const events = whole.events.filter(({ count }) => count <= 22)
-  const { notebook, screen } = await openedAt(tasting, { ...whole, events, ballots: [] })
-  await expect.element(screen.getByText('Before the first taster sits down')).toBeVisible()
-  await expect
-    .element(screen.getByRole('heading', { level: 1, name: 'Tasting', exact: true }))
-    .toBeVisible()
-  // The log had one piece in the oven: all other servings are named.
-  const baked = events.flatMap(({ kind, about }) => (kind === 'bake-in' ? [about.id] : []))
-  const codes = (session?.dealt.servings ?? [])
-    .flatMap(({ pieceId, code }) => (baked.includes(pieceId) ? [] : [code]))
-    .toSorted()
-  expect(baked).toHaveLength(1)
-  for (const code of codes)
-    await expect
-      .element(screen.getByText(/^By the log .* never in the oven/))
-      .toHaveTextContent(code)
-  expect(screen.getByRole('button', { name: /not begun/ }).elements()).toHaveLength(0)
-  await screen.getByRole('button', { name: 'Taste all the same', exact: true }).click()
-  await expect
-    .element(screen.getByRole('heading', { level: 1, name: 'Who is tasting?', exact: true }))
-    .toBeVisible()
-  const after = (await notebook.wholeTrial('trial-1'))?.events ?? []
-  expect(after).toHaveLength(events.length + 1)
-  expect(after.filter(({ kind }) => kind === 'day-closed')).toHaveLength(1)
-  await screen
-    .getByRole('button', { name: /not begun/ })
-    .first()
-    .click()
-  await expect.element(screen.getByRole('button', { name: 'I can eat this: begin' })).toBeVisible()
 })
 
 test('a sealed ballot is voided by who and why, counts for nothing and is asked again; the first stays', async () => {
