@@ -121,12 +121,16 @@ test('every remedy of the fairness check changes the plan by its press, and undo
   }
   await expect.poll(stands, { interval: 500 }).toBe(true)
   for (const remedy of before) {
+    const told = await list.textContent()
     await presses
       .and(list.getByText(remedy, { exact: true }))
       .first()
       .click()
     await page.getByText(`Done: ${remedy}`).waitFor()
-    await expect.poll(remedies).not.toContain(remedy)
+    // It is not offered again, but where doing it once more helps more, as one more session does: then its item says otherwise.
+    const done = async () =>
+      !(await remedies()).includes(remedy) || (await list.textContent()) !== told
+    await expect.poll(done).toBe(true)
     await page.getByRole('button', { name: 'Undo' }).click()
     await expect.poll(remedies).toEqual(before)
   }
