@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from 'react'
-import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { NotWorkedOut } from '@/app/kit/page/not-worked-out.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import type { FindingsOf } from '@/app/worker/compute-findings.ts'
 import { useFindings } from '@/app/worker/use-findings.ts'
@@ -22,12 +22,7 @@ export function FindingsPage({ source, of, nothing }: FindingsPageProps) {
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')
-    return (
-      <ErrorNote title="The findings could not be worked out">
-        {found.error.message}. What was recorded is untouched; reload the page, and report it as a
-        bug if it comes again.
-      </ErrorNote>
-    )
+    return <NotWorkedOut title="The findings could not be worked out" error={found.error} />
   if (found.answer === null) return nothing
   return (
     <FindingsSections

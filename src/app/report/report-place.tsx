@@ -2,7 +2,7 @@ import { useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { useManner } from '@/app/kit/field/use-manner.ts'
 import { EmptyState } from '@/app/kit/page/empty-state.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
-import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { NotWorkedOut } from '@/app/kit/page/not-worked-out.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
@@ -52,12 +52,7 @@ function ReportPages({ whole }: { whole: WholeTrial }) {
   // Drawn a part at a time, however long it is.
   const made = useDeferredValue(found.state === 'answered' ? found.answer : null)
   if (found.state === 'failed')
-    return (
-      <ErrorNote title="The report could not be written">
-        {found.error.message}. The trial is untouched; reload the page, and report it as a bug if it
-        comes again.
-      </ErrorNote>
-    )
+    return <NotWorkedOut title="The report could not be written" error={found.error} />
   if (!made) return <Progress label="Writing the report" done={null} />
   return (
     <>

@@ -41,45 +41,84 @@ const starts: Record<WorkerName, () => Worker> = {
     new Worker(new URL('./report-worker.ts', import.meta.url), { type: 'module', name: 'report' }),
 }
 
+/** A worker with the news of its failing: one that does not even start answers nothing, so its error is the answer. */
+interface Started {
+  worker: Worker
+  /** Rejects once the worker has failed, and never resolves. */
+  broken: Promise<never>
+}
+
 /** Workers that were started ahead and wait for whoever asks first. */
-const ahead = new Map<WorkerName, Worker>()
+const ahead = new Map<WorkerName, Started>()
 const mostMillisecondsAhead = 30_000
 
 /**
  * Starts a worker while the program of the place that will ask it is still being fetched, so that both come side by side. The
- * next who opens one of this name has it; one that nobody wants is ended after half a minute.
+ * next who opens one of this name has it; one that nobody wants is ended after half a minute, one that fails at once.
  */
 export function startAhead(name: WorkerName): void {
   if (ahead.has(name)) return
-  const worker = starts[name]()
-  ahead.set(name, worker)
-  setTimeout(() => {
-    if (ahead.get(name) !== worker) return
+  const spare = start(name)
+  ahead.set(name, spare)
+  const drop = () => {
+    if (ahead.get(name) !== spare) return
     ahead.delete(name)
-    worker.terminate()
-  }, mostMillisecondsAhead)
+    spare.worker.terminate()
+  }
+  setTimeout(drop, mostMillisecondsAhead)
+  spare.broken.catch(drop)
 }
 
-function started(name: WorkerName): Worker {
+function start(name: WorkerName): Started {
+  const worker = starts[name]()
+  const broken = new Promise<never>((_, reject) => {
+    worker.addEventListener('error', ({ message }) => {
+      reject(new Error(message || `the program that works out the ${name} did not start`))
+    })
+    worker.addEventListener('messageerror', () => {
+      reject(new Error(`an answer of the program that works out the ${name} could not be read`))
+    })
+  })
+  // Whoever asks hears of it; where nobody does, there is nothing to say.
+  broken.catch(() => undefined)
+  return { worker, broken }
+}
+
+function started(name: WorkerName): Started {
   const waiting = ahead.get(name)
   ahead.delete(name)
-  return waiting ?? starts[name]()
+  return waiting ?? start(name)
 }
 
-/** Opens a worker, the only way to one; ending it twice does no harm. */
+/** Opens a worker, the only way to one; ending it twice does no harm. What is asked of one that fails is rejected. */
 export function openWorker<Name extends WorkerName>(name: Name): OpenWorker<Name> {
-  const worker = started(name)
-  const service = Comlink.wrap<WorkerServices[Name]>(worker)
+  const { worker, broken } = started(name)
+  const remote = Comlink.wrap<WorkerServices[Name]>(worker)
   let ended = false
   return {
-    service,
+    service: answeredOrBroken(remote, broken),
     end: () => {
       if (ended) return
       ended = true
-      service[Comlink.releaseProxy]()
+      remote[Comlink.releaseProxy]()
       worker.terminate()
     },
   }
+}
+
+/** The same service, each of whose calls is rejected once its worker has failed: Comlink alone would wait for good. */
+function answeredOrBroken<Service extends object>(
+  service: Service,
+  broken: Promise<never>,
+): Service {
+  return new Proxy(service, {
+    get: (asked, name) => {
+      const call: unknown = Reflect.get(asked, name)
+      if (typeof call !== 'function') return call
+      return (...values: unknown[]) =>
+        Promise.race([Reflect.apply(call, asked, values) as Promise<unknown>, broken])
+    },
+  })
 }
 
 /** A function the worker may call back, such as for progress. */

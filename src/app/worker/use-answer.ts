@@ -40,7 +40,13 @@ export function useAnswer<Name extends WorkerName, Question, Answer>(
         const ahead = before(asked)
         if (ahead) return ahead.coming
         worker ??= openWorker(name)
-        return asking(worker.service, asked)
+        const asker = worker
+        return asking(asker.service, asked).catch((cause: unknown) => {
+          // It may be the worker that failed: what is asked next is asked of another.
+          asker.end()
+          if (worker === asker) worker = null
+          throw cause
+        })
       },
       // Drawn between frames: what is typed or pressed meanwhile does not wait for it.
       (answer) => startTransition(() => setFound({ state: 'answered', answer, newer: false })),

@@ -4,7 +4,7 @@ import { Ladder } from '@/app/findings/parts/ladder.tsx'
 import { fetchCharts } from '@/app/findings/parts/lazy-charts.ts'
 import { ResponsePart } from '@/app/findings/parts/response-part.tsx'
 import { RidersPart } from '@/app/findings/parts/riders-part.tsx'
-import { ErrorNote } from '@/app/kit/page/error-note.tsx'
+import { NotWorkedOut } from '@/app/kit/page/not-worked-out.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useFindings } from '@/app/worker/use-findings.ts'
 import { type LessonPart, tastedInOrder } from '@/core/lesson/lesson.ts'
@@ -35,12 +35,7 @@ export function LessonAnswer({ whole, plan, lesson, part }: LessonAnswerProps) {
   if (found.state === 'working')
     return <Progress label="Working out what the data support" done={null} />
   if (found.state === 'failed')
-    return (
-      <ErrorNote title="The answer could not be worked out">
-        {found.error.message}. The trial is untouched; reload the page, and report it as a bug if it
-        comes again.
-      </ErrorNote>
-    )
+    return <NotWorkedOut title="The answer could not be worked out" error={found.error} />
   if (!found.answer) throw new Error('a lesson is made of a trial that gives scores')
   const { findings, scores } = found.answer
   const [main] = findings.responses

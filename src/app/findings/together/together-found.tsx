@@ -9,6 +9,7 @@ import { sayMean } from '@/app/findings/parts/say-mean.ts'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { LateView } from '@/app/kit/page/late-view.tsx'
+import { NotWorkedOut } from '@/app/kit/page/not-worked-out.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { useAnswer } from '@/app/worker/use-answer.ts'
@@ -27,11 +28,7 @@ export function TogetherFound({ trials }: { trials: readonly WholeTrial[] }) {
     async (service, all): Promise<PooledAnswer> => await service.together([...all]),
   )
   if (asked.state === 'failed')
-    return (
-      <ErrorNote title="The trials could not be looked at together">
-        {asked.error.message}. What was recorded is untouched.
-      </ErrorNote>
-    )
+    return <NotWorkedOut title="The trials could not be looked at together" error={asked.error} />
   if (asked.state === 'working' || asked.newer)
     return <Progress label="Working out what they say together" done={null} />
   const { answer } = asked
