@@ -34,9 +34,9 @@ const moveMinutes = (page: Page, minutes: number) =>
 test('a clock that is set forward under the open Bench is said, after a reload too, until it is read', async () => {
   const { page, troubles } = await withClock()
   await moveMinutes(page, 58)
-  const note = page.getByText('This device’s clock was moved on by 58 min')
+  const note = page.getByText('This device’s clock went on by 58 min, or this device slept')
   await note.waitFor()
-  await page.getByText(/What was begun before that shows 58 min too much/).waitFor()
+  await page.getByText(/what was begun before that shows 58 min too much/).waitFor()
   await page.reload()
   await note.waitFor()
   await page.getByRole('button', { name: 'Close', exact: true }).click()

@@ -18,7 +18,8 @@ let watching = false
 /**
  * Watches, from the first call on and for as long as the page is open, whether the clock of the day runs away from the steady
  * one. What was seen is kept, so that a reload does not hide it. While the page is out of sight nothing can be told: the device
- * may sleep, and a steady clock then stands.
+ * sleeps then as a rule, and a steady clock stands. It may sleep under a page in sight too: what is said of a clock that went
+ * on leaves that open.
  */
 export function watchClock(notebook: Keeping, now: () => number): void {
   if (watching) return

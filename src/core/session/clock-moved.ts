@@ -26,9 +26,9 @@ export interface TwoClocks {
 }
 
 /**
- * By how much the clock of the day was moved between two looks, in milliseconds, forwards above zero; null where both clocks
- * tell of the same time gone by, but for a minute. Only of looks between which the device cannot have slept: in some sleep the
- * steady clock stands.
+ * By how much the clock of the day ran away from the steady one between two looks, in milliseconds, forwards above zero; null
+ * where both tell of the same time gone by, but for a minute. Back, it was set; forwards, it was set or the device slept: in
+ * some sleep the steady clock stands.
  */
 export function clockJump(before: TwoClocks, after: TwoClocks): number | null {
   const byDay = after.dayMilliseconds - before.dayMilliseconds

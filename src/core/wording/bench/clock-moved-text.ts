@@ -16,12 +16,20 @@ export function clockBehindText(last: number, now: number, zone: string): ClockW
   }
 }
 
-/** A clock that jumped under an open page from one time (UTC ms) to another: what was running tells a false duration. */
+/**
+ * A clock that jumped under an open page from one time (UTC ms) to another: what was running tells a false duration. Back it
+ * goes by being set alone; forwards it also goes for a device that slept, whose steady clock stood, and then it is right.
+ */
 export function clockJumpedText(from: number, to: number, zone: string): ClockWords {
   const span = durationText(Math.round(Math.abs(to - from) / 1000))
-  const [way, wrong] = to > from ? ['on', 'too much'] : ['back', 'too little']
+  const went = `It went from ${dayTime(from, to, zone)} to ${dayTime(to, to, zone)} at once.`
+  if (to < from)
+    return {
+      title: `This device’s clock was moved back by ${span}`,
+      text: `${went} What was begun before that shows ${span} too little, and so would its entry. ${mend}`,
+    }
   return {
-    title: `This device’s clock was moved ${way} by ${span}`,
-    text: `It went from ${dayTime(from, to, zone)} to ${dayTime(to, to, zone)} at once. What was begun before that shows ${span} ${wrong}, and so would its entry. ${mend}`,
+    title: `This device’s clock went on by ${span}, or this device slept`,
+    text: `${went} If the device slept, all times are right. If the clock was set, what was begun before that shows ${span} too much, and so would its entry. ${mend}`,
   }
 }
