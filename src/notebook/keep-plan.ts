@@ -1,5 +1,5 @@
-import { lockedChanges } from '@/core/plan-edits/lock/locked-change.ts'
 import { locked } from '@/core/seal/lock.ts'
+import { lockedChanges } from '@/core/seal/locked-change.ts'
 import { mergePlans } from '@/core/trial/merge-plans.ts'
 import { type Plan, planShape } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'

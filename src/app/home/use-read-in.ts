@@ -4,7 +4,7 @@ import { isTable, layDownTable } from '@/app/services/scores-draft.ts'
 import { useServices } from '@/app/services/services.ts'
 import { type FailureReason, failureReasonOf } from '@/core/record/failure-reason.ts'
 import type { PartCounts, TrialComparison } from '@/core/whole-trial/compare-trials.ts'
-import type { MergeConflict } from '@/core/whole-trial/merge-trials.ts'
+import type { MergeConflict } from '@/core/whole-trial/merge-conflict.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 
 /** What came of reading one file. */

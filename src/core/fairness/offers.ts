@@ -1,4 +1,4 @@
-import { lockedChanges } from '@/core/plan-edits/lock/locked-change.ts'
+import { lockedChanges } from '@/core/seal/locked-change.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { applyRemedy } from './apply-remedy.ts'
 import { isPress, type Remedy } from './remedy.ts'

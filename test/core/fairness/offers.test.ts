@@ -4,7 +4,7 @@ import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
 import { leftToMend } from '@/core/fairness/in-turn.ts'
 import { offersOf } from '@/core/fairness/offers.ts'
 import type { Remedy } from '@/core/fairness/remedy.ts'
-import { lockedChanges } from '@/core/plan-edits/lock/locked-change.ts'
+import { lockedChanges } from '@/core/seal/locked-change.ts'
 import { madePlan } from '../made-plan.ts'
 
 const folds = { code: 'equal-folds' as const, stepId: 'fold', repeats: 3 }

@@ -1,6 +1,6 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { lockedChanges } from '@/core/plan-edits/lock/locked-change.ts'
 import { locked } from '@/core/seal/lock.ts'
+import { lockedChanges } from '@/core/seal/locked-change.ts'
 import { planProblems } from '@/core/trial/plan-problems.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'

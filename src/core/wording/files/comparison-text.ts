@@ -1,3 +1,5 @@
+import type { LockedPart } from '@/core/seal/locked-change.ts'
+import { lockedPartName } from '@/core/wording/plan/locked-text.ts'
 import { listText } from '@/core/wording/words/list-text.ts'
 
 type Counts = Record<'plans' | 'sessions' | 'events' | 'ballots' | 'photos', number>
@@ -16,6 +18,8 @@ export type ConflictToSay =
   | { reason: 'session-number'; number: number }
   | { reason: 'ballot-twice'; tasterId: string; sessionId: string }
   | { reason: 'plan-field'; field: string }
+  | { reason: 'plan-locked'; part: LockedPart; as: 'here' | 'there' }
+  | { reason: 'plan-stands'; as: 'here' | 'there' }
 
 const names: Record<keyof Counts, [one: string, many: string]> = {
   plans: ['revision of the plan', 'revisions of the plan'],
@@ -63,5 +67,11 @@ export function conflictText(conflict: ConflictToSay): string {
       return 'A taster has answered about the same sample in both; the ballot here stands.'
     case 'plan-field':
       return `Both changed this part of the plan, “${conflict.field}”; it stays as it is here.`
+    case 'plan-locked':
+      return `Locked since the first mix: ${lockedPartName(conflict.part)}; it stands as it was written ${written[conflict.as]}.`
+    case 'plan-stands':
+      return `What is locked has no place in the other copy’s plan; the plan in force is the one ${written[conflict.as]}, and the other is kept as a revision.`
   }
 }
+
+const written = { here: 'here', there: 'in the file' } as const

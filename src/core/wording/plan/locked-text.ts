@@ -1,4 +1,4 @@
-import type { LockedPart } from '@/core/plan-edits/lock/locked-change.ts'
+import type { LockedPart } from '@/core/seal/locked-change.ts'
 import { asSentenceStart, listText } from '@/core/wording/words/list-text.ts'
 
 const names: Readonly<Record<LockedPart, string>> = {
@@ -9,6 +9,9 @@ const names: Readonly<Record<LockedPart, string>> = {
   better: 'what is better in the main response',
   margin: 'the margin of the main response',
 }
+
+/** What a locked part is called in the middle of a sentence. */
+export const lockedPartName = (part: LockedPart): string => names[part]
 
 /** Why a change of a locked plan was not made, and the way that is open. */
 export function lockedText(parts: readonly LockedPart[]): string {
