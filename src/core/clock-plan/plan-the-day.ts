@@ -1,6 +1,6 @@
 import { bakedApart, type NightBetween, nightBetween } from './baked-together.ts'
 import type { RungOf } from './search/day-demands.ts'
-import type { DayProblem } from './search/day-problem.ts'
+import type { DayProblem, Placed } from './search/day-problem.ts'
 import type { Mend } from './search/mend.ts'
 import { type Culprit, culpritsOf, leastRung, mendsOf } from './search/mends.ts'
 import {
@@ -14,9 +14,10 @@ import {
 import { straightened } from './straightened.ts'
 import type { WorkPart } from './work-part.ts'
 
-/** The rung of a step's waits, in quarters of its tolerance. */
+/** By how many quarters of its tolerance a step's waits are off at most; `isOut` where they begin as its pieces leave the oven. */
 export interface StepRung {
   step: string
+  isOut: boolean
   rung: number
 }
 
@@ -34,7 +35,8 @@ export interface ClockPlan extends DayPlan {
 }
 
 /**
- * The best plan within the budget, half of which is kept for what follows the first answer. The ladder: all bakes on one side
+ * The best plan of a day. Half of the budget is the first answer's; where nothing fits, what collides, the mends and the least bad
+ * plan have about as much again. The ladder: all bakes on one side
  * of each night and all waits within their tolerance; else the waits alone (what would join the bakes is among the mends);
  * else waits beyond their tolerance, as little as can be. Null where not even waits far beyond it make a plan.
  */
@@ -74,17 +76,23 @@ export function planTheDay(
     told,
   )
   if (!laid) return null
-  // A mend of waits beyond their tolerance speaks of the plan that is shown.
-  const shown = splits ? mends.filter(({ mend }) => mend !== 'wider-waits') : mends
-  const widest = splits && rung > mostRung ? [{ mend: 'wider-waits' as const, rung }] : []
-  const proved = { ...laid.proved, rung: laid.proved.rung && first.reason === 'nothing-fits' }
+  // By what the plan that is shown uses: a mend of wider waits asks for no more.
+  const used = Math.max(0, ...laid.stepRungs.map((one) => one.rung))
+  const fits = used <= mostRung
+  const others = mends.filter(({ mend }) => mend !== 'wider-waits')
+  const widest = fits ? [] : [{ mend: 'wider-waits' as const, rung: used }]
+  const goesAsAsked = fits && !splits
   return {
     ...laid,
-    proved,
-    fits: rung <= mostRung,
+    // Above the tolerance the least rung is the least that was found: what a search left open may go lower.
+    proved: {
+      ...laid.proved,
+      rung: laid.proved.rung && first.reason === 'nothing-fits' && fits,
+    },
+    fits,
     night: nightIn(laid),
-    mends: [...shown, ...widest],
-    culprits,
+    mends: goesAsAsked ? [] : [...others, ...widest],
+    culprits: goesAsAsked ? [] : culprits,
   }
 }
 
@@ -120,7 +128,24 @@ function stepByStep(
   const plan = solved.ok
     ? straight(solved.plan, (wait) => Math.max(1, ownRung(wait)))
     : first && straight(first, () => first.rung)
-  return plan && { ...plan, stepRungs: stepRungs.filter((one) => one.rung > 1) }
+  return plan && { ...plan, stepRungs: usedRungs(problem, parts, plan.begins) }
+}
+
+/** By how many quarters of its tolerance the waits after each step are off in this plan at most, above one; in the method's order. */
+function usedRungs(problem: DayProblem, parts: readonly WorkPart[], begins: Placed): StepRung[] {
+  const taskOf = new Map(problem.tasks.map((task) => [task.id, task]))
+  const pulls = new Set(parts.flatMap(({ id, what }) => (what === 'pull' ? [id] : [])))
+  const used = new Map<string, StepRung>()
+  for (const { from, to, seconds, earlySeconds, lateSeconds } of problem.waits) {
+    const { step = '', activeSeconds = 0 } = taskOf.get(from) ?? {}
+    const off = (begins[to] ?? 0) - (begins[from] ?? 0) - activeSeconds - seconds
+    const tolerance = off < 0 ? earlySeconds : lateSeconds
+    const quarters = off === 0 || tolerance === 0 ? 0 : Math.ceil((Math.abs(off) * 4) / tolerance)
+    const isOut = pulls.has(from)
+    const key = `${step} ${isOut}`
+    used.set(key, { step, isOut, rung: Math.max(used.get(key)?.rung ?? 0, quarters) })
+  }
+  return [...used.values()].filter(({ rung }) => rung > 1)
 }
 
 function widestOf(mends: readonly Mend[]): number | null {
@@ -129,7 +154,11 @@ function widestOf(mends: readonly Mend[]): number | null {
 }
 
 /** The least rung of each step's waits with those of the others as they stand, the last steps first. */
-function eachLowered(problem: DayProblem, rung: number, budget: Budget): StepRung[] {
+function eachLowered(
+  problem: DayProblem,
+  rung: number,
+  budget: Budget,
+): { step: string; rung: number }[] {
   const stepOf = new Map(problem.tasks.map(({ id, step }) => [id, step]))
   const steps = [...new Set(problem.waits.map(({ from }) => stepOf.get(from) ?? ''))]
   const own = new Map(steps.map((step) => [step, rung]))

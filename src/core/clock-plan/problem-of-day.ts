@@ -7,6 +7,7 @@ import { type DayRoom, roomOfDay } from './room-of-day.ts'
 import type { RoughDay } from './rough-day.ts'
 import { roughDay } from './rough-day.ts'
 import type { DayProblem, Order, Stay, TaskToPlace, Wait } from './search/day-problem.ts'
+import { mostRung } from './search/solve-day.ts'
 import { waysDiffer } from './way-to-oven.ts'
 import type { PullPart, WorkPart } from './work-part.ts'
 import { workParts } from './work-parts.ts'
@@ -26,16 +27,17 @@ export interface DayAsked {
 /**
  * The planned day as a problem for the search, counted from its first hand: one task for each thing the hands do, a pull after
  * each bake; waits with the steps' tolerances, none early where a mark ends them; doughs in their order at every step, loads
- * in turn. What is done once for all doughs is one task. Pieces of later loads wait longer for the oven than the method says,
+ * in turn. A bake is never off by more than its tolerance, whatever else is. What is done once for all doughs is one task. Pieces of later loads wait longer for the oven than the method says,
  * by as much as the rough day has them wait, the same for all lines of a flight: so a flight is compared within itself.
  */
 export function problemOfDay(plan: Plan, day: DealtDay): DayAsked {
   const room = roomOfDay(plan)
   const rough = roughDay(plan, day)
   const parts = workParts(plan, day, rough)
-  const waits: Wait[] = parts.flatMap(({ id, after }) =>
+  const waits: Wait[] = parts.flatMap(({ id, what, after }) =>
     after.map(({ from, seconds, earlySeconds, lateSeconds }) => ({
       ...{ from, to: id, seconds, earlySeconds, lateSeconds },
+      ...(what === 'pull' ? { mostRung } : {}),
     })),
   )
   const inTurn = loadOrders(parts, rough.bakes, room.recoverySeconds)

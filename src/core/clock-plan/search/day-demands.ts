@@ -7,9 +7,10 @@ export type RungOf = (wait: Wait) => number
 
 /** A wait may be off by this many quarters of its tolerance, in whole seconds: early and late. */
 export function allowance(wait: Wait, rung: number): { early: number; late: number } {
+  const quarters = Math.min(rung, wait.mostRung ?? rung)
   return {
-    early: Math.min(wait.seconds, Math.floor((wait.earlySeconds * rung) / 4)),
-    late: Math.floor((wait.lateSeconds * rung) / 4),
+    early: Math.min(wait.seconds, Math.floor((wait.earlySeconds * quarters) / 4)),
+    late: Math.floor((wait.lateSeconds * quarters) / 4),
   }
 }
 

@@ -38,6 +38,8 @@ export interface Wait {
   seconds: number
   earlySeconds: number
   lateSeconds: number
+  /** It is off by no more quarters of its tolerance than this, whatever others are allowed: a bake. */
+  mostRung?: number
 }
 
 export interface Order {

@@ -21,13 +21,13 @@ const widestRung = 400
  * The smallest mend of each kind, in the order of the harm they do to the comparison: another end or begin, one more of a
  * resource, the same change of one wait for all lines (whole minutes), the oven's order free, the least rung of the waits above
  * their tolerance. A kind that does not help within its time is left out: another moment has two thirds of the budget, each other kind
- * a sixth.
+ * a twelfth.
  */
 export function mendsOf(problem: DayProblem, budget: Budget): Mend[] {
-  const share = budget.milliseconds / 6
+  const share = budget.milliseconds / 12
   const within = (milliseconds: number) => ({ clock: budget.clock, milliseconds })
   return [
-    ...otherMoment(problem, within(share * 4)),
+    ...otherMoment(problem, within(share * 8)),
     ...oneMore(problem, within(share)),
     ...sameForAll(problem, within(share)),
     ...freeOrder(problem, within(share)),
@@ -140,10 +140,11 @@ function oneMore(problem: DayProblem, budget: Budget): Mend[] {
   })
 }
 
-/** Tries every step with a minute more and less, then two, and stops at the first that helps. */
+/** Tries every step but the bake with a minute more and less, then two, and stops at the first that helps. */
 function sameForAll(problem: DayProblem, budget: Budget): Mend[] {
   const stepOf = new Map(problem.tasks.map(({ id, step }) => [id, step]))
-  const steps = [...new Set(problem.waits.map(({ from }) => stepOf.get(from) ?? ''))]
+  const bent = problem.waits.filter(({ mostRung: most }) => most === undefined)
+  const steps = [...new Set(bent.map(({ from }) => stepOf.get(from) ?? ''))]
   const until = budget.clock() + budget.milliseconds
   const share = { ...budget, milliseconds: budget.milliseconds / 20 }
   for (let minutes = 1; minutes <= mostMinutes; minutes += 1) {

@@ -3,6 +3,7 @@ import { movedSeconds } from '@/core/clock-plan/mended-plan.ts'
 import type { ClockPlan } from '@/core/clock-plan/plan-the-day.ts'
 import { type Mend, type MomentMend, shownMends } from '@/core/clock-plan/search/mend.ts'
 import type { Culprit } from '@/core/clock-plan/search/mends.ts'
+import { mostRung } from '@/core/clock-plan/search/solve-day.ts'
 import type { TriedMarks } from '@/core/clock-plan/tried-marks.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
@@ -69,10 +70,14 @@ export function nightSentence(
 const isOrAre = ({ length }: { length: number }) => (length === 1 ? 'is' : 'are')
 
 function waitSentences({ fits, rung, stepRungs }: ClockPlan, plan: Plan): string[] {
-  if (rung === 1) return ['Every wait is within a quarter of its tolerance.']
-  const named = stepRungs.map(({ step, rung: own }) => {
-    const name = plan.steps.find(({ id }) => id === step)?.name ?? step
-    return `${name} (${own <= 4 ? quarters(own) : `${times(own)} its tolerance`})`
+  if (rung === 1 || stepRungs.length === 0)
+    return ['Every wait is within a quarter of its tolerance.']
+  const told = fits ? stepRungs : stepRungs.filter((one) => one.rung > mostRung)
+  const named = told.map(({ step, isOut, rung: own }) => {
+    const name = isOut
+      ? 'once out of the oven'
+      : (plan.steps.find(({ id }) => id === step)?.name ?? step)
+    return `${name} (${own <= mostRung ? quarters(own) : `${times(own)} its tolerance`})`
   })
   if (fits) return [`Every wait is within its tolerance; furthest off: ${listText(named)}.`]
   return [
