@@ -3,6 +3,7 @@ import { planTheDay } from '@/core/clock-plan/plan-the-day.ts'
 import { problemOfDay } from '@/core/clock-plan/problem-of-day.ts'
 import { quietBlocks } from '@/core/clock-plan/quiet-hours.ts'
 import { runSheet } from '@/core/clock-plan/run-sheet.ts'
+import type { DayProblem, Placed } from '@/core/clock-plan/search/day-problem.ts'
 import { civilMoment } from '@/core/wording/words/civil-moment.ts'
 import { madePlan } from '../made-plan.ts'
 import { madeSession } from '../session/made-session.ts'
@@ -17,6 +18,17 @@ function countingClock() {
   }
 }
 
+/** Bakes that end sooner or later than the method's tolerance, however tight the day. */
+function bakesBent({ tasks, waits }: DayProblem, begins: Placed) {
+  const active = new Map(tasks.map(({ id, activeSeconds }) => [id, activeSeconds]))
+  const ofPulls = new Set(tasks.flatMap(({ id }) => (id.endsWith(' out') ? [id] : [])))
+  expect(ofPulls.size).toBeGreaterThan(0)
+  return waits.filter(({ from, to, seconds, earlySeconds, lateSeconds }) => {
+    const off = (begins[to] ?? 0) - (begins[from] ?? 0) - (active.get(from) ?? 0) - seconds
+    return ofPulls.has(to) && (off < -earlySeconds || off > lateSeconds)
+  })
+}
+
 it('plans days of many kinds so that nothing overlaps and every order holds', () => {
   let fitting = 0
   for (let seed = 1; seed <= 40; seed += 1) {
@@ -27,6 +39,7 @@ it('plans days of many kinds so that nothing overlaps and every order holds', ()
     if (!clock) continue
     fitting += clock.fits ? 1 : 0
     expect([seed, checkDay(problem, clock.begins).faults]).toEqual([seed, []])
+    expect([seed, bakesBent(problem, clock.begins)]).toEqual([seed, []])
     const rows = runSheet(parts, clock.begins, session.dealt.doughOrder)
     expect(rows).toHaveLength(problem.tasks.length)
     expect(rows.every((row, at) => row.beginSeconds >= (rows[at - 1]?.beginSeconds ?? 0))).toBe(
