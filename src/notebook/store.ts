@@ -104,21 +104,31 @@ export class Store extends Dexie {
     this.on('versionchange', (change) =>
       this.letGo(change.newVersion ? 'closed-by-newer' : 'cleared'),
     )
-    this.on('ready', () => {
-      this.isOpened = true
-    })
-    // Closed by nobody here: the browser threw the site's data away. It must not be opened anew, empty, as if nothing had been.
-    this.on('close', () => {
-      if (this.isOpened && !this.leaving) queueMicrotask(() => this.letGo('cleared'))
+    // At each opening: a page that rests in the browser's back/forward cache closes and opens again, which is no loss.
+    this.on('ready', () => this.watchClosing(), true)
+    // Cleared while such a page rested: it must not be made anew, empty, as if nothing had been.
+    this.on('populate', () => {
+      if (!this.isOpened) return
+      this.letGo('cleared')
+      throw new NotebookFailure('cleared')
     })
     this.on('blocked', () => this.letGo('blocked'))
     Dexie.on('storagemutated', this.forgetLines)
   }
 
-  /** Told of every change in this browser, before the live queries are: those then read anew. */
+  /** A connection tells of its closing where nobody here closed it: the browser threw the site's data away. */
+  private watchClosing(): void {
+    this.isOpened = true
+    // After Dexie's own listener, which leaves the way open to open it again.
+    this.backendDB().addEventListener('close', () =>
+      queueMicrotask(() => this.leaving || this.letGo('cleared')),
+    )
+  }
+
+  /** Told of every change in this browser, before the live queries are: those then read anew. After a rest all may have changed. */
   private forgetLines = (changed: object): void => {
     const ours = `idb://${this.name}/summaries/`
-    if (!Object.keys(changed).some((part) => part.startsWith(ours))) return
+    if (!('all' in changed) && !Object.keys(changed).some((part) => part.startsWith(ours))) return
     this.linesChanged += 1
     this.heldLines = undefined
   }

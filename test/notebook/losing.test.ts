@@ -1,5 +1,10 @@
 import 'fake-indexeddb/auto'
+import { Dexie, RangeSet } from 'dexie'
+import { type FDBDatabase, forceCloseDatabase } from 'fake-indexeddb'
 import { afterEach, describe, expect, test, vi } from 'vitest'
+import { presentSteps } from '@/notebook/create-notebook.ts'
+import { Store } from '@/notebook/store.ts'
+import { allLines } from '@/notebook/stored-summaries.ts'
 import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
 const photo = {
@@ -62,6 +67,68 @@ describe('losing nothing silently', () => {
     expect(notebook.lost.reason()).toBe('cleared')
     await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'cleared' })
     expect((await indexedDB.databases()).map((each) => each.name)).not.toContain(name)
+  })
+
+  /** What Dexie does to every open database as its page goes to rest in the browser's back/forward cache (its source, 4.4.7). */
+  function rest(name: string): Dexie {
+    const [resting] = Dexie.connections.filter((each) => each.name === name)
+    if (!resting) throw new Error('the notebook is open')
+    resting.close({ disableAutoOpen: false })
+    return resting
+  }
+
+  test('N49: a page that rested in the back/forward cache finds its notebook, with what others wrote meanwhile', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const other = notebookOf(name)
+    const heard = vi.fn<() => void>()
+    notebook.lost.subscribe(heard)
+    const [before] = await notebook.chains().then(() => notebook.summaries())
+    for (const each of Dexie.connections.filter((one) => one.name === name))
+      each.close({ disableAutoOpen: false })
+    await new Promise((resolve) => setTimeout(resolve))
+    expect(heard).not.toHaveBeenCalled()
+    await other.archive('trial-1', true)
+    const [now] = await notebook.summaries({ archived: true })
+    expect(before?.archived).toBe(false)
+    expect(now?.archived).toBe(true)
+    await notebook.keepSettings({ appearance: 'dark' })
+    expect(notebook.lost.reason()).toBeNull()
+    other.close()
+  })
+
+  test('N49: one that was cleared while its page rested says so, and is not made anew', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const heard = vi.fn<() => void>()
+    notebook.lost.subscribe(heard)
+    rest(name)
+    await Dexie.delete(name)
+    await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'cleared' })
+    expect(heard).toHaveBeenCalledTimes(1)
+    expect((await indexedDB.databases()).map((each) => each.name)).not.toContain(name)
+  })
+
+  test('N49: a connection that the browser closes is lost, after a rest too', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    const resting = rest(name)
+    await notebook.summaries()
+    forceCloseDatabase(resting.backendDB() as unknown as FDBDatabase)
+    await Promise.resolve()
+    expect(notebook.lost.reason()).toBe('cleared')
+    await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'cleared' })
+  })
+
+  test('lines that were held are read anew once a page comes back from its rest', async () => {
+    const store = new Store(freshName(), presentSteps)
+    await store.open()
+    await allLines(store)
+    expect(store.heldLines).toEqual([])
+    // What Dexie tells at a page's return: anything may have changed.
+    Dexie.on.storagemutated.fire({ all: new RangeSet(Number.NEGATIVE_INFINITY, [[]]) })
+    expect(store.heldLines).toBeUndefined()
+    store.leave()
   })
 
   test('N49: one that is closed as asked is not lost', async () => {
