@@ -6,7 +6,7 @@ import { type Summary, summaryShape } from './summary-record.ts'
 
 /**
  * A line of the home list as its trial stands: the stored one where it fits its shape and the trial's revision, else made
- * anew; undefined where the trial is gone.
+ * anew; undefined where the trial is gone or damaged.
  */
 export async function summaryNow(
   store: Store,
@@ -19,13 +19,21 @@ export async function summaryNow(
   return await madeAnew(store, trial.id)
 }
 
-/** What makes a line is loaded when one is missing: a visit that finds all of them stored needs none of it. */
+/**
+ * What makes a line is loaded when one is missing: a visit that finds all of them stored needs none of it. A damaged trial has
+ * none: it says so where it is opened, a backup names it, and all others go on.
+ */
 async function madeAnew(store: Store, trialId: string): Promise<Summary | undefined> {
   const [{ summaryOf }, { storedTrial }] = await Dexie.waitFor(
     Promise.all([import('./summary-of.ts'), import('./stored-trial.ts')]),
   )
-  const whole = await storedTrial(store, trialId)
-  return whole && summaryOf(whole)
+  try {
+    const whole = await storedTrial(store, trialId)
+    return whole && summaryOf(whole)
+  } catch (failure) {
+    if (isDamaged(failure)) return undefined
+    throw failure
+  }
 }
 
 /**
@@ -116,11 +124,6 @@ export async function renewSummaries(store: Store): Promise<void> {
 }
 
 async function lineAnew(store: Store, { trialId, answer }: Summary): Promise<Summary[]> {
-  try {
-    const line = await madeAnew(store, trialId)
-    return line ? [{ ...line, ...(answer === undefined || line.sealed ? {} : { answer }) }] : []
-  } catch (failure) {
-    if (isDamaged(failure)) return []
-    throw failure
-  }
+  const line = await madeAnew(store, trialId)
+  return line ? [{ ...line, ...(answer === undefined || line.sealed ? {} : { answer }) }] : []
 }

@@ -8,6 +8,7 @@ import { type LateChain, Store } from '@/notebook/store.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { type Content, type Migration, provedChain } from '@/trial-file/migration.ts'
 import { presentChain } from '@/trial-file/present-chain.ts'
+import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
 import { contentOf, freshName, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
 
@@ -211,6 +212,23 @@ describe('the database', () => {
       ...{ reason: 'damaged', troubles: [{ reason: 'shape', pointer: '/events/2/kind' }] },
     })
     store.close()
+  })
+
+  test('N39: a damaged trial without a line keeps neither the notebook nor the backup from opening', async () => {
+    const name = freshName()
+    const first = await notebookWithTrial(name)
+    await first.createTrial({ ...planOf(), id: 'plan-2', trialId: 'trial-2' })
+    const store = new Store(name, presentSteps)
+    await store.table('plans').update('plan-1', { flights: 'many' })
+    await store.summaries.delete('trial-1')
+    store.close()
+    first.close()
+    const notebook = notebookOf(name)
+    const lines = await notebook.summaries()
+    expect(lines.map(({ trialId }) => trialId)).toEqual(['trial-2'])
+    expect(await notebook.wholeTrial('trial-2')).toBeDefined()
+    await expect(notebook.wholeTrial('trial-1')).rejects.toMatchObject({ reason: 'damaged' })
+    expect(await notebook.backUp()).toMatchObject({ trials: 1, damaged: ['trial-1'] })
   })
 })
 
