@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto'
 import { Dexie, RangeSet } from 'dexie'
-import { type FDBDatabase, forceCloseDatabase } from 'fake-indexeddb'
+import { forceCloseDatabase } from 'fake-indexeddb'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { presentSteps } from '@/notebook/create-notebook.ts'
 import { Store } from '@/notebook/store.ts'
@@ -16,6 +16,14 @@ const line = {
   about: { kind: 'batch' as const, id: 'batch-1' },
 }
 const picture = new Blob([new Uint8Array([255, 216, 7])], { type: 'image/jpeg' })
+
+/** What Dexie does to every open database as its page goes to rest in the browser's back/forward cache (its source, 4.4.7). */
+function rest(name: string): Dexie[] {
+  const { connections } = Dexie as unknown as { connections: Dexie[] }
+  const resting = connections.filter((each) => each.name === name)
+  for (const each of resting) each.close({ disableAutoOpen: false })
+  return resting
+}
 
 afterEach(() => void vi.restoreAllMocks())
 
@@ -69,23 +77,15 @@ describe('losing nothing silently', () => {
     expect((await indexedDB.databases()).map((each) => each.name)).not.toContain(name)
   })
 
-  /** What Dexie does to every open database as its page goes to rest in the browser's back/forward cache (its source, 4.4.7). */
-  function rest(name: string): Dexie {
-    const [resting] = Dexie.connections.filter((each) => each.name === name)
-    if (!resting) throw new Error('the notebook is open')
-    resting.close({ disableAutoOpen: false })
-    return resting
-  }
-
   test('N49: a page that rested in the back/forward cache finds its notebook, with what others wrote meanwhile', async () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)
     const other = notebookOf(name)
+    await other.settings()
     const heard = vi.fn<() => void>()
     notebook.lost.subscribe(heard)
     const [before] = await notebook.chains().then(() => notebook.summaries())
-    for (const each of Dexie.connections.filter((one) => one.name === name))
-      each.close({ disableAutoOpen: false })
+    expect(rest(name)).toHaveLength(2)
     await new Promise((resolve) => setTimeout(resolve))
     expect(heard).not.toHaveBeenCalled()
     await other.archive('trial-1', true)
@@ -112,9 +112,9 @@ describe('losing nothing silently', () => {
   test('N49: a connection that the browser closes is lost, after a rest too', async () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)
-    const resting = rest(name)
+    const [resting] = rest(name)
     await notebook.summaries()
-    forceCloseDatabase(resting.backendDB() as unknown as FDBDatabase)
+    forceCloseDatabase(resting?.backendDB() as unknown as Parameters<typeof forceCloseDatabase>[0])
     await Promise.resolve()
     expect(notebook.lost.reason()).toBe('cleared')
     await expect(notebook.summaries()).rejects.toMatchObject({ reason: 'cleared' })
