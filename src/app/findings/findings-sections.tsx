@@ -46,7 +46,7 @@ export function FindingsSections({ source, answer, weights, onWeights }: Finding
   const [main] = findings.responses
   const naming = namingOf(findings, scores.responses[0])
   const sentence = main ? headline(main, naming) : null
-  useKeptAnswer(source.whole, sentence)
+  useKeptAnswer(answer.asOf, sentence)
   if (!main || !sentence) return <p>No response was planned, so there is nothing to find.</p>
   const spoken = spokenOf(main, naming)
   const part = { source, answer, index: 0 }

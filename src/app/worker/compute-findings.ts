@@ -22,13 +22,14 @@ export interface FindingsQuestion {
  * sealed, or nothing was scored or measured yet.
  */
 export function computeFindings({ of, weights }: FindingsQuestion): FindingsAnswer | null {
-  if (!('whole' in of)) return answerOfScores({ ...of, weights, toMend: 0 })
+  if (!('whole' in of)) return answerOfScores({ ...of, weights, toMend: 0, asOf: null })
   const { whole } = of
   const scored = scoresOfTrial(whole, { unsealed: false })
   if (!scored.ok || scored.scores.rows.length === 0) return null
   return answerOfScores({
     ...{ scores: scored.scores, seed: whole.trial.seed, weights },
     toMend: toMendInTrial(whole),
+    asOf: { trialId: whole.trial.id, revision: whole.trial.revision },
   })
 }
 
@@ -38,12 +39,15 @@ interface ScoresAsked {
   weights: FindingsQuestion['weights']
   /** How many fairness items of the trial are to be mended first. */
   toMend: number
+  asOf: FindingsAnswer['asOf']
 }
 
 /** The same of scores at hand, which may be none. */
-export function answerOfScores({ scores, seed, weights, toMend }: ScoresAsked): FindingsAnswer {
+export function answerOfScores(asked: ScoresAsked): FindingsAnswer {
+  const { scores, seed, weights, toMend, asOf } = asked
   const found = findings(scores, { seed, resamples: null, ...(weights ? { weights } : {}) })
   return {
+    asOf,
     scores,
     findings: found,
     next: nextSteps(found, { toMend }),

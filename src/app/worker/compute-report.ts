@@ -30,6 +30,7 @@ export function computeReport(
   const { scores } = scored
   const { findings, next, curves } = answerOfScores({
     ...{ scores, seed: whole.trial.seed, weights: null },
+    asOf: null,
     toMend: toMendInTrial(whole),
   })
   const made = writtenAs(manner, () =>

@@ -5,6 +5,8 @@ import type { ScoreTable } from '@/core/findings/table/score-table.ts'
 
 /** What the worker sends back: the scores, everything found in them, and curves to draw, in the order of the responses. */
 export interface FindingsAnswer {
+  /** The trial that was asked about, as it stood then; null where a table was. */
+  asOf: { trialId: string; revision: number } | null
   scores: ScoreTable
   findings: FindingsDocument
   /** What to do next, the most pressing first. */

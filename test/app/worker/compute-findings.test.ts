@@ -35,6 +35,14 @@ test('open fairness items of the trial put mending first, and nothing else moves
   expect(answered({ of: { whole: careless }, weights: null }).next).toEqual(['mend', ...asTable])
 })
 
+test('the answer names the trial and the revision that were asked about; that of a table names none', () => {
+  const moved = { ...whole, trial: { ...whole.trial, revision: 97 } }
+  expect(answered({ of: { whole: moved }, weights: null }).asOf).toEqual({
+    ...{ trialId: whole.trial.id, revision: 97 },
+  })
+  expect(answered(table).asOf).toBeNull()
+})
+
 test('a curve is given for each response in their order', () => {
   const { curves, findings } = answered(table)
   expect(curves).toHaveLength(findings.responses.length)
