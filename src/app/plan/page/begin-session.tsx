@@ -12,6 +12,7 @@ import { dealRefusal, planNotKeptText } from '@/core/wording/plan/refusals.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import styles from './begin-session.module.css'
 import type { PlanPartId } from './part-names.ts'
+import { isUnkept } from './plan-page.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import { TroubleList } from './trouble-list.tsx'
 
@@ -53,7 +54,7 @@ export function BeginPress() {
     setAsking(false)
     await store.getState().flush()
     const { plan, notKept, troubles } = store.getState()
-    if (notKept !== null) return setRefused(planNotKeptText)
+    if (isUnkept(notKept)) return setRefused(planNotKeptText)
     if (troubles.some(({ severity }) => severity === 'stop')) return
     const dealt = dealSession({
       plan,

@@ -38,6 +38,10 @@ export interface NotKept {
   rolledBack: boolean
 }
 
+/** Whether something is still to be kept: what went from the page again waits for nothing. */
+export const isUnkept = (notKept: NotKept | null): boolean =>
+  notKept !== null && !notKept.rolledBack
+
 /** Fields that another window changed at the same time: what stands here, and the plan with the other's word in them. */
 export interface PlanClash {
   paths: string[]

@@ -4,7 +4,7 @@ import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { PlanClashNote } from './plan-clash-note.tsx'
-import type { NotKept } from './plan-page.ts'
+import { isUnkept, type NotKept } from './plan-page.ts'
 import { usePlanPage, usePlanStore } from './plan-page-context.ts'
 import styles from './plan-state.module.css'
 
@@ -22,7 +22,7 @@ export function PlanState() {
   const revision = usePlanPage((page) => page.newRevision)
   const undo = usePlanPage((page) => page.undo)
   const refused = usePlanPage((page) => page.refused)
-  const state = notKept && !notKept.rolledBack ? 'not-kept' : waiting ? 'waits' : 'kept'
+  const state = isUnkept(notKept) ? 'not-kept' : waiting ? 'waits' : 'kept'
   return (
     <>
       <p className={styles.kept} data-kept={state}>

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import type { PlanKeeping } from '@/app/plan/page/plan-page.ts'
+import { isUnkept, type PlanKeeping } from '@/app/plan/page/plan-page.ts'
 import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
 import { takeOutIngredient } from '@/core/plan-edits/take-out/take-out.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
@@ -164,6 +164,8 @@ test('a change that the lock refuses goes from the page at once, and is said', a
   await store.getState().flush()
   expect(store.getState().plan.question).toBe(planOfTest().question)
   expect(store.getState().notKept).toMatchObject({ reason: 'locked', rolledBack: true })
+  // It went from the page again: nothing waits, and a session may begin.
+  expect(isUnkept(store.getState().notKept)).toBe(false)
   expect(store.getState().waiting).toBe(false)
 })
 
