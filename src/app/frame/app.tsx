@@ -1,11 +1,12 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { HomePlace } from '@/app/home/home-place.tsx'
 import { MannerContext } from '@/app/kit/field/manner-context.ts'
 import { useManner } from '@/app/kit/field/use-manner.ts'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { useSeated } from '@/app/kit/page/seated.ts'
@@ -18,41 +19,56 @@ import { PageTitle } from './page-title.tsx'
 import { useArrival } from './use-arrival.ts'
 import { useKeptManner } from './use-kept-manner.ts'
 
-const LostPage = lazy(async () => ({ default: (await import('./lost-page.tsx')).LostPage }))
-const StartPlace = lazy(async () => ({
-  default: (await import('@/app/home/start/start-place.tsx')).StartPlace,
-}))
-const KitchenPlace = lazy(async () => ({
-  default: (await import('@/app/kitchen/kitchen-place.tsx')).KitchenPlace,
-}))
+const opening = <Progress label="Opening the page" done={null} />
+
+const LostPage = lateComponent(async () => (await import('./lost-page.tsx')).LostPage, opening)
+const StartPlace = lateComponent(
+  async () => (await import('@/app/home/start/start-place.tsx')).StartPlace,
+  opening,
+)
+const KitchenPlace = lateComponent(
+  async () => (await import('@/app/kitchen/kitchen-place.tsx')).KitchenPlace,
+  opening,
+)
 /** Fetched behind the first page, and there long before anything of it need be said. */
-const StandingNotes = lazy(async () => ({
-  default: (await import('./standing-notes.tsx')).StandingNotes,
-}))
-const HousePlace = lazy(async () => ({
-  default: (await import('@/app/house/house-place.tsx')).HousePlace,
-}))
-const AboutPage = lazy(async () => ({ default: (await import('./about-page.tsx')).AboutPage }))
-const ScoresPlace = lazy(async () => ({
-  default: (await import('@/app/findings/table/scores-place.tsx')).ScoresPlace,
-}))
-const TogetherPlace = lazy(async () => ({
-  default: (await import('@/app/findings/together/together-place.tsx')).TogetherPlace,
-}))
-const AtTablePage = lazy(async () => ({
-  default: (await import('./at-table-page.tsx')).AtTablePage,
-}))
-const OwnPlace = lazy(async () => ({ default: (await import('@/app/own/own-place.tsx')).OwnPlace }))
-const TablePlace = lazy(async () => ({
-  default: (await import('@/app/table/table-place.tsx')).TablePlace,
-}))
-const JoinPlace = lazy(async () => ({
-  default: (await import('@/app/table/join-place.tsx')).JoinPlace,
-}))
-const HubPlace = lazy(async () => ({
-  default: (await import('@/app/table/hub-place.tsx')).HubPlace,
-}))
-const TrialPage = lazy(async () => ({ default: (await import('./trial-page.tsx')).TrialPage }))
+const StandingNotes = lateComponent(
+  async () => (await import('./standing-notes.tsx')).StandingNotes,
+  null,
+)
+const HousePlace = lateComponent(
+  async () => (await import('@/app/house/house-place.tsx')).HousePlace,
+  opening,
+)
+const AboutPage = lateComponent(async () => (await import('./about-page.tsx')).AboutPage, opening)
+const ScoresPlace = lateComponent(
+  async () => (await import('@/app/findings/table/scores-place.tsx')).ScoresPlace,
+  opening,
+)
+const TogetherPlace = lateComponent(
+  async () => (await import('@/app/findings/together/together-place.tsx')).TogetherPlace,
+  opening,
+)
+const AtTablePage = lateComponent(
+  async () => (await import('./at-table-page.tsx')).AtTablePage,
+  opening,
+)
+const OwnPlace = lateComponent(
+  async () => (await import('@/app/own/own-place.tsx')).OwnPlace,
+  opening,
+)
+const TablePlace = lateComponent(
+  async () => (await import('@/app/table/table-place.tsx')).TablePlace,
+  opening,
+)
+const JoinPlace = lateComponent(
+  async () => (await import('@/app/table/join-place.tsx')).JoinPlace,
+  opening,
+)
+const HubPlace = lateComponent(
+  async () => (await import('@/app/table/hub-place.tsx')).HubPlace,
+  opening,
+)
+const TrialPage = lateComponent(async () => (await import('./trial-page.tsx')).TrialPage, opening)
 
 const noLessons: readonly string[] = []
 
@@ -86,21 +102,15 @@ function Shell() {
   return (
     <div className={styles.shell} ref={keepFocus}>
       {seated ? null : <Header />}
-      <Suspense fallback={null}>
+      <ErrorBoundary what="the notes of the notebook itself">
         <StandingNotes />
-      </Suspense>
+      </ErrorBoundary>
       <ErrorBoundary
         key={location === '/kitchen' ? location : `${opened} ${figures}`}
         what="this page"
       >
-        <Suspense fallback={<Progress label="Opening the page" done={null} />}>
-          {atTable === undefined ? (
-            <Progress label="Opening the page" done={null} />
-          ) : away ? (
-            <AtTablePage trialId={atTable} />
-          ) : (
-            <Ways />
-          )}
+        <Suspense fallback={opening}>
+          {atTable === undefined ? opening : away ? <AtTablePage trialId={atTable} /> : <Ways />}
         </Suspense>
       </ErrorBoundary>
     </div>

@@ -1,7 +1,7 @@
-import { lazy, Suspense, useContext, useMemo, useState } from 'react'
+import { Suspense, useContext, useMemo, useState } from 'react'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
-import { LateView } from '@/app/kit/page/late-view.tsx'
+import { LateView, lateComponent } from '@/app/kit/page/late-view.tsx'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { useMenuOfPage } from '@/app/kit/page/page-menu.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
@@ -28,17 +28,22 @@ import { useFindingsAhead } from './use-findings-ahead.ts'
 /** Places that show more than the ballots while a tasting is sealed, for a baker who does not taste. */
 const uncoverable: ReadonlySet<string> = new Set(['plan', 'bench'])
 
+const opening = <Progress label="Opening the page" done={null} />
+
 /** Loaded when a tasting is sealed: the first screen does without it. */
-const CoveredPage = lazy(async () => ({
-  default: (await import('./covered-page.tsx')).CoveredPage,
-}))
-const LessonCover = lazy(async () => ({
-  default: (await import('@/app/kit/page/lesson-cover.tsx')).LessonCover,
-}))
+const CoveredPage = lateComponent(
+  async () => (await import('./covered-page.tsx')).CoveredPage,
+  opening,
+)
+const LessonCover = lateComponent(
+  async () => (await import('@/app/kit/page/lesson-cover.tsx')).LessonCover,
+  opening,
+)
 /** Loaded where a table is open and its plan elsewhere. */
-const PlanElsewhere = lazy(async () => ({
-  default: (await import('@/app/table/plan-elsewhere.tsx')).PlanElsewhere,
-}))
+const PlanElsewhere = lateComponent(
+  async () => (await import('@/app/table/plan-elsewhere.tsx')).PlanElsewhere,
+  opening,
+)
 
 /** Places read what they need from the trial around them. */
 const nothing = {}
@@ -179,7 +184,11 @@ function PlacePage({ place }: { place: PlaceName }) {
             ) : planElsewhere ? (
               <PlanElsewhere trialId={id} own={!helps} />
             ) : (
-              <LateView part={placeNamed(place.name)} props={nothing} />
+              <LateView
+                part={placeNamed(place.name)}
+                props={nothing}
+                waiting={<Progress label={`Opening ${place.title}`} done={null} />}
+              />
             )}
           </Suspense>
         </ErrorBoundary>

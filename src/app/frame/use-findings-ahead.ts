@@ -1,6 +1,7 @@
 import { useEffect } from 'react'
-import { findingsAhead } from '@/app/worker/findings-ahead.ts'
-import { startAhead } from '@/app/worker/open-worker.ts'
+import { workOutAhead } from '@/app/worker/findings-ahead.ts'
+import { mustSayLook } from '@/core/seal/must-say-look.ts'
+import { sealed } from '@/core/seal/sealed.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { placeNamed } from './places.tsx'
 
@@ -9,21 +10,24 @@ const quietMilliseconds = 400
 
 /**
  * Makes Findings ready while another place of the trial is read: once the page is quiet, its program, its charts and its
- * answer are there before the press. A change of the trial begins the waiting anew. Where the press came first, its worker
- * starts beside the program.
+ * answer are there before the press. A change of the trial begins the waiting anew. Where the press came first, the
+ * answer is worked out beside the program, unless that would be a look; where the program is here, the place asks by itself.
  */
 export function useFindingsAhead(whole: WholeTrial, placeName: string): void {
   const scored = whole.ballots.length > 0
   useEffect(() => {
     if (!scored) return
     if (placeName === 'findings') {
-      if (!findingsAhead(whole)) startAhead('findings')
+      if (askedBeforeItsProgram(whole)) workOutAhead(whole)
       return
     }
     const quiet = setTimeout(() => prepare(whole), quietMilliseconds)
     return () => clearTimeout(quiet)
   }, [whole, scored, placeName])
 }
+
+const askedBeforeItsProgram = (whole: WholeTrial) =>
+  placeNamed('findings').here() === null && !sealed(whole) && !mustSayLook(whole)
 
 /** A program that cannot be fetched now is fetched again at the press, which says so where it fails. */
 async function prepare(whole: WholeTrial): Promise<void> {

@@ -1,4 +1,4 @@
-import { Suspense, useState } from 'react'
+import { useState } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { SelectField } from '@/app/kit/field/select-field.tsx'
@@ -73,28 +73,27 @@ export function ResponsePart({ source, answer, index }: ResponsePartProps) {
         ) : null
       }
       picture={
-        <Suspense fallback={<ChartWaiting heightPixels={responseChartPixels} />}>
-          <LateView
-            part={responseChart}
-            props={{
-              chart,
-              fills: levelFills(axisLevels(scores.levels)),
-              label: chartAlt(found, rung, findings),
-              bestText:
-                span === null || alone
-                  ? null
-                  : bestLabel(
-                      span,
-                      scores.levels.map(({ name }) => name),
-                      unit,
-                    ),
-              marginText: alone ? null : marginLabel(scores.responses[index]),
-              tasterId: tasterId === '' ? null : tasterId,
-              lit,
-              say: (mean) => sayMean(mean, unit),
-            }}
-          />
-        </Suspense>
+        <LateView
+          part={responseChart}
+          waiting={<ChartWaiting heightPixels={responseChartPixels} />}
+          props={{
+            chart,
+            fills: levelFills(axisLevels(scores.levels)),
+            label: chartAlt(found, rung, findings),
+            bestText:
+              span === null || alone
+                ? null
+                : bestLabel(
+                    span,
+                    scores.levels.map(({ name }) => name),
+                    unit,
+                  ),
+            marginText: alone ? null : marginLabel(scores.responses[index]),
+            tasterId: tasterId === '' ? null : tasterId,
+            lit,
+            say: (mean) => sayMean(mean, unit),
+          }}
+        />
       }
       table={<LevelsTable answer={answer} index={index} />}
     />

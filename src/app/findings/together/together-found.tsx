@@ -1,4 +1,4 @@
-import { Suspense, useState } from 'react'
+import { useState } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import styles from '@/app/findings/findings.module.css'
 import { ChartFrame } from '@/app/findings/parts/chart-frame.tsx'
@@ -84,32 +84,31 @@ function Answer({ pooled }: { pooled: Pooled }) {
           />
         }
         picture={
-          <Suspense fallback={<ChartWaiting heightPixels={380} />}>
-            <LateView
-              part={responseChart}
-              props={{
-                chart,
-                fills: levelFills(pooledAxisLevels(pooled)),
-                label: `${pooled.responseName} by ${pooled.factorName}, ${pooled.trials.length} trials. ${first ?? ''}`,
-                bestText:
-                  span && fieller
-                    ? bestLabel(
-                        {
-                          value: span.vertex,
-                          low: toTenth(fieller.low),
-                          high: toTenth(fieller.high),
-                        },
-                        names,
-                        pooled.unitOfMeasure,
-                      )
-                    : null,
-                marginText: null,
-                tasterId: trial === '' ? null : trial,
-                lit: null,
-                say: (mean) => sayMean(mean, pooled.unitOfMeasure),
-              }}
-            />
-          </Suspense>
+          <LateView
+            part={responseChart}
+            waiting={<ChartWaiting heightPixels={380} />}
+            props={{
+              chart,
+              fills: levelFills(pooledAxisLevels(pooled)),
+              label: `${pooled.responseName} by ${pooled.factorName}, ${pooled.trials.length} trials. ${first ?? ''}`,
+              bestText:
+                span && fieller
+                  ? bestLabel(
+                      {
+                        value: span.vertex,
+                        low: toTenth(fieller.low),
+                        high: toTenth(fieller.high),
+                      },
+                      names,
+                      pooled.unitOfMeasure,
+                    )
+                  : null,
+              marginText: null,
+              tasterId: trial === '' ? null : trial,
+              lit: null,
+              say: (mean) => sayMean(mean, pooled.unitOfMeasure),
+            }}
+          />
         }
         table={
           <BlockTable

@@ -1,11 +1,11 @@
-import { type ComponentType, createElement, lazy, useState } from 'react'
+import { type ComponentType, createElement, type ReactNode, useEffect, useState } from 'react'
 
 /** A part of the page whose program comes when it is first needed. */
 export interface LatePart<Props> {
   /** Fetches the program ahead; rejects where it cannot be had now, and may be asked again. */
-  fetch: () => Promise<unknown>
-  /** The part itself where its program is here, else one that waits for it. */
-  view: () => ComponentType<Props>
+  fetch: () => Promise<ComponentType<Props>>
+  /** The part itself where its program is here, else null. */
+  here: () => ComponentType<Props> | null
 }
 
 export function latePart<Props extends object>(
@@ -16,21 +16,50 @@ export function latePart<Props extends object>(
     here = await load()
     return here
   }
-  const late = lazy(async () => ({ default: await fetch() }))
-  return { fetch, view: () => here ?? late }
+  return { fetch, here: () => here }
 }
 
-/**
- * Draws a late part, inside a `Suspense`. One whose program is here already is drawn in the very frame it is asked for: a lazy
- * component would give way to the fallback first, after which React holds back what follows for 300 ms.
- */
-export function LateView<Props extends object>({
-  part,
-  props,
-}: {
+interface LateViewProps<Props> {
   part: LatePart<Props>
   props: Props
-}) {
-  const [view] = useState(part.view)
-  return createElement(view, props)
+  /** What stands there while the program is on its way. */
+  waiting: ReactNode
+}
+
+type Found<Props> = { view: ComponentType<Props> | null } | { cause: unknown }
+
+/**
+ * Draws a late part. One whose program is here already is drawn in the very frame it is asked for. One that cannot be had now
+ * fails into the nearest error boundary, and drawn anew it is fetched anew: React’s own `lazy` would keep the failure for as
+ * long as the page is open, and after giving way to a fallback hold back what follows for 300 ms.
+ */
+export function LateView<Props extends object>({ part, props, waiting }: LateViewProps<Props>) {
+  const [found, setFound] = useState<Found<Props>>(() => ({ view: part.here() }))
+  const missing = 'view' in found && found.view === null
+  useEffect(() => {
+    if (!missing) return
+    const asked = { stopped: false }
+    part.fetch().then(
+      (view) => {
+        if (!asked.stopped) setFound({ view })
+      },
+      (cause: unknown) => {
+        if (!asked.stopped) setFound({ cause })
+      },
+    )
+    return () => {
+      asked.stopped = true
+    }
+  }, [part, missing])
+  if ('cause' in found) throw found.cause
+  return found.view === null ? waiting : createElement(found.view, props)
+}
+
+/** A component of its own whose program comes when it is first drawn; see `LateView`. */
+export function lateComponent<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+  waiting: ReactNode,
+): ComponentType<Props> {
+  const part = latePart(load)
+  return (props) => createElement(LateView<Props>, { part, props, waiting })
 }
