@@ -38,6 +38,16 @@ async function showFailure(root: Root, trouble: StartTrouble, detail: string): P
   root.render(<StartFailure trouble={trouble} detail={detail} />)
 }
 
+/** What keeps the program comes behind the first page. */
+async function keepOffline(): Promise<void> {
+  const [{ keepProgram }, { registerSW }] = await Promise.all([
+    import('./keep-program.ts'),
+    import('virtual:pwa-register'),
+  ])
+  const reload = () => window.location.reload()
+  keepProgram(registerSW, { container: navigator.serviceWorker, reload })
+}
+
 async function start(root: Root): Promise<void> {
   if (!('indexedDB' in globalThis)) {
     await showFailure(root, 'no-store', '')
@@ -50,8 +60,7 @@ async function start(root: Root): Promise<void> {
     const settings = await notebook.settings()
     showAppearance(settings.appearance)
     writeAs(mannerOf(settings))
-    if (import.meta.env.PROD && 'serviceWorker' in navigator)
-      void import('./keep-program.ts').then(({ keepProgram }) => keepProgram())
+    if (import.meta.env.PROD && 'serviceWorker' in navigator) void keepOffline()
     const services: Services = { notebook: keepingStorage(notebook), zone, ...chance }
     root.render(
       <StrictMode>
