@@ -85,8 +85,13 @@ export async function takeInReturn(
   if (known === 'older') return { came: 'older', ...told }
   const isOwn = (ballot: Ballot, { about }: SlipBallot) =>
     ballot.about.id === about.id && ballot.about.kind === about.kind && ballot.tasterId === tasterId
+  // Who went on at another phone tasted what stands before what this one brings.
+  const brought = new Set(
+    back.servings.map(({ place }) => servingByCode(session, issued.codes[place] ?? '')?.id),
+  )
+  const earlier = stands.filter(({ about }) => about.kind === 'serving' && !brought.has(about.id))
   const all = answeredOf(back, issued, session.id, {
-    positions: ownOrder ? null : tastedPositions(back.servings),
+    positions: ownOrder ? null : tastedPositions(back.servings, earlier.length),
     servingId: (code) => servingByCode(session, code)?.id,
     setId: (codes) => setByCodes(session, tasterId, codes)?.id,
   })
@@ -114,6 +119,7 @@ export async function takeInReturn(
   const by = { trialId, sessionId: session.id, tasterId }
   for (const one of open) {
     const before = over ? undefined : stands.find((ballot) => isOwn(ballot, one))
+    const sameHand = stands.find((ballot) => isOwn(ballot, one) && !elsewise(ballot))
     const because =
       known === 'replaces'
         ? 'a later word of the same phone'
@@ -121,6 +127,8 @@ export async function takeInReturn(
     await notebook.sealBallot({
       ...by,
       ...one,
+      // What was tasted stays the how manieth it was, whatever came from another phone since.
+      ...(sameHand?.position === undefined ? {} : { position: sameHand.position }),
       cameBy: {
         way: 'slip',
         nonce: back.nonce,

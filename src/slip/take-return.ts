@@ -90,9 +90,15 @@ export function againstTaken(
   return revision === known ? 'already-in' : revision < known ? 'older' : 'replaces'
 }
 
-/** The how manieth each serving of a return was tasted, from 1, by the places of their codes. */
-export function tastedPositions(servings: ReturnSlip['servings']): ReadonlyMap<number, number> {
-  return new Map(servings.map(({ place }, at) => [place, at + 1]))
+/**
+ * The how manieth each serving of a return was tasted, by the places of their codes: from 1, or after as many as came in
+ * `before` from another phone.
+ */
+export function tastedPositions(
+  servings: ReturnSlip['servings'],
+  before: number,
+): ReadonlyMap<number, number> {
+  return new Map(servings.map(({ place }, at) => [place, before + at + 1]))
 }
 
 /**

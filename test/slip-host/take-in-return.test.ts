@@ -75,8 +75,8 @@ test('a slip that is out stays good where the oven gives the pieces in another o
 })
 
 /** A phone on which codes are sealed one after another, each two minutes after it was shown. */
-function ownPhone(slip: BallotSlip, at: number) {
-  let texts: Record<string, string> = { nonce: '4000000000', acts: '0' }
+function ownPhone(slip: BallotSlip, at: number, nonce = '4000000000') {
+  let texts: Record<string, string> = { nonce, acts: '0' }
   let [sealed, moment] = [0, at]
   return {
     view: () => ownView(slip, texts),
@@ -130,6 +130,47 @@ test('as baked, a phone goes to the code that stands on the table, and each ball
       ballots.find(({ about }) => about.id === servingByCode(session, code)?.id)?.position
     expect(tasted.map(positionOf)).toEqual(tasted.map((_, at) => (swaps ? at + 1 : undefined)))
   }
+})
+
+test('as baked, who goes on at another phone tasted there what comes after, and a later word of the first moves nothing', async () => {
+  const made = tastingTrial({ serving: 'as-baked' })
+  const notebook = await notebookWithTrial(undefined, made)
+  const [session] = made.sessions
+  if (!session) throw new Error('a session')
+  const now = Date.now()
+  const text = await giveOut(
+    { notebook, now, draw: () => 4_000_000_000 },
+    made,
+    session.id,
+    'club-1',
+  )
+  const read = readSlip(bytesOfLinkText(text) ?? new Uint8Array())
+  if (!read.ok) throw new Error(read.reason)
+  const [first = '', second = '', third = '', fourth = ''] = read.slip.codes
+  const one = ownPhone(read.slip, now)
+  const other = ownPhone(read.slip, now, '4000000001')
+  const takeIn = async (phone: typeof one) => {
+    const host = hostOfTexts(await notebook.draft(slipsKey(session.id)))
+    const whole = await notebook.wholeTrial(made.trial.id)
+    if (!host || !whole) throw new Error('a host and a trial')
+    return takeInReturn(notebook, whole, session.id, host, phone.back(), 'anyway')
+  }
+  const sealing = (phone: typeof one, code: string) => {
+    phone.chooses(code)
+    phone.seals()
+  }
+  for (const code of [first, second]) sealing(one, code)
+  await takeIn(one)
+  sealing(other, third)
+  await takeIn(other)
+  sealing(one, fourth)
+  await takeIn(one)
+  const ballots = (await notebook.wholeTrial(made.trial.id))?.ballots ?? []
+  const positionsOf = (code: string) =>
+    ballots
+      .filter(({ about }) => about.id === servingByCode(session, code)?.id)
+      .map(({ position }) => position)
+  expect([first, second, third, fourth].map(positionsOf)).toEqual([[1], [2], [3], [4]])
 })
 
 test('going to another code forgets a ballot that was only looked at, leaves what was pressed, or takes it along', async () => {
