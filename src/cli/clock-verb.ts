@@ -3,6 +3,8 @@ import { searchedClock } from '@/core/clock-plan/clock-of-plan.ts'
 import { type FoundWay, waysOfDay } from '@/core/clock-plan/other-days/ways-of-day.ts'
 import type { RunRow } from '@/core/clock-plan/run-sheet.ts'
 import { type Mend, momentMend, shownMends } from '@/core/clock-plan/search/mend.ts'
+import { coveredTitle } from '@/core/seal/covered-title.ts'
+import { sealed } from '@/core/seal/sealed.ts'
 import { previewNextSession } from '@/core/session/preview-sessions.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
@@ -59,6 +61,9 @@ export const clockVerb: Verb = {
         `${asked.file}: no session can be dealt from this plan; check says why.`,
       )
     const { session } = next
+    // A sealed trial's own words may name a level, and so may what is to be mended.
+    const covered = sealed(whole)
+    const question = covered ? coveredTitle(plan.question, plan.levels) : plan.question
     const wall = wallClock(plan.zone, processClock)
     const within = (share: number) => ({
       clock: () => performance.now(),
@@ -73,14 +78,14 @@ export const clockVerb: Verb = {
       if (originAt === null)
         throw new CommandTrouble('--ics: a calendar needs a day; name --eat or --start too.')
       const calendar = { trialId: whole.trial.id, session: session.number, rows, originAt }
-      const text = calendarFile({ ...calendar, question: plan.question, writtenAt: Date.now() })
+      const text = calendarFile({ ...calendar, question, writtenAt: Date.now() })
       try {
         writeFileSync(out, text)
       } catch (failure) {
         throw new CommandTrouble(`--ics ${notWrittenText(out, failure)}`)
       }
     }
-    const stops = planStops(whole)
+    const stops = covered ? [] : planStops(whole)
     const momentOf = momentsFrom(originAt, plan.zone)
     if (asked.flag('json')) {
       const { begins: _, ...found } = clock
@@ -101,7 +106,7 @@ export const clockVerb: Verb = {
     const nameOf = doughOf(session.dealt.doughOrder)
     const split = nightSentence(clock, plan, nameOf)
     return [
-      plan.question,
+      question,
       ...stopsText(stops),
       wrapped(clockPlanSentences(clock, plan).join(' ')),
       ...(split === null ? [] : [wrapped(split)]),

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { runCommand, scratch } from './run-command.ts'
 import { sampleJson, samplePath } from './sample-file.ts'
@@ -176,5 +177,13 @@ describe('detect', () => {
       expect(out).not.toMatch(/66\.4|73\.2/)
     }
     expect((await runCommand('detect', file)).out).toContain('A trial under cover')
+    const calendar = scratch('under-seal.ics')
+    const day = ['--eat', '2026-12-05T18:00', '--ics', calendar]
+    for (const more of [[], ['--json']]) {
+      const { code, out } = await runCommand('clock', file, ...day, ...more)
+      expect(code).toBe(0)
+      expect(out).not.toMatch(/66\.4|73\.2/)
+    }
+    expect(readFileSync(calendar, 'utf8')).not.toMatch(/66\.4|73\.2/)
   })
 })

@@ -38,6 +38,22 @@ test('a formula that differs in more than the factor is refused with the differe
   expect(err).toContain('salt: 3 % of flour against 2.2 %')
 })
 
+test('of trials of which one is sealed no difference of their formulas is told', async () => {
+  const sealed = other('salty-sealed.json', (trial) => {
+    for (const plan of trial.plans)
+      for (const one of plan.formula.ingredients) if (one.kind === 'salt') one.percent = 3
+    trial.events = trial.events.filter(({ kind }: { kind: string }) => kind !== 'unsealed')
+  })
+  for (const files of [
+    [focaccia, sealed],
+    [sealed, focaccia],
+  ]) {
+    const { err } = await runCommand('pool', ...files)
+    expect(err).toContain('still-sealed')
+    expect(err).not.toContain('salt: ')
+  }
+})
+
 test('another factor, one file alone and one trial twice are refused', async () => {
   expect((await runCommand('pool', focaccia, samplePath('pan-loaf-salt'))).err).toContain(
     'the factor: ',

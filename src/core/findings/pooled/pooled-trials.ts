@@ -1,5 +1,5 @@
 import { isPresent } from '@/core/findings/reason.ts'
-import type { LevelName } from '@/core/findings/table/score-table.ts'
+import type { LevelName, ScoreTable } from '@/core/findings/table/score-table.ts'
 import { scoresOfTrial } from '@/core/findings/table/scores-of-trial.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Response } from '@/core/trial/response.ts'
@@ -42,8 +42,8 @@ export type PooledAnswer =
 
 /**
  * Several trials of one factor as one answer: each session of each trial a block of its own. Trials whose plans differ in
- * anything but the factor are refused with the difference (against the first); `at` counts from 0. `unsealed` is said by the one
- * who asks and knows of the look.
+ * anything but the factor are refused with the difference (against the first); `at` counts from 0. Of no trial anything is told,
+ * differences of its formula neither, while one of them is sealed; `unsealed` is said by the one who asks and knows of the look.
  */
 export function pooledTrials(
   trials: readonly WholeTrial[],
@@ -54,20 +54,25 @@ export function pooledTrials(
   if (new Set(trials.map(({ trial }) => trial.id)).size < trials.length)
     return { ok: false, reason: 'same-trial-twice' }
   const plan = planInForce(first)
+  const tables: ScoreTable[] = []
+  for (const [at, whole] of trials.entries()) {
+    const scores = scoresOfTrial(whole, { unsealed })
+    if (!scores.ok) return { ok: false, reason: 'sealed', at }
+    tables.push(scores.scores)
+  }
   const read: {
     whole: WholeTrial
     names: LevelName[]
     values: (number | null)[]
     rows: UnitRows
   }[] = []
-  for (const [at, whole] of trials.entries()) {
+  for (const [at, scores] of tables.entries()) {
+    const whole = trials[at] ?? first
     const differences = at === 0 ? [] : planDifferences(plan, planInForce(whole))
     if (differences.length > 0) return { ok: false, reason: 'differs', at, differences }
-    const scores = scoresOfTrial(whole, { unsealed })
-    if (!scores.ok) return { ok: false, reason: 'sealed', at }
-    const rows = unitRowsOf(scores.scores)
+    const rows = unitRowsOf(scores)
     if (!isPresent(rows) || rows.y.length === 0) return { ok: false, reason: 'no-scores', at }
-    const { levels } = scores.scores
+    const { levels } = scores
     read.push({
       ...{ whole, rows, names: levels.map(({ name }) => name) },
       values: levels.map(({ value }) => value),
