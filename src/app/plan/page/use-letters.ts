@@ -3,9 +3,9 @@ import { levelsUnknown } from '@/core/seal/sealed.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import { usePlanPage } from './plan-page-context.ts'
 
-/** The letters of the latest session that runs this plan, by level, for its tubs; none before one is dealt. */
-export function useLetters(): ReadonlyMap<string, string> {
-  return lettersOf(useSessionsOfPlan().at(-1))
+/** The latest session that runs this plan, for what is printed of it; none before one is dealt. */
+export function useLatestSession(): Session | undefined {
+  return useSessionsOfPlan().at(-1)
 }
 
 /** The letters of the one session there is: over several none is true, since they are dealt anew each time. */
@@ -22,6 +22,7 @@ function useSessionsOfPlan(): Session[] {
     .toSorted((a, b) => a.number - b.number)
 }
 
-function lettersOf(session: Session | undefined): ReadonlyMap<string, string> {
+/** The letter of each level in a session; none without one. */
+export function lettersOf(session: Session | undefined): ReadonlyMap<string, string> {
   return new Map(session?.dealt.letters.map(({ levelId, letter }) => [levelId, letter]))
 }

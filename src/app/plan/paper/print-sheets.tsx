@@ -1,9 +1,8 @@
 import { useState } from 'react'
-import { Switch } from '@/app/kit/field/switch.tsx'
 import { Paper } from '@/app/kit/page/paper.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { useLetters } from '@/app/plan/page/use-letters.ts'
+import { useLatestSession } from '@/app/plan/page/use-letters.ts'
 import panel from '@/app/plan/panels/panel.module.css'
 import styles from './print-sheets.module.css'
 import { PrintedShopping } from './printed-shopping.tsx'
@@ -15,8 +14,7 @@ type Sheet = 'weigh' | 'shopping' | 'labels'
 /** Papers for the working day. The picked one alone goes to the printer; it is drawn first, then the print dialog opens. */
 export function PrintSheets() {
   const [sheet, setSheet] = useState<Sheet | null>(null)
-  const [open, setOpen] = useState(false)
-  const dealt = useLetters().size > 0
+  const dealt = useLatestSession() !== undefined
   return (
     <Section id="plan-paper" title="On paper">
       <div className={styles.presses}>
@@ -30,14 +28,7 @@ export function PrintSheets() {
           Tub labels
         </Button>
       </div>
-      {dealt ? (
-        <Switch
-          label="Labels show the level"
-          hint="Off where a taster may see the tubs."
-          on={open}
-          onSwitch={setOpen}
-        />
-      ) : (
+      {dealt ? null : (
         <p className={panel.soft}>
           Tub labels carry letters, which are dealt when a session begins.
         </p>
@@ -46,7 +37,7 @@ export function PrintSheets() {
         <Paper onDone={() => setSheet(null)}>
           {sheet === 'weigh' ? <PrintedWeighSheet /> : null}
           {sheet === 'shopping' ? <PrintedShopping /> : null}
-          {sheet === 'labels' ? <TubLabels showsLevel={open} /> : null}
+          {sheet === 'labels' ? <TubLabels /> : null}
         </Paper>
       )}
     </Section>

@@ -1,42 +1,59 @@
-import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { useLetters } from '@/app/plan/page/use-letters.ts'
-import { levelText } from '@/core/wording/words/level-text.ts'
-import styles from './print-sheets.module.css'
+import { useLatestSession } from '@/app/plan/page/use-letters.ts'
+import { tubTicks } from '@/core/trial/tub-ticks.ts'
+import { dateText } from '@/core/wording/words/date-text.ts'
+import { shortenedText } from '@/core/wording/words/shortened-text.ts'
+import styles from './tub-labels.module.css'
 
-/** Labels for the tubs: a large letter and a line for the date; the level and its place on the rail only when not blind. */
-export function TubLabels({ showsLevel }: { showsLevel: boolean }) {
-  const levels = usePlanPage((page) => page.plan.levels)
-  const factor = usePlanPage((page) => page.plan.factor)
-  const letters = useLetters()
-  const tubs = levels
-    .flatMap((level) => {
-      const letter = letters.get(level.id)
-      return letter === undefined ? [] : [{ level, letter }]
-    })
-    .toSorted((a, b) => a.letter.localeCompare(b.letter))
+/** So much of a question stands in two lines of a label. */
+const mostLetters = 60
+
+/** From so many boxes on they stand closer, in two columns. */
+const manyTicks = 8
+
+/**
+ * Labels for the tubs of the latest session: its trial, number and day, the letter, and a box for each step with room for the
+ * time. A tub tells its letter and never its level, whoever may see it.
+ */
+export function TubLabels() {
+  const plan = usePlanPage((page) => page.plan)
+  const session = useLatestSession()
+  if (!session) return null
+  const letters = session.dealt.letters.map(({ letter }) => letter).toSorted(byLength)
+  const ticks = tubTicks(plan)
   return (
-    <ol className={styles.labels}>
-      {tubs.map(({ level, letter }) => (
-        <li key={level.id} className={styles.label}>
-          <span className={styles.letter}>{letter}</span>
-          {showsLevel ? (
-            <>
-              <LevelRail
-                levels={levels}
-                factorName={factor.name}
-                unitOfMeasure={factor.unitOfMeasure}
-                currentLevelId={level.id}
-                size="picture"
-              />
+    <div className={styles.page}>
+      <p className={styles.cut}>
+        Cut along the dashed lines. A letter says nothing of the level: letters were drawn.
+      </p>
+      <ol className={styles.labels}>
+        {letters.map((letter) => (
+          <li key={letter} className={styles.label}>
+            <div className={styles.head}>
+              <b>{shortenedText(plan.question, mostLetters)}</b>
               <span>
-                {factor.name} {levelText(level, factor.unitOfMeasure)}
+                Session {session.number}
+                <br />
+                {dateText(session.createdAt, session.zone)}
               </span>
-            </>
-          ) : null}
-          <span className={styles.line}>Date</span>
-        </li>
-      ))}
-    </ol>
+            </div>
+            <span className={styles.letter}>{letter}</span>
+            <ul className={`${styles.ticks} ${ticks.length < manyTicks ? '' : styles.many}`}>
+              {ticks.map(({ key, name, turn }) => (
+                <li key={key}>
+                  <i className={styles.box} />
+                  <span>{turn === null ? name : `${name} ${turn}`}</span>
+                  <i className={styles.blank} />
+                </li>
+              ))}
+            </ul>
+          </li>
+        ))}
+      </ol>
+    </div>
   )
 }
+
+/** A to Z, then AA. */
+const byLength = (one: string, other: string) =>
+  one.length - other.length || one.localeCompare(other)
