@@ -24,6 +24,7 @@ const lying = { width: 844, height: 390 }
 async function expectLooksRight(page: Page, where: string): Promise<void> {
   await page.getByRole('progressbar').waitFor({ state: 'detached' })
   expect.soft(await faultsInBothLooks(page), where).toEqual([])
+  expect.soft(await moving(page), `${where}, motion reduced`).toEqual([])
   expect.soft(await overhangPixels(page), `${where}, 360 px`).toBe(0)
   await page.evaluate(() => {
     document.documentElement.style.fontSize = '200%'
@@ -59,6 +60,55 @@ async function settledOverhang(page: Page): Promise<string> {
   })
 }
 
+/** What moves or turns for longer than a hundredth of a second although less motion was asked for, as in every visit. */
+function moving(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll('*')].flatMap((one) =>
+      ['', '::before', '::after'].flatMap((part) => {
+        const { transitionDuration, animationDuration, animationName } = getComputedStyle(one, part)
+        const times = `${transitionDuration}, ${animationName === 'none' ? '0s' : animationDuration}`
+        const longest = Math.max(...times.split(',').map((time) => Number.parseFloat(time)))
+        return longest > 0.01 ? [`${one.tagName}${part}: ${longest} s`] : []
+      }),
+    ),
+  )
+}
+
+/** Where colours are forced: each level by its words in a frame of its own, the lit one by its ring and by its column's edges. */
+async function expectLevelsToldApart(page: Page): Promise<void> {
+  await page.emulateMedia({ forcedColors: 'active' })
+  const tabs = page.getByRole('navigation', { name: /^Levels/ }).getByRole('button')
+  await tabs.nth(1).click()
+  const seen = await tabs.evaluateAll((places) => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur()
+    return places.map((place) => {
+      const looks = [place, ...place.querySelectorAll('*')].map((part) => getComputedStyle(part))
+      return {
+        words: place.textContent,
+        framed: looks.some(({ borderStyle }) => borderStyle.includes('solid')),
+        ringed: looks.some(({ outlineStyle }) => outlineStyle === 'solid'),
+      }
+    })
+  })
+  expect(new Set(seen.map(({ words }) => words)).size).toBe(5)
+  expect(seen.map(({ framed }) => framed)).toEqual([true, true, true, true, true])
+  expect(seen.map(({ ringed }) => ringed)).toEqual([false, true, false, false, false])
+  await tabs.nth(1).click()
+  await page.emulateMedia({ forcedColors: 'none' })
+}
+
+/** Where colours are forced: a press that cannot be pressed yet has another edge than one that can. */
+async function expectDisabledToldApart(page: Page): Promise<void> {
+  await page.emulateMedia({ forcedColors: 'active' })
+  const edge = (name: string) =>
+    page
+      .getByRole('button', { name, exact: true })
+      .evaluate((press) => getComputedStyle(press).borderBlockStartStyle)
+  expect(await edge('Print the weigh sheet')).toBe('solid')
+  expect(await edge('Print tub labels')).toBe('dashed')
+  await page.emulateMedia({ forcedColors: 'none' })
+}
+
 const pages = [
   ['#/', 'Notebook'],
   ['#/kitchen', 'Kitchen'],
@@ -77,6 +127,7 @@ test('the pages outside a trial and a new plan with all of it open look right in
   await page.goto(baseUrl)
   await newTrial(page)
   await expectLooksRight(page, 'a new plan, open')
+  await expectDisabledToldApart(page)
   expect(troubles).toEqual([])
   await page.context().close()
 })
@@ -90,17 +141,28 @@ test('the places of the samples look right in light and dark, findings and repor
   }
   for (const sample of ['pan-loaf-salt', 'flatbread-hydration', 'focaccia-hydration'])
     await readIn(page, baseUrl, sampleTrial(sample))
-  await page.goto(`${baseUrl}#/kitchen`)
+  // The last one read in is open at its plan: the kitchen keeps the way back to it, over a reload too.
+  await page.getByRole('button', { name: 'Menu', exact: true }).click()
+  await page.getByRole('link', { name: 'Kitchen', exact: true }).click()
+  const back = page.getByRole('link', {
+    name: /^Back to the plan of “How wet should our focaccia be/,
+  })
+  await back.waitFor()
+  await page.reload()
   await page
     .getByText(/Mixing work/)
     .first()
     .waitFor()
+  await back.waitFor()
   await expectLooksRight(page, 'a kitchen with things')
+  await back.click()
+  await page.waitForURL(/plan$/)
   await go('focaccia-hydration', 'plan')
   await expectLooksRight(page, 'plan')
   await go('focaccia-hydration', 'findings')
   await openFindings(page)
   await expectLooksRight(page, 'findings, opened')
+  await expectLevelsToldApart(page)
   await go('focaccia-hydration', 'report')
   await page.getByRole('button', { name: /^Appendix/ }).click()
   await page.getByRole('heading', { name: 'How to check it' }).waitFor()

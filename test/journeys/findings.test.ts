@@ -29,7 +29,7 @@ async function settled(page: Page, place: 'findings' | 'report') {
       .waitFor()
 }
 
-test('at 1280 px the chart is as wide as the rail, its means under their tabs, and how far it carries stands below', async () => {
+test('at 1280 px the chart is as wide as the rail, its means under their tabs, how far it carries below, and its level is adopted in two presses', async () => {
   const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })
   await readIn(page, baseUrl, focaccia)
   await settled(page, 'findings')
@@ -49,6 +49,13 @@ test('at 1280 px the chart is as wide as the rail, its means under their tabs, a
     expect(Math.abs(mean.x - tab.x)).toBeLessThan(2)
     expect(ladder.y).toBeGreaterThan(mean.y)
   }
+  let presses = 0
+  for (const name of ['Adopt 74 %', 'Keep it']) {
+    await page.getByRole('button', { name, exact: true }).first().click()
+    presses += 1
+  }
+  await page.getByRole('heading', { level: 1, name: 'House dough, 74 %', exact: true }).waitFor()
+  expect(presses).toBeLessThanOrEqual(2)
   await page.context().close()
 })
 

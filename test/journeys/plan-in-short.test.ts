@@ -3,7 +3,8 @@ import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { readIn } from './read-in.ts'
-import { openBrowser, overhangPixels, visit } from './visit.ts'
+import { pdfText } from './sealed-trial.ts'
+import { openBrowser, overhangPixels, pagesOf, visit } from './visit.ts'
 
 const baseUrl = inject('baseUrl')
 let browser: Browser
@@ -33,6 +34,34 @@ test.each([
     await page.context().close()
   },
 )
+
+test('weigh sheet and tub labels of five doughs print on one page of A4 or Letter each, whatever the page does meanwhile', async () => {
+  const { page, troubles } = await visit(browser, baseUrl, {
+    viewport: { width: 1280, height: 900 },
+  })
+  await readIn(page, baseUrl, focaccia)
+  await page.evaluate(() => {
+    window.print = () => undefined
+  })
+  for (const format of ['A4', 'Letter'])
+    for (const [press, words] of [
+      ['Print the weigh sheet', ['Session 3, 2 October 2026', 'Soft wheat flour', 'Bag and lot']],
+      ['Print tub labels', ['Session 3', 'Rise in the tub']],
+    ] as const) {
+      await page.getByRole('button', { name: press, exact: true }).click()
+      await page.locator('body[data-prints-paper]').waitFor()
+      const pdf = await page.pdf({ format })
+      expect(pagesOf(pdf), `${press} on ${format}`).toBe(1)
+      const text = pdfText(pdf)
+      // Without a reader of PDFs on this machine the number of pages alone is held.
+      if (text !== null)
+        for (const each of words) expect(text, `${press} on ${format}`).toContain(each)
+      await page.evaluate(() => window.dispatchEvent(new Event('afterprint')))
+      await page.locator('body:not([data-prints-paper])').waitFor()
+    }
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
 
 test('the first level is at most the eighth stop of the keyboard', async () => {
   const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })

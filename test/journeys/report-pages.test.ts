@@ -6,7 +6,7 @@ import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
 import { sampleTrial } from '../core/findings/sample-trial.ts'
-import { openBrowser } from './visit.ts'
+import { openBrowser, pagesOf } from './visit.ts'
 
 let browser: Browser
 
@@ -46,6 +46,3 @@ test.each(['focaccia-hydration', 'flatbread-hydration', 'pan-loaf-salt'])(
     await page.close()
   },
 )
-
-/** Each page of a PDF is an object of its own, written plainly. */
-const pagesOf = (pdf: Buffer) => [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length

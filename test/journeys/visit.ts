@@ -107,3 +107,7 @@ export function overhangPixels(page: Page): Promise<number> {
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   )
 }
+
+/** How many pages a PDF has: each is an object of its own, written plainly. */
+export const pagesOf = (pdf: Buffer) =>
+  [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length

@@ -16,6 +16,7 @@ import { useTableDevice } from '@/app/services/table-device.ts'
 import styles from './frame.module.css'
 import { Header } from './header.tsx'
 import { PageTitle } from './page-title.tsx'
+import { isPlaceName } from './place-names.ts'
 import { useArrival } from './use-arrival.ts'
 import { useKeptManner } from './use-kept-manner.ts'
 
@@ -106,7 +107,7 @@ function Shell() {
         <StandingNotes />
       </ErrorBoundary>
       <ErrorBoundary
-        key={location === '/kitchen' ? location : `${opened} ${figures}`}
+        key={location.startsWith('/kitchen') ? location : `${opened} ${figures}`}
         what="this page"
       >
         <Suspense fallback={opening}>
@@ -131,10 +132,14 @@ function Ways() {
           <StartPlace />
         </Page>
       </Route>
-      <Route path="/kitchen">
-        <Page title="Kitchen">
-          <KitchenPlace />
-        </Page>
+      <Route path="/kitchen/:trialId?/:place?">
+        {({ trialId, place }) => (
+          <Page title="Kitchen">
+            <KitchenPlace
+              from={trialId && place && isPlaceName(place) ? { trialId, place } : null}
+            />
+          </Page>
+        )}
       </Route>
       <Route path="/house/:houseId">
         {({ houseId }) => (

@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import styles from './header.module.css'
 import { Menu } from './menu.tsx'
-import { lessonPlace, placeNames } from './place-names.ts'
+import { lessonPlace, placeNames, wayToKitchen } from './place-names.ts'
 import { WaysOfTrial } from './ways-of-trial.tsx'
 
 interface HeaderWaysProps {
@@ -22,9 +22,9 @@ export function HeaderWays({ location, lentTo }: HeaderWaysProps) {
       ) : atTable ? null : (
         <nav aria-label="Evenhand" className={styles.ways}>
           <Link
-            href="/kitchen"
+            href={wayToKitchen(location)}
             className={styles.way ?? ''}
-            aria-current={location === '/kitchen' ? 'page' : undefined}
+            aria-current={location.startsWith('/kitchen') ? 'page' : undefined}
           >
             Kitchen
           </Link>

@@ -1,9 +1,10 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { Link } from 'wouter'
+import { Link, useLocation } from 'wouter'
 import { usePageMenu } from '@/app/kit/page/page-menu.ts'
 import { useServices } from '@/app/services/services.ts'
 import { type AppearanceSetting, showAppearance } from './appearance.ts'
 import styles from './menu.module.css'
+import { wayToKitchen } from './place-names.ts'
 
 const following: Record<AppearanceSetting, AppearanceSetting> = {
   system: 'light',
@@ -17,15 +18,16 @@ const words: Record<AppearanceSetting, string> = {
   dark: 'dark',
 }
 
-const ways = [
+const waysFrom = (location: string) => [
   { href: '/', words: 'Notebook' },
-  { href: '/kitchen', words: 'Kitchen' },
+  { href: wayToKitchen(location), words: 'Kitchen' },
   { href: '/about', words: 'About' },
 ]
 
 /** What stands in the one menu: what the open page adds, then the ways that hold everywhere, and light or dark. */
 export function MenuList({ shut }: { shut: () => void }) {
   const { groups } = usePageMenu()
+  const [location] = useLocation()
   return (
     <>
       {groups.map((group) => (
@@ -45,7 +47,7 @@ export function MenuList({ shut }: { shut: () => void }) {
         </div>
       ))}
       <div className={styles.group}>
-        {ways.map((way) => (
+        {waysFrom(location).map((way) => (
           <Link key={way.href} href={way.href} onClick={shut}>
             {way.words}
           </Link>

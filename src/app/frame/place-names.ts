@@ -14,3 +14,14 @@ export const placeNames: readonly PlaceName[] = [
   { name: 'findings', title: 'Findings' },
   { name: 'report', title: 'Report' },
 ]
+
+/** Whether an address names a place of a trial. */
+export const isPlaceName = (name: string) =>
+  [...placeNames, lessonPlace].some((place) => place.name === name)
+
+/** The way to the kitchen from an address, which keeps the trial's place one comes from, if any. */
+export function wayToKitchen(location: string): string {
+  if (location.startsWith('/kitchen')) return location
+  const [, where, trialId, place = ''] = location.split('/')
+  return where === 'trial' && isPlaceName(place) ? `/kitchen/${trialId}/${place}` : '/kitchen'
+}

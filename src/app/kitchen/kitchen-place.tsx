@@ -23,10 +23,11 @@ import { KitchenForm } from './kitchen-form.tsx'
 import { KitchenRoom } from './kitchen-room.tsx'
 import { thingWords } from './thing-words.ts'
 import { useSetAside } from './use-set-aside.ts'
+import { type CameFrom, WayBack } from './way-back.tsx'
 import { WhatTrialsTaught } from './what-trials-taught.tsx'
 
 /** What the baker has and what was learned of it: entered once, used by every trial. */
-export function KitchenPlace() {
+export function KitchenPlace({ from = null }: { from?: CameFrom | null }) {
   const { notebook, newId } = useServices()
   const kitchen = useLiveQuery(() => notebook.kitchen(), [notebook])
   const draft = useDraft({
@@ -88,6 +89,7 @@ export function KitchenPlace() {
   )
   return (
     <div>
+      {from ? <WayBack {...from} /> : null}
       <PageHeading>Kitchen</PageHeading>
       <p className={styles.entered}>entered once, chosen in each plan</p>
       <div className={styles.columns}>

@@ -30,6 +30,7 @@ const kinds: { kind: KitchenKind; title: string }[] = [
 export function KitchenSection() {
   const kitchen = usePlanPage((page) => page.kitchen)
   const used = usePlanPage((page) => page.plan.kitchenIds)
+  const trialId = usePlanPage((page) => page.plan.trialId)
   const { change } = usePlanActions()
   const unit = useTemperatureUnit()
   const things = kitchen.filter((thing) => thing.kind !== 'taster')
@@ -66,7 +67,7 @@ export function KitchenSection() {
       <OvenTimesOf kitchen={kitchen} />
       <TroubleHere at="/kitchenIds" />
       <div>
-        <LinkButton href="#/kitchen" size="small">
+        <LinkButton href={`#/kitchen/${trialId}/plan`} size="small">
           Open the kitchen
         </LinkButton>
       </div>

@@ -41,13 +41,21 @@ function shownRows(part: React.ReactNode, plan: Plan, kitchen: readonly KitchenT
       <PlanPageContext value={store}>{part}</PlanPageContext>
     </WholeTrialContext>,
   )
-  const [, body = ''] = /<tbody>(.*?)<\/tbody>/s.exec(html) ?? []
+  return sideBySide([...html.matchAll(/<table.*?<\/table>/gs)].map(([table]) => rowsOf(table)))
+}
+
+function rowsOf(table: string): Row[] {
+  const [, body = ''] = /<tbody>(.*?)<\/tbody>/s.exec(table) ?? []
   return [...body.matchAll(/<tr.*?<\/tr>/gs)].map(([row]) =>
     [...row.matchAll(/<(?:th|td)[ >].*?<\/(?:th|td)>/gs)].map(([cell]) => plain(cell)),
   )
 }
 
-/** The rows of a text table, put together again where it was too wide for one page. */
+/** The rows of a table put together again where it was too wide for one page. */
+const sideBySide = (parts: Row[][]): Row[] =>
+  parts.reduce((whole, part) => whole.map((row, at) => [...row, ...(part[at] ?? []).slice(1)]))
+
+/** The rows of a text table. */
 function terminalRows(text: string): Row[] {
   const lines = text.split('\n')
   const parts = lines.flatMap((line, at) => {
@@ -60,9 +68,7 @@ function terminalRows(text: string): Row[] {
         .map((row) => columns.map(([from, to]) => row.slice(from, to).trim())),
     ]
   })
-  return parts.reduce((whole, part) =>
-    whole.map((row, at) => [...row, ...(part[at] ?? []).slice(1)]),
-  )
+  return sideBySide(parts)
 }
 
 function reportRows(plan: Plan, kitchen: readonly KitchenThing[]): Row[] {
