@@ -4,6 +4,7 @@ import { useServices } from '@/app/services/services.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { shortenedText } from '@/core/wording/words/shortened-text.ts'
+import styles from './kitchen.module.css'
 
 /** The place of a trial that somebody came from, as it stands in the kitchen's address, where a reload finds it again. */
 export interface CameFrom {
@@ -21,8 +22,8 @@ export function WayBack({ trialId, place }: CameFrom) {
   if (!whole) return null
   const { title } = trialCover(planInForce(whole), whole, place, false)
   return (
-    <div>
-      <LinkButton href={`#/trial/${trialId}/${place}`} size="small">
+    <div className={styles.back}>
+      <LinkButton href={`#/trial/${trialId}/${place}`} kind="quiet">
         Back to the {place} of “{shortenedText(title, mostLetters)}”
       </LinkButton>
     </div>
