@@ -44,34 +44,14 @@ afterEach(async () => {
   expect(complaints).toEqual([])
 })
 
-const open = (
-  unit: 'celsius' | 'fahrenheit' = 'celsius',
-  from: { trialId: string; place: string } | null = null,
-) =>
+const open = (unit: 'celsius' | 'fahrenheit' = 'celsius') =>
   render(
     <ServicesContext value={services}>
       <MannerContext value={{ ...plainManner, temperature: unit }}>
-        <KitchenPlace from={from} />
+        <KitchenPlace />
       </MannerContext>
     </ServicesContext>,
   )
-
-test('who comes from a trial’s place has one way back to it, and none from the notebook or from a trial that is gone', async () => {
-  const way = { trialId: 'mixing', place: 'bench' }
-  const screen = await open('celsius', way)
-  await expect
-    .element(
-      screen.getByRole('link', { name: 'Back to the bench of “Does more water open the crumb?”' }),
-    )
-    .toHaveAttribute('href', '#/trial/mixing/bench')
-  await cleanup()
-  for (const from of [null, { trialId: 'gone', place: 'plan' }]) {
-    const other = await open('celsius', from)
-    await expect.element(other.getByText(/^Mixing work/).first()).toBeVisible()
-    expect(other.container.textContent).not.toContain('Back to')
-    await cleanup()
-  }
-})
 
 // The three doughs, each at 31.7 °C from water of 30 °C, flour, room and a bowl of 0.45 kJ/K at 20 °C; a bowl that is entered
 // leaves 2.4 of the room's 3.2 kJ/K; wetting 10.36 kJ: 31.7 (1.75 + 0.45 + 2.4 + 4.186 w) − 20 · 4.6 − 125.58 w − 10.36 =
