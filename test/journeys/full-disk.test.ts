@@ -52,9 +52,16 @@ test('on a full disk a press at the Bench says that it was not logged, and is ta
   expect(await page.getByLabel('Caption').inputValue()).toBe('too wet to fold')
   expect(await recordCounts(page)).toEqual(before)
 
+  // Left unkept, it is shown wherever the person goes, and kept from there.
+  await page.getByRole('button', { name: 'Back', exact: true }).click()
+  const carried = alertOf(page, 'The photo “too wet to fold” could not be kept')
+  await carried.filter({ hasText: noRoom }).waitFor()
+  expect(await recordCounts(page)).toEqual(before)
+
   await makeRoom(page)
-  await photo.getByRole('button', { name: 'Try again' }).click()
+  await carried.getByRole('button', { name: 'Try again' }).click()
   await page.getByRole('button', { name: /^Undo .*[Pp]hoto/ }).waitFor()
+  expect(await carried.count()).toBe(0)
   const { photos = 0, pictures = 0, events = 0 } = before
   expect(await recordCounts(page)).toMatchObject({
     ...{ photos: photos + 1, pictures: pictures + 1, events: events + 1 },

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react'
+import { useEffect, useId, useRef, useState } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { useBench } from '@/app/bench/bench-context.ts'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
@@ -6,17 +6,13 @@ import { TextField } from '@/app/kit/field/text-field.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
-import { type FailureReason, failureReasonOf } from '@/core/record/failure-reason.ts'
+import { failureReasonOf } from '@/core/record/failure-reason.ts'
 import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts'
 import { amountCheck } from './amount-checks.ts'
 import type { EntryProps } from './entry-props.ts'
 import { shrunkPhoto } from './shrunk-photo.ts'
+import { carryPhoto, type UnkeptPhoto } from './unkept-photo.ts'
 import { widthOfView } from './width-of-view.ts'
-
-interface NotKept {
-  reason: FailureReason | null
-  again: () => Promise<void>
-}
 
 /** A photo of the dough or piece in front, from the camera or a file. It stays on this device and travels in a backup. */
 export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
@@ -29,10 +25,35 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
   const [waiting, setWaiting] = useState<File | null>(null)
   const [unreadable, setUnreadable] = useState<string | null>(null)
 
-  const [notKept, setNotKept] = useState<NotKept | null>(null)
+  const [notKept, setNotKept] = useState<UnkeptPhoto | null>(null)
+  const unkept = useRef<UnkeptPhoto | null>(null)
+  const left = useRef(false)
+  useEffect(() => {
+    left.current = false
+    return () => {
+      left.current = true
+      if (unkept.current) carryPhoto(unkept.current)
+    }
+  }, [])
 
+  const keep = async (photo: UnkeptPhoto) => {
+    try {
+      await photo.keep()
+    } catch (cause) {
+      const failed = { ...photo, reason: failureReasonOf(cause) }
+      if (left.current) return carryPhoto(failed)
+      unkept.current = failed
+      setNotKept(failed)
+      return
+    }
+    unkept.current = null
+    onKept()
+  }
   const take = async (file: File | undefined) => {
     if (!file) return
+    // Another photo does not take the place of one that still waits.
+    if (unkept.current) carryPhoto(unkept.current)
+    unkept.current = null
     setNotKept(null)
     const view = widthOfView(width)
     setWaiting(view ? null : file)
@@ -47,15 +68,13 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
     const photo = { id: photoId, trialId: whole.trial.id, at: now(), ...size }
     const words = caption.trim() === '' ? {} : { caption: caption.trim() }
     const ids = { trialId: whole.trial.id, sessionId: session.id }
-    try {
-      await notebook.addPhoto({ ...photo, mediaType: 'image/jpeg' }, picture, {
-        ...{ ...ids, kind: 'photo', about: unit, photoId, ...words, ...view },
-      })
-    } catch (cause) {
-      setNotKept({ reason: failureReasonOf(cause), again: () => take(file) })
-      return
-    }
-    onKept()
+    await keep({
+      ...{ photoId, caption: caption.trim(), reason: null },
+      keep: () =>
+        notebook.addPhoto({ ...photo, mediaType: 'image/jpeg' }, picture, {
+          ...{ ...ids, kind: 'photo', about: unit, photoId, ...words, ...view },
+        }),
+    })
   }
   return (
     <div className={styles.entry}>
@@ -104,7 +123,7 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
           Width of what it shows: mend the figure above, or empty it where nobody measured.
         </ErrorNote>
       ) : null}
-      {notKept ? <PhotoNotKept {...notKept} /> : null}
+      {notKept ? <PhotoNotKept {...notKept} again={() => keep(notKept)} /> : null}
       {unreadable !== null ? (
         <ErrorNote title="This file is no picture the browser can read">
           {unreadable} was left as it is. Choose a JPEG, PNG or WebP picture.
@@ -114,7 +133,7 @@ export function PhotoEntry({ unit, caption: asked = '', onKept }: EntryProps) {
   )
 }
 
-function PhotoNotKept({ reason, again }: NotKept) {
+function PhotoNotKept({ reason, again }: UnkeptPhoto & { again: () => Promise<void> }) {
   const { title, kept, mend } = keepingFailureText(reason)
   return (
     <ErrorNote
