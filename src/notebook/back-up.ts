@@ -3,6 +3,7 @@ import { sealed } from '@/core/seal/sealed.ts'
 import { pictureFile } from '@/core/session/photo-record.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { type HeldInBackup, markOf } from './held-in-backup.ts'
 import type { LongWork } from './long-work.ts'
 import { storedSettings } from './next-counts.ts'
 import { isDamaged } from './notebook-failure.ts'
@@ -11,12 +12,13 @@ import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
 import { zipWriter } from './zip-writer.ts'
 
-/** A finished backup: the zip, how many trials are in it, how many of these are sealed, and which could not be read. */
+/** A finished backup: the zip, how many trials are in it, how many of these are sealed, which could not be read, and what it holds. */
 export interface BackedUp {
   zip: Blob
   trials: number
   sealed: number
   damaged: string[]
+  held: HeldInBackup
 }
 
 const asFile = (content: unknown) => strToU8(`${JSON.stringify(content, null, 2)}\n`)
@@ -35,6 +37,7 @@ export async function backUp(
   const zip = zipWriter(at)
   zip.add('backup.json', asFile({ format: 'evenhand-backup', version: dataVersion }))
   const damaged: string[] = []
+  const revisions: HeldInBackup['trials'] = {}
   let trials = 0
   let underSeal = 0
   const trialIds = await store.trials.toCollection().primaryKeys()
@@ -46,6 +49,7 @@ export async function backUp(
     if (whole === 'damaged') damaged.push(trialId)
     if (!whole || whole === 'damaged') continue
     trials += 1
+    revisions[trialId] = whole.trial.revision
     if (sealed(whole)) underSeal += 1
     zip.add(`trials/${trialId}.json`, strToU8(writeTrialFile(whole)))
     const mediaTypes = new Map(whole.photos.map((photo) => [photo.id, photo.mediaType]))
@@ -57,14 +61,20 @@ export async function backUp(
     }
   }
   const { appearance, temperatureUnit, figures, cautionsSeen } = await storedSettings(store)
-  zip.add('kitchen.json', asFile(await store.kitchen.toArray()))
-  zip.add('houses.json', asFile(await store.houses.toArray()))
+  const [kitchen, houses] = [await store.kitchen.toArray(), await store.houses.toArray()]
+  zip.add('kitchen.json', asFile(kitchen))
+  zip.add('houses.json', asFile(houses))
   zip.add(
     'settings.json',
     asFile({ appearance, temperatureUnit, ...(figures ? { figures } : {}), cautionsSeen }),
   )
   onProgress?.(trialIds.length, trialIds.length)
-  return { zip: zip.end(), trials, sealed: underSeal, damaged }
+  const held: HeldInBackup = {
+    trials: revisions,
+    houses: Object.fromEntries(houses.map((house) => [house.id, markOf(house)])),
+    kitchen: markOf(kitchen),
+  }
+  return { zip: zip.end(), trials, sealed: underSeal, damaged, held }
 }
 
 /** A trial and its pictures of one moment; a trial whose records do not fit their shapes is told as damaged. */

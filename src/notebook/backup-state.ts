@@ -1,21 +1,28 @@
+import type { House } from '@/core/house/house-record.ts'
+import { type HeldInBackup, markOf, readHeld } from './held-in-backup.ts'
 import type { Store } from './store.ts'
-import { summariesMissing } from './stored-summaries.ts'
+import { allLines, summariesMissing } from './stored-summaries.ts'
 import type { Summary } from './summary-record.ts'
 
 /** How the notebook stands to its last backup. */
 export interface BackupState {
   /** When the last backup of this device was begun; null while there was none. */
   at: number | null
-  /** Trials with work that is newer than that, and house formulas; samples that were only opened do not count. */
+  /**
+   * Trials and house formulas that are not in it as they are now, whatever the clock said; of a backup that did not write down
+   * what it held, those with newer work. Samples that were only opened do not count.
+   */
   trials: number
   houses: number
+  /** Whether the kitchen's things are not in it as they are now. */
+  kitchen: boolean
   /** Whether any of these trials was begun: a plan alone is soon made again. */
   begun: boolean
 }
 
 const key = 'last-backup'
 
-/** By index and keys: of a notebook of thousands no trial is read. Only reads, so that a live query may use it. */
+/** By the lines of the home list: of a notebook of thousands no trial is read. Only reads, so that a live query may use it. */
 export function backupState(store: Store): Promise<BackupState> {
   return store.transaction('r', store.tables, async () => {
     const [last, settings] = await Promise.all([
@@ -24,25 +31,30 @@ export function backupState(store: Store): Promise<BackupState> {
     ])
     const at = Number(last?.values.at ?? Number.NaN)
     const since = Number.isFinite(at) ? at : 0
+    const held = readHeld(last?.values.held)
     const opened =
       settings && 'openedSamples' in settings ? Object.values(settings.openedSamples ?? {}) : []
-    const wanted = (line: Summary) => line.lastAt > since && !opened.includes(line.trialId)
-    const kept = store.summaries.where('lastAt').above(since).and(wanted)
-    const fresh = (await summariesMissing(store)).filter(wanted)
-    const begun = (line: Summary) => line.stage !== 'planning'
+    const isNewer = (line: Summary) =>
+      held ? held.trials[line.trialId] !== line.revision : line.lastAt > since
+    const lines = [...(await allLines(store)), ...(await summariesMissing(store))]
+    const newer = lines.filter((line) => isNewer(line) && !opened.includes(line.trialId))
     const houses = await store.houses.toArray()
+    const isNewHouse = (house: House) =>
+      held ? held.houses[house.id] !== markOf(house) : house.revisions.some((one) => one.at > since)
     return {
       at: Number.isFinite(at) ? at : null,
-      trials: (await kept.count()) + fresh.length,
-      houses: houses.filter(({ revisions }) => revisions.some((one) => one.at > since)).length,
-      begun: fresh.some(begun) || (await kept.clone().and(begun).count()) > 0,
+      trials: newer.length,
+      houses: houses.filter(isNewHouse).length,
+      kitchen: held !== null && held.kitchen !== markOf(await store.kitchen.toArray()),
+      begun: newer.some(({ stage }) => stage !== 'planning'),
     }
   })
 }
 
-/** Writes down that a backup begun at this moment is in somebody's hands. */
-export async function keepBackedUp(store: Store, at: number): Promise<void> {
-  await store.drafts.put({ key, values: { at: String(at) } })
+/** Writes down that a backup begun at this moment is in somebody's hands, and what it holds. */
+export async function keepBackedUp(store: Store, at: number, held?: HeldInBackup): Promise<void> {
+  const holds = held ? { held: JSON.stringify(held) } : {}
+  await store.drafts.put({ key, values: { at: String(at), ...holds } })
 }
 
 const dayMilliseconds = 86_400_000

@@ -201,9 +201,9 @@ export function createNotebook(
       const { backupState } = await Dexie.waitFor(import('./backup-state.ts'))
       return await backupState(store)
     }),
-    keepBackedUp: tell(async (at) => {
+    keepBackedUp: tell(async (at, held) => {
       const { keepBackedUp } = await import('./backup-state.ts')
-      await keepBackedUp(store, at)
+      await keepBackedUp(store, at, held)
     }),
     restoreRecord: tell(async () => {
       const { storedRestoreRecord } = await import('./restore-record.ts')

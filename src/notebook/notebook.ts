@@ -17,6 +17,7 @@ import type { BackedUp } from './back-up.ts'
 import type { BackupState } from './backup-state.ts'
 import type { BookChoices, BookPage, BookPageAsked } from './book-page.ts'
 import type { ChainLink } from './chains.ts'
+import type { HeldInBackup } from './held-in-backup.ts'
 import type { LongWork } from './long-work.ts'
 import type { DoughToMakeAgain } from './make-again.ts'
 import type { RestoreRecord, WouldRestore } from './restore-record.ts'
@@ -176,7 +177,7 @@ export interface Notebook {
   ): Promise<WouldRestoreOutcome | undefined>
   /** How much is newer than the last backup, and that one was made. */
   backupState(): Promise<BackupState>
-  keepBackedUp(at: number): Promise<void>
+  keepBackedUp(at: number, held?: HeldInBackup): Promise<void>
   /** What the last restore brought, until it is put away; one without an end runs, or was cut short. */
   restoreRecord(): Promise<RestoreRecord | undefined>
   dropRestoreRecord(): Promise<void>

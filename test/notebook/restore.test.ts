@@ -82,11 +82,11 @@ describe('long work', () => {
     const day = 86_400_000
     const notebook = await notebookWithTrial()
     const never = await notebook.backupState()
-    expect(never).toEqual({ at: null, trials: 1, houses: 0, begun: true })
+    expect(never).toEqual({ at: null, trials: 1, houses: 0, kitchen: false, begun: true })
     expect(backupDue(never, testNow)).toBe(true)
     await notebook.keepBackedUp(testNow)
     const after = await notebook.backupState()
-    expect(after).toEqual({ at: testNow, trials: 0, houses: 0, begun: false })
+    expect(after).toEqual({ at: testNow, trials: 0, houses: 0, kitchen: false, begun: false })
     expect(backupDue(after, testNow + 30 * day)).toBe(false)
     await notebook.keepBackedUp(testNow - 1)
     await notebook.log({
@@ -97,6 +97,32 @@ describe('long work', () => {
     expect(later).toMatchObject({ trials: 1, begun: true })
     expect(backupDue(later, testNow + 6 * day)).toBe(false)
     expect(backupDue(later, testNow + 7 * day)).toBe(true)
+  })
+
+  test('N64: what is in no backup is told by what that backup held, whatever the clocks say', async () => {
+    const notebook = await notebookWithTrial()
+    const backedUp = async () => {
+      const made = await notebook.backUp()
+      // The clock stood a year ahead as the backup was made, and was set right since.
+      await notebook.keepBackedUp(testNow + 365 * 86_400_000, made?.held)
+    }
+    await backedUp()
+    const none = { trials: 0, houses: 0, kitchen: false, begun: false }
+    expect(await notebook.backupState()).toMatchObject(none)
+    await notebook.log({
+      ...{ kind: 'note', text: 'later', trialId: 'trial-1', sessionId: null },
+      about: { kind: 'trial', id: 'trial-1' },
+    })
+    expect(await notebook.backupState()).toMatchObject({ ...none, trials: 1, begun: true })
+    await backedUp()
+    await notebook.keepKitchenThing({ id: 'taster-1', kind: 'taster', initials: 'XX' })
+    expect(await notebook.backupState()).toMatchObject({ ...none, kitchen: true })
+    await backedUp()
+    // A plan that was written years before the backup.
+    await notebook.createTrial({ ...planOf(), id: 'plan-2', trialId: 'trial-2', at: 1000 })
+    expect(await notebook.backupState()).toMatchObject({ ...none, trials: 1 })
+    await backedUp()
+    expect(await notebook.backupState()).toMatchObject(none)
   })
 
   test('N42: a stopped restore tells how far it was, and the same backup brings the rest', async () => {

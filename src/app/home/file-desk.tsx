@@ -36,9 +36,9 @@ export function FileDesk({ reading, shelves }: FileDeskProps) {
     setAsking(null)
     const at = now()
     const day = new Date(at).toISOString().slice(0, 10)
-    return startBackup(notebook.name, zone, (zip) => {
+    return startBackup(notebook.name, zone, ({ zip, held }) => {
       saveFile(`evenhand-backup-${day}.zip`, zip)
-      watch(notebook.keepBackedUp(at))
+      watch(notebook.keepBackedUp(at, held))
     })
   }, [notebook, now, zone, watch])
   const askOrBackUp = useCallback(async () => {

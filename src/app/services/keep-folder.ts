@@ -34,13 +34,14 @@ async function broughtUpToDate({ notebook, zone, now, ask }: Keeping): Promise<F
   if (!(await mayWrite(folder, { ask }))) return { is: 'trouble', name, trouble: 'not-allowed' }
   const state = await notebook.backupState()
   const written = { is: 'written' as const, name, at: folder.writtenAt, sealed: folder.sealed }
-  if (folder.writtenAt !== null && state.trials + state.houses === 0) return written
+  if (folder.writtenAt !== null && state.trials + state.houses === 0 && !state.kitchen)
+    return written
   const at = now()
   const made = await quietBackup(notebook.name, zone)
   if (made === 'busy') return { ...written, is: 'waiting' }
   if (made === 'not-whole') return { is: 'trouble', name, trouble: 'not-whole' }
   const trouble = await writeInto(folder, { ...made, at })
   if (trouble) return { is: 'trouble', name, trouble }
-  await notebook.keepBackedUp(at)
+  await notebook.keepBackedUp(at, made.held)
   return { ...written, at, sealed: made.sealed }
 }

@@ -42,7 +42,7 @@ function openBackupWorker() {
 export async function quietBackup(
   name: string,
   zone: string,
-): Promise<{ zip: Blob; sealed: number } | 'busy' | 'not-whole'> {
+): Promise<Pick<BackedUp, 'zip' | 'sealed' | 'held'> | 'busy' | 'not-whole'> {
   if (longWork.getState().running) return 'busy'
   const { worker, broken, service } = openBackupWorker()
   try {
@@ -54,8 +54,8 @@ export async function quietBackup(
     const answered = await Promise.race([asked, broken])
     if ('failed' in answered || !answered.answer || answered.answer.damaged.length > 0)
       return 'not-whole'
-    const { zip, sealed } = answered.answer
-    return { zip, sealed }
+    const { zip, sealed, held } = answered.answer
+    return { zip, sealed, held }
   } finally {
     service[Comlink.releaseProxy]()
     worker.terminate()
@@ -95,14 +95,18 @@ async function run<Answer>(
   }
 }
 
-/** Backs up the notebook of this name and hands the zip to `save`. */
-export function startBackup(name: string, zone: string, save: (zip: Blob) => void): Promise<void> {
+/** Backs up the notebook of this name and hands the zip to `save`, with what it holds. */
+export function startBackup(
+  name: string,
+  zone: string,
+  save: (made: BackedUp) => void,
+): Promise<void> {
   return run<BackedUp | undefined>(
     'backup',
     (service, onProgress) => service.backUp(name, zone, onProgress),
     (made) => {
       if (!made) return { kind: 'backup', is: 'stopped' }
-      save(made.zip)
+      save(made)
       const { trials, sealed, damaged } = made
       return { kind: 'backup', is: 'saved', trials, sealed, damaged: damaged.length }
     },

@@ -1,3 +1,4 @@
+import { listText } from '@/core/wording/words/list-text.ts'
 import { fileTroubleText, type TroubleToSay } from './file-trouble-text.ts'
 
 /** What a restore brought, as far as words need to know it. */
@@ -136,11 +137,12 @@ export interface BackupStateToSay {
   at: number | null
   trials: number
   houses: number
+  kitchen: boolean
 }
 
 /** What is in no backup yet, and how old the last one is. */
 export function backupStateText(
-  { at, trials: newer, houses }: BackupStateToSay,
+  { at, trials: newer, houses, kitchen }: BackupStateToSay,
   now: number,
 ): string {
   const days = at === null ? 0 : Math.floor((now - at) / 86_400_000)
@@ -151,10 +153,11 @@ export function backupStateText(
   const parts = [
     newer === 0 ? '' : trials(newer),
     houses === 0 ? '' : houses === 1 ? '1 house formula' : `${houses} house formulas`,
+    kitchen ? 'the kitchen' : '',
   ].filter(Boolean)
   if (parts.length === 0) return at === null ? `${when}.` : `${when}, and nothing is newer.`
-  const one = newer + houses === 1
-  return `${when}; ${parts.join(' and ')} ${one ? 'has' : 'have'} work that is in no backup.`
+  const one = newer + houses + (kitchen ? 1 : 0) === 1
+  return `${when}; ${listText(parts)} ${one ? 'has' : 'have'} work that is in no backup.`
 }
 
 /** What a backup gives away of the trials in it that are sealed, by their number. */
