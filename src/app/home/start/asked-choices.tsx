@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
-import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
+import { ChoiceRow } from './choice-row.tsx'
 import type { StartChoice } from './start-choices.ts'
 import styles from './start-place.module.css'
 
@@ -19,18 +19,13 @@ export function AskedChoices<Value extends string>(props: AskedChoicesProps<Valu
     <Section title={title}>
       <div className={styles.choices}>
         {choices.map((choice) => (
-          <button
+          <ChoiceRow
             key={choice.value}
-            type="button"
-            className={styles.choice}
-            aria-pressed={choice.value === value}
-            onClick={() => onValue(choice.value)}
-          >
-            <span>
-              <b>{choice.name}</b> <span className={styles.soft}>{choice.hint}</span>
-            </span>
-            <ForwardMark />
-          </button>
+            name={choice.name}
+            hint={choice.hint}
+            pressed={choice.value === value}
+            onPress={() => onValue(choice.value)}
+          />
         ))}
       </div>
       {children}

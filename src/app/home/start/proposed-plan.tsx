@@ -40,7 +40,7 @@ export function ProposedPlan(props: ProposedPlanProps) {
     () =>
       propose({
         ...{ howMuch, hoped: usuallyHoped(kind), actsLate: changed.factor.splitsAt !== 'mix' },
-        ...(kind === 'choice' ? { levels: 2 } : {}),
+        ...(kind === 'choice' ? { levels: Math.max(2, changed.levels.length) } : {}),
       }),
     [changed, kind, howMuch],
   )

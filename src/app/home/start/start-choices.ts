@@ -1,12 +1,7 @@
-import { samples } from '@/app/services/samples.ts'
 import type { HowMuch, UsualHowMuch } from '@/core/design/proposal/how-much.ts'
-import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
-import { planFromOther } from '@/core/plan-edits/start/start-from.ts'
-import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { FactorKind } from '@/core/trial/factor.ts'
-import type { Plan } from '@/core/trial/plan-record.ts'
-import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
-import { readTrialFile } from '@/trial-file/read-trial-file.ts'
+import { asSentenceStart } from '@/core/wording/words/list-text.ts'
+import type { Bake } from './start-bake.ts'
 
 export interface StartChoice<Value> {
   value: Value
@@ -14,18 +9,41 @@ export interface StartChoice<Value> {
   hint: string
 }
 
-type Begun = Parameters<typeof startingPlan>[0]
+/** What stands open in the first question: a plain loaf, and the plans of the samples. */
+const bakes = {
+  plain: { from: 'plain' },
+  focaccia: { from: 'sample', name: 'focaccia-hydration', bread: 'focaccia' },
+  'pan-loaf': { from: 'sample', name: 'pan-loaf-salt', bread: 'pan loaf' },
+  flatbread: { from: 'sample', name: 'flatbread-hydration', bread: 'flatbread' },
+} as const satisfies Record<string, Bake>
 
-/** What a trial can start from: a plain loaf, the plan of a sample, or an empty place for one's own formula. */
-export const bakes: readonly StartChoice<string>[] = [
+type OpenBake = keyof typeof bakes
+
+export const openBake = (value: OpenBake): Bake => bakes[value]
+
+export const openBakes: readonly StartChoice<OpenBake>[] = [
   { value: 'plain', name: 'Country loaf', hint: 'free, rested' },
-  { value: 'focaccia-hydration', name: 'Focaccia', hint: 'a pan, the same day' },
-  { value: 'pan-loaf-salt', name: 'Pan loaf', hint: 'rested, sliced' },
-  { value: 'flatbread-hydration', name: 'Flatbread', hint: 'hot from the oven' },
-  { value: 'own', name: 'My own formula', hint: 'pasted on the next page' },
+  { value: 'focaccia', name: 'Focaccia', hint: 'a sample: a pan, the same day' },
+  { value: 'pan-loaf', name: 'Pan loaf', hint: 'a sample: rested, sliced' },
+  { value: 'flatbread', name: 'Flatbread', hint: 'a sample: hot from the oven' },
 ]
 
-export const changes: readonly StartChoice<FactorKind>[] = [
+/** Of these the bake that is taken, if it is one that stands open. */
+export function openBakeOf(bake: Bake | null): OpenBake | null {
+  return openBakes.find(({ value }) => bakes[value] === bake)?.value ?? null
+}
+
+/** What stands behind one press each. */
+export type Shelf = 'usual' | 'house' | 'trial' | 'pasted'
+
+export const shelves: readonly StartChoice<Shelf>[] = [
+  { value: 'usual', name: 'Another usual bread', hint: 'formulas by style' },
+  { value: 'house', name: 'From a house formula', hint: 'one I adopted' },
+  { value: 'trial', name: 'From an earlier trial', hint: 'its plan' },
+  { value: 'pasted', name: 'Paste a formula', hint: 'my own, as text' },
+]
+
+const changes: readonly StartChoice<FactorKind>[] = [
   { value: 'hydration', name: 'Water', hint: 'how wet the dough is' },
   { value: 'salt', name: 'Salt', hint: 'how little will do' },
   { value: 'yeast', name: 'Yeast', hint: 'how much' },
@@ -34,6 +52,17 @@ export const changes: readonly StartChoice<FactorKind>[] = [
   { value: 'choice', name: 'One or the other', hint: 'flours, tools, a step left out' },
   { value: 'own', name: 'Something else', hint: 'in a unit of my own' },
 ]
+
+/** What can be changed; first what an earlier trial changed, where it is none of the usual. */
+export function changesOf(bake: Bake | null): readonly StartChoice<FactorKind>[] {
+  if (bake?.from !== 'trial') return changes
+  const { acts, name } = bake.plan.factor
+  if (changes.some(({ value }) => value === acts.on)) return changes
+  return [
+    { value: acts.on, name: asSentenceStart(name), hint: 'as in the earlier trial' },
+    ...changes,
+  ]
+}
 
 export const amounts: readonly StartChoice<UsualHowMuch | 'say'>[] = [
   { value: 'one-evening-alone', name: 'One evening, alone', hint: 'three doughs, you taste blind' },
@@ -44,17 +73,3 @@ export const amounts: readonly StartChoice<UsualHowMuch | 'say'>[] = [
 
 /** What stands in the fields of somebody who says it, until changed. */
 export const saidFirst: HowMuch = { days: 2, benches: 1, tasters: 4, doughs: 4, bites: 6 }
-
-/** The plan of what is baked, before anything is proposed for it. */
-export async function planOfBake(
-  bake: string,
-  begun: Begun,
-  kitchen: readonly KitchenThing[],
-): Promise<Plan> {
-  const plain = startingPlan(begun)
-  const sample = samples.find(({ name }) => name === bake)
-  if (!sample) return plain
-  const read = readTrialFile(await sample.read())
-  if (!read.ok) throw new Error(`the sample ${bake} cannot be read`)
-  return planFromOther(plain, planInForce(read.whole), kitchen)
-}

@@ -7,12 +7,15 @@ import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { type HowMuch, type UsualHowMuch, usualHowMuch } from '@/core/design/proposal/how-much.ts'
+import { factsOfKind } from '@/core/plan-edits/factor/factor-kinds.ts'
 import { startingPlan } from '@/core/plan-edits/start/starting-plan.ts'
 import type { FactorKind } from '@/core/trial/factor.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { AskedBake } from './asked-bake.tsx'
 import { AskedChoices } from './asked-choices.tsx'
 import { ProposedPlan } from './proposed-plan.tsx'
-import { amounts, bakes, changes, planOfBake, saidFirst } from './start-choices.ts'
+import { type Bake, planOfBake } from './start-bake.ts'
+import { amounts, changesOf, openBake, saidFirst } from './start-choices.ts'
 import styles from './start-place.module.css'
 
 /** The short start of a trial: what is baked, what is changed, how much one can do; then the plan that most likely answers. */
@@ -21,44 +24,45 @@ export function StartPlace() {
   const kitchen = useLiveQuery(() => notebook.kitchen(), [notebook])
   const [, go] = useLocation()
   const narrow = useNarrow()
-  const [bake, setBake] = useState<string | null>(narrow ? null : 'plain')
+  const [bake, setBake] = useState<Bake | null>(narrow ? null : openBake('plain'))
   const [kind, setKind] = useState<FactorKind | null>(narrow ? null : 'hydration')
   const [amount, setAmount] = useState<UsualHowMuch | 'say' | null>(
     narrow ? null : 'one-evening-alone',
   )
   const [said, setSaid] = useState<HowMuch>(saidFirst)
-  const [plan, setPlan] = useState<Plan | null>(null)
+  const [made, setMade] = useState<{ of: Bake; plan: Plan } | null>(null)
   useEffect(() => {
     if (bake === null || !kitchen) return
     let left = false
     void planOfBake(bake, { newId, at: now(), zone }, kitchen).then((next) => {
-      if (!left) setPlan(next)
+      if (!left) setMade({ of: bake, plan: next })
     })
     return () => {
       left = true
     }
   }, [bake, kitchen, newId, now, zone])
+  // Of another bake, chosen a moment ago, nothing is proposed.
+  const plan = made?.of === bake ? made.plan : null
   const howMuch = useMemo(
     () => (amount === null ? null : amount === 'say' ? said : usualHowMuch[amount]),
     [amount, said],
   )
-  const take = async (made: Plan) => {
-    const trialId = await notebook.createTrial(made)
+  const take = async (proposed: Plan) => {
+    const trialId = await notebook.createTrial(proposed)
     go(`/trial/${trialId}/plan`)
   }
   const plain = () => take(startingPlan({ newId, at: now(), zone }))
+  // Beside the proposal an earlier trial's own factor is what is changed, until another is pressed.
+  const takeBake = (next: Bake) => {
+    setBake(next)
+    if (!narrow && next.from === 'trial') setKind(factsOfKind(next.plan.factor.acts.on).kind)
+  }
   const asked = [
-    <AskedChoices
-      key="bake"
-      title="What do you bake?"
-      choices={bakes}
-      value={bake}
-      onValue={setBake}
-    />,
+    <AskedBake key="bake" bake={bake} onBake={takeBake} />,
     <AskedChoices
       key="change"
       title="What do you change?"
-      choices={changes}
+      choices={changesOf(bake)}
       value={kind}
       onValue={setKind}
     />,

@@ -4,7 +4,7 @@ import { RoomFor } from '@/app/plan/field/room-for.tsx'
 import { usePlanActions, usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import { PlanSection } from '@/app/plan/page/plan-section.tsx'
 import { TroubleHere } from '@/app/plan/page/trouble-here.tsx'
-import { TrialPicker } from '@/app/plan/start/trial-picker.tsx'
+import { EarlierTrial } from '@/app/plan/start/earlier-trial.tsx'
 import { useServices } from '@/app/services/services.ts'
 import type { IngredientKind } from '@/core/formula/formula-record.ts'
 import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
@@ -18,7 +18,7 @@ import { FlourSum } from './flour-sum.tsx'
 import styles from './formula-section.module.css'
 import { FormulaViewsTables } from './formula-views-tables.tsx'
 import { IngredientRow } from './ingredient-row.tsx'
-import { PasteFormula } from './paste-formula.tsx'
+import { PasteInPlan } from './paste-in-plan.tsx'
 import { PrefermentRow } from './preferment-row.tsx'
 
 /** The dough itself: ingredients in percent of flour, what ferments ahead, how much is made, and the three views of it. */
@@ -53,9 +53,9 @@ export function FormulaSection() {
           Take one from an earlier trial
         </Button>
       </div>
-      {start === 'paste' ? <PasteFormula onClose={() => setStart(null)} /> : null}
+      {start === 'paste' ? <PasteInPlan onClose={() => setStart(null)} /> : null}
       {start === 'earlier' ? (
-        <TrialPicker
+        <EarlierTrial
           title="The formula of an earlier trial"
           takes="its formula"
           onPick={({ formula }) =>

@@ -1,6 +1,6 @@
 import { format } from 'date-fns'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
-import styles from '@/app/plan/formula/formula-section.module.css'
+import styles from '@/app/kit/taken/taken.module.css'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { tastingState } from '@/core/tasting/tasting-state.ts'
 import { clockTime } from '@/core/wording/words/civil-time.ts'

@@ -1,6 +1,6 @@
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import styles from '@/app/plan/formula/formula-section.module.css'
+import styles from '@/app/kit/taken/taken.module.css'
 import { samples } from '@/app/services/samples.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'

@@ -1,14 +1,14 @@
 import { useState } from 'react'
 import { Section } from '@/app/kit/page/section.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { PasteFormula } from '@/app/plan/formula/paste-formula.tsx'
+import { PasteInPlan } from '@/app/plan/formula/paste-in-plan.tsx'
 import { usePlanStore } from '@/app/plan/page/plan-page-context.ts'
 import styles from '@/app/plan/panels/panel.module.css'
 import { useWholeTrial } from '@/app/services/use-whole-trial.ts'
 import { emptyPlan, planFromOther } from '@/core/plan-edits/start/start-from.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { EarlierTrial } from './earlier-trial.tsx'
 import { SamplePicker } from './sample-picker.tsx'
-import { TrialPicker } from './trial-picker.tsx'
 
 /**
  * The ways into a new plan, offered while nothing in it was changed; they stay until the page is left, so that nothing jumps.
@@ -35,7 +35,7 @@ export function StartWays() {
   return (
     <Section title="Start">
       <p className={styles.words}>
-        A plain country loaf stands here, ready to work and there to be changed. Or start from
+        This plan can be worked as it stands, and changed. Or start from
       </p>
       <div className={styles.presses}>
         <Button size="small" onPress={empty}>
@@ -51,10 +51,10 @@ export function StartWays() {
           an earlier trial
         </Button>
       </div>
-      {way === 'paste' ? <PasteFormula onClose={close} /> : null}
+      {way === 'paste' ? <PasteInPlan onClose={close} /> : null}
       {way === 'sample' ? <SamplePicker onPick={startFrom} onClose={close} /> : null}
       {way === 'earlier' ? (
-        <TrialPicker
+        <EarlierTrial
           title="Start from an earlier trial"
           takes="its plan"
           onPick={startFrom}

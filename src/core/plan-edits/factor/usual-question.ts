@@ -1,24 +1,38 @@
 import type { FactorKind } from '@/core/trial/factor.ts'
 
-const questions: Record<FactorKind, string> = {
-  hydration: 'How wet should our country loaf be?',
-  salt: 'How much salt does our country loaf need?',
-  yeast: 'How much yeast does our country loaf need?',
-  'preferment-share': 'How much preferment does our country loaf need?',
-  'flour-share': 'How much of another flour does our country loaf take?',
-  ingredient: 'How much oil, milk or malt does our country loaf need?',
-  'rest-time': 'How long should our dough rest?',
-  'proof-time': 'How long should our country loaf proof?',
-  'cold-hours': 'How many cold hours does our country loaf need?',
-  'fold-count': 'How many folds does our dough need?',
-  'bake-temperature': 'How hot should our country loaf bake?',
-  'bake-time': 'How long should our country loaf bake?',
-  'piece-mass': 'How heavy should our country loaf be?',
-  choice: 'Which makes the better country loaf?',
-  own: 'What makes our country loaf better?',
+/** What stands before and after the name of the bread. */
+const questions: Record<FactorKind, readonly [string, string]> = {
+  hydration: ['How wet should our ', ' be?'],
+  salt: ['How much salt does our ', ' need?'],
+  yeast: ['How much yeast does our ', ' need?'],
+  'preferment-share': ['How much preferment does our ', ' need?'],
+  'flour-share': ['How much of another flour does our ', ' take?'],
+  ingredient: ['How much oil, milk or malt does our ', ' need?'],
+  'rest-time': ['How long should the dough of our ', ' rest?'],
+  'proof-time': ['How long should our ', ' proof?'],
+  'cold-hours': ['How many cold hours does our ', ' need?'],
+  'fold-count': ['How many folds does our ', ' need?'],
+  'bake-temperature': ['How hot should our ', ' bake?'],
+  'bake-time': ['How long should our ', ' bake?'],
+  'piece-mass': ['How heavy should our ', ' be?'],
+  choice: ['Which makes the better ', '?'],
+  own: ['What makes our ', ' better?'],
 }
 
-/** The question for another kind of factor: nobody's own words are touched, only one of these is turned into another. */
+/** The question that a trial of a kind of factor opens with; the bread's name is put in as it is: “flatbread”. */
+export function usualQuestion(kind: FactorKind, bread: string): string {
+  return questions[kind].join(bread)
+}
+
+/** The question for another kind of factor: one of these is turned into another, of the same bread; nobody's other words are touched. */
 export function questionOfKind(question: string, kind: FactorKind): string {
-  return Object.values(questions).includes(question) ? questions[kind] : question
+  const asked = Object.values(questions).find(
+    ([before, after]) =>
+      question.startsWith(before) &&
+      question.endsWith(after) &&
+      question.length > before.length + after.length,
+  )
+  if (!asked) return question
+  const [before, after] = asked
+  return usualQuestion(kind, question.slice(before.length, question.length - after.length))
 }

@@ -3,24 +3,29 @@ import { TextArea } from '@/app/kit/field/text-area.tsx'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
-import { usePlanPage, usePlanStore } from '@/app/plan/page/plan-page-context.ts'
-import { useServices } from '@/app/services/services.ts'
-import type { IngredientKind } from '@/core/formula/formula-record.ts'
+import type { Formula, IngredientKind } from '@/core/formula/formula-record.ts'
 import { formulaFromText } from '@/core/formula/pasted/formula-from-text.ts'
 import { addedForFactor } from '@/core/plan-edits/formula/added-for-factor.ts'
 import { withFormula } from '@/core/plan-edits/formula/replace-formula.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
 import { formulaDoubtText, halfReadText } from '@/core/wording/plan/formula-doubt-text.ts'
-import { formulaLacksText, formulaReplacedText } from '@/core/wording/plan/formula-lacks-text.ts'
+import { formulaLacksText } from '@/core/wording/plan/formula-lacks-text.ts'
 import { pastedTooManyText } from '@/core/wording/plan/full-text.ts'
 import { PastedLines } from './pasted-lines.tsx'
 
+interface Props {
+  /** The plan it is for: its factor may need what the formula lacks. */
+  plan: Plan
+  newId: () => string
+  /** The formula, and the names of what the factor will add. */
+  onTake: (formula: Formula, added: readonly string[]) => void
+  onClose: () => void
+}
+
 /** A formula pasted as text: what was understood of each line stands under it, to be mended there before it is taken. */
-export function PasteFormula({ onClose }: { onClose: () => void }) {
-  const store = usePlanStore()
-  const { newId } = useServices()
+export function PasteFormula({ plan, newId, onTake, onClose }: Props) {
   const [text, setText] = useState('')
   const [kinds, setKinds] = useState<ReadonlyMap<string, IngredientKind>>(new Map())
-  const plan = usePlanPage((page) => page.plan)
   const read = useMemo(() => {
     let count = 0
     return formulaFromText(text, () => `line${++count}`, kinds)
@@ -42,13 +47,7 @@ export function PasteFormula({ onClose }: { onClose: () => void }) {
   )
   const take = () => {
     if (!formula || refused > 0 || tooMany !== null) return
-    store
-      .getState()
-      .changeSaid(
-        formulaReplacedText(added?.names ?? []),
-        (before) => withFormula(before, formula, newId),
-        'ingredient/',
-      )
+    onTake(formula, added?.names ?? [])
     onClose()
   }
   return (

@@ -7,7 +7,7 @@ import { plainMass } from '@/core/units/mass-text.ts'
 import { plainNumber } from '@/core/units/number-text.ts'
 import { asideText, lineRefusal } from '@/core/wording/plan/refusals.ts'
 import { ingredientKindNames } from '@/core/wording/words/ingredient-kind-names.ts'
-import styles from './formula-section.module.css'
+import styles from './taken.module.css'
 
 interface Props {
   items: readonly ReadFormulaItem[]

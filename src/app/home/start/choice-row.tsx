@@ -1,0 +1,21 @@
+import { ForwardMark } from '@/app/kit/look/forward-mark.tsx'
+import styles from './start-place.module.css'
+
+interface ChoiceRowProps {
+  name: string
+  hint: string
+  pressed: boolean
+  onPress: () => void
+}
+
+/** One answer of a question of the start, one press. */
+export function ChoiceRow({ name, hint, pressed, onPress }: ChoiceRowProps) {
+  return (
+    <button type="button" className={styles.choice} aria-pressed={pressed} onClick={onPress}>
+      <span>
+        <b>{name}</b> <span className={styles.soft}>{hint}</span>
+      </span>
+      <ForwardMark />
+    </button>
+  )
+}
