@@ -3,6 +3,7 @@ import { lazy, Suspense, useContext, useState } from 'react'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
+import { Button } from '@/app/kit/press/button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { ChoiceRow } from './choice-row.tsx'
 import { openHouses } from './open-houses.ts'
@@ -48,18 +49,17 @@ export function AskedBake({ bake, onBake }: AskedBakeProps) {
             onPress={() => onBake(openBake(choice.value))}
           />
         ))}
+      </div>
+      <div className={styles.shelves}>
         {shelves
           .filter(({ value }) => has(value))
-          .map(({ value, name, hint }) => (
-            <ChoiceRow
-              key={value}
-              name={name}
-              hint={bake?.from === value ? takenText(bake) : hint}
-              pressed={bake?.from === value}
-              onPress={() => setShelf(value)}
-            />
+          .map(({ value, name }) => (
+            <Button key={value} pressed={bake?.from === value} onPress={() => setShelf(value)}>
+              {name}
+            </Button>
           ))}
       </div>
+      {bake && !open ? <p className={styles.soft}>{takenText(bake)}</p> : null}
       {shelf ? (
         <Suspense fallback={<Progress label="Opening what can be begun from" done={null} />}>
           <BakeShelf

@@ -36,11 +36,11 @@ export function openBakeOf(bake: Bake | null): OpenBake | null {
 /** What stands behind one press each. */
 export type Shelf = 'usual' | 'house' | 'trial' | 'pasted'
 
-export const shelves: readonly StartChoice<Shelf>[] = [
-  { value: 'usual', name: 'Another usual bread', hint: 'formulas by style' },
-  { value: 'house', name: 'From a house formula', hint: 'one I adopted' },
-  { value: 'trial', name: 'From an earlier trial', hint: 'its plan' },
-  { value: 'pasted', name: 'Paste a formula', hint: 'my own, as text' },
+export const shelves: readonly { value: Shelf; name: string }[] = [
+  { value: 'usual', name: 'Another usual bread' },
+  { value: 'house', name: 'From a house formula' },
+  { value: 'trial', name: 'From an earlier trial' },
+  { value: 'pasted', name: 'Paste a formula' },
 ]
 
 const changes: readonly StartChoice<FactorKind>[] = [

@@ -16,5 +16,6 @@ export function usualRangeHint(kind: FactorKind): string | undefined {
     ({ style, leastPercent, mostPercent }) =>
       `${style} ${plainNumber(leastPercent)} to ${plainNumber(mostPercent)}`,
   )
+  if (ranges.length === 0) return undefined
   return `Usual in % of flour, as a hint and no limit: ${ranges.join(', ')}.`
 }
