@@ -22,7 +22,7 @@ interface SaidBy<Message> {
 /** What the owner's device does with what arrives: proves it, takes it in through the notebook, and counts it. */
 export class TakesIn {
   private work: Promise<void> = Promise.resolve()
-  /** How much later the owner's clock stands than the hub's, by the message that took least time. */
+  /** How much later the owner's clock stands than the hub's, in milliseconds, by the message that took least time. */
   private hubLater: number
 
   private readonly services: TableServices

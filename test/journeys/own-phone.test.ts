@@ -200,7 +200,7 @@ function twoAsBaked() {
   return { made, first, second }
 }
 
-test('as baked, another code stands on the plate than the phone asks of: two presses go there, what was pressed comes along, and the record keeps the how manieth it was', async () => {
+test('as baked, another code stands on the plate than the phone asks of: two presses go there, what was pressed comes along, and the record keeps at which place it came', async () => {
   const { made, first, second } = twoAsBaked()
   const { page: host, troubles } = await visit(browser, baseUrl)
   await readIn(host, baseUrl, made)

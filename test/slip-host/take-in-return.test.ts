@@ -97,7 +97,7 @@ function ownPhone(slip: BallotSlip, at: number, nonce = '4000000000') {
   }
 }
 
-test('as baked, a phone goes to the code that stands on the table, and each ballot keeps the how manieth it was; rested it keeps the order dealt', async () => {
+test('as baked, a phone goes to the code that stands on the table, and each ballot keeps at which place it came; rested it keeps the order dealt', async () => {
   for (const serving of ['as-baked', 'rested'] as const) {
     const made = tastingTrial({ serving })
     const notebook = await notebookWithTrial(undefined, made)

@@ -17,7 +17,7 @@ const cameByShape = z.discriminatedUnion('way', [
   /** By a slip from a taster's own phone; what looked odd about it is said. */
   z.strictObject({
     way: z.literal('slip'),
-    /** Which phone it was, drawn in 32 bits, and the how manieth word of it: the same return is taken once. */
+    /** Which phone it was, drawn in 32 bits, and the number of its word, counted up: the same return is taken once. */
     nonce: z.number().check(z.int(), z.gte(0), z.lte(0xffffffff)),
     revision: wholeShape,
     odd: z.exactOptional(noteShape),
@@ -39,7 +39,7 @@ export const ballotShape = z.strictObject({
   at: atShape,
   /** When the taster first had the code; left out where nobody knows, as of a ballot on paper. */
   startedAt: z.exactOptional(atShape),
-  /** The how manieth of their servings it was, from 1, as their own phone says; left out where the order in force tells it. */
+  /** At which place among their servings it came, from 1, as their own phone says; left out where the order in force tells it. */
   position: z.exactOptional(countTo(most.piecesOfSession)),
   about: z.strictObject({ kind: z.enum(['serving', 'set', 'session', 'ranking']), id: idShape }),
   answers: listOf(answerShape, { most: most.responses }),

@@ -1,3 +1,4 @@
+import { viewMillimetres } from '@/core/session/press/usual-readings.ts'
 import { typedNumber } from '@/core/units/typed-number.ts'
 import { amountCheck } from './amount-checks.ts'
 
@@ -8,5 +9,5 @@ import { amountCheck } from './amount-checks.ts'
 export function widthOfView(text: string): { widthMillimetres?: number } | null {
   const read = typedNumber(text, 'cm')
   if (!read.ok || (read.value !== null && amountCheck.view(read.value) !== undefined)) return null
-  return read.value === null ? {} : { widthMillimetres: Number((read.value * 10).toFixed(3)) }
+  return read.value === null ? {} : { widthMillimetres: viewMillimetres(read.value) }
 }

@@ -8,6 +8,7 @@ import {
   possibleRise,
   possibleSize,
   possibleViewCentimetres,
+  viewMillimetres,
 } from './usual-readings.ts'
 
 interface CorrectableNumber {
@@ -81,7 +82,7 @@ export function corrected(
     return {
       ...photo,
       ...(mend.text.trim() === '' ? {} : { caption: mend.text.trim() }),
-      ...(mend.value === null ? {} : { widthMillimetres: mend.value * 10 }),
+      ...(mend.value === null ? {} : { widthMillimetres: viewMillimetres(mend.value) }),
     }
   }
   if (entry.kind === 'note') return { ...entry, text: mend.text }

@@ -54,6 +54,9 @@ export const possibleGrams: Ends = { least: 0, most: 1_000_000 }
 export const possibleSize: Ends = { least: 0, most: 1_000_000 }
 export const possibleFolds: Ends = { least: 1, most: most.repeats }
 export const possibleRise: Ends = { least: -100, most: 2000 }
+/** The width of a view as it is kept, mm, of one typed in cm: rounded to a thousandth, without the dust of binary figures. */
+export const viewMillimetres = (centimetres: number) => Number((centimetres * 10).toFixed(3))
+
 /** What a picture of dough or bread can show from edge to edge: from a few pores to a whole table. */
 export const possibleViewCentimetres: Ends = { least: 0.1, most: 1000 }
 

@@ -16,7 +16,7 @@ export function rankingSentence(found: FoundRanking, naming: LevelNaming): strin
     ({ level, place }) => `${levelInWords(level, naming)} (${decimalText(place, 1)})`,
   )
   const over = sessions > 1 ? ` in ${countText(sessions, 'session')}` : ''
-  const order = `${askedText(found)} ${countText(tasters, 'taster')}${over} put ${front} first, then ${listText(behind)}; in brackets the mean place of ${levels.length}.`
+  const order = `${askedText(found)} on the mean of ${countText(tasters, 'taster')}${over} ${front} stands first, then ${listText(behind)}; in brackets the mean place of ${levels.length}.`
   const agreed = isPresent(ranks)
     ? ranks.p < 0.05
       ? `They agree more than chance would have it (p ${probabilityText(ranks.p)}).`

@@ -75,7 +75,7 @@ describe('what orders show', () => {
     expect(found.ranks.p).toBeCloseTo(0.0129, 4)
     const sentence = rankingSentence(found, made.scores as never)
     expect(sentence).toContain(
-      '18 tasters put 66.4 % (1.4) first, then 57 % (2.2) and 61.5 % (2.4)',
+      'on the mean of 18 tasters 66.4 % (1.4) stands first, then 57 % (2.2) and 61.5 % (2.4)',
     )
     // 1.96·√(18·3·4/6) = 11.76 (ISO 8587), a little less for the tie: 42.5 − 26 and 39.5 − 26 are more, 3 is not.
     expect(sentence).toContain('It sets apart 57 % from 66.4 % and 61.5 % from 66.4 %.')
@@ -88,7 +88,7 @@ describe('what orders show', () => {
     const [found] = made.found
     expect(found?.ranks).toMatchObject({ reason: 'needs-two-tasters' })
     if (!found) throw new Error('an order was found')
-    expect(rankingSentence(found, made.scores as never)).toContain('57 % (1.0) first')
+    expect(rankingSentence(found, made.scores as never)).toContain('57 % (1.0) stands first')
   })
 
   test('leaves out who knew, and who lacked a level, and says so', () => {

@@ -59,6 +59,9 @@ test('of a photo its caption and the width of what it shows can be said later, m
   expect(correctable(photo).number).toMatchObject({ value: null, unit: 'cm', mayLack: true })
   const said = corrected(photo, { value: 24.5, text: 'the crumb', at: photo.at })
   expect(said).toMatchObject({ widthMillimetres: 245, caption: 'the crumb', corrects: photo.id })
+  // 1.1 × 10 is 11.000000000000002 in binary figures.
+  const narrow = corrected(photo, { value: 1.1, text: '', at: photo.at })
+  expect(narrow).toMatchObject({ widthMillimetres: 11 })
   const again = corrected({ ...photo, ...said } as Event, { value: null, text: ' ', at: photo.at })
   expect(again).not.toHaveProperty('widthMillimetres')
   expect(again).not.toHaveProperty('caption')
