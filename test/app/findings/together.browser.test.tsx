@@ -46,6 +46,24 @@ test('a trial of the notebook and one from a file are one answer with one chart;
   await expect.element(page.getByRole('table', { name: 'Together, by level' })).toBeVisible()
   expect(await notebook.summaries()).toHaveLength(1)
 
-  await give('torn.json', '{')
-  await expect.element(page.getByText('torn.json was not read in.')).toBeVisible()
+  await userEvent.upload(
+    document.querySelector('input[type=file][accept*=json]') as HTMLElement,
+    ['torn.json', 'worn.json'].map((name) => new File(['{'], name, { type: 'application/json' })),
+  )
+  for (const name of ['torn.json', 'worn.json'])
+    await expect.element(page.getByText(`${name} was not read in.`)).toBeVisible()
+})
+
+test('a file under seal tells no question that names a level, and no way leads to a trial that is not here', async () => {
+  const { services, trialIds } = await notebookWith(focaccia)
+  await openPlace(services, <TogetherPlace chosen={trialIds.join(',')} />)
+  await expect.element(page.getByText('Choose one more, or add a file.')).toBeVisible()
+  const file = JSON.parse(elsewhere({ salty: false }))
+  for (const plan of file.plans) plan.question = 'Is 66.4 better than 73.2?'
+  file.events = file.events.filter(({ kind }: { kind: string }) => kind !== 'unsealed')
+  await give('sealed.json', JSON.stringify(file))
+  await expect.element(page.getByText(/A trial under cover \(sealed\.json/)).toBeVisible()
+  await expect.element(page.getByText(/It came in a file, where no look/)).toBeVisible()
+  expect(document.body.textContent).not.toContain('Is 66.4 better')
+  expect(page.getByRole('link', { name: 'Look at its findings first' }).elements()).toHaveLength(0)
 })

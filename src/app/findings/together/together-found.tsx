@@ -15,10 +15,10 @@ import { Section } from '@/app/kit/page/section.tsx'
 import { useAnswer } from '@/app/worker/use-answer.ts'
 import { pooledAxisLevels, pooledChart } from '@/core/figure/pooled-chart.ts'
 import type { Pooled, PooledAnswer } from '@/core/findings/pooled/pooled-trials.ts'
-import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { bestLabel } from '@/core/wording/findings/best-label.ts'
 import { pooledRefusalOnScreen, pooledText } from '@/core/wording/findings/pooled-text.ts'
+import { toldQuestion } from './told-question.ts'
 
 /** What the trials say together, worked out off the screen: the sentence, one chart, the agreement, and whose kitchens they are. */
 export function TogetherFound({ trials }: { trials: readonly WholeTrial[] }) {
@@ -35,7 +35,7 @@ export function TogetherFound({ trials }: { trials: readonly WholeTrial[] }) {
   if (answer.ok) return <Answer pooled={answer.pooled} />
   const question = (at: number) => {
     const whole = trials[at]
-    return whole ? planInForce(whole).question : ''
+    return whole ? toldQuestion(whole) : ''
   }
   const refused = pooledRefusalOnScreen(
     answer,

@@ -21,12 +21,20 @@ import { factorKindName } from '@/core/wording/plan/factor-kind-name.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
 import { TogetherFound } from './together-found.tsx'
+import { toldQuestion } from './told-question.ts'
 
 /** A trial of somebody else's, looked at here alone: it is not taken into the notebook. */
 interface FromFile {
   key: number
   name: string
   whole: WholeTrial
+}
+
+/** A file that was not read in, with why. */
+interface RefusedFile {
+  key: number
+  name: string
+  troubles: FileTrouble[]
 }
 
 let keys = 0
@@ -38,7 +46,7 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
   const [, go] = useLocation()
   const ids = useMemo(() => chosen.split(',').filter(Boolean), [chosen])
   const [files, setFiles] = useState<readonly FromFile[]>([])
-  const [refused, setRefused] = useState<{ name: string; troubles: FileTrouble[] } | null>(null)
+  const [refused, setRefused] = useState<readonly RefusedFile[]>([])
   const book = useLiveQuery(() => notebook.summaries({ archived: true }), [notebook])
   const own = useLiveQuery(async () => {
     const found = await Promise.all(ids.map((id) => notebook.wholeTrial(id)))
@@ -50,12 +58,16 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
   const choose = (next: readonly string[]) => go(`/together/${next.join(',')}`, { replace: true })
   const readIn = async (given: readonly File[]) => {
     const { readTrialFile } = await import('@/trial-file/read-trial-file.ts')
-    setRefused(null)
+    setRefused([])
     for (const file of given) {
       const read = readTrialFile(await file.text())
       if (read.ok)
         setFiles((before) => [...before, { key: ++keys, name: file.name, whole: read.whole }])
-      else setRefused({ name: file.name, troubles: read.troubles })
+      else
+        setRefused((before) => [
+          ...before,
+          { key: ++keys, name: file.name, troubles: read.troubles },
+        ])
     }
   }
   const [inLesson] = coveredTrials(
@@ -75,7 +87,7 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
         <Candidates book={book} ids={ids} factorKind={kindOf(trials)} onIds={choose} />
         {files.map(({ key, name, whole }) => (
           <p key={key}>
-            {planInForce(whole).question} ({name}, from a file){' '}
+            {toldQuestion(whole)} ({name}, from a file){' '}
             <Button
               kind="quiet"
               size="small"
@@ -86,16 +98,16 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
             </Button>
           </p>
         ))}
-        {refused ? (
-          <ErrorNote title={`${refused.name} was not read in.`}>
+        {refused.map(({ key, name, troubles }) => (
+          <ErrorNote key={key} title={`${name} was not read in.`}>
             <ul>
-              {refused.troubles.slice(0, 5).map((trouble) => (
+              {troubles.slice(0, 5).map((trouble) => (
                 <li key={JSON.stringify(trouble)}>{fileTroubleText(trouble)}</li>
               ))}
             </ul>
-            <p>{fileTroublesMend(refused.troubles)}</p>
+            <p>{fileTroublesMend(troubles)}</p>
           </ErrorNote>
-        ) : null}
+        ))}
         <div className={styles.presses}>
           <FileButton accept=".json,application/json" multiple onFiles={readIn}>
             Add a trial from a file
@@ -105,7 +117,7 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
       {inLesson !== undefined ? (
         <LessonCover trialId={inLesson} />
       ) : unlooked.length > 0 ? (
-        <NotLooked trials={unlooked} />
+        <NotLooked trials={unlooked} ownIds={ids} />
       ) : trials.length < 2 ? (
         <p className={styles.words} role="status">
           {trials.length === 0 ? 'Choose two trials or more.' : 'Choose one more, or add a file.'}
@@ -118,15 +130,26 @@ export function TogetherPlace({ chosen = '' }: { chosen?: string | undefined }) 
 }
 
 /** Looking at a trial before its last planned session is recorded in its Findings; here it would not be. */
-function NotLooked({ trials }: { trials: readonly WholeTrial[] }) {
+function NotLooked({
+  trials,
+  ownIds,
+}: {
+  trials: readonly WholeTrial[]
+  ownIds: readonly string[]
+}) {
   return (
     <ErrorNote title="Before the last planned session">
       {trials.map((whole) => (
         <p key={whole.trial.id}>
-          Not all planned sessions of “{planInForce(whole).question}” are tasted, and a look is
-          recorded.{' '}
-          <Link href={`/trial/${whole.trial.id}/findings`}>Look at its findings first</Link>, or
-          take it away.
+          Not all planned sessions of “{toldQuestion(whole)}” are tasted, and a look is recorded.{' '}
+          {ownIds.includes(whole.trial.id) ? (
+            <>
+              <Link href={`/trial/${whole.trial.id}/findings`}>Look at its findings first</Link>, or
+              take it away.
+            </>
+          ) : (
+            'It came in a file, where no look can be recorded: take it away, and ask for it anew once all are tasted.'
+          )}
         </p>
       ))}
     </ErrorNote>
