@@ -127,7 +127,7 @@ export async function takeInReturn(
     await notebook.sealBallot({
       ...by,
       ...one,
-      // What was tasted stays the how manieth it was, whatever came from another phone since.
+      // What was tasted stays at the place it was, whatever came from another phone since.
       ...(sameHand?.position === undefined ? {} : { position: sameHand.position }),
       cameBy: {
         way: 'slip',

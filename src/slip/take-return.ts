@@ -91,7 +91,7 @@ export function againstTaken(
 }
 
 /**
- * The how manieth each serving of a return was tasted, by the places of their codes: from 1, or after as many as came in
+ * At which place among their servings each of a return was tasted, by the places of their codes: from 1, or after as many as came in
  * `before` from another phone.
  */
 export function tastedPositions(

@@ -5,7 +5,7 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 export const usualPullSeconds = 15
 
 /** Until a kitchen oven is as hot again after a load, in seconds, where nothing is known of it: a stated default, our own guess. */
-export const usualRecoverySeconds = 60
+const usualRecoverySeconds = 60
 
 /** What a day may use: how many of what, and the oven's own times. */
 export interface DayRoom {
@@ -27,10 +27,14 @@ export function roomOfDay({ steps, pairsOfHands, day }: Asked): DayRoom {
     hands: pairsOfHands + (day?.helpers?.length ?? 0),
     mixers: day?.mixers ?? 1,
     fridgePlaces: day?.fridgePlaces ?? null,
-    recoverySeconds: said?.recoverySeconds ?? day?.recoverySeconds ?? usualRecoverySeconds,
+    recoverySeconds: said?.recoverySeconds ?? unsaidRecoverySeconds(day),
     pace: day?.oven ?? usualOvenPace,
   }
 }
+
+/** How soon the oven is hot again after a load, in seconds, where the bake does not say: as the oven brought it, else as usual. */
+export const unsaidRecoverySeconds = (day: Plan['day']): number =>
+  day?.recoverySeconds ?? usualRecoverySeconds
 
 /** What passes between two loads, in seconds: hands for the last pull, then the oven's recovery. */
 export interface BetweenLoads {

@@ -81,14 +81,15 @@ function OvenTimesOf({ kitchen }: { kitchen: readonly KitchenThing[] }) {
   const { changeSaid } = usePlanActions()
   const chosen = thingsOfKind(kitchen, 'oven', plan.kitchenIds)
   if (chosen.length === 0 || hasOvenTimes(plan, kitchen, plan.kitchenIds)) return null
-  const says = ovenTimesText(ovenTimes(kitchen, plan.kitchenIds))
+  const times = ovenTimes(kitchen, plan.kitchenIds)
+  const says = ovenTimesText(times)
   return (
     <div>
       <p>The kitchen now says of the oven: {says}</p>
       <Button
         onPress={() => changeSaid(`The plan’s oven: ${says}`, (now) => withOvenTimes(now, kitchen))}
       >
-        Take these times
+        {Object.keys(times).length > 0 ? 'Take these times' : 'Back to usual times'}
       </Button>
     </div>
   )

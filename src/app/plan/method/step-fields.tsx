@@ -8,7 +8,7 @@ import { PlanNumber } from '@/app/plan/field/plan-number.tsx'
 import { PlanTemperature } from '@/app/plan/field/plan-temperature.tsx'
 import { PlanText } from '@/app/plan/field/plan-text.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
-import { usualPullSeconds, usualRecoverySeconds } from '@/core/clock-plan/room-of-day.ts'
+import { unsaidRecoverySeconds, usualPullSeconds } from '@/core/clock-plan/room-of-day.ts'
 import { withEnds, withRepeats } from '@/core/plan-edits/method/ends-by.ts'
 import { stepKindNames } from '@/core/plan-edits/method/step-presets.ts'
 import { inStep } from '@/core/plan-edits/parts/in-part.ts'
@@ -27,6 +27,7 @@ const resources = ['hands', 'mixer', 'oven'] as const
 export function StepFields({ step, index }: { step: Step; index: number }) {
   const { change } = usePlanActions()
   const { id } = step
+  const recoverySeconds = usePlanPage((page) => unsaidRecoverySeconds(page.plan.day))
   const severalPeople = usePlanPage(
     ({ plan }) => plan.pairsOfHands > 1 || (plan.day?.helpers ?? []).length > 0,
   )
@@ -135,7 +136,7 @@ export function StepFields({ step, index }: { step: Step; index: number }) {
           ? ovenSeconds('pullSeconds', 'Pulling takes', usualPullSeconds)
           : null}
         {step.kind === 'bake'
-          ? ovenSeconds('recoverySeconds', 'Hot again after a load', usualRecoverySeconds)
+          ? ovenSeconds('recoverySeconds', 'Hot again after a load', recoverySeconds)
           : null}
       </NumberGrid>
       <EndsByFields
