@@ -24,6 +24,7 @@ const asks: Readonly<Record<string, string>> = {
   'src/app/findings/together/together-found.tsx': 'src/app/findings/together/together-place.tsx',
   'src/app/home/chain-shelf.tsx': 'src/app/home/chain-shelf.tsx',
   'src/app/home/house-shelf.tsx': 'src/app/home/house-shelf.tsx',
+  'src/app/home/start/bake-shelf.tsx': 'src/app/home/start/open-houses.ts',
   'src/app/home/trial-line.tsx': 'src/app/home/trial-line.tsx',
   'src/app/house/house-place.tsx': 'src/app/house/house-place.tsx',
   'src/app/house/house-sheet.tsx': 'src/app/house/house-place.tsx',
