@@ -81,14 +81,15 @@ test('options of a choice stand evenly spaced, in hatches', async () => {
     </div>,
   )
   await expect.element(screen.getByRole('button', { name: 'Tray' })).toBeVisible()
-  const middles = screen
-    .getByRole('button')
-    .elements()
-    .map((button) => button.getBoundingClientRect())
-    .map((box) => Math.round((box.left + box.right) / 2))
+  const middles = () =>
+    screen
+      .getByRole('button')
+      .elements()
+      .map((button) => button.getBoundingClientRect())
+      .map((box) => Math.round((box.left + box.right) / 2))
+  const apart = () => middles().map((middle) => middle - (middles()[0] ?? 0))
   // Three options on 600 px: middles at 100, 300 and 500 px, so 200 px apart.
-  expect((middles[1] ?? 0) - (middles[0] ?? 0)).toBe(200)
-  expect((middles[2] ?? 0) - (middles[1] ?? 0)).toBe(200)
+  await expect.poll(apart).toEqual([0, 200, 400])
   const hatch = (name: string) => {
     const face = screen.getByRole('button', { name }).element().firstElementChild
     if (!face) throw new Error('a tab without a face')
