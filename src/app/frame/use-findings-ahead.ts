@@ -10,7 +10,7 @@ const quietMilliseconds = 400
 
 /**
  * Makes Findings ready while another place of the trial is read: once the page is quiet, its program, its charts and its
- * answer are there before the press. A change of the trial begins the waiting anew. Where the press came first, the
+ * answer are there before the press; not at the Bench, whose presses come first. A change of the trial begins the waiting anew. Where the press came first, the
  * answer is worked out beside the program, unless that would be a look; where the program is here, the place asks by itself.
  */
 export function useFindingsAhead(whole: WholeTrial, placeName: string): void {
@@ -21,6 +21,7 @@ export function useFindingsAhead(whole: WholeTrial, placeName: string): void {
       if (askedBeforeItsProgram(whole)) workOutAhead(whole)
       return
     }
+    if (placeName === 'bench') return
     const quiet = setTimeout(() => prepare(whole), quietMilliseconds)
     return () => clearTimeout(quiet)
   }, [whole, scored, placeName])

@@ -1,23 +1,15 @@
 import { type RefObject, useLayoutEffect, useState } from 'react'
-import { flushSync } from 'react-dom'
 
-/**
- * The width of an element in pixels, kept up as it changes; `fallbackPixels` until it stands on the page. It is first taken as
- * the next frame begins and drawn in that very frame: to ask any sooner would hold what the page is still drawing.
- */
+/** The width of an element in pixels, kept up as it changes; `fallbackPixels` until it stands on the page. */
 export function useWidth(ref: RefObject<HTMLElement | null>, fallbackPixels: number): number {
   const [pixels, setPixels] = useState(fallbackPixels)
   useLayoutEffect(() => {
     const element = ref.current
     if (!element) return
-    const take = () => setPixels(element.clientWidth)
-    const frame = requestAnimationFrame(() => flushSync(take))
-    const watcher = new ResizeObserver(take)
+    setPixels(element.clientWidth)
+    const watcher = new ResizeObserver(() => setPixels(element.clientWidth))
     watcher.observe(element)
-    return () => {
-      cancelAnimationFrame(frame)
-      watcher.disconnect()
-    }
+    return () => watcher.disconnect()
   }, [ref])
   return pixels
 }
