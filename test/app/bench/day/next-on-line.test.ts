@@ -7,13 +7,13 @@ import { madePlan, madeStep } from '../../../core/made-plan.ts'
 import { madeLog } from '../../../core/session/made-events.ts'
 import { madeSession } from '../../../core/session/made-session.ts'
 
-/** What follows the proof of the first dough, each dough giving so many pieces. */
-function afterProof(flights: number) {
+/** What follows the proof of the first dough, each dough giving so many pieces, where this is done next to a piece. */
+function afterProof(flights: number, kind: 'open' | 'bake') {
   const plan = madePlan({
     ...{ flights, warmUpPiece: false, responses: [], mainResponseId: null },
     steps: [
       madeStep('proof', 'proof', { handsSeconds: 0, waitSeconds: 1800 }),
-      madeStep('bake', 'bake', { per: 'piece', waitSeconds: 240, uses: ['hands', 'oven'] }),
+      madeStep(kind, kind, { per: 'piece', waitSeconds: 240, uses: ['hands', 'oven'] }),
     ],
   })
   const session = madeSession(plan)
@@ -30,10 +30,14 @@ function afterProof(flights: number) {
   return next && { step: next.step.id, kind: next.unit.kind, batchId: next.batchId === batchId }
 }
 
-test('a dough of one piece goes on as that piece, so that one press ends its proof and launches it', () => {
-  expect(afterProof(1)).toEqual({ step: 'bake', kind: 'piece', batchId: true })
+test('a dough of one piece goes on as that piece, so that one press ends its proof and opens it', () => {
+  expect(afterProof(1, 'open')).toEqual({ step: 'open', kind: 'piece', batchId: true })
+})
+
+test('its launch is a press of its own: another device may be at the oven, and its floor is read first', () => {
+  expect(afterProof(1, 'bake')).toBeNull()
 })
 
 test('a dough of two pieces runs apart: nothing follows on its own line', () => {
-  expect(afterProof(2)).toBeNull()
+  expect(afterProof(2, 'open')).toBeNull()
 })
