@@ -11,7 +11,7 @@ export function runOf(runs: readonly StepRun[], item: AgendaItem): StepRun | und
 
 /**
  * What comes after a running step on the very same dough or piece, not begun yet; null when its line runs apart or ends. A dough
- * of one piece goes on as that piece, but for its launch: that is a press of its own, at the oven.
+ * of one piece goes on as that piece; a launch ends a wait so, but no work by hand, after which another may stand at the oven.
  */
 export function nextOnLine(runs: readonly StepRun[], item: AgendaItem): StepRun | null {
   const run = runOf(runs, item)
@@ -27,7 +27,8 @@ export function nextOnLine(runs: readonly StepRun[], item: AgendaItem): StepRun 
       unit.kind === 'piece' && batchId === item.unit.id ? [unit.id] : [],
     ),
   )
-  const goesOn = lines.size === 1 && next.step.kind !== 'bake'
+  const mayFollow = next.step.kind !== 'bake' || run.step.waitSeconds > 0
+  const goesOn = lines.size === 1 && mayFollow
   return next.unit.id === item.unit.id || goesOn ? next : null
 }
 

@@ -7,12 +7,12 @@ import { madePlan, madeStep } from '../../../core/made-plan.ts'
 import { madeLog } from '../../../core/session/made-events.ts'
 import { madeSession } from '../../../core/session/made-session.ts'
 
-/** What follows the proof of the first dough, each dough giving so many pieces, where this is done next to a piece. */
-function afterProof(flights: number, kind: 'open' | 'bake') {
+/** What follows the first step of the first dough, each dough giving so many pieces, where this is done next to a piece. */
+function afterFirst(flights: number, kind: 'open' | 'bake', waitSeconds = 1800) {
   const plan = madePlan({
     ...{ flights, warmUpPiece: false, responses: [], mainResponseId: null },
     steps: [
-      madeStep('proof', 'proof', { handsSeconds: 0, waitSeconds: 1800 }),
+      madeStep('proof', 'proof', { handsSeconds: 1800 - waitSeconds, waitSeconds }),
       madeStep(kind, kind, { per: 'piece', waitSeconds: 240, uses: ['hands', 'oven'] }),
     ],
   })
@@ -30,14 +30,15 @@ function afterProof(flights: number, kind: 'open' | 'bake') {
   return next && { step: next.step.id, kind: next.unit.kind, batchId: next.batchId === batchId }
 }
 
-test('a dough of one piece goes on as that piece, so that one press ends its proof and opens it', () => {
-  expect(afterProof(1, 'open')).toEqual({ step: 'open', kind: 'piece', batchId: true })
+test('a dough of one piece goes on as that piece, so that one press ends its proof and launches it', () => {
+  expect(afterFirst(1, 'open')).toEqual({ step: 'open', kind: 'piece', batchId: true })
+  expect(afterFirst(1, 'bake')).toEqual({ step: 'bake', kind: 'piece', batchId: true })
 })
 
-test('its launch is a press of its own: another device may be at the oven, and its floor is read first', () => {
-  expect(afterProof(1, 'bake')).toBeNull()
+test('after work by hand the launch is a press of its own: another device may be at the oven', () => {
+  expect(afterFirst(1, 'bake', 0)).toBeNull()
 })
 
 test('a dough of two pieces runs apart: nothing follows on its own line', () => {
-  expect(afterProof(2, 'open')).toBeNull()
+  expect(afterFirst(2, 'bake')).toBeNull()
 })
