@@ -63,7 +63,11 @@ export function createNotebook(
   const store = new Store(name, chain)
   store.on('ready', () => makeReady(store, services.newId))
   const tell = telling(store)
-  const writing = async () => (await import('./writing.ts')).writingOf(store, services)
+  // What is written bears the moment it was asked for, however long the program and the disk take.
+  const writing = async () => {
+    const at = services.now()
+    return (await import('./writing.ts')).writingOf(store, { ...services, now: () => at })
+  }
   // Fetched ahead of the first press; one that still finds it missing says so itself.
   void writing().catch(() => undefined)
   // What reads a whole trial is not needed on the first page. Waited for in a way that a live query still sees what it watches.

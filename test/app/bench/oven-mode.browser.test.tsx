@@ -65,6 +65,7 @@ async function atTheOven() {
   const launchTwo = async () => {
     await press(/^Launch D/)
     await press(/^Launch K/)
+    await expect.poll(kept).toEqual(['bake-in', 'bake-in'])
     await expect.element(now.getByRole('heading', { name: 'In the oven' })).toBeVisible()
   }
   return { screen, notebook, kept, press, now, launchTwo }
@@ -108,7 +109,7 @@ test('a bake that is over buzzes at its moment, once for each, while the page ru
   await expect.element(now.getByRole('timer')).toHaveTextContent('00:04')
   expect(buzz).not.toHaveBeenCalled()
   // A page looks at what is due every second, and at once as it comes into sight: where it has not looked for more than a quarter
-  // of a minute of this clock, as on a machine busy elsewhere, it could not have rung.
+  // of a minute of this clock, it could not have rung.
   document.dispatchEvent(new Event('visibilitychange'))
   clock += 5000
   await expect.poll(() => buzz.mock.calls.length).toBe(2)
