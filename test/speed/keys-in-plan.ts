@@ -107,6 +107,7 @@ async function measureKind(
     const said = `key to the frame with ${shows === 'key' ? 'it' : 'its weights'}, ${what}`
     say(`${said}: work of the page, median`, middleOf(worked))
     say(`${said}: work of the page, least`, Math.min(...worked))
+    say(`${said}: work of the page, most`, Math.max(...worked))
     say(`${said}: by the clock, median`, middleOf(passed))
     say(`${said}: by the clock, least`, Math.min(...passed))
   }

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { typedNumber } from '@/core/units/typed-number.ts'
+import { afterKey } from './after-key.ts'
 import { PlanField, type PlanFieldPlace, useTroubleAt } from './plan-field.tsx'
 
 interface PlanNumberProps extends PlanFieldPlace {
@@ -27,8 +28,9 @@ interface OptionalNumberProps extends PlanNumberProps {
 }
 
 /**
- * A number of the plan. What can stand goes into the plan at once; what cannot (text, out of range, emptied where a
- * number is needed) stays in the field as a draft with its message, and the plan keeps the last good number.
+ * A number of the plan. What can stand goes into the plan; what cannot (text, out of range, emptied where a
+ * number is needed) stays in the field as a draft with its message, and the plan keeps the last good number. The key is drawn
+ * first; the plan has it a frame later, or as soon as anything else is done.
  */
 export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
   const { field, path, label, unit, value, check, hint, hideLabel, digits, disabled } = props
@@ -54,10 +56,12 @@ export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
         required={required}
         text={text}
         onText={(typed) => draft(field, stands(typed) ? null : typed)}
-        onValue={(next) => {
-          if (next !== null) props.onValue(next)
-          else if (props.may) props.onValue(null)
-        }}
+        onValue={(next) =>
+          afterKey(() => {
+            if (next !== null) props.onValue(next)
+            else if (props.may) props.onValue(null)
+          })
+        }
         problem={trouble}
         {...(unit === undefined ? {} : { unit })}
         {...(check ? { check } : {})}

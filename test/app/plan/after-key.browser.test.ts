@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest'
+import { afterKey } from '@/app/plan/field/after-key.ts'
+
+/** What was done so far, by the words each work says. */
+function saying() {
+  const done: string[] = []
+  return { done, later: (word: string) => afterKey(() => done.push(word)) }
+}
+
+const frame = () => new Promise(requestAnimationFrame)
+
+test('what follows from a key waits for the frame with the key, and no longer', async () => {
+  const { done, later } = saying()
+  later('plan')
+  expect(done).toEqual([])
+  await frame()
+  expect(done).toEqual([])
+  await expect.poll(() => done, { timeout: 100, interval: 5 }).toEqual(['plan'])
+  await frame()
+  expect(done).toEqual(['plan'])
+})
+
+test.each(['keydown', 'beforeinput', 'pointerdown', 'click', 'focusout'])(
+  'it is done before what a %s sets going, in the order of the keys',
+  (kind) => {
+    const { done, later } = saying()
+    later('first')
+    later('second')
+    document.body.addEventListener(kind, () => done.push('press'), { once: true })
+    document.body.dispatchEvent(new Event(kind, { bubbles: true }))
+    expect(done).toEqual(['first', 'second', 'press'])
+  },
+)
+
+test.each(['pagehide', 'hashchange', 'popstate'])(
+  'it is done before the page is left by a %s',
+  (kind) => {
+    const { done, later } = saying()
+    later('plan')
+    window.addEventListener(kind, () => done.push('left'), { once: true })
+    window.dispatchEvent(new Event(kind))
+    expect(done).toEqual(['plan', 'left'])
+  },
+)
+
+test('what waits anew after it was done early is done in its turn', async () => {
+  const { done, later } = saying()
+  later('one')
+  document.body.dispatchEvent(new Event('keydown', { bubbles: true }))
+  later('two')
+  expect(done).toEqual(['one'])
+  await expect.poll(() => done, { timeout: 200, interval: 5 }).toEqual(['one', 'two'])
+})
