@@ -4,6 +4,8 @@ import type { ValueAxis } from '@/core/figure/value-axis.ts'
 import styles from './charts.module.css'
 import { useQuietLayers } from './use-quiet-layers.ts'
 
+const noLines = () => []
+
 export const firstPlotPixels = 640
 
 interface ChartBaseProps {
@@ -61,7 +63,13 @@ export function ChartBase(props: ChartBaseProps) {
           margin={{ top: topPixels, right: 0, bottom: 8, left: 0 }}
           accessibilityLayer={false}
         >
-          <CartesianGrid vertical={false} stroke="var(--rule)" syncWithTicks />
+          <CartesianGrid
+            vertical={false}
+            // Else it measures words for lines that it does not draw.
+            verticalCoordinatesGenerator={noLines}
+            stroke="var(--rule)"
+            syncWithTicks
+          />
           <XAxis dataKey="at" type="number" domain={[0, 1]} ticks={[0, 1]} hide allowDataOverflow />
           <YAxis
             type="number"

@@ -90,17 +90,15 @@ function started(name: WorkerName): Started {
   return waiting ?? start(name)
 }
 
-/** Opens a worker, the only way to one; ending it twice does no harm. What is asked of one that fails is rejected. */
+/** Opens a worker, the only way to one; ending it twice does no harm. What is asked of one that fails is rejected; to ask one that was ended is a mistake of the program, and throws. */
 export function openWorker<Name extends WorkerName>(name: Name): OpenWorker<Name> {
   const { worker, broken } = started(name)
   const remote = Comlink.wrap<WorkerServices[Name]>(worker)
   let ended = false
   return {
-    service: answeredOrBroken(remote, broken),
+    service: answeredOrBroken(remote, broken, () => ended),
     end: () => {
-      if (ended) return
       ended = true
-      remote[Comlink.releaseProxy]()
       worker.terminate()
     },
   }
@@ -110,9 +108,11 @@ export function openWorker<Name extends WorkerName>(name: Name): OpenWorker<Name
 function answeredOrBroken<Service extends object>(
   service: Service,
   broken: Promise<never>,
+  ended: () => boolean,
 ): Service {
   return new Proxy(service, {
     get: (asked, name) => {
+      if (ended()) throw new Error('asked of a worker that was ended')
       const call: unknown = Reflect.get(asked, name)
       if (typeof call !== 'function') return call
       return (...values: unknown[]) =>

@@ -63,3 +63,10 @@ test('findings that were to be worked out ahead by a worker that failed are forg
   made.at(-1)?.fail()
   await vi.waitFor(() => expect(findingsAhead(whole)).toBeNull())
 })
+
+test('a worker that was ended is asked nothing more: a question to it throws, rather than wait for good', () => {
+  const worker = openWorker('findings')
+  worker.end()
+  worker.end()
+  expect(() => worker.service.findings(asked())).toThrow('asked of a worker that was ended')
+})

@@ -28,6 +28,7 @@ export function createPlanPage(
   return createStore<PlanPage>((set, get) => {
     const judge = () => {
       clearTimeout(judgeTimer)
+      judgeTimer = undefined
       const { plan: judged, kitchen: things, troubles } = get()
       const found = keeping.judge(judged, things)
       // The same list stays when it says the same, so that what shows it need not be drawn again.
@@ -141,7 +142,7 @@ export function createPlanPage(
       },
       meetKept: keeper.meetKept,
       flush: async () => {
-        judge()
+        if (judgeTimer !== undefined) judge()
         await keeper.flush()
       },
       giveUp: keeper.giveUp,
