@@ -18,8 +18,10 @@ import {
   type OwnTexts,
   ownReturn,
   ownView,
+  saidOf,
   sealedOf,
   setField,
+  textsOfSaid,
 } from './own-state.ts'
 import { ShowReturn } from './show-return.tsx'
 import { WhichCode } from './which-code.tsx'
@@ -99,6 +101,10 @@ export function OwnBallot({ slip, keptUnder, onKept, end }: OwnBallotProps) {
     <div ref={guardPresses}>
       <AtTheTable
         seat={seat}
+        kept={{
+          said: saidOf(slip, texts),
+          keep: (more) => keep(textsOfSaid(more), false),
+        }}
         atHead={
           choosesCodes(slip) && left.length > 1 ? (
             <Button kind="quiet" size="small" onPress={() => setChoosing(true)}>

@@ -1,3 +1,4 @@
+import type { Said } from '@/app/tasting/seat/said.ts'
 import type { Answer } from '@/core/seal/blind/answer.ts'
 import type { BlindView } from '@/core/seal/blind/blind-view.ts'
 import { readRanked } from '@/core/seal/blind/ranked-codes.ts'
@@ -35,6 +36,24 @@ function asSealed(codes: readonly string[], texts: OwnTexts): string[] {
   }
   return codes.toSorted((one, other) => sealedAt(one) - sealedAt(other))
 }
+
+/** What the taster said between samples, as `textsOfSaid` kept it, and what of the slip they sealed last. */
+export function saidOf(slip: BallotSlip, texts: OwnTexts): Said {
+  const sealed = slip.codes.flatMap((code) => {
+    const own = sealedOf(texts, code)
+    return own ? [{ code, at: own.sealedAt }] : []
+  })
+  return {
+    warmedUp: texts.warmedUp === 'yes',
+    restedAfter: texts.restedAfter === undefined ? null : Number(texts.restedAfter),
+    lastSealed: sealed.toSorted((one, other) => other.at - one.at)[0] ?? null,
+  }
+}
+
+export const textsOfSaid = ({ warmedUp, restedAfter }: Partial<Said>): OwnTexts => ({
+  ...(warmedUp ? { warmedUp: 'yes' } : {}),
+  ...(typeof restedAfter === 'number' ? { restedAfter: String(restedAfter) } : {}),
+})
 
 /** Whether the taster says which code stands on the table; else the next one is the slip's. */
 export const choosesCodes = ({ slot, asTheyCome }: BallotSlip): boolean =>

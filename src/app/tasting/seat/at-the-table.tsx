@@ -9,6 +9,7 @@ import { GuessForm } from './guess-form.tsx'
 import { LeaveBallot } from './leave-ballot.tsx'
 import { PausePage } from './pause-page.tsx'
 import { RankingForm } from './ranking-form.tsx'
+import type { KeptSaid } from './said.ts'
 import type { Seat } from './seat.ts'
 import { SeatPage } from './seat-page.tsx'
 import { SetForm } from './set-form.tsx'
@@ -17,6 +18,8 @@ import { WarmUpPage } from './warm-up-page.tsx'
 
 interface AtTheTableProps {
   seat: Seat
+  /** Where what the taster says between samples outlives this page; else it is forgotten with it. */
+  kept?: KeptSaid | undefined
   /** What stands in the head beside a sample in place of leaving: a phone of one's own is not handed on. */
   atHead?: React.ReactNode
   /** What stands at the end in place of handing the device on. */
@@ -26,25 +29,37 @@ interface AtTheTableProps {
 }
 
 /** One taster with the device: the next code in their order, its questions, the seal, a pause; at the end it is handed on. */
-export function AtTheTable({ seat, atHead, end, lastPress }: AtTheTableProps) {
+export function AtTheTable({ seat, kept, atHead, end, lastPress }: AtTheTableProps) {
   const { view } = seat
   const [againCode, setAgainCode] = useState<string | null>(null)
-  const [warmedUp, setWarmedUp] = useState(false)
-  const [haveCode, setHaveCode] = useState<string | null>(null)
-  const [lastCode, setLastCode] = useState<string | null>(null)
+  const [warmedUpNow, setWarmedUp] = useState(false)
+  const [restedNow, setRestedAfter] = useState<number | null>(null)
+  const [lastNow, setLastCode] = useState<string | null>(null)
+  const warmedUp = warmedUpNow || kept?.said.warmedUp === true
+  const lastSealed = kept?.said.lastSealed ?? null
+  const lastCode = lastNow ?? lastSealed?.code ?? null
   const code = againCode ?? view.nextCode
   const serving = view.servings.find((each) => each.code === code)
   const last = view.servings.find((each) => each.code === lastCode) ?? null
   const openSet = view.sets.find((set) => !set.done)
   const tasted = view.servings.filter((each) => each.done).length
+  const rested = restedNow === tasted || kept?.said.restedAfter === tasted
+  const onHad = () => {
+    setWarmedUp(true)
+    return kept?.keep({ warmedUp: true })
+  }
+  const onHave = () => {
+    setRestedAfter(tasted)
+    return kept?.keep({ restedAfter: tasted })
+  }
   const leave = atHead === undefined ? <LeaveBallot onLeave={() => seat.onLeave(false)} /> : null
   if (!seat.heard) return <BeforeFirst seat={seat} />
   if (serving) {
     if (view.warmUpAtSeat && tasted === 0 && !warmedUp)
-      return <WarmUpPage seat={seat} first={serving} onHad={() => setWarmedUp(true)} />
+      return <WarmUpPage seat={seat} first={serving} onHad={onHad} />
     const restSeconds =
       againCode === null && (tasted > 0 || warmedUp) ? restAfter(view.rest, tasted) : 0
-    if (restSeconds > 0 && haveCode !== serving.code)
+    if (restSeconds > 0 && !rested)
       return (
         <PausePage
           key={`before ${serving.code}`}
@@ -52,9 +67,10 @@ export function AtTheTable({ seat, atHead, end, lastPress }: AtTheTableProps) {
           sealed={last}
           serving={serving}
           restSeconds={restSeconds}
+          since={lastSealed?.at}
           progress={`${tasted} of ${view.servings.length} done`}
           leave={atHead}
-          onHave={() => setHaveCode(serving.code)}
+          onHave={onHave}
         />
       )
     return (

@@ -15,9 +15,11 @@ interface PausePageProps {
   sealed: BlindServing | null
   serving: BlindServing
   restSeconds: number
+  /** When the rest began, where that is known; else it begins as the page opens. */
+  since?: number | undefined
   progress: string
   leave?: ReactNode
-  onHave: () => void
+  onHave: () => unknown
 }
 
 /** Between two samples: what was sealed, water and bread, and the next code. A ballot that was begun before is gone on with. */
@@ -26,6 +28,7 @@ export function PausePage({
   sealed,
   serving,
   restSeconds,
+  since,
   progress,
   leave,
   onHave,
@@ -54,14 +57,20 @@ export function PausePage({
           ? `Next: look for the sample marked ${code}.`
           : `Next: ${servingInSentence(serving)}.`}
       </p>
-      <RestLeft seconds={restSeconds} now={seat.now} />
+      <RestLeft seconds={restSeconds} since={since} now={seat.now} />
     </SeatPage>
   )
 }
 
+interface RestLeftProps extends Pick<PausePageProps, 'since'> {
+  seconds: number
+  now: () => number
+}
+
 /** What is left of the rest that the plan wants; when it is over, that. */
-function RestLeft({ seconds, now }: { seconds: number; now: () => number }) {
-  const [until] = useState(() => now() + seconds * 1000)
+function RestLeft({ seconds, since, now }: RestLeftProps) {
+  const [from] = useState(now)
+  const until = (since ?? from) + seconds * 1000
   const left = Math.ceil((until - useTicking(now)) / 1000)
   return (
     <p className={styles.quiet} role="timer">

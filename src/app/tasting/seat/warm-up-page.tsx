@@ -9,7 +9,7 @@ interface WarmUpPageProps {
   seat: Seat
   /** What comes after it. */
   first: BlindServing
-  onHad: () => void
+  onHad: () => unknown
 }
 
 /** Before the first sample that counts: one to warm up with, which is not scored. */
