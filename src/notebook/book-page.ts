@@ -69,16 +69,17 @@ export function bookPage(
     const words = search.toLowerCase().split(/\s+/).filter(Boolean)
     const all = words.length === 0 && isWhole(sorting)
     const { lessons = [] } = words.length > 0 ? await storedSettings(store) : {}
-    const wanted = (line: Summary) =>
-      shelfOf(line) === shelf &&
-      fits(line, sorting) &&
-      hasWords(line, coveredTrials([line.trialId], lessons).length === 0, words)
     const [trials, counted, fresh] = await Promise.all([
       store.trials.count(),
       countShelves(store),
       summariesMissing(store),
     ])
-    const kept = all ? await newest(store, wanted, most) : await allLines(store)
+    const onShelf = (line: Summary) => shelfOf(line) === shelf && fits(line, sorting)
+    const kept = all ? await newest(store, onShelf, most) : await allLines(store)
+    const ids = lessons.length === 0 ? [] : [...kept, ...fresh].map(({ trialId }) => trialId)
+    const covered = new Set(coveredTrials(ids, lessons))
+    const wanted = (line: Summary) =>
+      onShelf(line) && hasWords(line, !covered.has(line.trialId), words)
     const found = [...kept.filter(wanted), ...fresh.filter(wanted)].toSorted(inOrder[sorting.order])
     const shown = await Promise.all(found.slice(0, most).map((line) => summaryNow(store, line)))
     const inAll = all ? counted[shelf](trials) : found.length
@@ -110,12 +111,16 @@ export interface BookChoices {
   flours: string[]
 }
 
-/** What of kinds and flours the lines of the notebook hold, in the order of the alphabet. */
+/**
+ * What of kinds and flours the lines of the notebook hold, in the order of the alphabet. Whoever is offered them may search next:
+ * what a search reads is put together here, ahead of its first letter.
+ */
 export async function bookChoices(store: Store): Promise<BookChoices> {
   const lines = await store.transaction('r', store.tables, async () => [
     ...(await allLines(store)),
     ...(await summariesMissing(store)),
   ])
+  for (const line of lines) searchedText(line, true)
   const sorted = (names: readonly (string | undefined)[]) =>
     [...new Set(names.filter((name) => name !== undefined))].toSorted((one, other) =>
       one.localeCompare(other, 'en'),
