@@ -27,12 +27,17 @@ export function policyWith(hubs: string): string {
 
 export const policy = policyWith(process.env.EVENHAND_HUBS ?? '')
 
-/** What a server says besides, because a page cannot say it of itself: nobody else frames it, no file is taken for another kind. */
-export const headers: Readonly<Record<string, string>> = {
-  'Content-Security-Policy': `${policy}; frame-ancestors 'self'`,
+/**
+ * What a server says: the policy once more, since workers follow their own answer and not the page, and besides what a page cannot
+ * say of itself: nobody else frames it, no file is taken for another kind. docs/hosting.md gives the same lines to other hosts.
+ */
+export const headersWith = (hubs: string): Readonly<Record<string, string>> => ({
+  'Content-Security-Policy': `${policyWith(hubs)}; frame-ancestors 'self'`,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
-}
+})
+
+export const headers = headersWith(process.env.EVENHAND_HUBS ?? '')
 
 /** The policy in the page itself, for hosts that say nothing, and as headers where the server is ours. */
 export const contentPolicy: Plugin = {
