@@ -4,7 +4,8 @@ import styles from './start-place.module.css'
 interface ChoiceRowProps {
   name: string
   hint: string
-  pressed: boolean
+  /** Whether it stays down; not said where a press goes on at once. */
+  pressed?: boolean
   onPress: () => void
 }
 

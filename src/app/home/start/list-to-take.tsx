@@ -1,6 +1,5 @@
 import { Dialog } from '@/app/kit/page/dialog.tsx'
-import { Button } from '@/app/kit/press/button.tsx'
-import taken from '@/app/kit/taken/taken.module.css'
+import { ChoiceRow } from './choice-row.tsx'
 import styles from './start-place.module.css'
 
 export interface ToTake {
@@ -17,20 +16,15 @@ interface ListToTakeProps {
   onClose: () => void
 }
 
-/** What is many, behind one press: each with what it is, one of them to begin from. */
+/** What is many, behind one press: each with what it is, a press that begins from it. */
 export function ListToTake({ title, note, list, onTake, onClose }: ListToTakeProps) {
   return (
     <Dialog title={title} open onClose={onClose}>
       {note === undefined ? null : <p className={styles.soft}>{note}</p>}
-      <ul className={taken.read}>
+      <ul className={styles.toTake}>
         {list.map(({ key, name, said }) => (
           <li key={key}>
-            <span className={styles.toTake}>
-              <b>{name}</b> <span className={styles.soft}>{said}</span>
-            </span>
-            <Button size="small" label={`Begin from it: ${name}`} onPress={() => onTake(key)}>
-              Begin from it
-            </Button>
+            <ChoiceRow name={name} hint={said} onPress={() => onTake(key)} />
           </li>
         ))}
       </ul>

@@ -15,4 +15,4 @@ export function usualBreadText({ lines, levainPercent }: UsualBread): string {
 
 /** What the percentages of usual breads rest on. */
 export const usualBreadsRestOn =
-  'Percentages, times and temperatures are common practice, no source. All of it can be changed.'
+  'Common practice, no source. All of it can be changed.'

@@ -12,6 +12,6 @@ test.each([
   ['yeast', 'a quantity whose range is not known by style'],
   ['proof-time', 'no quantity of the formula'],
   ['choice', 'no number at all'],
-] as const)('nothing is said of %s: %s', (kind) => {
+] as const)('nothing is said of %s: %s', (kind, _) => {
   expect(usualRangeHint(kind)).toBeUndefined()
 })
