@@ -89,7 +89,7 @@ export function KitchenPlace({ from = null }: { from?: CameFrom | null }) {
   )
   return (
     <div>
-      {from ? <WayBack {...from} /> : null}
+      <WayBack from={from} />
       <PageHeading>Kitchen</PageHeading>
       <p className={styles.entered}>entered once, chosen in each plan</p>
       <div className={styles.columns}>

@@ -1,4 +1,5 @@
 import { useLiveQuery } from 'dexie-react-hooks'
+import type { ReactNode } from 'react'
 import { LinkButton } from '@/app/kit/press/link-button.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { trialCover } from '@/core/seal/trial-cover.ts'
@@ -15,16 +16,29 @@ export interface CameFrom {
 /** So much of a question stands in one line of a desk, in two of a phone. */
 const mostLetters = 60
 
-/** The one way back to the place of a trial one came from; nothing where the trial is gone. What is covered there is here too. */
-export function WayBack({ trialId, place }: CameFrom) {
+/** The one way back: to the place of the trial one came from, to the notebook where one came from none or its trial is gone. What is covered there is here too. */
+export function WayBack({ from }: { from: CameFrom | null }) {
   const { notebook } = useServices()
-  const whole = useLiveQuery(() => notebook.wholeTrial(trialId), [notebook, trialId])
-  if (!whole) return null
-  const { title } = trialCover(planInForce(whole), whole, place, false)
+  const whole = useLiveQuery(
+    async () => (from ? ((await notebook.wholeTrial(from.trialId)) ?? null) : null),
+    [notebook, from?.trialId],
+  )
+  // Until it is read nothing leads elsewhere than it says.
+  if (from && whole === undefined) return null
+  if (!from || !whole) return <Back href="#/">Back to the notebook</Back>
+  const { title } = trialCover(planInForce(whole), whole, from.place, false)
+  return (
+    <Back href={`#/trial/${from.trialId}/${from.place}`}>
+      Back to the {from.place} of “{shortenedText(title, mostLetters)}”
+    </Back>
+  )
+}
+
+function Back({ href, children }: { href: string; children: ReactNode }) {
   return (
     <div className={styles.back}>
-      <LinkButton href={`#/trial/${trialId}/${place}`} kind="quiet">
-        Back to the {place} of “{shortenedText(title, mostLetters)}”
+      <LinkButton href={href} kind="quiet">
+        {children}
       </LinkButton>
     </div>
   )
