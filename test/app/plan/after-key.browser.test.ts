@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest'
-import { afterKey } from '@/app/plan/field/after-key.ts'
+import { afterKey } from '@/app/plan/page/after-key.ts'
+import { createPlanPage } from '@/app/plan/page/plan-page-store.ts'
+import type { Plan } from '@/core/trial/plan-record.ts'
+import { planOfTest } from '../../core/plan-edits/plan-of-test.ts'
 
 /** What was done so far, by the words each work says. */
 function saying() {
@@ -50,4 +53,43 @@ test('what waits anew after it was done early is done in its turn', async () => 
   later('two')
   expect(done).toEqual(['one'])
   await expect.poll(() => done, { timeout: 200, interval: 5 }).toEqual(['one', 'two'])
+})
+
+/** An open plan page whose notebook keeps at once, and the questions it was asked to keep. */
+function pageThatKeeps() {
+  const kept: string[] = []
+  const keepPlan = async (plan: Plan) => {
+    kept.push(plan.question)
+    return { plan, newRevision: false, inUse: false, conflicts: [], other: null, trialRevision: 6 }
+  }
+  const keeping = { keepPlan, keepDrafts: async () => {}, judge: () => [], refuses: () => null }
+  const store = createPlanPage({ plan: planOfTest(), trialRevision: 5 }, {}, [], keeping)
+  return { store, kept }
+}
+
+test('from the key on nothing counts as kept, until what follows from it is', async () => {
+  const { store, kept } = pageThatKeeps()
+  expect(store.getState().waiting).toBe(false)
+  store
+    .getState()
+    .afterKey(() => store.getState().change((plan) => ({ ...plan, question: 'How wet?' })))
+  expect(store.getState().waiting).toBe(true)
+  await expect.poll(() => store.getState().waiting).toBe(false)
+  expect(kept).toEqual(['How wet?'])
+})
+
+test('a key that changes nothing leaves all as kept', async () => {
+  const { store, kept } = pageThatKeeps()
+  store.getState().afterKey(() => store.getState().change((plan) => plan))
+  await expect.poll(() => store.getState().waiting).toBe(false)
+  expect(kept).toEqual([])
+})
+
+test('a page that is left in the frame of the key keeps what follows from it', async () => {
+  const { store, kept } = pageThatKeeps()
+  store
+    .getState()
+    .afterKey(() => store.getState().change((plan) => ({ ...plan, question: 'How wet?' })))
+  await store.getState().flush()
+  expect(kept).toEqual(['How wet?'])
 })

@@ -2,7 +2,6 @@ import type { ReactNode } from 'react'
 import { NumberField } from '@/app/kit/field/number-field.tsx'
 import { usePlanActions, usePlanPage } from '@/app/plan/page/plan-page-context.ts'
 import { typedNumber } from '@/core/units/typed-number.ts'
-import { afterKey } from './after-key.ts'
 import { PlanField, type PlanFieldPlace, useTroubleAt } from './plan-field.tsx'
 
 interface PlanNumberProps extends PlanFieldPlace {
@@ -35,7 +34,7 @@ interface OptionalNumberProps extends PlanNumberProps {
 export function PlanNumber(props: NeededNumberProps | OptionalNumberProps) {
   const { field, path, label, unit, value, check, hint, hideLabel, digits, disabled } = props
   const text = usePlanPage((page) => page.drafts[field])
-  const { draft } = usePlanActions()
+  const { afterKey, draft } = usePlanActions()
   const trouble = useTroubleAt(path)
   const required = props.may === undefined
   const stands = (typed: string) => {

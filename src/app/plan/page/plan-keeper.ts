@@ -31,10 +31,11 @@ export function createPlanKeeper(
   let draftsWait = false
   let writing: Promise<void> = Promise.resolve()
   let writes = 0
+  let keys = 0
   let sending = false
   let late: { plan: Plan; trialRevision: number } | null = null
 
-  const tellWaiting = () => set({ waiting: planWaits || draftsWait || writes > 0 })
+  const tellWaiting = () => set({ waiting: keys > 0 || planWaits || draftsWait || writes > 0 })
 
   /** The notebook's plan takes the place of the one both began from; what the page changed since stays. */
   const meetPlan = (theirs: Plan, from: Plan) => {
@@ -111,6 +112,15 @@ export function createPlanKeeper(
   }
 
   return {
+    /** A key was typed whose change is still to be made: what is on the screen is not kept, until `done`. */
+    keyTyped: () => {
+      keys += 1
+      tellWaiting()
+      return function done() {
+        keys -= 1
+        tellWaiting()
+      }
+    },
     planChanged: () => {
       planWaits = true
       clearTimeout(planTimer)

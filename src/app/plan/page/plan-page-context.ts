@@ -19,6 +19,7 @@ export function usePlanPage<Slice>(select: (page: PlanPage) => Slice): Slice {
 type PlanActions = Pick<
   PlanPage,
   | 'change'
+  | 'afterKey'
   | 'changeSaid'
   | 'takeOut'
   | 'takeBack'

@@ -5,6 +5,7 @@ import { namingWhatStands } from '@/core/plan-edits/parts/what-stands.ts'
 import { putBackParts } from '@/core/plan-edits/take-out/put-back-parts.ts'
 import { mergePlans } from '@/core/trial/merge-plans.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
+import { afterKey, doWaiting } from './after-key.ts'
 import { partOf } from './part-names.ts'
 import { createPlanKeeper } from './plan-keeper.ts'
 import type { PlanKeeping, PlanPage } from './plan-page.ts'
@@ -86,6 +87,16 @@ export function createPlanPage(
       undo: null,
       jump: null,
       change,
+      afterKey: (work) => {
+        const done = keeper.keyTyped()
+        afterKey(() => {
+          try {
+            work()
+          } finally {
+            done()
+          }
+        })
+      },
       changeSaid: (said, recipe, replaces, typed = {}) => {
         const { plan: before, drafts: textsBefore } = get()
         if (replaces !== undefined) dropDrafts(replaces)
@@ -142,6 +153,7 @@ export function createPlanPage(
       },
       meetKept: keeper.meetKept,
       flush: async () => {
+        doWaiting()
         if (judgeTimer !== undefined) judge()
         await keeper.flush()
       },

@@ -77,6 +77,8 @@ export interface PlanPage {
   /** Where the page was last asked to go: a part's id, a field's name or a path of the plan; a new object for each ask. */
   jump: { to: string } | null
   change: (recipe: (plan: Plan) => Plan) => void
+  /** Does what follows from a key once the frame with the key is out (`after-key`); until then nothing counts as kept. */
+  afterKey: (work: () => void) => void
   /** A change that is said at the foot of the page, where it can be taken back; unfinished texts of what it replaces go. */
   changeSaid: (
     said: string,

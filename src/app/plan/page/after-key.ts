@@ -9,7 +9,9 @@ const early = { capture: true }
 /** A page out of sight draws no frame (ms). */
 const noFrameMilliseconds = 100
 
-function doWaiting(): void {
+/** Does at once whatever waits for the frame of a key. */
+export function doWaiting(): void {
+  if (timer === undefined) return
   clearTimeout(timer)
   timer = undefined
   for (const kind of next) document.removeEventListener(kind, doWaiting, early)
