@@ -18,16 +18,12 @@ const keptWords = {
 export function PlanState() {
   const store = usePlanStore()
   const notKept = usePlanPage((page) => page.notKept)
-  const waiting = usePlanPage((page) => page.waiting)
   const revision = usePlanPage((page) => page.newRevision)
   const undo = usePlanPage((page) => page.undo)
   const refused = usePlanPage((page) => page.refused)
-  const state = isUnkept(notKept) ? 'not-kept' : waiting ? 'waits' : 'kept'
   return (
     <>
-      <p className={styles.kept} data-kept={state}>
-        {keptWords[state]}
-      </p>
+      <KeptMark />
       {notKept ? <NotKeptNote notKept={notKept} /> : null}
       {revision === null ? null : (
         <Notice kind="know" title={`This is now revision ${revision}.`}>
@@ -53,6 +49,18 @@ export function PlanState() {
         />
       )}
     </>
+  )
+}
+
+/** Alone, since it changes with every key. */
+function KeptMark() {
+  const unkept = usePlanPage((page) => isUnkept(page.notKept))
+  const waiting = usePlanPage((page) => page.waiting)
+  const state = unkept ? 'not-kept' : waiting ? 'waits' : 'kept'
+  return (
+    <p className={styles.kept} data-kept={state}>
+      {keptWords[state]}
+    </p>
   )
 }
 
