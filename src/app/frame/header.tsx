@@ -1,11 +1,12 @@
-import { lazy, Suspense } from 'react'
 import { Link, useLocation } from 'wouter'
 import { BrandMark } from '@/app/kit/look/brand-mark.tsx'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { useTableDevice } from '@/app/services/table-device.ts'
 import styles from './header.module.css'
 
 /** Fetched behind the first page; the head keeps its height meanwhile. */
-const HeaderWays = lazy(async () => ({ default: (await import('./header-ways.tsx')).HeaderWays }))
+const HeaderWays = lateComponent(async () => (await import('./header-ways.tsx')).HeaderWays, null)
 
 /** The line that stands on top of every page: the name, the places of a trial, one menu. While the device lies at a table it leads nowhere. */
 export function Header() {
@@ -46,9 +47,9 @@ export function Header() {
       {inTrial && location.split('/')[3] === 'bench' ? (
         <div id="head-words" className={styles.words} />
       ) : null}
-      <Suspense fallback={null}>
+      <ErrorBoundary what="the ways at the head of the page" of={location}>
         {trialId === undefined ? null : <HeaderWays location={location} lentTo={lentTo} />}
-      </Suspense>
+      </ErrorBoundary>
     </header>
   )
 }

@@ -1,9 +1,11 @@
-import { lazy, Suspense, useState } from 'react'
+import { useState } from 'react'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import styles from './menu.module.css'
 import { useShutOutside } from './use-shut-outside.ts'
 
 /** Fetched when it is first opened. */
-const MenuList = lazy(async () => ({ default: (await import('./menu-list.tsx')).MenuList }))
+const MenuList = lateComponent(async () => (await import('./menu-list.tsx')).MenuList, null)
 
 /** The one menu of the head, shut by Escape, by a press elsewhere and by what is chosen in it. */
 export function Menu() {
@@ -25,9 +27,9 @@ export function Menu() {
       </button>
       {open ? (
         <div className={styles.list}>
-          <Suspense fallback={null}>
+          <ErrorBoundary what="the menu">
             <MenuList shut={shut} />
-          </Suspense>
+          </ErrorBoundary>
         </div>
       ) : null}
     </nav>

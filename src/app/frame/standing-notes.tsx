@@ -1,7 +1,9 @@
-import { lazy, Suspense, useEffect, useSyncExternalStore } from 'react'
+import { useEffect, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { failedWork, forgetFailedWork } from '@/app/kit/page/failed-work.ts'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -13,9 +15,10 @@ import { keepingFailureText } from '@/core/wording/files/keeping-failure-text.ts
 import { ProgramNotes } from './program-notes.tsx'
 import { RenewedBackup } from './renewed-backup.tsx'
 
-const TableRunner = lazy(async () => ({
-  default: (await import('@/app/table/table-runner.tsx')).TableRunner,
-}))
+const TableRunner = lateComponent(
+  async () => (await import('@/app/table/table-runner.tsx')).TableRunner,
+  null,
+)
 
 /** What must be in sight on every page: a notebook that was lost, what could not be kept, what the browser said of its storage. */
 export function StandingNotes() {
@@ -37,9 +40,9 @@ function Tables() {
   const tables = useOpenTables()
   if (!tables || (tables.own.size === 0 && tables.joined.length === 0)) return null
   return (
-    <Suspense fallback={null}>
+    <ErrorBoundary what="the open tables" of={tables}>
       <TableRunner />
-    </Suspense>
+    </ErrorBoundary>
   )
 }
 

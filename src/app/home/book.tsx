@@ -1,6 +1,6 @@
-import { lazy, Suspense } from 'react'
 import { TextField } from '@/app/kit/field/text-field.tsx'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { type BookPage, type BookSorting, isWhole, type Shelf } from '@/notebook/book-page.ts'
@@ -12,9 +12,10 @@ import { TrialList } from './trial-list.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
 
 /** Fetched behind the book: what finds the answers that are not written beside their trials yet. */
-const BookAnswers = lazy(async () => ({
-  default: (await import('./book-answers.tsx')).BookAnswers,
-}))
+const BookAnswers = lateComponent(
+  async () => (await import('./book-answers.tsx')).BookAnswers,
+  null,
+)
 
 /** A notebook of fewer trials is read faster than it is sorted out. */
 const worthSorting = 3
@@ -52,11 +53,9 @@ export function Book(props: BookProps) {
           <Button onPress={onBack}>Back to the book</Button>
         </div>
       )}
-      <Suspense fallback={null}>
-        <ErrorBoundary what="the answers of the book">
-          <BookAnswers lines={book.lines} />
-        </ErrorBoundary>
-      </Suspense>
+      <ErrorBoundary what="the answers of the book">
+        <BookAnswers lines={book.lines} />
+      </ErrorBoundary>
       <TrialList
         lines={book.lines}
         search={search}

@@ -1,6 +1,7 @@
-import { lazy, Suspense, useCallback, useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { PageHeading } from '@/app/kit/page/page-heading.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
@@ -16,24 +17,26 @@ import { useDropFiles } from './use-drop-files.ts'
 import { useReadIn } from './use-read-in.ts'
 
 /** Loaded once there is a trial: an empty notebook opens without it. */
-const Book = lazy(async () => ({ default: (await import('./book.tsx')).Book }))
+const Book = lateComponent(
+  async () => (await import('./book.tsx')).Book,
+  <Progress label="Opening the notebook" done={null} />,
+)
 /** Below the book, and loaded after it: what passes between notebook and files, and the samples. */
-const FileDesk = lazy(async () => ({ default: (await import('./file-desk.tsx')).FileDesk }))
-const SampleShelf = lazy(async () => ({
-  default: (await import('./sample-shelf.tsx')).SampleShelf,
-}))
-const ChainShelf = lazy(async () => ({
-  default: (await import('./chain-shelf.tsx')).ChainShelf,
-}))
-const HouseShelf = lazy(async () => ({
-  default: (await import('./house-shelf.tsx')).HouseShelf,
-}))
-const BackupReminder = lazy(async () => ({
-  default: (await import('./backup-reminder.tsx')).BackupReminder,
-}))
-const EraseDialog = lazy(async () => ({
-  default: (await import('./erase-dialog.tsx')).EraseDialog,
-}))
+const FileDesk = lateComponent(async () => (await import('./file-desk.tsx')).FileDesk, null)
+const SampleShelf = lateComponent(
+  async () => (await import('./sample-shelf.tsx')).SampleShelf,
+  null,
+)
+const ChainShelf = lateComponent(async () => (await import('./chain-shelf.tsx')).ChainShelf, null)
+const HouseShelf = lateComponent(async () => (await import('./house-shelf.tsx')).HouseShelf, null)
+const BackupReminder = lateComponent(
+  async () => (await import('./backup-reminder.tsx')).BackupReminder,
+  null,
+)
+const EraseDialog = lateComponent(
+  async () => (await import('./erase-dialog.tsx')).EraseDialog,
+  null,
+)
 
 /** The notebook: all trials, what each asks and where it stands. */
 export function HomePlace() {
@@ -90,11 +93,9 @@ export function HomePlace() {
       <div className={styles.hidden}>
         <PageHeading>Notebook</PageHeading>
       </div>
-      <Suspense fallback={null}>
-        <ErrorBoundary what="files and backups">
-          <FileDesk reading={reading} shelves={shelves} />
-        </ErrorBoundary>
-      </Suspense>
+      <ErrorBoundary what="files and backups">
+        <FileDesk reading={reading} shelves={shelves} />
+      </ErrorBoundary>
       {book === undefined ? <Progress label="Opening the notebook" done={null} /> : null}
       {book?.trials === 0 ? (
         <div className={styles.empty}>
@@ -109,7 +110,7 @@ export function HomePlace() {
         </div>
       ) : null}
       {book && book.trials > 0 ? (
-        <Suspense fallback={<Progress label="Opening the notebook" done={null} />}>
+        <ErrorBoundary what="the book">
           <Book
             book={book}
             search={search}
@@ -132,25 +133,27 @@ export function HomePlace() {
             onMove={move}
             onErase={setErasing}
           />
-        </Suspense>
+        </ErrorBoundary>
       ) : null}
-      <Suspense fallback={null}>
-        <ErrorBoundary what="the lines of questions">
-          <ChainShelf />
+      <ErrorBoundary what="the lines of questions">
+        <ChainShelf />
+      </ErrorBoundary>
+      <ErrorBoundary what="the house formulas">
+        <HouseShelf />
+      </ErrorBoundary>
+      <ErrorBoundary what="what is in no backup yet">
+        <BackupReminder />
+      </ErrorBoundary>
+      {search === '' && shelf === 'book' ? (
+        <ErrorBoundary what="the sample trials">
+          <SampleShelf shown={shown} />
         </ErrorBoundary>
-        <ErrorBoundary what="the house formulas">
-          <HouseShelf />
+      ) : null}
+      {erasing ? (
+        <ErrorBoundary what="the question before erasing" of={erasing}>
+          <EraseDialog summary={erasing} onErase={erase} onClose={() => setErasing(null)} />
         </ErrorBoundary>
-        <ErrorBoundary what="what is in no backup yet">
-          <BackupReminder />
-        </ErrorBoundary>
-        {search === '' && shelf === 'book' ? (
-          <ErrorBoundary what="the sample trials">
-            <SampleShelf shown={shown} />
-          </ErrorBoundary>
-        ) : null}
-        <EraseDialog summary={erasing} onErase={erase} onClose={() => setErasing(null)} />
-      </Suspense>
+      ) : null}
     </div>
   )
 }

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useContext, useState } from 'react'
+import { useContext, useState } from 'react'
 import { Link } from 'wouter'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { landing } from '@/app/kit/press/keep-focus.ts'
@@ -9,13 +9,9 @@ import { boundUnits } from '@/core/wording/words/bound-units.ts'
 import { dayText } from './day-text.ts'
 import { FoundIn } from './found-in.tsx'
 import styles from './home.module.css'
+import { LatePicture } from './late-picture.tsx'
 import { stageWords, titleOf } from './stage-words.ts'
 import { TrialMenu, type TrialMenuProps } from './trial-menu.tsx'
-
-/** Loaded once there is a trial to picture: an empty notebook opens without it. */
-const RailPicture = lazy(async () => ({
-  default: (await import('./rail-picture.tsx')).RailPicture,
-}))
 
 /** One trial in the book: what it asks, its levels, where it stands. The whole row opens it; a press at its end opens what can be done with it. */
 export function TrialLine({ search, ...props }: TrialMenuProps & { search: string }) {
@@ -49,9 +45,7 @@ export function TrialLine({ search, ...props }: TrialMenuProps & { search: strin
         ) : null}
         <FoundIn summary={withoutCovered(summary, lessons)} search={search} />
       </div>
-      <Suspense fallback={<div className={styles.picture} />}>
-        <RailPicture summary={summary} />
-      </Suspense>
+      <LatePicture summary={summary} />
       <button
         type="button"
         className={styles.more}

@@ -1,4 +1,6 @@
-import { lazy, Suspense, useState } from 'react'
+import { useState } from 'react'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { saveFile } from '@/app/kit/press/save-file.ts'
 import { useServices } from '@/app/services/services.ts'
@@ -8,9 +10,10 @@ import { shelfWords } from './shelf-words.ts'
 import { titleOf } from './stage-words.ts'
 
 /** Loaded when it is asked for: the book opens without it. */
-const ExportDialog = lazy(async () => ({
-  default: (await import('./export-dialog.tsx')).ExportDialog,
-}))
+const ExportDialog = lateComponent(
+  async () => (await import('./export-dialog.tsx')).ExportDialog,
+  null,
+)
 
 type Undo = () => Promise<void>
 
@@ -25,7 +28,8 @@ export interface TrialMenuProps {
 export function TrialMenu({ summary, onMove, onErase }: TrialMenuProps) {
   const { notebook } = useServices()
   const { trialId, archived, binned } = summary
-  const [asking, setAsking] = useState(false)
+  // Counted, so that a further press asks anew where the question could not be fetched.
+  const [asked, setAsked] = useState(0)
   const move = (how: 'archive' | 'bin', to: boolean) =>
     onMove(
       summary,
@@ -37,7 +41,7 @@ export function TrialMenu({ summary, onMove, onErase }: TrialMenuProps) {
     const { name, text } = await notebook.exportTrial(trialId)
     saveFile(name, text, 'application/json')
   }
-  const ask = summary.sealed ? () => setAsking(true) : save
+  const ask = summary.sealed ? () => setAsked(asked + 1) : save
   const press = (words: string, onPress: () => unknown) => (
     <Button kind="quiet" size="small" label={`${words}: ${titleOf(summary)}`} onPress={onPress}>
       {words}
@@ -57,10 +61,10 @@ export function TrialMenu({ summary, onMove, onErase }: TrialMenuProps) {
           {press('Throw out', () => move('bin', true))}
         </>
       )}
-      {asking ? (
-        <Suspense fallback={null}>
-          <ExportDialog onExport={save} onClose={() => setAsking(false)} />
-        </Suspense>
+      {asked > 0 ? (
+        <ErrorBoundary what="the question before an export" of={asked}>
+          <ExportDialog onExport={save} onClose={() => setAsked(0)} />
+        </ErrorBoundary>
       ) : null}
     </div>
   )

@@ -1,7 +1,8 @@
-import { type ComponentType, lazy, Suspense } from 'react'
+import type { ComponentType } from 'react'
 import styles from '@/app/bench/bench.module.css'
 import { BenchFoot } from '@/app/bench/bench-foot.tsx'
 import { LineMark } from '@/app/bench/line-mark.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
 import { type EntryKind, entryNames } from '@/core/session/press/entry-kinds.ts'
@@ -16,7 +17,7 @@ import { TemperatureEntry } from './temperature-entry.tsx'
 import { WeighEntry } from './weigh-entry.tsx'
 import { WorkedInEntry } from './worked-in-entry.tsx'
 
-const PhotoEntry = lazy(async () => ({ default: (await import('./photo-entry.tsx')).PhotoEntry }))
+const PhotoEntry = lateComponent(async () => (await import('./photo-entry.tsx')).PhotoEntry, null)
 
 const entries: Record<EntryKind, ComponentType<EntryProps>> = {
   weigh: WeighEntry,
@@ -53,9 +54,7 @@ export function EntryPanel({ kind, unit, of, caption, onClose }: EntryPanelProps
             <h2 {...landing}>{entryNames[kind]}</h2>
           </div>
         )}
-        <Suspense fallback={null}>
-          <Entry key={unit.id} unit={unit} of={of} caption={caption} onKept={onClose} />
-        </Suspense>
+        <Entry key={unit.id} unit={unit} of={of} caption={caption} onKept={onClose} />
       </section>
       {ofOneNumber.has(kind) ? null : (
         <BenchFoot>

@@ -1,7 +1,7 @@
-import { Suspense } from 'react'
 import styles from '@/app/findings/findings.module.css'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { Fold } from '@/app/kit/page/fold.tsx'
+import { LateView } from '@/app/kit/page/late-view.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { chartOfResponse, withDescribedMeans } from '@/core/figure/chart-of-response.ts'
@@ -13,7 +13,7 @@ import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
 import { DirectionAndBest } from './direction-and-best.tsx'
 import { Ladder } from './ladder.tsx'
-import { SmallMultiples } from './lazy-charts.ts'
+import { smallMultiples } from './lazy-charts.ts'
 import { LevelsTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
 import { PairsPart } from './pairs-part.tsx'
@@ -48,9 +48,11 @@ export function AlsoSeen({ source, answer }: AlsoSeenProps) {
           title="Everything recorded, on the rail’s axis"
           picture={
             <WhenNear heightPixels={drawn.length * 156}>
-              <Suspense fallback={<ChartWaiting heightPixels={drawn.length * 156} />}>
-                <SmallMultiples multiples={drawn} lit={lit} />
-              </Suspense>
+              <LateView
+                part={smallMultiples}
+                waiting={<ChartWaiting heightPixels={drawn.length * 156} />}
+                props={{ multiples: drawn, lit }}
+              />
             </WhenNear>
           }
           table={findings.responses.map((found, index) => (

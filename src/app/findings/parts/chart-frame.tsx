@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import styles from './chart-frame.module.css'
 
@@ -25,7 +26,7 @@ export function ChartFrame({ title, picture, table, tools }: ChartFrameProps) {
           </Button>
         </span>
       </figcaption>
-      {asTable ? table : picture}
+      {asTable ? table : <ErrorBoundary what="this picture">{picture}</ErrorBoundary>}
     </figure>
   )
 }

@@ -1,19 +1,21 @@
-import { lazy } from 'react'
 import { latePart } from '@/app/kit/page/late-view.tsx'
-
-const pairs = () => import('@/app/charts/pairs-chart.tsx')
-const tasters = () => import('@/app/charts/taster-charts.tsx')
-const multiples = () => import('@/app/charts/small-multiples.tsx')
 
 /** The chart of the first screen. */
 export const responseChart = latePart(
   async () => (await import('@/app/charts/response-chart.tsx')).ResponseChart,
 )
-export const PairsChart = lazy(async () => ({ default: (await pairs()).PairsChart }))
-export const TasterCharts = lazy(async () => ({ default: (await tasters()).TasterCharts }))
-export const SmallMultiples = lazy(async () => ({ default: (await multiples()).SmallMultiples }))
+export const pairsChart = latePart(
+  async () => (await import('@/app/charts/pairs-chart.tsx')).PairsChart,
+)
+export const tasterCharts = latePart(
+  async () => (await import('@/app/charts/taster-charts.tsx')).TasterCharts,
+)
+export const smallMultiples = latePart(
+  async () => (await import('@/app/charts/small-multiples.tsx')).SmallMultiples,
+)
 
 /** Begins to load the charts' program while the findings are still being worked out; a chart that fails to load says so itself. */
 export function fetchCharts(): void {
-  void Promise.allSettled([responseChart.fetch(), pairs(), tasters(), multiples()])
+  const charts = [responseChart, pairsChart, tasterCharts, smallMultiples]
+  void Promise.allSettled(charts.map((chart) => chart.fetch()))
 }

@@ -1,5 +1,5 @@
-import { Suspense } from 'react'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
+import { LateView } from '@/app/kit/page/late-view.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { isPresent } from '@/core/findings/reason.ts'
@@ -11,7 +11,7 @@ import { reasonText } from '@/core/wording/findings/reason-text.ts'
 import { midSentence } from '@/core/wording/words/mid-sentence.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
-import { PairsChart } from './lazy-charts.ts'
+import { pairsChart } from './lazy-charts.ts'
 import { BlockTable } from './levels-table.tsx'
 import { Method } from './method.tsx'
 import { PartFold } from './part-fold.tsx'
@@ -57,9 +57,11 @@ export function PairsPart({ source, answer, index }: PairsPartProps) {
       <ChartFrame
         title={`Differences in ${midSentence(found.name)}`}
         picture={
-          <Suspense fallback={<ChartWaiting heightPixels={block.picture.rows.length * 30 + 64} />}>
-            <PairsChart picture={block.picture} label={block.alt} lit={lit} />
-          </Suspense>
+          <LateView
+            part={pairsChart}
+            waiting={<ChartWaiting heightPixels={block.picture.rows.length * 30 + 64} />}
+            props={{ picture: block.picture, label: block.alt, lit }}
+          />
         }
         table={
           <>

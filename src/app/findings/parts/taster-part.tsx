@@ -1,7 +1,7 @@
-import { Suspense } from 'react'
 import { levelFills } from '@/app/charts/level-fills.ts'
 import type { FindingsSource } from '@/app/findings/findings-source.ts'
 import { LedgerTable } from '@/app/kit/ledger/ledger-table.tsx'
+import { LateView } from '@/app/kit/page/late-view.tsx'
 import { useCurrentLevel } from '@/app/kit/rail/current-level.ts'
 import type { FindingsAnswer } from '@/app/worker/findings-answer.ts'
 import { axisLevels, chartOfResponse, rowsOf } from '@/core/figure/chart-of-response.ts'
@@ -15,7 +15,7 @@ import { rankFigures } from '@/core/wording/findings/rank-figures.ts'
 import { levelNameText } from '@/core/wording/words/level-text.ts'
 import { ChartFrame } from './chart-frame.tsx'
 import { ChartWaiting } from './chart-waiting.tsx'
-import { TasterCharts } from './lazy-charts.ts'
+import { tasterCharts } from './lazy-charts.ts'
 import { Method } from './method.tsx'
 import { PartFold } from './part-fold.tsx'
 import { WhenNear } from './when-near.tsx'
@@ -71,16 +71,18 @@ export function TasterPart({ source, answer, index }: TasterPartProps) {
         title={`${found.name}, a taster’s means at each level`}
         picture={
           <WhenNear heightPixels={heightPixels}>
-            <Suspense fallback={<ChartWaiting heightPixels={heightPixels} />}>
-              <TasterCharts
-                curves={curves}
-                y={chartOfResponse(scores, index, found, null, null).y}
-                fills={levelFills(levels)}
-                nameOf={nameOf}
-                say={bestOf}
-                lit={lit}
-              />
-            </Suspense>
+            <LateView
+              part={tasterCharts}
+              waiting={<ChartWaiting heightPixels={heightPixels} />}
+              props={{
+                curves,
+                y: chartOfResponse(scores, index, found, null, null).y,
+                fills: levelFills(levels),
+                nameOf,
+                say: bestOf,
+                lit,
+              }}
+            />
           </WhenNear>
         }
         table={

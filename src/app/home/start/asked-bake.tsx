@@ -1,5 +1,7 @@
 import { useLiveQuery } from 'dexie-react-hooks'
-import { lazy, Suspense, useContext, useState } from 'react'
+import { useContext, useState } from 'react'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { LessonsContext } from '@/app/kit/page/lessons-context.ts'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
@@ -12,7 +14,10 @@ import { openBake, openBakeOf, openBakes, type Shelf, shelves } from './start-ch
 import styles from './start-place.module.css'
 import { takenText } from './taken-text.ts'
 
-const BakeShelf = lazy(async () => ({ default: (await import('./bake-shelf.tsx')).BakeShelf }))
+const BakeShelf = lateComponent(
+  async () => (await import('./bake-shelf.tsx')).BakeShelf,
+  <Progress label="Opening what can be begun from" done={null} />,
+)
 
 interface AskedBakeProps {
   bake: Bake | null
@@ -61,7 +66,7 @@ export function AskedBake({ bake, onBake }: AskedBakeProps) {
       </div>
       {bake && !open ? <p className={styles.soft}>{takenText(bake)}</p> : null}
       {shelf ? (
-        <Suspense fallback={<Progress label="Opening what can be begun from" done={null} />}>
+        <ErrorBoundary what="what can be begun from" of={shelf}>
           <BakeShelf
             shelf={shelf}
             onBake={(next) => {
@@ -70,7 +75,7 @@ export function AskedBake({ bake, onBake }: AskedBakeProps) {
             }}
             onClose={() => setShelf(null)}
           />
-        </Suspense>
+        </ErrorBoundary>
       ) : null}
     </Section>
   )

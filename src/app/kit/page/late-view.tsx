@@ -1,4 +1,5 @@
 import { type ComponentType, createElement, type ReactNode, useEffect, useState } from 'react'
+import { stylesAnew, watchStyles } from './lost-styles.ts'
 
 /** A part of the page whose program comes when it is first needed. */
 export interface LatePart<Props> {
@@ -13,6 +14,8 @@ export function latePart<Props extends object>(
 ): LatePart<Props> {
   let here: ComponentType<Props> | null = null
   const fetch = async () => {
+    watchStyles()
+    await stylesAnew()
     here = await load()
     return here
   }
@@ -28,12 +31,8 @@ interface LateViewProps<Props> {
 
 type Found<Props> = { view: ComponentType<Props> | null } | { cause: unknown }
 
-/**
- * Draws a late part. One whose program is here already is drawn in the very frame it is asked for. One that cannot be had now
- * fails into the nearest error boundary, and drawn anew it is fetched anew: React’s own `lazy` would keep the failure for as
- * long as the page is open, and after giving way to a fallback hold back what follows for 300 ms.
- */
-export function LateView<Props extends object>({ part, props, waiting }: LateViewProps<Props>) {
+/** A late part as soon as its program is here; one that cannot be had now fails into the nearest error boundary. */
+export function useLate<Props extends object>(part: LatePart<Props>): ComponentType<Props> | null {
   const [found, setFound] = useState<Found<Props>>(() => ({ view: part.here() }))
   const missing = 'view' in found && found.view === null
   useEffect(() => {
@@ -52,7 +51,17 @@ export function LateView<Props extends object>({ part, props, waiting }: LateVie
     }
   }, [part, missing])
   if ('cause' in found) throw found.cause
-  return found.view === null ? waiting : createElement(found.view, props)
+  return found.view
+}
+
+/**
+ * Draws a late part. One whose program is here already is drawn in the very frame it is asked for. One that cannot be had now
+ * fails into the nearest error boundary, and drawn anew it is fetched anew: React’s own `lazy` would keep the failure for as
+ * long as the page is open, and after giving way to a fallback hold back what follows for 300 ms.
+ */
+export function LateView<Props extends object>({ part, props, waiting }: LateViewProps<Props>) {
+  const view = useLate(part)
+  return view === null ? waiting : createElement(view, props)
 }
 
 /** A component of its own whose program comes when it is first drawn; see `LateView`. */

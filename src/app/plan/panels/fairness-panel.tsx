@@ -1,5 +1,7 @@
-import { lazy, memo, Suspense } from 'react'
+import { memo } from 'react'
+import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Fold } from '@/app/kit/page/fold.tsx'
+import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { Section } from '@/app/kit/page/section.tsx'
 import { useLearnedSpread } from '@/app/plan/page/learned-context.ts'
 import { usePlanPage } from '@/app/plan/page/plan-page-context.ts'
@@ -13,9 +15,10 @@ import { FairnessThresholds } from './fairness-thresholds.tsx'
 import styles from './panel.module.css'
 import { useFairness } from './use-fairness.ts'
 
-const LoggedFairness = lazy(async () => ({
-  default: (await import('./logged-fairness.tsx')).LoggedFairness,
-}))
+const LoggedFairness = lateComponent(
+  async () => (await import('./logged-fairness.tsx')).LoggedFairness,
+  null,
+)
 
 /** What rides along with the factor and what weakens the design: how much, why, and the remedy, by one press where it can be. */
 export const FairnessPanel = memo(function FairnessPanel() {
@@ -58,9 +61,9 @@ export const FairnessPanel = memo(function FairnessPanel() {
       >
         <FairnessList items={[...more, ...fine]} plan={answer.plan} />
         {logged ? (
-          <Suspense fallback={null}>
+          <ErrorBoundary what="what the log shows" of={logged}>
             <LoggedFairness whole={logged} plan={answer.plan} />
-          </Suspense>
+          </ErrorBoundary>
         ) : null}
         <FairnessThresholds />
       </Fold>
