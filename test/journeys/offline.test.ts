@@ -1,4 +1,12 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import {
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
@@ -149,7 +157,7 @@ test('first visit to the notebook alone, then no server: a press, a reload, ever
   expect(troubles).toEqual([])
 })
 
-test('a newer version is offered and waits: the old one goes on until it is taken', async () => {
+test('a newer version is offered and waits: the old one goes on until it is taken, with parts that the server no longer has', async () => {
   const { context, page } = await firstVisit()
   const index = join(folder, 'index.html')
   const before = readFileSync(index, 'utf8')
@@ -157,9 +165,16 @@ test('a newer version is offered and waits: the old one goes on until it is take
   writeFileSync(index, before.replace('<title>Evenhand</title>', '<title>Evenhand, newer</title>'))
   // What a build does: the list of files, by which the browser tells that there is something newer, changes with them.
   const listed = readFileSync(sw, 'utf8')
-  const changed = listed.replace(/(url:"index\.html",revision:")\w/, '$1z')
-  expect(changed).not.toBe(listed)
+  const assets = join(folder, 'assets')
+  const kitchen = readdirSync(assets).find((file) => /^kitchen-place-.*\.js$/.test(file)) ?? ''
+  const renamed = kitchen.replace(/\.js$/, 'z.js')
+  const changed = listed
+    .replace(/(url:"index\.html",revision:")\w/, '$1z')
+    .replaceAll(`assets/${kitchen}`, `assets/${renamed}`)
+  expect(changed).toContain(renamed)
   writeFileSync(sw, changed)
+  // The server has the newer version's files alone: a part of the old one that was never opened is nowhere but on this device.
+  renameSync(join(assets, kitchen), join(assets, renamed))
   await page.reload()
   await page.getByText('A newer version is ready').waitFor()
   expect(await page.title()).not.toContain('newer')
@@ -179,6 +194,7 @@ test('a newer version is offered and waits: the old one goes on until it is take
     )
     .toContain('Evenhand, newer')
   await context.close()
+  renameSync(join(assets, renamed), join(assets, kitchen))
 })
 
 test('the server names the policy, lets nobody else frame the page, and answers 404 to what is no page', async () => {
