@@ -63,6 +63,40 @@ test('weigh sheet and tub labels of five doughs print on one page of A4 or Lette
   await page.context().close()
 })
 
+test('the run sheet of five doughs prints on two pages of A4 or Letter, each of its moments in one line', async () => {
+  const { page, troubles } = await visit(browser, baseUrl, {
+    viewport: { width: 1280, height: 900 },
+  })
+  await readIn(page, baseUrl, focaccia)
+  await page.evaluate(() => {
+    window.print = () => undefined
+  })
+  await page.goto(`${baseUrl}#/trial/${focaccia.trial.id}/plan/clock`)
+  for (const [format, millimetres] of [
+    ['A4', 210],
+    ['Letter', 215.9],
+  ] as const) {
+    await page.getByRole('button', { name: 'Print the run sheet', exact: true }).click()
+    await page.locator('body[data-prints-paper]').waitFor()
+    // The window as wide as the paper between its margins of 14 mm, 96 px an inch.
+    const width = Math.floor(((millimetres - 28) / 25.4) * 96)
+    await page.setViewportSize({ width, height: 900 })
+    await page.emulateMedia({ media: 'print' })
+    const lines = await page
+      .locator('tbody th[scope="row"] > span:last-child')
+      .evaluateAll((all) => all.map((each) => each.getClientRects().length))
+    expect(lines.length).toBeGreaterThan(40)
+    expect(lines.filter((count) => count !== 1)).toEqual([])
+    await page.emulateMedia({ media: null })
+    expect(pagesOf(await page.pdf({ format })), format).toBe(2)
+    await page.setViewportSize({ width: 1280, height: 900 })
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')))
+    await page.locator('body:not([data-prints-paper])').waitFor()
+  }
+  expect(troubles).toEqual([])
+  await page.context().close()
+})
+
 test('the first level is at most the eighth stop of the keyboard', async () => {
   const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })
   await readIn(page, baseUrl, focaccia)

@@ -54,7 +54,7 @@ export function PrintedRunSheet({ day, plan, session }: Props) {
                 </td>
                 <th scope="row">
                   {turns ? <span>{today} </span> : null}
-                  {moments.time(row.beginSeconds)}
+                  <span className={styles.together}>{moments.time(row.beginSeconds)}</span>
                 </th>
                 <td>
                   <i className={styles.blank} />
