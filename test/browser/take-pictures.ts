@@ -40,13 +40,14 @@ interface Shot {
 
 const shots: readonly Shot[] = [
   { place: 'notebook', sample: null, looks },
+  { place: 'new', sample: null, looks },
   { place: 'kitchen', sample: null, looks },
-  { place: 'plan', sample: /flatbread/, looks },
+  { place: 'plan', sample: /flatbread/, looks: darkToo },
   { place: 'bench', sample: /flatbread/, looks: darkToo },
   { place: 'findings', sample: /focaccia/, looks: darkToo },
-  { place: 'report', sample: /focaccia/, looks },
+  { place: 'report', sample: /focaccia/, looks: darkToo },
   // Last: once a taster sits at the device every other way is closed.
-  { place: 'tasting', sample: /flatbread/, looks, ready: showBallot },
+  { place: 'tasting', sample: /flatbread/, looks: darkToo, ready: showBallot },
 ]
 
 /**
@@ -94,9 +95,10 @@ async function takeAll(browser: Browser, baseUrl: string, size: Size, appearance
     hasTouch: size === 'phone',
   })
   const page = await context.newPage()
-  await page.clock.setFixedTime(takenAt)
   const opened = new Map<string, string>()
-  for (const sample of [/salt/, /focaccia/, /flatbread/]) {
+  for (const [at, sample] of [/salt/, /focaccia/, /flatbread/].entries()) {
+    // A minute apart: of one moment they would stand in the notebook in the order of chance.
+    await page.clock.setFixedTime(takenAt.getTime() + (at - 2) * 60_000)
     await page.goto(baseUrl)
     await page.getByRole('button', { name: sample }).click()
     await page.waitForURL(/#\/trial\//)
@@ -134,6 +136,7 @@ async function showBallot(page: Page): Promise<void> {
 
 async function take(page: Page, name: string): Promise<void> {
   const path = join(taken, name)
+  await page.mouse.move(0, 0)
   await page.evaluate('document.activeElement?.blur?.(); window.scrollTo(0, 0)')
   await page.screenshot({ path })
   console.log(`${path} ${Math.round(statSync(path).size / 1024)} kB`)
