@@ -232,23 +232,6 @@ describe('log and ballots', () => {
     })
   })
 
-  test('N15: the time is that of the press, though the disk keeps it waiting', async () => {
-    const name = freshName()
-    await notebookWithTrial(name)
-    let time = testNow
-    const notebook = notebookOf(name, () => time)
-    const other = new Store(name, presentSteps)
-    // Another tab, at some long work of its own.
-    const work = other.transaction('rw', other.tables, async () => {
-      for (let turn = 0; turn < 50; turn += 1) await other.trials.get('trial-1')
-    })
-    const logged = notebook.log(note)
-    time += 90_000
-    await work
-    expect(await logged).toMatchObject({ at: testNow })
-    other.close()
-  })
-
   test('N17: a picture comes back byte for byte, apart from its record', async () => {
     const notebook = await notebookWithTrial()
     await notebook.addPhoto(photo, jpeg(7))

@@ -14,5 +14,4 @@ export function usualBreadText({ lines, levainPercent }: UsualBread): string {
 }
 
 /** What the percentages of usual breads rest on. */
-export const usualBreadsRestOn =
-  'Common practice, no source. All of it can be changed.'
+export const usualBreadsRestOn = 'Common practice, no source. All of it can be changed.'
