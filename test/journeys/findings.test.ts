@@ -122,3 +122,37 @@ test('scores kept elsewhere: asked about once, read by the answer, and found in'
   expect(troubles).toEqual([])
   await page.context().close()
 })
+
+/** The colours that a chart's dots and feet are drawn in: what fills them, and the edges of the dots. */
+function coloursOf(page: Page) {
+  return page.evaluate(() => {
+    const of = (what: string, part: 'fill' | 'stroke' | 'backgroundColor') =>
+      [
+        ...new Set([...document.querySelectorAll(what)].map((one) => getComputedStyle(one)[part])),
+      ].toSorted((one, other) => one.localeCompare(other))
+    return {
+      dots: of('circle[class*="point"]', 'fill'),
+      edges: of('circle[class*="point"]', 'stroke'),
+      feet: of('[class*="labels"] [class*="foot"]', 'backgroundColor'),
+    }
+  })
+}
+
+test('on paper a chart is black alone: its dots and feet are open, and a lit level hides none', async () => {
+  const { page } = await visit(browser, baseUrl, { viewport: { width: 1280, height: 900 } })
+  await readIn(page, baseUrl, focaccia)
+  await settled(page, 'findings')
+  await page.locator('circle[class*="point"]').nth(20).waitFor()
+  const screen = await coloursOf(page)
+  expect(screen.dots).toHaveLength(5)
+  expect(screen.feet).toEqual(screen.dots)
+  const onPaper = { dots: ['rgb(255, 255, 255)'], edges: ['rgb(0, 0, 0)'] }
+  const levels = page.getByRole('navigation', { name: /^Levels/ }).getByRole('button')
+  for (const lights of [false, true]) {
+    if (lights) await levels.first().click()
+    await page.emulateMedia({ media: 'print' })
+    expect(await coloursOf(page)).toEqual({ ...onPaper, feet: ['rgba(0, 0, 0, 0)'] })
+    await page.emulateMedia({ media: null })
+  }
+  await page.context().close()
+})

@@ -2,6 +2,7 @@ import { usePlotArea, useXAxisScale, useYAxisScale } from 'recharts'
 import { dotPlaces } from '@/core/figure/dot-places.ts'
 import type { ResponseChart } from '@/core/figure/response-chart.ts'
 import styles from './charts.module.css'
+import { levelStyle } from './level-fills.ts'
 
 interface DotsLayerProps {
   chart: ResponseChart
@@ -41,7 +42,7 @@ export function DotsLayer({ chart, fills, tasterId, lit }: DotsLayerProps) {
         cx={(levelAt.get(levelId) ?? 0) + across}
         cy={(heights[index] ?? 0) - up}
         r={radiusPixels}
-        style={outlined ? { stroke: fills.get(levelId) } : { fill: fills.get(levelId) }}
+        style={levelStyle(fills, levelId)}
       />
     )
   })

@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react'
 import type { AxisLevel } from '@/core/figure/level-axis.ts'
 import { levelPaints } from '@/core/figure/level-paints.ts'
 
@@ -14,3 +15,7 @@ export function levelFills(levels: readonly AxisLevel[]): Map<string, string> {
     ]),
   )
 }
+
+/** What a dot or a foot of a chart takes from its level; the styles lay it on, and leave it open on paper. */
+export const levelStyle = (fills: ReadonlyMap<string, string>, levelId: string): CSSProperties =>
+  ({ '--level': fills.get(levelId) }) as CSSProperties

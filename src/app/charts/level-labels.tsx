@@ -1,5 +1,6 @@
 import { apartTabs } from '@/core/figure/apart-tabs.ts'
 import { decimalText } from '@/core/units/number-text.ts'
+import { levelStyle } from './level-fills.ts'
 import styles from './level-labels.module.css'
 
 interface LabelledLevel {
@@ -40,7 +41,7 @@ export function LevelLabels(props: LevelLabelsProps) {
             className={`${styles.label} ${levelId === lit ? styles.lit : ''}`}
             style={named ? undefined : { insetInlineStart: lefts[index], inlineSize: labelPixels }}
           >
-            <i className={styles.foot} style={{ background: fills.get(levelId) }} />
+            <i className={styles.foot} style={levelStyle(fills, levelId)} />
             <b>{label}</b>
             <span>{decimalText(estimate, 1)}</span>
           </span>

@@ -3,6 +3,7 @@ import type { TasterCurve } from '@/core/figure/taster-curves.ts'
 import type { ValueAxis } from '@/core/figure/value-axis.ts'
 import { ChartBase } from './chart-base.tsx'
 import styles from './charts.module.css'
+import { levelStyle } from './level-fills.ts'
 
 interface TasterChartsProps {
   curves: readonly TasterCurve[]
@@ -48,11 +49,11 @@ export function TasterCharts({ curves, y, fills, nameOf, say, lit }: TasterChart
                 return (
                   <circle
                     key={payload.levelId}
-                    className={best ? styles.hollow : styles.point}
+                    className={styles.point}
                     cx={cx}
                     cy={cy}
                     r={best ? 6 : 4}
-                    style={{ fill: fills.get(payload.levelId) }}
+                    style={levelStyle(fills, payload.levelId)}
                   />
                 )
               }}

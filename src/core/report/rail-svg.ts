@@ -23,8 +23,9 @@ const softGlyphPixels = 5.9
 const usualPixels = 46
 
 /**
- * The level rail in ink: a tab at each level's true place on a foot in the level's colour, ticks below, the usual marked, the
- * factor's name under it. `bottom` is the base of its last line of words, and `titleFrom` where on it the name begins.
+ * The level rail in ink: a tab at each level's true place on a foot in the level's colour, on paper with strokes instead, ticks
+ * below, the usual marked, the factor's name under it. `bottom` is the base of its last line of words, and `titleFrom` where on
+ * it the name begins.
  */
 export function railSvg(rail: RailDrawing): { svg: string; bottom: number; titleFrom: number } {
   const { axis, left, width, top } = rail
@@ -68,6 +69,8 @@ export function railSvg(rail: RailDrawing): { svg: string; bottom: number; title
 function tabSvg(rail: RailDrawing, tab: RailTabPlace, foot: number, tabHeight: number): string {
   const { levelId, lines, tabPixels, widthPixels } = tab
   const paint = rail.paints.get(levelId)
+  const levels = [...rail.paints.keys()]
+  const ramped = (paint?.pattern ?? null) === null
   const middle = rail.left + tabPixels
   const body = { x: middle - widthPixels / 2, width: widthPixels }
   const first = foot - footHeight - 5 - (lines.length - 1) * linePixels
@@ -78,8 +81,9 @@ function tabSvg(rail: RailDrawing, tab: RailTabPlace, foot: number, tabHeight: n
       y: foot - footHeight,
       height: footHeight,
       fill: paint ? fillOf(rail.patternId(levelId), paint) : '#ffffff',
-      class: 'foot',
+      class: ramped ? 'foot' : 'foot patterned',
     }) +
+    (ramped ? strokes(body.x, foot, widthPixels, levels.indexOf(levelId) + 1) : '') +
     lines
       .map((text, index) =>
         label(text, middle, first + index * linePixels, {
@@ -89,6 +93,17 @@ function tabSvg(rail: RailDrawing, tab: RailTabPlace, foot: number, tabHeight: n
       )
       .join('')
   )
+}
+
+/** What tells a level's foot where there is no colour: so many strokes as its place among the levels, one for the lowest. */
+function strokes(left: number, foot: number, width: number, count: number): string {
+  const apart = Math.min(4, (width - 4) / count)
+  const first = left + (width - (count - 1) * apart) / 2
+  const each = Array.from(
+    { length: count },
+    (_, index) => `M${(first + index * apart).toFixed(1)} ${foot - footHeight}v${footHeight}`,
+  )
+  return element('path', { d: each.join(''), class: 'strokes' })
 }
 
 const hairline = (left: number, tab: RailTabPlace, y: number, gapPixels: number) =>

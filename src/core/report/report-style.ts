@@ -20,7 +20,12 @@ svg.chart .mean-interval{stroke:var(--ink);stroke-width:1.6}
 svg.chart .best{fill:none;stroke:var(--accent);stroke-width:2}
 svg.chart .best-dot{fill:var(--accent);stroke:var(--ink);stroke-width:.8}
 svg.chart .hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.3}
+svg.chart .strokes{display:none;stroke:var(--ink);stroke-width:1.5}
 svg.chart{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+@media print{
+svg.chart .point,svg.chart .foot:not(.patterned){fill:#fff}
+svg.chart .strokes{display:inline}
+}
 `.trim()
 
 /** The report's own styles: paper and ink on screen, black ink on A4 and Letter. Nothing is fetched. */

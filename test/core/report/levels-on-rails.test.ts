@@ -7,6 +7,7 @@ import { lettersOf } from '@/core/report/letters-of.ts'
 import { onScreen } from '@/core/report/on-screen.ts'
 import { reportDocument } from '@/core/report/report-document.ts'
 import { reportHtml } from '@/core/report/report-html.ts'
+import { pictureStyle } from '@/core/report/report-style.ts'
 import { chartBlock } from '@/core/report/result-pictures.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { civilTime } from '@/core/wording/words/civil-time.ts'
@@ -57,8 +58,7 @@ test('on a screen in the dark a level has its dark paint, in the file its light 
   expect(chartSvg(block, 'c')).not.toContain('light-dark')
 })
 
-/** The words on every tab of a report's rails, and the names of its pairs. */
-function railWords(whole: WholeTrial): string[] {
+function htmlOf(whole: WholeTrial): string {
   const found = trialFindings(whole, { unsealed: true, resamples: null })
   if (!found.ok) throw new Error(found.reason)
   const report = reportDocument({
@@ -66,8 +66,14 @@ function railWords(whole: WholeTrial): string[] {
     ...{ next: nextSteps(found.document, { toMend: 0 }), unsealed: true },
   })
   if (!report.ok) throw new Error(report.reason)
-  const html = reportHtml(report.document)
-  return [...html.matchAll(/class="(?:tab-text|name)"[^>]*>([^<]*)</g)].map(([, text = '']) => text)
+  return reportHtml(report.document)
+}
+
+/** The words on every tab of a report's rails, and the names of its pairs. */
+function railWords(whole: WholeTrial): string[] {
+  return [...htmlOf(whole).matchAll(/class="(?:tab-text|name)"[^>]*>([^<]*)</g)].map(
+    ([, text = '']) => text,
+  )
 }
 
 test('a report of one session names letter and value on its rails, one of several the value alone', () => {
@@ -78,4 +84,14 @@ test('a report of one session names letter and value on its rails, one of severa
   expect(one.some((text) => /^[A-Z] \d/.test(text))).toBe(true)
   // Where a tab has no room for both, the value stands: a letter alone says nothing to who was not there.
   for (const text of one) expect(text).not.toMatch(/^[A-Z]$/)
+})
+
+test('without colour a level is told by the strokes of its foot, one for the lowest, and they come on paper alone', () => {
+  const [svg = ''] = /<svg[^>]*role="img"[\s\S]*?<\/svg>/.exec(htmlOf(focaccia)) ?? []
+  const drawn = [...svg.matchAll(/<path\b[^>]*>/g)].filter(([path]) => path.includes('"strokes"'))
+  const counted = drawn.map(([path]) => /\bd="([^"]+)"/.exec(path)?.[1]?.match(/M/g)?.length)
+  expect(counted).toEqual([1, 2, 3, 4, 5])
+  const [shown = '', onPaper = ''] = pictureStyle.split('@media print{')
+  expect(shown).toContain('.strokes{display:none')
+  expect(onPaper).toContain('.strokes{display:inline}')
 })
