@@ -72,7 +72,7 @@ test('typing and leaving at once on a full disk: what was not kept goes along, a
   await page.evaluate('makeRoom()')
   await note.getByRole('button', { name: 'Try again' }).click()
   await note.waitFor({ state: 'detached' })
-  await page.getByRole('link', { name: 'Notebook' }).click()
+  await page.getByRole('link', { name: 'Evenhand, to the Notebook' }).click()
   await page.getByRole('link', { name: 'Typed on a full disk?' }).waitFor()
   await page.context().close()
 })
