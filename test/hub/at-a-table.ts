@@ -15,6 +15,7 @@ import { readInvitation } from '@/table/invitation.ts'
 import type { Login, Ticket } from '@/table/invite-login.ts'
 import type { Part } from '@/table/subjects.ts'
 import { type Came, messagesOf } from './all-that-came.ts'
+import { patience } from './patience.ts'
 
 let names = 0
 let drawn = 0
@@ -115,7 +116,7 @@ async function listenedConnection(
     authenticator: jwtAuthenticator(claim, new TextEncoder().encode(seed)),
     inboxPrefix: `_INBOX.${name}`,
     reconnect: false,
-    timeout: 4000,
+    timeout: patience,
     wsFactory: async (url) => {
       const socket = new WebSocket(url, { origin: 'http://evenhand.test' })
       socket.on('message', (data: Buffer) => frames.push(Buffer.from(data).toString('latin1')))

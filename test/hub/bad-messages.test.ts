@@ -10,13 +10,14 @@ import { mostEnvelopeBytes } from '@/table/envelope.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { tastingTrial } from '../journeys/tasting-trial.ts'
 import { type Device, goesOffline, newDevice, opens, wholeOf } from './at-a-table.ts'
+import { patience } from './patience.ts'
 import { connectAs, joinAs, type RunningHub, runHub } from './running-hub.ts'
 
 const whole = tastingTrial()
 const { id: trialId } = whole.trial
 const [session] = whole.sessions
 if (!session) throw new Error('a session')
-const soon = { timeout: 8000, interval: 30 }
+const soon = { timeout: patience, interval: 30 }
 
 let hub: RunningHub
 let owner: Device
@@ -37,7 +38,7 @@ async function sealed(count: number, entry: object, { by = bench, table = own.ta
 }
 const ofNote = (at: number) => ({ kind: 'log', event: notes[at] })
 const puts = async (bytes: Uint8Array, subject = `w.${bench.login.name}`, by = line) => {
-  const answer = await by.request(subject, bytes, { timeout: 4000 })
+  const answer = await by.request(subject, bytes, { timeout: patience })
   expect(answer.json()).toMatchObject({ stream: 'W' })
 }
 const written = async () =>

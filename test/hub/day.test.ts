@@ -23,6 +23,7 @@ import {
   waitingAt,
   wholeOf,
 } from './at-a-table.ts'
+import { patience } from './patience.ts'
 import { type RunningHub, runHub } from './running-hub.ts'
 
 const found = findServer()
@@ -39,7 +40,8 @@ if (!session || !plan) throw new Error('a session and a plan')
 const sessionId = session.id
 const stepOf = (kind: string) => plan.steps.find((step) => step.kind === kind)?.id ?? ''
 const questions = tasterQuestions(plan)
-const soon = { timeout: 25_000, interval: 40 }
+
+const soon = { timeout: patience, interval: 40 }
 const minute = 60_000
 const begins = Date.now() - 400 * minute
 

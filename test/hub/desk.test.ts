@@ -8,6 +8,7 @@ import { closeAtHub, openTable, revokeAtHub, userOf } from '@/table/hub-desk.ts'
 import { inviteLogin, type Ticket } from '@/table/invite-login.ts'
 import type { Part } from '@/table/subjects.ts'
 import { closeStreams, openStreams } from '@/table/table-streams.ts'
+import { patience } from './patience.ts'
 import { nowSeconds } from './running-hub.ts'
 import { type StartedHub, startedHub } from './started-hub.ts'
 
@@ -36,7 +37,7 @@ describe.skipIf(!findServer())('a table at a hub', () => {
     const owner = await join(ticket, 'owner', 'OWNER222')
     await openStreams(owner, ticket.replicas)
     const taster = await join(ticket, 'taster', 'EL7K2MQ9')
-    const taken = await taster.request('b.EL7K2MQ9', 'sealed', { timeout: 4000 })
+    const taken = await taster.request('b.EL7K2MQ9', 'sealed', { timeout: patience })
     expect(taken.json()).toMatchObject({ stream: 'B', seq: 1 })
     expect(await at.hub.tables()).toBe(1)
     await closeStreams(owner)
@@ -79,11 +80,11 @@ describe.skipIf(!findServer())('a table at a hub', () => {
       { name: 'ask', subject: owner, issuedAt: nowSeconds() - 1000, says: { ask: 'close', owner } },
       keyOfSeed(mine.seeds.owner),
     )
-    const late = await line.request(deskSubjects.owners, old, { timeout: 4000 })
+    const late = await line.request(deskSubjects.owners, old, { timeout: patience })
     expect(late.json()).toEqual(no('not-yours'))
     for (const junk of ['', '{}', 'a.b.c', JSON.stringify({ accounts: other.accounts })])
       for (const subject of Object.values(deskSubjects)) {
-        const answer = await line.request(subject, junk, { timeout: 4000 })
+        const answer = await line.request(subject, junk, { timeout: patience })
         expect(answer.json()).toEqual(no('not-understood'))
       }
     // An account that is there already, the hub's own among them, is not given new keys.
@@ -98,7 +99,7 @@ describe.skipIf(!findServer())('a table at a hub', () => {
           ]),
         ),
       }),
-      { timeout: 4000 },
+      { timeout: patience },
     )
     expect(taken.json()).toEqual(no('taken'))
     await line.close()
@@ -133,7 +134,7 @@ describe.skipIf(!findServer())('a table at a hub', () => {
     const { state } = await (await jetstreamManager(again)).streams.info('W')
     expect(state.messages).toBe(1)
     // The desk is back at the server as well, by itself.
-    await expect.poll(async () => at.hub.tables().catch(() => -1), { timeout: 8000 }).toBe(1)
+    await expect.poll(async () => at.hub.tables().catch(() => -1), { timeout: patience }).toBe(1)
     await closeStreams(again)
     await again.close()
     expect(await closeAtHub(at.connect, at.code, ticket, nowSeconds())).toEqual({ ok: true })

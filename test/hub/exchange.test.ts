@@ -22,6 +22,7 @@ import {
   waitingAt,
   wholeOf,
 } from './at-a-table.ts'
+import { patience } from './patience.ts'
 import { type RunningHub, runHub } from './running-hub.ts'
 
 const found = findServer()
@@ -43,7 +44,8 @@ const begins = {
   ...{ trialId, sessionId, kind: 'step-started' as const, about },
   ...{ stepId: mix.id, repeat: 1 },
 }
-const soon = { timeout: 25_000, interval: 30 }
+
+const soon = { timeout: patience, interval: 30 }
 
 let hub: RunningHub
 let owner: Device

@@ -8,6 +8,7 @@ import { mostEnvelopeBytes } from '@/table/envelope.ts'
 import { inviteLogin } from '@/table/invite-login.ts'
 import { askedUnder, noticeUnder } from '@/table/subjects.ts'
 import { closeStreams, openStreams } from '@/table/table-streams.ts'
+import { patience } from './patience.ts'
 import { connectAs, joinAs, nowSeconds, type RunningHub, runHub } from './running-hub.ts'
 
 const found = findServer()
@@ -37,7 +38,7 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     return all.map(({ messages, last_seq }) => [messages, last_seq])
   }
   const taken = async (at: NatsConnection, subject: string) => {
-    const answer = await at.request(subject, 'x', { timeout: 4000 })
+    const answer = await at.request(subject, 'x', { timeout: patience })
     return answer.json<{ stream?: string; seq?: number; error?: unknown }>()
   }
 
@@ -49,9 +50,9 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     expect(await taken(bench, `w.${names.bench}`)).toMatchObject({ stream: 'W', seq: 1 })
     const heard = taster.subscribe(`n.${names.taster}.*`, { max: 1 })
     await taster.flush()
-    await owner.request(noticeUnder(names.taster, 0), 'for EL', { timeout: 4000 })
+    await owner.request(noticeUnder(names.taster, 0), 'for EL', { timeout: patience })
     for await (const message of heard) expect(message.string()).toBe('for EL')
-    const kept = await taster.request(askedUnder(names.taster, 0), '', { timeout: 4000 })
+    const kept = await taster.request(askedUnder(names.taster, 0), '', { timeout: patience })
     expect(kept.string()).toBe('for EL')
     await taster.close()
     await bench.close()
@@ -59,8 +60,8 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
 
   test('a taster’s login is refused every other subject, and no stream is changed by trying', async () => {
     const taster = await joinAs(hub.tickets[0], 'taster', names.taster)
-    await owner.request(noticeUnder(names.other, 0), 'for AK alone', { timeout: 4000 })
-    await owner.request(noticeUnder(names.taster, 0), 'for EL', { timeout: 4000 })
+    await owner.request(noticeUnder(names.other, 0), 'for AK alone', { timeout: patience })
+    await owner.request(noticeUnder(names.taster, 0), 'for EL', { timeout: patience })
     const before = await counts()
     const refused: string[] = []
     void (async () => {
@@ -122,7 +123,7 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
         },
       })
     await taster.flush()
-    await owner.request(noticeUnder(names.other, 0), 'once more for AK', { timeout: 4000 })
+    await owner.request(noticeUnder(names.other, 0), 'once more for AK', { timeout: patience })
     await taster.flush()
     const told = (subject: string) => refused.some((line) => line.includes(`"${subject}"`))
     await expect.poll(() => [...sends, ...hears].filter((subject) => !told(subject))).toEqual([])
@@ -157,13 +158,13 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
     for (const reply of [`b.${names.other}`, `w.${names.bench}`, '$JS.API.STREAM.PURGE.B'])
       for (const subject of [askedUnder(names.taster, 0), `h.${names.taster}`])
         taster.publish(subject, '', { reply })
-    await taster.request(askedUnder(names.taster, 0), '', { timeout: 4000 })
+    await taster.request(askedUnder(names.taster, 0), '', { timeout: patience })
     expect(await counts()).toEqual(atB)
     // A body that asks for somebody else's piece gives nothing of it: the request names its own.
     const asked = await taster.request(
       askedUnder(names.taster, 0),
       JSON.stringify({ last_by_subj: noticeUnder(names.other, 0) }),
-      { timeout: 4000 },
+      { timeout: patience },
     )
     expect(asked.string()).not.toContain('AK')
     await taster.close()
@@ -176,7 +177,7 @@ describe.skipIf(!found)('what a login may do at a real hub', () => {
       const head = headers()
       head.set('Nats-Rollup', rollup)
       const answer = await taster.request(`b.${names.taster}`, 'x', {
-        timeout: 4000,
+        timeout: patience,
         headers: head,
       })
       expect(answer.json()).toMatchObject({ error: { description: 'rollup not permitted' } })

@@ -17,11 +17,13 @@ import {
   waitingAt,
   wholeOf,
 } from './at-a-table.ts'
+import { patience } from './patience.ts'
 import { type RunningHub, runHub } from './running-hub.ts'
 
 const whole = tastingTrial()
 const { id: trialId } = whole.trial
-const soon = { timeout: 25_000, interval: 30 }
+
+const soon = { timeout: patience, interval: 30 }
 
 let hub: RunningHub
 let owner: Device

@@ -20,9 +20,10 @@ test.each([
   ['steps', 3000, 'a list of at most 60'],
 ] as const)('%s: %i are refused at once, with the most there may be', (list, howMany, expected) => {
   const text = crowded(list, howMany)
-  const started = performance.now()
+  const before = process.cpuUsage()
   const read = readTrialFile(text)
-  expect(performance.now() - started).toBeLessThan(2000)
+  // Of the processor's own time: a machine that is busy elsewhere makes no file slow.
+  expect(process.cpuUsage(before).user).toBeLessThan(2_000_000)
   const trouble = read.ok
     ? undefined
     : read.troubles.find((each) => each.reason === 'shape' && each.pointer === `/plans/0/${list}`)

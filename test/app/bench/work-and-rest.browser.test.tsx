@@ -118,9 +118,9 @@ test('a rest that is long over is said with what it does to the others; one pres
   const { screen, kept } = await freshBench(events, withoutWarmUp())
   const anew = screen.getByRole('region', { name: 'The day made anew' })
   await expect
-    .element(anew, { timeout: 5000 })
+    .element(anew)
     .toHaveTextContent(/D is \d+ min past its Mix. Going on: .*all is done at/)
-  await screen.getByRole('button', { name: /^Let K wait .* longer too$/ }).click({ timeout: 5000 })
+  await screen.getByRole('button', { name: /^Let K wait .* longer too$/ }).click()
   await expect.poll(kept).toContain('wait-changed')
-  await expect.element(anew, { timeout: 5000 }).not.toHaveTextContent('Let K wait')
+  await expect.element(anew).not.toHaveTextContent('Let K wait')
 })

@@ -18,7 +18,7 @@ test('what follows from a key waits for the frame with the key, and no longer', 
   expect(done).toEqual([])
   await frame()
   expect(done).toEqual([])
-  await expect.poll(() => done, { timeout: 100, interval: 5 }).toEqual(['plan'])
+  await expect.poll(() => done, { interval: 5 }).toEqual(['plan'])
   await frame()
   expect(done).toEqual(['plan'])
 })
@@ -52,7 +52,7 @@ test('what waits anew after it was done early is done in its turn', async () => 
   document.body.dispatchEvent(new Event('keydown', { bubbles: true }))
   later('two')
   expect(done).toEqual(['one'])
-  await expect.poll(() => done, { timeout: 200, interval: 5 }).toEqual(['one', 'two'])
+  await expect.poll(() => done, { interval: 5 }).toEqual(['one', 'two'])
 })
 
 /** An open plan page whose notebook keeps at once, and the questions it was asked to keep. */

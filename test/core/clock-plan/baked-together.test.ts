@@ -10,16 +10,13 @@ import { clockPlanSentences, nightSentence } from '@/core/wording/plan/clock-pla
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madeSession } from '../session/made-session.ts'
 import { fourLoaves, friday, quiet, startsAt, zone } from './rested-evening.ts'
+import { countedBudget } from './search/counted-budget.ts'
 
 const wall = wallClock(zone)
-const budget = () => {
-  let looks = 0
-  return { clock: () => (looks += 1), milliseconds: 4000 }
-}
 
 function found(plan: Plan) {
   const session = madeSession(plan)
-  const day = searchedClock(plan, session, wall, budget())
+  const day = searchedClock(plan, session, wall, countedBudget(4000))
   if (!day.clock) throw new Error('some plan is always found')
   return { session, day, clock: day.clock }
 }
@@ -42,7 +39,7 @@ describe('what is tasted together is baked together', () => {
     const session = madeSession(plan)
     const { problem } = problemOfDay(plan, session)
     const inTime = dayInTime(plan, plannedDay(plan, session).spanSeconds, wall)
-    const solved = solveDay(laidInTime(problem, inTime), budget())
+    const solved = solveDay(laidInTime(problem, inTime), countedBudget(4000))
     expect(solved.ok && solved.plan.rung <= mostRung && solved.plan.spanSeconds > 10 * 3600).toBe(
       true,
     )

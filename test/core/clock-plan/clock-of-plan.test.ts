@@ -9,14 +9,7 @@ import { madePlan } from '../made-plan.ts'
 import { madeSession } from '../session/made-session.ts'
 import { randomPlan } from './random-plan.ts'
 import { checkDay } from './search/check-day.ts'
-
-function countingClock() {
-  let looks = 0
-  return () => {
-    looks += 1
-    return looks
-  }
-}
+import { countedBudget } from './search/counted-budget.ts'
 
 /** Bakes that end sooner or later than the method's tolerance, however tight the day. */
 function bakesBent({ tasks, waits }: DayProblem, begins: Placed) {
@@ -35,7 +28,7 @@ it('plans days of many kinds so that nothing overlaps and every order holds', ()
     const plan = randomPlan(seed)
     const session = madeSession(plan, [], seed)
     const { problem, parts } = problemOfDay(plan, session)
-    const clock = planTheDay(problem, parts, { clock: countingClock(), milliseconds: 300 })
+    const clock = planTheDay(problem, parts, countedBudget(300))
     if (!clock) continue
     fitting += clock.fits ? 1 : 0
     expect([seed, checkDay(problem, clock.begins).faults]).toEqual([seed, []])
@@ -58,7 +51,7 @@ it('bakes a flight of four doughs in dough order equally old, by one pair of han
   const loads = order.map((id, at) => ({ id: `load-${at}`, number: at + 1, pieceIds: [id] }))
   const session = { ...dealt, dealt: { ...dealt.dealt, loads } }
   const { problem, parts } = problemOfDay(plan, session)
-  const clock = planTheDay(problem, parts, { clock: countingClock(), milliseconds: 2000 })
+  const clock = planTheDay(problem, parts, countedBudget(2000))
   // Four mixes of 480 s and four bakes of 260 s: the doughs can stay 480 s apart all day, so that their ages are equal.
   expect(clock).toMatchObject({ fits: true, rung: 1, spreadRung: 1 })
 })

@@ -9,6 +9,7 @@ import { civilMoment, wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { madeLog } from '../session/made-events.ts'
 import { madeSession } from '../session/made-session.ts'
+import { countedBudget } from './search/counted-budget.ts'
 
 const zone = 'Europe/Zurich'
 const at = (hour: number, minute = 0) =>
@@ -36,12 +37,7 @@ const planned = (day: DayWishes) =>
 function found(day: DayWishes) {
   const plan = planned(day)
   const session = madeSession(plan)
-  let looks = 0
-  const clock = () => {
-    looks += 1
-    return looks
-  }
-  const searched = searchedClock(plan, session, wallClock(zone), { clock, milliseconds: 3000 })
+  const searched = searchedClock(plan, session, wallClock(zone), countedBudget(3000))
   const busy = (moment: number) =>
     searched.picture.hands.filter(
       ({ fromSeconds, toSeconds }) => fromSeconds <= moment && moment < toSeconds,

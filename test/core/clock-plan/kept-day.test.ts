@@ -11,15 +11,12 @@ import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { madeSession } from '../session/made-session.ts'
 import { checkDay } from './search/check-day.ts'
+import { countedBudget } from './search/counted-budget.ts'
 
 const zone = 'Europe/Vienna'
 const wall = wallClock(zone)
 // 5 December 2026, 18:00 in Vienna.
 const eatAt = Date.UTC(2026, 11, 5, 17)
-const budget = () => {
-  let looks = 0
-  return { clock: () => (looks += 1), milliseconds: 400 }
-}
 
 function eaten(change: Partial<Plan> = {}): Plan {
   const day = {
@@ -32,7 +29,7 @@ function eaten(change: Partial<Plan> = {}): Plan {
 it('ends when people eat, works in no quiet hour, and is followed by the Bench once it is kept', () => {
   const plan = eaten()
   const session = madeSession(plan)
-  const found = searchedClock(plan, session, wall, budget())
+  const found = searchedClock(plan, session, wall, countedBudget(400))
   expect(found.nothing).toBe(false)
   const { originAt, rows, toKeep } = found
   if (originAt === null || !toKeep) throw new Error('a moment is fixed')
@@ -54,13 +51,13 @@ it('ends when people eat, works in no quiet hour, and is followed by the Bench o
   const day = plannedDay(kept, session)
   expect(day.startAt).toBe(originAt + (rows[0]?.beginSeconds ?? 0) * 1000)
   expect(agenda(session, kept, [], eatAt - 86_400_000)[0]?.dueAt).toBe(day.startAt)
-  expect(searchedClock(kept, session, wall, budget()).kept).toBe(true)
+  expect(searchedClock(kept, session, wall, countedBudget(400)).kept).toBe(true)
 })
 
 it('holds for the very day it was found for: another wait, wish or deal makes the quick first plan anew', () => {
   const plan = eaten()
   const session = madeSession(plan)
-  const { toKeep } = searchedClock(plan, session, wall, budget())
+  const { toKeep } = searchedClock(plan, session, wall, countedBudget(400))
   if (!toKeep) throw new Error('a moment is fixed')
   const kept = { ...plan, day: { ...plan.day, kept: toKeep } }
   const longer = kept.steps.map((step) =>

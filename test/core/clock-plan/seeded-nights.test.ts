@@ -13,12 +13,9 @@ import { madePlan } from '../made-plan.ts'
 import { madeSession } from '../session/made-session.ts'
 import { eatsAt, fourLoaves, friday, quiet, startsAt, zone } from './rested-evening.ts'
 import { checkDay } from './search/check-day.ts'
+import { countedBudget } from './search/counted-budget.ts'
 
 const wall = wallClock(zone)
-const counted = (milliseconds: number) => {
-  let looks = 0
-  return { clock: () => (looks += 1), milliseconds }
-}
 
 /** Loaves, or hot pieces, begun at some hour of the day or evening, or eaten at some hour of the next day. */
 function nightPlan(seed: number): Plan {
@@ -60,7 +57,7 @@ function nights(from: number, to: number): Night[] {
     const session = madeSession(plan, [], from + index)
     const { spanSeconds } = plannedDay(plan, session)
     const { problem } = askedDay(plan, session, spanSeconds, wall)
-    const found = searchedClock(plan, session, wall, counted(400))
+    const found = searchedClock(plan, session, wall, countedBudget(400))
     return { plan, session, found, problem }
   })
 }
@@ -79,7 +76,7 @@ it('no night parts the bakes of one tasting, but where nothing keeps them togeth
       expect([index, checkDay(problem, clock.begins).faults]).toEqual([index, []])
     } else {
       parted += 1
-      expect([index, goes(problem, counted(4000), () => 4)]).not.toEqual([index, true])
+      expect([index, goes(problem, countedBudget(4000), () => 4)]).not.toEqual([index, true])
     }
   }
   expect([together > 12, parted > 3]).toEqual([true, true])
@@ -90,7 +87,7 @@ it('the card of another day and the mend beside it name the same begin or end', 
   for (const [index, { plan, session, found }] of all.entries()) {
     if (!found.clock || (found.clock.fits && found.clock.night === null)) continue
     const mend = found.clock.mends.find(({ mend: kind }) => /-(end|start)$/.test(kind))
-    const ways = waysOfDay(plan, session, wall, counted(4000))
+    const ways = waysOfDay(plan, session, wall, countedBudget(4000))
     const card = ways.find(({ way }) => way.way === 'other-moment')
     expect([index, card !== undefined]).toEqual([index, mend !== undefined])
     if (!(mend && card)) continue

@@ -7,15 +7,7 @@ import { marksSentence } from '@/core/wording/plan/clock-plan-text.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { madeSession } from '../session/made-session.ts'
 import { checkDay } from './search/check-day.ts'
-
-function countingClock() {
-  let looks = 0
-  return () => {
-    looks += 1
-    return looks
-  }
-}
-const budget = () => ({ clock: countingClock(), milliseconds: 4000 })
+import { countedBudget } from './search/counted-budget.ts'
 
 /** Two doughs that rise until a mark, are shaped and baked; `stands`: how long the ripe dough may wait, seconds. */
 function risingDay(stands: number, proof: Partial<Step> = {}) {
@@ -33,14 +25,14 @@ function risingDay(stands: number, proof: Partial<Step> = {}) {
     ],
   })
   const { problem, parts } = problemOfDay(plan, madeSession(plan))
-  const clock = planTheDay(problem, parts, budget())
+  const clock = planTheDay(problem, parts, countedBudget(4000))
   if (!clock) throw new Error('two doughs always fit')
   return { problem, parts, clock }
 }
 
 it('tries all marks and each dough’s alone, 15 % sooner and later, with the orders as planned', () => {
   const { problem, parts, clock } = risingDay(1800)
-  const tries = triedMarks(problem, parts, clock.begins, budget())
+  const tries = triedMarks(problem, parts, clock.begins, countedBudget(4000))
   expect(tries.map(({ batchId, comes }) => [batchId === null, comes])).toEqual([
     [true, 'sooner'],
     [true, 'later'],
@@ -55,7 +47,7 @@ it('tries all marks and each dough’s alone, 15 % sooner and later, with the or
 
 it('finds the marks that break a plan: shaping takes ten minutes, and a ripe dough may stand one', () => {
   const { problem, parts, clock } = risingDay(60)
-  const tries = triedMarks(problem, parts, clock.begins, budget())
+  const tries = triedMarks(problem, parts, clock.begins, countedBudget(4000))
   const alone = tries.filter(({ batchId }) => batchId !== null)
   // Doughs ten minutes apart whose marks move by ten minutes one alone: their shaping meets, in one direction each.
   expect(alone.filter(({ rung }) => rung === null).length).toBeGreaterThan(0)
@@ -67,14 +59,16 @@ it('finds the marks that break a plan: shaping takes ten minutes, and a ripe dou
 
 it('keeps the day as it is where nothing ends by a mark, and never takes a plan that breaks more or is much longer', () => {
   const byClock = risingDay(60, { endsBy: { by: 'clock' } })
-  expect(heldAgainstMarks(byClock.problem, byClock.parts, byClock.clock, budget())).toEqual({
+  expect(
+    heldAgainstMarks(byClock.problem, byClock.parts, byClock.clock, countedBudget(4000)),
+  ).toEqual({
     plan: byClock.clock,
     marks: null,
   })
   for (const stands of [60, 300, 660, 1800]) {
     const { problem, parts, clock } = risingDay(stands)
-    const before = triedMarks(problem, parts, clock.begins, budget())
-    const { plan, marks } = heldAgainstMarks(problem, parts, clock, budget())
+    const before = triedMarks(problem, parts, clock.begins, countedBudget(4000))
+    const { plan, marks } = heldAgainstMarks(problem, parts, clock, countedBudget(4000))
     const broken = (tries: typeof before) => tries.filter(({ rung }) => rung === null).length
     expect(checkDay(problem, plan.begins).faults).toEqual([])
     expect(plan.spanSeconds).toBeLessThanOrEqual(clock.spanSeconds * 1.05)

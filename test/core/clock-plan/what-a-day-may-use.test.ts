@@ -9,15 +9,12 @@ import { civilMoment, wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madePlan, madeStep } from '../made-plan.ts'
 import { madeSession } from '../session/made-session.ts'
 import { fourLoaves, friday, quiet, startsAt, zone } from './rested-evening.ts'
+import { countedBudget } from './search/counted-budget.ts'
 
 const wall = wallClock(zone)
-const budget = () => {
-  let looks = 0
-  return { clock: () => (looks += 1), milliseconds: 3000 }
-}
 
 function found(plan: Plan) {
-  const day = searchedClock(plan, madeSession(plan), wall, budget())
+  const day = searchedClock(plan, madeSession(plan), wall, countedBudget(3000))
   if (!day.clock) throw new Error('some plan is always found')
   return { ...day, clock: day.clock }
 }

@@ -6,20 +6,12 @@ import type { Plan } from '@/core/trial/plan-record.ts'
 import { dayWayText } from '@/core/wording/plan/day-way-text.ts'
 import { wallClock } from '@/core/wording/words/civil-moment.ts'
 import { madeSession } from '../../session/made-session.ts'
+import { countedBudget } from '../search/counted-budget.ts'
 import { chilled, quiet, saturday, zone } from './chilled-day.ts'
 
 const wall = wallClock(zone)
 
-function counted() {
-  let looks = 0
-  return () => {
-    looks += 1
-    return looks
-  }
-}
-
-const ways = (plan: Plan) =>
-  waysOfDay(plan, madeSession(plan), wall, { clock: counted(), milliseconds: 4000 })
+const ways = (plan: Plan) => waysOfDay(plan, madeSession(plan), wall, countedBudget(4000))
 
 describe('days that differ in kind', () => {
   it('are none where no moment is fixed', () => {

@@ -4,6 +4,7 @@ import { solveDay } from '@/core/clock-plan/search/solve-day.ts'
 import { wholeHalfMinutes } from '@/core/clock-plan/search/whole-half-minutes.ts'
 import { problemOf, referenceCases } from '../../../outside/clock-reference.ts'
 import { checkDay } from './check-day.ts'
+import { countedBudget } from './counted-budget.ts'
 import { randomDay } from './random-day.ts'
 
 /** The least sum for the orders of a reference plan, found by another solver: see the README there. */
@@ -28,8 +29,7 @@ it('moves what is away from the oven to half minutes, or leaves the seconds, and
   let whole = 0
   for (let seed = 1; seed <= 300; seed += 1) {
     const problem = randomDay(seed)
-    let looks = 0
-    const solved = solveDay(problem, { clock: () => (looks += 1), milliseconds: 60 })
+    const solved = solveDay(problem, countedBudget(60))
     if (!solved.ok) continue
     const { rung, begins } = solved.plan
     const near = new Set(

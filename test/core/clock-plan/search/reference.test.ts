@@ -3,8 +3,8 @@ import { culpritsOf, mendsOf } from '@/core/clock-plan/search/mends.ts'
 import { solveDay } from '@/core/clock-plan/search/solve-day.ts'
 import { problemOf, referenceCases } from '../../../outside/clock-reference.ts'
 import { checkDay } from './check-day.ts'
+import { countedBudget } from './counted-budget.ts'
 
-const budget = (milliseconds: number) => ({ clock: () => performance.now(), milliseconds })
 const cases = referenceCases()
 
 /** Rung, spread and span proved least by another solver, one rung or second less being impossible: see the README there. */
@@ -17,7 +17,7 @@ describe('days with a proven best plan', () => {
     expect(checkDay(problem, stated.plan)).toEqual({
       ...{ faults: [], rung: stated.z, spreadRung: stated.E, spanSeconds: stated.span },
     })
-    const solved = solveDay(problem, budget(20_000))
+    const solved = solveDay(problem, countedBudget(20_000))
     if (!solved.ok) throw new Error(solved.reason)
     const { begins, ...plan } = solved.plan
     expect(plan).toEqual({
@@ -37,8 +37,8 @@ describe('days on which nothing fits', () => {
   it.each(infeasible)('$name', ({ day, expect: stated }) => {
     if (stated.feasible) return
     const problem = problemOf(day)
-    expect(solveDay(problem, budget(20_000))).toEqual({ ok: false, reason: 'nothing-fits' })
-    const mends = mendsOf(problem, budget(10_000))
+    expect(solveDay(problem, countedBudget(20_000))).toEqual({ ok: false, reason: 'nothing-fits' })
+    const mends = mendsOf(problem, countedBudget(10_000))
     const of = (kind: string) => mends.find(({ mend }) => mend === kind)
     const { laterEndSeconds, rung, sameForAll, freeOvenOrder } = stated.mends
     if (laterEndSeconds !== undefined)
@@ -51,6 +51,6 @@ describe('days on which nothing fits', () => {
       expect(seconds).toBeLessThanOrEqual(Math.abs(sameForAll.minutes) * 60)
     }
     expect(mends.length).toBeGreaterThan(0)
-    expect(culpritsOf(problem, budget(5000)).length).toBeGreaterThan(0)
+    expect(culpritsOf(problem, countedBudget(5000)).length).toBeGreaterThan(0)
   })
 })

@@ -1,5 +1,6 @@
 import { solveDay } from '@/core/clock-plan/search/solve-day.ts'
 import { checkDay } from './check-day.ts'
+import { countedBudget } from './counted-budget.ts'
 import { randomDay } from './random-day.ts'
 
 /** What came of some seeded days; `faults`: every way in which a plan does not hold what it promises, with its seed. */
@@ -10,26 +11,13 @@ export interface TriedDays {
   faults: string[]
 }
 
-/** A clock that a search turns on by looking at it, so that every run decides the same. */
-function countingClock() {
-  let looks = 0
-  return () => {
-    looks += 1
-    return looks
-  }
-}
-
 /** Solves the days of the seeds from one to another, both taken, and holds every plan to the checker. */
 export function triedDays(first: number, last: number): TriedDays {
   const tried: TriedDays = { plans: 0, proved: 0, gaveUp: 0, faults: [] }
   for (let seed = first; seed <= last; seed += 1) {
     const problem = randomDay(seed)
     const handed: { spreadRung: number; spanSeconds: number }[] = []
-    const solved = solveDay(
-      problem,
-      { clock: countingClock(), milliseconds: 120 },
-      { better: (plan) => handed.push(plan) },
-    )
+    const solved = solveDay(problem, countedBudget(120), { better: (plan) => handed.push(plan) })
     if (!solved.ok) {
       tried.gaveUp += solved.reason === 'no-time' ? 1 : 0
       continue
