@@ -8,7 +8,7 @@ import { type ClaimRead, readClaim } from './read-claim.ts'
  * How long each try waits. What is asked while the line comes back after the server was away is lost, and asked again: all of it may
  * be asked twice.
  */
-const triesMilliseconds = [800, 4000]
+const triesMilliseconds = [800, 12_000]
 const doneShape = z.object({ data: z.object({ code: z.literal(200) }) })
 const listShape = z.object({ data: z.nullable(z.array(z.string())) })
 
@@ -26,7 +26,7 @@ export function accountsAtServer(system: NatsConnection, operator: KeyPair): Acc
   const answered = async (
     subject: string,
     body = '',
-    [timeout = 4000, ...further] = triesMilliseconds,
+    [timeout = 12_000, ...further] = triesMilliseconds,
   ): Promise<string> => {
     try {
       return (await system.request(`$SYS.REQ.${subject}`, body, { timeout })).string()

@@ -2,6 +2,9 @@ import { jwtAuthenticator, type NatsConnection, wsconnect } from '@nats-io/nats-
 import { WebSocket } from 'ws'
 import type { Login } from '@/table/invite-login.ts'
 
+/** A small machine that is busy elsewhere may leave its server without a turn for seconds. */
+const patienceMilliseconds = 12_000
+
 /**
  * A connection by WebSocket from Node, which has none of its own before version 22. It says that it comes from the page `origin`,
  * and comes back by itself as often as the line is cut where `lasting` is true.
@@ -19,7 +22,7 @@ export async function connectionFrom(
     reconnect: lasting,
     ...(lasting ? { maxReconnectAttempts: -1, reconnectTimeWait: 200 } : {}),
     ignoreClusterUpdates: true,
-    timeout: 4000,
+    timeout: patienceMilliseconds,
     wsFactory: async (url) => ({
       socket: new WebSocket(url, { origin }) as unknown as globalThis.WebSocket,
       encrypted: url.startsWith('wss:'),

@@ -32,9 +32,10 @@ export interface Device {
 
 /** A device with an empty notebook. `clockLater`: how much its clock stands later than this machine's. */
 export function newDevice({ address }: Ticket, { clockLater = 0 } = {}): Device {
-  const name = `table-device-${++names}`
+  const name = `table-device-${String(++names).padStart(3, '0')}`
   const now = () => Date.now() + clockLater
-  const newId = () => `${name}-${++drawn}`
+  // Of one length, so that what is read by its id comes as it was written.
+  const newId = () => `${name}-${String(++drawn).padStart(6, '0')}`
   const notebook = createNotebook(name, { now, zone: 'Europe/Rome', newId, newSeed: () => 7 })
   const frames: string[] = []
   const failures: unknown[] = []
