@@ -1,4 +1,4 @@
-import { fetchCharts } from '@/app/findings/parts/lazy-charts.ts'
+import { fetchChartsAhead } from '@/app/findings/parts/lazy-charts.ts'
 import { workOutAhead } from '@/app/worker/findings-ahead.ts'
 import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { sealed } from '@/core/seal/sealed.ts'
@@ -10,6 +10,6 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
  */
 export function prepareFindings(whole: WholeTrial): void {
   if (sealed(whole)) return
-  fetchCharts()
+  void fetchChartsAhead()
   if (!mustSayLook(whole)) workOutAhead(whole)
 }

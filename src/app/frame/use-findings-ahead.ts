@@ -1,4 +1,5 @@
 import { useEffect } from 'react'
+import { idleMoment } from '@/app/kit/page/idle-moment.ts'
 import { workOutAhead } from '@/app/worker/findings-ahead.ts'
 import { mustSayLook } from '@/core/seal/must-say-look.ts'
 import { sealed } from '@/core/seal/sealed.ts'
@@ -32,6 +33,7 @@ const askedBeforeItsProgram = (whole: WholeTrial) =>
 
 /** A program that cannot be fetched now is fetched again at the press, which says so where it fails. */
 async function prepare(whole: WholeTrial): Promise<void> {
+  await idleMoment()
   const [prepared] = await Promise.allSettled([
     import('@/app/findings/prepare-findings.ts'),
     placeNamed('findings').fetch(),

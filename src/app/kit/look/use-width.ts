@@ -6,7 +6,7 @@ export function useWidth(ref: RefObject<HTMLElement | null>, fallbackPixels: num
   useLayoutEffect(() => {
     const element = ref.current
     if (!element) return
-    // Told in the frame itself, before it is painted: to ask here would have the whole page laid out while it is being made.
+    setPixels(element.clientWidth)
     const watcher = new ResizeObserver(() => setPixels(element.clientWidth))
     watcher.observe(element)
     return () => watcher.disconnect()
