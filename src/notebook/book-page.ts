@@ -68,14 +68,14 @@ export function bookPage(
   return store.transaction('r', store.tables, async () => {
     const words = search.toLowerCase().split(/\s+/).filter(Boolean)
     const all = words.length === 0 && isWhole(sorting)
-    const { lessons = [] } = words.length > 0 ? await storedSettings(store) : {}
-    const [trials, counted, fresh] = await Promise.all([
+    const onShelf = (line: Summary) => shelfOf(line) === shelf && fits(line, sorting)
+    const [trials, counted, fresh, kept, lessons] = await Promise.all([
       store.trials.count(),
       countShelves(store),
       summariesMissing(store),
+      all ? newest(store, onShelf, most) : allLines(store),
+      words.length > 0 ? lessonsUnderWay(store) : [],
     ])
-    const onShelf = (line: Summary) => shelfOf(line) === shelf && fits(line, sorting)
-    const kept = all ? await newest(store, onShelf, most) : await allLines(store)
     const ids = lessons.length === 0 ? [] : [...kept, ...fresh].map(({ trialId }) => trialId)
     const covered = new Set(coveredTrials(ids, lessons))
     const wanted = (line: Summary) =>
@@ -111,16 +111,9 @@ export interface BookChoices {
   flours: string[]
 }
 
-/**
- * What of kinds and flours the lines of the notebook hold, in the order of the alphabet. Whoever is offered them may search next:
- * what a search reads is put together here, ahead of its first letter.
- */
+/** What of kinds and flours the lines of the notebook hold, in the order of the alphabet. */
 export async function bookChoices(store: Store): Promise<BookChoices> {
-  const lines = await store.transaction('r', store.tables, async () => [
-    ...(await allLines(store)),
-    ...(await summariesMissing(store)),
-  ])
-  for (const line of lines) searchedText(line, true)
+  const lines = await linesNow(store)
   const sorted = (names: readonly (string | undefined)[]) =>
     [...new Set(names.filter((name) => name !== undefined))].toSorted((one, other) =>
       one.localeCompare(other, 'en'),
@@ -129,6 +122,19 @@ export async function bookChoices(store: Store): Promise<BookChoices> {
     factorKinds: sorted(lines.map(({ factorKind }) => factorKind)),
     flours: sorted(lines.flatMap(({ flours = [] }) => flours)),
   }
+}
+
+/** Reads what a search will read, and puts together what it looks through: ahead of its first letter. Only reads. */
+export async function readySearch(store: Store): Promise<void> {
+  for (const line of await linesNow(store)) searchedText(line, true)
+}
+
+/** All lines: those that are stored, and those of the trials that have none. */
+function linesNow(store: Store): Promise<Summary[]> {
+  return store.transaction('r', store.tables, async () => [
+    ...(await allLines(store)),
+    ...(await summariesMissing(store)),
+  ])
 }
 
 /** The newest trials that something was made of and whose codes are not kept, archived ones too; ids. */
@@ -146,6 +152,10 @@ export function newestBegun(store: Store, most: number): Promise<string[]> {
 
 function newest(store: Store, wanted: (line: Summary) => boolean, most: number) {
   return store.summaries.orderBy('lastAt').reverse().filter(wanted).limit(most).toArray()
+}
+
+async function lessonsUnderWay(store: Store): Promise<readonly string[]> {
+  return (await storedSettings(store)).lessons ?? []
 }
 
 const hasWords = (line: Partial<Summary>, tellsAnswer: boolean, words: readonly string[]) =>

@@ -84,6 +84,8 @@ export interface Notebook {
   bookPage(asked: BookPageAsked): Promise<BookPage>
   /** The kinds of factor and the flours that its lines can be sorted out by. */
   bookChoices(): Promise<BookChoices>
+  /** Reads what a search will look through, ahead of its first letter. A live query may use it. */
+  readySearch(): Promise<void>
   /** Every line of questions, from two trials on: the one worked on last first, its first question first. */
   chains(): Promise<ChainLink[][]>
   /** The newest trials that something was made of and whose codes are not kept; ids. */

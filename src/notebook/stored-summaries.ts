@@ -65,8 +65,10 @@ export async function allLines(store: Store): Promise<readonly Summary[]> {
   }
   const { linesChanged } = store
   const lines = await store.summaries.toArray()
-  if (linesChanged === store.linesChanged) store.heldLines = lines
-  return lines
+  if (linesChanged !== store.linesChanged) return lines
+  // Several may have read at once: all of them hold the lines of the first, and with them what was worked out of each.
+  store.heldLines ??= lines
+  return store.heldLines
 }
 
 /** The lines of all trials that are asked for, newest work first. Only reads, so that a live query may use it. */

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import { Dexie, RangeSet } from 'dexie'
 import { forceCloseDatabase } from 'fake-indexeddb'
 import { afterEach, describe, expect, test, vi } from 'vitest'
+import { bookPage, readySearch } from '@/notebook/book-page.ts'
 import { presentSteps } from '@/notebook/create-notebook.ts'
 import { Store } from '@/notebook/store.ts'
 import { allLines } from '@/notebook/stored-summaries.ts'
@@ -128,6 +129,24 @@ describe('losing nothing silently', () => {
     // What Dexie tells at a page's return: anything may have changed.
     Dexie.on.storagemutated.fire({ all: new RangeSet(Number.NEGATIVE_INFINITY, [[]]) })
     expect(store.heldLines).toBeUndefined()
+    store.leave()
+  })
+
+  test('whoever reads the lines at the same time holds the same ones, and a search that was made ready reads none anew', async () => {
+    const name = freshName()
+    const notebook = await notebookWithTrial(name)
+    notebook.close()
+    const store = new Store(name, presentSteps)
+    await store.open()
+    const [one, other] = await Promise.all([allLines(store), allLines(store)])
+    expect(one).toHaveLength(1)
+    expect(other).toBe(one)
+    store.heldLines = undefined
+    await readySearch(store)
+    const held = store.heldLines
+    expect(held).toEqual(one)
+    await bookPage(store, { shelf: 'book', search: 'flour', most: 20 })
+    expect(store.heldLines).toBe(held)
     store.leave()
   })
 

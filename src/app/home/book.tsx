@@ -3,13 +3,15 @@ import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { lateComponent } from '@/app/kit/page/late-view.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
-import { type BookPage, type BookSorting, isWhole, type Shelf } from '@/notebook/book-page.ts'
+import { type BookSorting, isWhole, type Shelf } from '@/notebook/book-page.ts'
 import styles from './home.module.css'
 import type { Moved } from './moved-line.tsx'
+import { ReadySearch } from './ready-search.tsx'
 import { shelfWords } from './shelf-words.ts'
 import { SortBook } from './sort-book.tsx'
 import { TrialList } from './trial-list.tsx'
 import type { TrialMenuProps } from './trial-menu.tsx'
+import type { AnsweredPage } from './use-book-page.ts'
 
 /** Fetched behind the book: what finds the answers that are not written beside their trials yet. */
 const BookAnswers = lateComponent(
@@ -21,7 +23,7 @@ const BookAnswers = lateComponent(
 const worthSorting = 3
 
 interface BookProps extends Pick<TrialMenuProps, 'onMove' | 'onErase'> {
-  book: BookPage
+  book: AnsweredPage
   search: string
   shelf: Shelf
   sorting: BookSorting
@@ -53,13 +55,16 @@ export function Book(props: BookProps) {
           <Button onPress={onBack}>Back to the book</Button>
         </div>
       )}
+      <ErrorBoundary what="the search of the book">
+        <ReadySearch />
+      </ErrorBoundary>
       <ErrorBoundary what="the answers of the book">
         <BookAnswers lines={book.lines} />
       </ErrorBoundary>
       <TrialList
         lines={book.lines}
-        search={search}
-        order={sorting.order}
+        search={book.search}
+        order={book.sorting.order}
         moved={moved}
         left={book.left}
         onMore={onMore}
@@ -68,14 +73,14 @@ export function Book(props: BookProps) {
       />
       {book.lines.length === 0 && moved.length === 0 ? (
         <p className={styles.soft} role="status">
-          {emptyWords(search, sorting)}
+          {emptyWords(book)}
         </p>
       ) : null}
     </>
   )
 }
 
-function emptyWords(search: string, sorting: BookSorting): string {
+function emptyWords({ search, sorting }: AnsweredPage): string {
   if (!isWhole({ ...sorting, order: 'worked' }))
     return search
       ? 'No trial here has all of these words and is of what was chosen.'

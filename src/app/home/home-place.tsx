@@ -67,20 +67,27 @@ export function HomePlace() {
       })),
     [away, lookOn],
   )
-  const forget = (trialId: string) =>
-    setMoved((before) => before.filter(({ summary }) => summary.trialId !== trialId))
-  const move: TrialMenuProps['onMove'] = async (summary, words, there, back) => {
-    const { trialId } = summary
-    // Before it goes, so that its row gives way to the undo and nothing else; as soon as it is back its row stands again.
-    setMoved((before) => [
-      ...before.filter((each) => each.summary.trialId !== trialId),
-      { summary, words, undo: back },
-    ])
-    await there().catch((cause: unknown) => {
-      forget(trialId)
-      throw cause
-    })
-  }
+  const forget = useCallback(
+    (trialId: string) =>
+      setMoved((before) => before.filter(({ summary }) => summary.trialId !== trialId)),
+    [],
+  )
+  const move = useCallback<TrialMenuProps['onMove']>(
+    async (summary, words, there, back) => {
+      const { trialId } = summary
+      // Before it goes, so that its row gives way to the undo and nothing else; as soon as it is back its row stands again.
+      setMoved((before) => [
+        ...before.filter((each) => each.summary.trialId !== trialId),
+        { summary, words, undo: back },
+      ])
+      await there().catch((cause: unknown) => {
+        forget(trialId)
+        throw cause
+      })
+    },
+    [forget],
+  )
+  const more = useCallback(() => setMost((before) => before + linesAtOnce), [])
   const erase = async (trialId: string) => {
     await notebook.erase(trialId)
     // An undo of what was put away before could bring nothing back any more.
@@ -128,7 +135,7 @@ export function HomePlace() {
               setMoved([])
             }}
             onBack={() => lookOn('book')}
-            onMore={() => setMost(most + linesAtOnce)}
+            onMore={more}
             onBegin={begin}
             onMove={move}
             onErase={setErasing}

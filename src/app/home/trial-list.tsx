@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react'
+import { memo, useCallback, useState } from 'react'
 import { ErrorBoundary } from '@/app/kit/page/error-boundary.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import { type BookOrder, inOrder } from '@/notebook/book-order.ts'
@@ -22,8 +22,8 @@ interface TrialListProps extends Omit<TrialMenuProps, 'summary'> {
   onMore: () => void
 }
 
-/** The trials found, newest first: the first lines, and the next ones at a press. */
-export function TrialList(props: TrialListProps) {
+/** The trials found, newest first: the first lines, and the next ones at a press. A letter that is typed into the search is painted without them. */
+export const TrialList = memo(function TrialList(props: TrialListProps) {
   const { lines, search, order, moved, left, onMore, ...acts } = props
   const [, setPictured] = useState(false)
   const onPictures = useCallback(() => setPictured(true), [])
@@ -61,4 +61,4 @@ export function TrialList(props: TrialListProps) {
       ) : null}
     </>
   )
-}
+})

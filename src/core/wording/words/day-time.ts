@@ -19,7 +19,12 @@ export function dayTime(
   const days = dayNumber(civil) - dayNumber(clock(now, zone))
   if (days === 0) return time
   if (Math.abs(days) < 7) return `${weekdays[(((dayNumber(civil) + 4) % 7) + 7) % 7]} ${time}`
-  return `${civil.day} ${months[civil.month - 1]} ${time}`
+  return `${dayAndMonth(civil)} ${time}`
+}
+
+/** A day of the year, its month cut to three letters: "2 May", "30 Sep". */
+export function dayAndMonth({ day, month }: Pick<CivilTime, 'day' | 'month'>): string {
+  return `${day} ${months[month - 1]}`
 }
 
 /** Days since 1 January 1970, a Thursday. */
