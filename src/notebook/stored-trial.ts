@@ -43,12 +43,14 @@ export async function readTrial(store: Store, trialId: string): Promise<WholeTri
   return { trial, ...belonging, photos, kitchen }
 }
 
-/** So many records are checked between two frames. */
-const aTurn = 400
+/** So long one turn of checking takes about: a frame has room for it beside its own work. */
+const turnMilliseconds = 8
+/** So many records are checked between two looks at the clock. */
+const atOnce = 40
 
 /** What was read, checked whole as `storedTrial` does; a long one a part at a time, so that no frame waits for it. */
 export async function checkedInTurns(read: WholeTrial): Promise<WholeTrial> {
-  const isShort = read.events.length + read.ballots.length <= aTurn
+  const isShort = read.events.length + read.ballots.length <= atOnce
   const isTooLong = read.events.length > most.events || read.ballots.length > most.ballots
   if (isShort || isTooLong) return checked(wholeTrialShape, read, 'damaged')
   const events = await inTurns(wholeTrialShape.shape.events, read.events)
@@ -65,11 +67,14 @@ async function inTurns<Item>(
   records: readonly Item[],
 ): Promise<Item[] | null> {
   const fit: Item[] = []
-  for (let from = 0; from < records.length; from += aTurn) {
-    const part = list.safeParse(records.slice(from, from + aTurn))
+  let begun = performance.now()
+  for (let from = 0; from < records.length; from += atOnce) {
+    const part = list.safeParse(records.slice(from, from + atOnce))
     if (!part.success) return null
     fit.push(...part.data)
+    if (performance.now() - begun < turnMilliseconds) continue
     await Dexie.waitFor(new Promise((go) => setTimeout(go)))
+    begun = performance.now()
   }
   return fit
 }

@@ -23,20 +23,30 @@ export function useFindingsAhead(whole: WholeTrial, placeName: string): void {
       return
     }
     if (placeName === 'bench') return
-    const quiet = setTimeout(() => prepare(whole), quietMilliseconds)
-    return () => clearTimeout(quiet)
+    const asked = { stopped: false }
+    const quiet = setTimeout(() => prepare(whole, asked), quietMilliseconds)
+    return () => {
+      asked.stopped = true
+      clearTimeout(quiet)
+    }
   }, [whole, scored, placeName])
 }
 
 const askedBeforeItsProgram = (whole: WholeTrial) =>
   placeNamed('findings').here() === null && !sealed(whole) && !mustSayLook(whole)
 
-/** A program that cannot be fetched now is fetched again at the press, which says so where it fails. */
-async function prepare(whole: WholeTrial): Promise<void> {
+/**
+ * In parts, each in an idle moment of its own, since a program that starts holds the page: what the place reckons with, the place,
+ * its answer. One that cannot be fetched now is fetched again at the press, which says so where it fails.
+ */
+async function prepare(whole: WholeTrial, asked: { stopped: boolean }): Promise<void> {
   await idleMoment()
-  const [prepared] = await Promise.allSettled([
-    import('@/app/findings/prepare-findings.ts'),
-    placeNamed('findings').fetch(),
-  ])
-  if (prepared.status === 'fulfilled') prepared.value.prepareFindings(whole)
+  await import('@/app/findings/findings-source.ts').catch(() => null)
+  await idleMoment()
+  await placeNamed('findings')
+    .fetch()
+    .catch(() => null)
+  await idleMoment()
+  const prepared = await import('@/app/findings/prepare-findings.ts').catch(() => null)
+  if (!asked.stopped) prepared?.prepareFindings(whole)
 }

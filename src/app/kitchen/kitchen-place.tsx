@@ -9,7 +9,7 @@ import { Progress } from '@/app/kit/page/progress.tsx'
 import { Toast } from '@/app/kit/page/toast.tsx'
 import { useServices } from '@/app/services/services.ts'
 import { teachingTrials } from '@/app/services/teaching-trials.ts'
-import { useAnswer } from '@/app/worker/use-answer.ts'
+import { useLearned } from '@/app/worker/use-learned.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import { NotebookFailure } from '@/notebook/notebook-failure.ts'
@@ -37,7 +37,7 @@ export function KitchenPlace({ from = null }: { from?: CameFrom | null }) {
   })
   const units = useManner()
   const trials = useLiveQuery(() => teachingTrials(notebook), [notebook])
-  const learned = useAnswer('learning', trials ?? null, (service, read) => service.learn(read))
+  const learned = useLearned(trials ?? null)
   const questions = useMemo(
     () => new Map(trials?.map((whole) => [whole.trial.id, planInForce(whole).question])),
     [trials],

@@ -1,4 +1,5 @@
 import { useLiveQuery } from 'dexie-react-hooks'
+import { AfterFrame } from '@/app/kit/page/after-frame.tsx'
 import { Progress } from '@/app/kit/page/progress.tsx'
 import { PlanOpen } from '@/app/plan/page/plan-open.tsx'
 import { useServices } from '@/app/services/services.ts'
@@ -13,8 +14,14 @@ export function PlanPlace() {
     async () => (await notebook.draft(draftKey(id))) ?? {},
     [notebook, id],
   )
-  if (!kitchen || !drafts) return <Progress label="Opening the plan" done={null} />
-  return <PlanOpen key={id} kitchen={kitchen} drafts={drafts} draftKey={draftKey(id)} />
+  if (!kitchen || !drafts) return opening
+  return (
+    <AfterFrame key={id} waiting={opening}>
+      <PlanOpen kitchen={kitchen} drafts={drafts} draftKey={draftKey(id)} />
+    </AfterFrame>
+  )
 }
+
+const opening = <Progress label="Opening the plan" done={null} />
 
 const draftKey = (trialId: string) => `plan/${trialId}`

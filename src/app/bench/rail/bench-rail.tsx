@@ -27,8 +27,8 @@ interface BenchRailProps {
  */
 export function BenchRail({ lines, frontKey, nextKey, onPick }: BenchRailProps) {
   const { plan, covered } = useBench()
-  const ref = useRef<HTMLDivElement>(null)
-  const railPixels = useWidth(ref, 328)
+  const strut = useRef<HTMLDivElement>(null)
+  const railPixels = useWidth(strut, 328)
   const shown = covered
     ? lines.toSorted((one, other) => (one.letter < other.letter ? -1 : 1))
     : lines
@@ -44,7 +44,8 @@ export function BenchRail({ lines, frontKey, nextKey, onPick }: BenchRailProps) 
   )
   const control = axis.positions.find((position) => position.control)
   return (
-    <div ref={ref} className={`${styles.rail} ${covered ? styles.covered : ''}`}>
+    <div className={`${styles.rail} ${covered ? styles.covered : ''}`}>
+      <div ref={strut} />
       <nav aria-label={covered ? 'Doughs, letters only' : `Doughs: ${plan.factor.name}`}>
         <ol
           className={places ? styles.toScale : styles.rows}

@@ -34,8 +34,8 @@ const firstGuessPixels = { plain: 640, picture: 220 }
 export const LevelRail = memo(function LevelRail(props: LevelRailProps) {
   const { levels, factorName, unitOfMeasure, letters, currentLevelId, onPick, over } = props
   const size = props.size ?? 'plain'
-  const ref = useRef<HTMLDivElement>(null)
-  const railPixels = useWidth(ref, firstGuessPixels[size])
+  const strut = useRef<HTMLDivElement>(null)
+  const railPixels = useWidth(strut, firstGuessPixels[size])
   const looks = levelLooks(levels)
   const settled = railLayout(levels, letters, size, railPixels)
   const gapPixels = useSlowToShrink(settled.gapPixels, railPixels, settleMilliseconds)
@@ -64,13 +64,13 @@ export const LevelRail = memo(function LevelRail(props: LevelRailProps) {
 
   return (
     <div
-      ref={ref}
       className={[styles.rail, styles[size], layout.twoSided ? styles.twoSided : ''].join(' ')}
       style={{
         ['--tab' as string]: `${layout.tabPixels}px`,
         ['--gap' as string]: `${layout.gapPixels}px`,
       }}
     >
+      <div ref={strut} />
       {layout.twoSided ? <RailWords layout={layout} axisWords={axisWords} /> : null}
       <div className={styles.stage}>
         <Beam layout={layout} railPixels={railPixels} strokes={size === 'plain'} />

@@ -18,11 +18,12 @@ const narrowPixels = 640
 
 /** The day drawn: a bar for each dough (filled hands, open waiting, thick oven), then the hands, then the oven by loads. */
 export function ClockFigure({ picture, levels, moments, across = false }: Props) {
-  const box = useRef<HTMLDivElement>(null)
-  const width = useWidth(box, narrowPixels)
+  const strut = useRef<HTMLDivElement>(null)
+  const width = useWidth(strut, narrowPixels)
   const down = !across && width < narrowPixels
   return (
-    <div ref={box} className={down ? styles.down : styles.across}>
+    <div className={down ? styles.down : styles.across}>
+      <div ref={strut} />
       {down ? (
         <Down picture={picture} levels={levels} moments={moments} />
       ) : (

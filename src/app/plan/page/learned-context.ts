@@ -1,7 +1,8 @@
 import { createContext, useContext, useEffect, useMemo, useState } from 'react'
 import { useServices } from '@/app/services/services.ts'
 import { teachingTrials } from '@/app/services/teaching-trials.ts'
-import { type Asked, answerOf, useAnswer } from '@/app/worker/use-answer.ts'
+import { type Asked, answerOf } from '@/app/worker/use-answer.ts'
+import { useLearned } from '@/app/worker/use-learned.ts'
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
 import type { Learned } from '@/core/learned/learned.ts'
 import { workForPlan } from '@/core/learned/learned-mixing-work.ts'
@@ -27,7 +28,7 @@ export function useReadLearned(): Asked<Learned> {
       here = false
     }
   }, [notebook])
-  const learned = useAnswer('learning', trials, (service, read) => service.learn(read))
+  const learned = useLearned(trials)
   return failure ?? learned
 }
 

@@ -1,7 +1,7 @@
 import { levelVariances } from '@/core/design/level-variances.ts'
 import type { Spread } from '@/core/design/spread.ts'
 import type { FairnessItem } from '@/core/fairness/fairness-item.ts'
-import { normalQuantile } from '@/core/statistics/distributions/normal.ts'
+import { within95 } from '@/core/statistics/distributions/normal-within-95.ts'
 import { unitOf } from '@/core/trial/doughs.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import {
@@ -59,7 +59,7 @@ export function effectOf(item: FairnessItem, plan: Plan, spread?: Spread): Effec
       const tasters = Math.max(1, plan.tasters.length)
       const of = { tasters, flights, sessions: 1, unit: unitOf(plan), ...(spread && { spread }) }
       const sd = Math.sqrt(2 * levelVariances(of).theFactor)
-      return { is: 'chance', points: Math.min(mostPoints, normalQuantile(0.975) * sd) }
+      return { is: 'chance', points: Math.min(mostPoints, within95 * sd) }
     }
     case 'unseen':
       return { is: 'unseen', points: unseenBy(item, plan) }

@@ -1,4 +1,4 @@
-import { addedRate } from '@/core/findings/evidence/allowance.ts'
+import { addedRate } from '@/core/findings/evidence/added-rate.ts'
 import { decimalText } from '@/core/units/number-text.ts'
 import { asSentenceStart, countText } from '@/core/wording/words/list-text.ts'
 import { differenceDecimals } from './difference-text.ts'

@@ -3,6 +3,7 @@ import { binomialAtLeast, binomialQuantile } from '@/core/statistics/distributio
 import { chiSquareTails } from '@/core/statistics/distributions/chi-square.ts'
 import { fQuantile, fTails } from '@/core/statistics/distributions/f.ts'
 import { normalQuantile, normalTails } from '@/core/statistics/distributions/normal.ts'
+import { within95 } from '@/core/statistics/distributions/normal-within-95.ts'
 import {
   tHalfWidth,
   tQuantile,
@@ -110,6 +111,7 @@ describe('central distributions against R, relative error at most 1e-9', () => {
 describe('edges', () => {
   test('ends of the quantiles', () => {
     expect(normalQuantile(0)).toBe(-Infinity)
+    expect(normalQuantile(0.975)).toBe(within95)
     expect(normalQuantile(1)).toBe(Infinity)
     expect(normalQuantile(0.5)).toBe(0)
     expect(tQuantile(0.5, 7)).toBe(0)
