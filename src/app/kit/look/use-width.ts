@@ -2,9 +2,10 @@ import { type RefObject, useLayoutEffect, useState } from 'react'
 import { flushSync } from 'react-dom'
 
 /**
- * The width of an element in pixels, kept up as it changes; `fallbackPixels` until it stands on the page. It is told once the
- * frame is laid out and before it is painted, so that asking for it lays nothing out. The element must have no height of its own:
- * what is drawn by its width would otherwise change its size again, which the browser reports as a loop.
+ * The width of an element in pixels, kept up as it changes; `fallbackPixels` until it stands on the page, the last
+ * width while it is hidden. It is told once the frame is laid out and before it is painted, so that asking for it lays nothing
+ * out. The element must have no height of its own: what is drawn by its width would otherwise change its size again, which the
+ * browser reports as a loop.
  */
 export function useWidth(ref: RefObject<HTMLElement | null>, fallbackPixels: number): number {
   const [pixels, setPixels] = useState(fallbackPixels)
@@ -21,7 +22,8 @@ let watcher: ResizeObserver | undefined
 function watchWidth(element: HTMLElement, tell: Tell): () => void {
   watcher ??= new ResizeObserver((entries) =>
     flushSync(() => {
-      for (const { target } of entries) watched.get(target)?.(target.clientWidth)
+      for (const { target } of entries)
+        if (target.clientWidth > 0) watched.get(target)?.(target.clientWidth)
     }),
   )
   watched.set(element, tell)

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-react'
 import { LevelRail } from '@/app/kit/rail/level-rail.tsx'
@@ -116,13 +116,15 @@ function rail(width: number) {
 test('from seven levels on a phone tabs stand on both sides of the beam in turn', async () => {
   const screen = await render(rail(328))
   await expect.element(screen.getByRole('button', { name: '12 h' })).toBeVisible()
-  const tops = screen
-    .getByRole('button')
-    .elements()
-    .map((button) => button.getBoundingClientRect().top)
-  const [above = 0, below = 0] = tops
-  expect(below).toBeGreaterThan(above + 32)
-  expect(tops).toEqual(many.map((_, index) => (index % 2 === 0 ? above : below)))
+  await vi.waitFor(() => {
+    const tops = screen
+      .getByRole('button')
+      .elements()
+      .map((button) => button.getBoundingClientRect().top)
+    const [above = 0, below = 0] = tops
+    expect(below).toBeGreaterThan(above + 32)
+    expect(tops).toEqual(many.map((_, index) => (index % 2 === 0 ? above : below)))
+  })
 })
 
 test('every tab can be pressed over at least 44 by 44 pixels', async () => {
