@@ -2,13 +2,11 @@ import type { NatsConnection } from '@nats-io/nats-core'
 import type { KeyPair } from '@nats-io/nkeys'
 import * as z from 'zod/mini'
 import { signedClaim } from '@/table/claims.ts'
+import { patienceMilliseconds } from './own-connection.ts'
 import { type ClaimRead, readClaim } from './read-claim.ts'
 
-/**
- * How long each try waits. What is asked while the line comes back after the server was away is lost, and asked again: all of it may
- * be asked twice.
- */
-const triesMilliseconds = [800, 12_000]
+/** What is asked while the line comes back after the server was away is lost, and asked again soon: all of it may be asked twice. */
+const firstTryMilliseconds = 800
 const doneShape = z.object({ data: z.object({ code: z.literal(200) }) })
 const listShape = z.object({ data: z.nullable(z.array(z.string())) })
 
@@ -23,18 +21,12 @@ export interface AccountsAtServer {
 }
 
 export function accountsAtServer(system: NatsConnection, operator: KeyPair): AccountsAtServer {
-  const answered = async (
-    subject: string,
-    body = '',
-    [timeout = 12_000, ...further] = triesMilliseconds,
-  ): Promise<string> => {
-    try {
-      return (await system.request(`$SYS.REQ.${subject}`, body, { timeout })).string()
-    } catch (failure) {
-      if (further.length === 0) throw failure
-      return await answered(subject, body, further)
-    }
-  }
+  const request = async (subject: string, body: string, timeout: number): Promise<string> =>
+    (await system.request(`$SYS.REQ.${subject}`, body, { timeout })).string()
+  const answered = (subject: string, body = ''): Promise<string> =>
+    request(subject, body, firstTryMilliseconds).catch(() =>
+      request(subject, body, patienceMilliseconds),
+    )
   const asked = async (subject: string, body?: string): Promise<unknown> =>
     JSON.parse(await answered(subject, body))
   const done = async (subject: string, body: string) =>

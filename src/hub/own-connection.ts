@@ -2,8 +2,8 @@ import { jwtAuthenticator, type NatsConnection, wsconnect } from '@nats-io/nats-
 import { WebSocket } from 'ws'
 import type { Login } from '@/table/invite-login.ts'
 
-/** A small machine that is busy elsewhere may leave its server without a turn for seconds. */
-const patienceMilliseconds = 12_000
+/** How long the hub waits for its own server: a small machine that is busy elsewhere may leave it without a turn for seconds. */
+export const patienceMilliseconds = 12_000
 
 /**
  * A connection by WebSocket from Node, which has none of its own before version 22. It says that it comes from the page `origin`,

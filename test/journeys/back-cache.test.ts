@@ -187,6 +187,34 @@ const places: Record<string, Place> = {
   },
 }
 
+places.Report = {
+  open: async (page) => {
+    await readIn(page, baseUrl, focaccia)
+    await page.goto(at(focaccia.trial.id, 'report'))
+    await page.getByRole('article').first().waitFor()
+  },
+  stands: (page) => page.getByRole('article').first().waitFor(),
+  acts: async (page) => {
+    const saving = page.waitForEvent('download')
+    await press(page, 'Report as HTML').click()
+    await saving
+  },
+}
+
+places['New trial'] = {
+  open: async (page) => {
+    await page.goto(`${baseUrl}#/new`)
+    await press(page, 'Skip: a plain loaf to change').waitFor()
+  },
+  stands: (page) => press(page, 'Skip: a plain loaf to change').waitFor(),
+  acts: async (page) => {
+    await press(page, 'Skip: a plain loaf to change').click()
+    await openPlanParts(page)
+    await question(page).fill('Begun after Back?')
+    await expect.poll(() => asked(page)).toBe('Begun after Back?')
+  },
+}
+
 test.each(Object.entries(places))(
   '%s that comes back by Back out of the browser’s cache shows what stands and takes a press that is kept',
   async (_, { open, meanwhile, stands, acts, mayComeAnew }) => {

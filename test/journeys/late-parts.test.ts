@@ -1,6 +1,9 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { sampleTrial } from '../core/findings/sample-trial.ts'
+import { fromMenu } from './from-menu.ts'
 import { readIn } from './read-in.ts'
+import { handOn, heading, whole as sealedTrial, sealOne, takeDevice } from './sealed-trial.ts'
 import { tastingTrial } from './tasting-trial.ts'
 import { openBrowser, visit } from './visit.ts'
 
@@ -95,5 +98,68 @@ test('the menu is asked for anew by the press that opens it, and what can be beg
   await page.keyboard.press('Escape')
   await tryAgain(page, 'what can be begun from')
   await page.getByRole('dialog').waitFor()
+  await page.context().close()
+})
+
+test('charts that could not be fetched leave the answer standing, and come at the next try', async () => {
+  const { page } = await visit(browser, baseUrl)
+  const focaccia = sampleTrial('focaccia-hydration')
+  await readIn(page, baseUrl, focaccia)
+  await page.goto('about:blank')
+  const mend = await withhold(page, [/\/response-chart-[^/]+\.js$/])
+  await page.goto(`${baseUrl}#/trial/${focaccia.trial.id}/findings`)
+  await failed(page, 'this picture').waitFor()
+  await page.getByRole('button', { name: 'Adopt 74 %', exact: true }).waitFor()
+  await page.getByRole('list', { name: 'How far this carries' }).waitFor()
+  await mend()
+  await tryAgain(page, 'this picture')
+  await page.locator('figure svg').first().waitFor()
+  await page.context().close()
+})
+
+test('the questions before an export and before erasing, where they could not be fetched, are asked by the next press', async () => {
+  const { page } = await visit(browser, baseUrl)
+  await readIn(page, baseUrl, sealedTrial)
+  await sealOne(page)
+  await handOn(page)
+  await takeDevice(page, 'Take it, all stays covered')
+  await heading(page, 'Notebook').waitFor()
+  await page.goto('about:blank')
+  const mend = await withhold(page, [/\/export-dialog-[^/]+\.js$/, /\/erase-dialog-[^/]+\.js$/])
+  await page.goto(baseUrl)
+  await page.getByRole('button', { name: /^More: / }).click()
+  const saved: unknown[] = []
+  page.on('download', (download) => saved.push(download))
+  await page.getByRole('button', { name: /^Export: / }).click()
+  await failed(page, 'the question before an export').waitFor()
+  await page.getByRole('button', { name: /^Throw out: / }).click()
+  await fromMenu(page, 'Thrown out')
+  await page.getByRole('button', { name: /^More: / }).click()
+  const erase = page.getByRole('button', { name: /^Erase for good: / })
+  await erase.click()
+  await failed(page, 'the question before erasing').waitFor()
+  // Nothing was given out and nothing erased while no question could be asked.
+  expect(saved).toEqual([])
+  await mend()
+  await erase.click()
+  await page.getByRole('button', { name: 'Erase it' }).waitFor()
+  await page.context().close()
+})
+
+test('the photo entry that could not be fetched comes at the next try', async () => {
+  const { page } = await visit(browser, baseUrl)
+  await page.goto(`${baseUrl}#/`)
+  await page
+    .getByRole('button', { name: /flatbread/ })
+    .first()
+    .click()
+  await page.getByRole('button', { name: 'More to log' }).waitFor()
+  const mend = await withhold(page, [/\/photo-entry-[^/]+\.js$/])
+  await page.getByRole('button', { name: 'More to log' }).click()
+  await page.getByRole('button', { name: 'Photo', exact: true }).click()
+  await failed(page, 'this entry').waitFor()
+  await mend()
+  await tryAgain(page, 'this entry')
+  await page.getByLabel('Caption').waitFor()
   await page.context().close()
 })

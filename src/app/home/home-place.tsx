@@ -87,6 +87,8 @@ export function HomePlace() {
     },
     [forget],
   )
+  // Anew each time: a further press asks again where the question could not be fetched.
+  const askToErase = useCallback((summary: Summary) => setErasing({ ...summary }), [])
   const more = useCallback(() => setMost((before) => before + linesAtOnce), [])
   const erase = async (trialId: string) => {
     await notebook.erase(trialId)
@@ -138,7 +140,7 @@ export function HomePlace() {
             onMore={more}
             onBegin={begin}
             onMove={move}
-            onErase={setErasing}
+            onErase={askToErase}
           />
         </ErrorBoundary>
       ) : null}
