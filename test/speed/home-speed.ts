@@ -23,7 +23,8 @@ export function copyTrial(page: Page, copies: number): Promise<void> {
                 const own: Record<string, unknown> = structuredClone(first)
                 const trialId = `copy-${copy}`
                 if ('trialId' in own) own.trialId = trialId
-                if (name === 'trials') Object.assign(own, { id: trialId, planId: `plan-of-copy-${copy}` })
+                if (name === 'trials')
+                  Object.assign(own, { id: trialId, planId: `plan-of-copy-${copy}` })
                 if (name === 'plans') own.id = `plan-of-copy-${copy}`
                 table.put(own)
               }

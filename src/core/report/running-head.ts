@@ -1,8 +1,8 @@
-/** Letters of the question that fit between the name and the page's number. */
+/** Letters of the text that fit between the name and the page's number. */
 const mostLetters = 62
 
 /**
- * The head of every printed page: the name, the question and the page's number, as style rules. Browsers without page
+ * The head of every printed page: the name, a text and the page's number, as style rules. Browsers without page
  * margins of their own print none. Whatever a person typed is written as escaped signs, so that it stays text.
  */
 export function runningHead(title: string): string {

@@ -1,5 +1,6 @@
 import type { DayFound } from '@/app/worker/clock-worker.ts'
 import { whoseHands } from '@/core/clock-plan/whose-hands.ts'
+import { runningHead } from '@/core/report/running-head.ts'
 import type { Session } from '@/core/session/session-record.ts'
 import type { Plan } from '@/core/trial/plan-record.ts'
 import { dayMoments, helpersText, readingOf } from '@/core/wording/plan/clock-day-text.ts'
@@ -20,6 +21,7 @@ export function PrintedRunSheet({ day, plan, session }: Props) {
   const kinds = new Map(plan.steps.map(({ id, kind }) => [id, kind]))
   return (
     <>
+      <style>{runningHead(`Run sheet, session ${session.number}. ${plan.question}`)}</style>
       <p className={styles.paperHead}>
         {plan.question} Session {session.number}. Run sheet
       </p>
