@@ -14,7 +14,6 @@ const reasons: Readonly<Record<string, readonly string[]>> = {
     'src/trial-file/version-2/to-version-2.ts',
     'src/trial-file/version-3/to-version-3.ts',
   ],
-  'a worker, or what only it loads': ['src/app/worker/learning-worker.ts'],
   'loaded late, so that what opens first stays small': ['src/cli/found-in-trial.ts'],
   'a part of a screen with state of its own': ['src/app/bench/entries/photo-thumb.tsx'],
   'a mark or a way of writing that the kit gives to all': [
