@@ -24,6 +24,16 @@ const stagesOf: Readonly<Record<BookState, readonly Summary['stage'][]>> = {
   answered: ['answered'],
 }
 
+/** The shelf a trial lies on now; null where it is here no more. Only reads. */
+export async function shelfNow(store: Store, trialId: string): Promise<Shelf | null> {
+  const trial = await store.trials.get(trialId)
+  if (!trial) return null
+  return shelfOf({
+    binned: trial.binnedAt !== undefined,
+    archived: trial.archivedAt !== undefined,
+  })
+}
+
 /** Which lines are wanted, each part null for all, and in what order. */
 export interface BookSorting {
   factorKind: string | null

@@ -3,7 +3,7 @@ import type { FailureReason } from '@/core/record/failure-reason.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { asFailure } from './as-failure.ts'
-import { bookChoices, bookPage, newestBegun, readySearch } from './book-page.ts'
+import { bookChoices, bookPage, newestBegun, readySearch, shelfNow } from './book-page.ts'
 import { changeSettings } from './change-settings.ts'
 import { keepDraft } from './keep-draft.ts'
 import { makeReady } from './make-ready.ts'
@@ -95,6 +95,7 @@ export function createNotebook(
     bookPage: tell((asked) => bookPage(store, asked)),
     bookChoices: tell(() => bookChoices(store)),
     readySearch: tell(() => readySearch(store)),
+    shelfNow: tell((trialId) => shelfNow(store, trialId)),
     chains: tell(async () => {
       const lines = await linkedSummaries(store)
       return (await import('./chains.ts')).chainsOf(lines)

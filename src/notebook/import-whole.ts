@@ -1,4 +1,5 @@
 import type { KitchenThing } from '@/core/kitchen/kitchen-record.ts'
+import { sealed } from '@/core/seal/sealed.ts'
 import { compareTrials } from '@/core/whole-trial/compare-trials.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { sameTrial } from '@/trial-file/canonical-trial.ts'
@@ -43,6 +44,16 @@ async function addWhole(store: Store, whole: WholeTrial): Promise<void> {
   await keepAhead(store, [...whole.events, ...whole.ballots])
 }
 
+/** Whether another copy of a trial would show what its seal covers here: levels, weights, a question that names one. */
+export const uncovers = (here: WholeTrial, copy: WholeTrial): boolean =>
+  sealed(here) && !sealed(copy)
+
+/** How the trial lies here that another copy of it meets. */
+const placeOf = (here: WholeTrial, copy: WholeTrial) => ({
+  uncovers: uncovers(here, copy),
+  binned: here.trial.binnedAt !== undefined,
+})
+
 /**
  * Takes a checked trial in, within a transaction. The same trial again changes nothing; an id that stands for something else
  * here refuses it, or, with `keepBoth`, lets it in as a copy under new ids. A kitchen thing that is already here stays as
@@ -63,8 +74,8 @@ export async function takeIn(
   const clash =
     here !== undefined || keep.length < whole.kitchen.length || (await idsTaken(store, whole))
   if (clash && !keepBoth) {
-    const compared = here ? { compared: compareTrials(here, whole) } : {}
-    return { ok: false, reason: 'same-id-different-content', trialId, ...compared }
+    const stands = here && { compared: compareTrials(here, whole), ...placeOf(here, whole) }
+    return { ok: false, reason: 'same-id-different-content', trialId, ...stands }
   }
   const incoming = clash ? copyWithNewIds(whole, newId, new Set(keep)) : whole
   if (!onlySay) await addWhole(store, incoming)

@@ -15,7 +15,7 @@ import type { FileTrouble } from '@/trial-file/trouble.ts'
 import type { ArrivingPlan, TookPlan } from './arriving-plan.ts'
 import type { BackedUp } from './back-up.ts'
 import type { BackupState } from './backup-state.ts'
-import type { BookChoices, BookPage, BookPageAsked } from './book-page.ts'
+import type { BookChoices, BookPage, BookPageAsked, Shelf } from './book-page.ts'
 import type { ChainLink } from './chains.ts'
 import type { HeldInBackup } from './held-in-backup.ts'
 import type { LongWork } from './long-work.ts'
@@ -50,8 +50,12 @@ export type ImportOutcome =
       ok: false
       reason: 'same-id-different-content'
       trialId: string
-      /** How the file's copy stands to the one here; missing when only single ids clash. */
+      /** How the file's copy stands to the one here; missing, with the rest, when only single ids clash. */
       compared?: TrialComparison
+      /** The tasting here is under seal, and a copy beside it would show what is covered. */
+      uncovers?: boolean
+      /** The one here was thrown out. */
+      binned?: boolean
     }
   | { ok: false; reason: 'trouble'; troubles: FileTrouble[] }
 
@@ -82,6 +86,8 @@ export interface Notebook {
   summaries(options?: { binned?: boolean; archived?: boolean }): Promise<Summary[]>
   /** The first lines of one shelf, read and checked alone, and how many more there are. */
   bookPage(asked: BookPageAsked): Promise<BookPage>
+  /** The shelf a trial lies on now; null where it is here no more. */
+  shelfNow(trialId: string): Promise<Shelf | null>
   /** The kinds of factor and the flours that its lines can be sorted out by. */
   bookChoices(): Promise<BookChoices>
   /** Reads what a search will look through, ahead of its first letter. A live query may use it. */
@@ -119,7 +125,8 @@ export interface Notebook {
   archive(trialId: string, archived: boolean): Promise<void>
   /** Into the bin and out of it; `erase` is the only true deletion. */
   bin(trialId: string, binned: boolean): Promise<void>
-  erase(trialId: string): Promise<void>
+  /** False where it does not lie in the bin, as when it was taken back in another window meanwhile: it stays. */
+  erase(trialId: string): Promise<boolean>
 
   kitchen(): Promise<KitchenThing[]>
   keepKitchenThing(thing: KitchenThing): Promise<void>

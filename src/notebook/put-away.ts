@@ -21,10 +21,15 @@ export async function putAway(
   })
 }
 
-/** Deletes a trial with everything that belongs to it, drafts and pictures too, for good. The kitchen stays. */
-export async function eraseTrial(store: Store, trialId: string): Promise<void> {
+/**
+ * Deletes a trial with everything that belongs to it, drafts and pictures too, for good. The kitchen stays. One that does not lie
+ * in the bin, as when it was taken back in another window meanwhile, is not erased, and false is answered.
+ */
+export async function eraseTrial(store: Store, trialId: string): Promise<boolean> {
   store.held = undefined
-  await store.transaction('rw', store.tables, async () => {
+  return await store.transaction('rw', store.tables, async () => {
+    const trial = await store.trials.get(trialId)
+    if (trial && trial.binnedAt === undefined) return false
     const belonging = [
       store.plans,
       store.sessions,
@@ -41,5 +46,6 @@ export async function eraseTrial(store: Store, trialId: string): Promise<void> {
       .delete()
     await store.summaries.delete(trialId)
     await store.trials.delete(trialId)
+    return true
   })
 }

@@ -143,8 +143,11 @@ export async function takeSome(
     const told = { file: one.file, question: questionOf(one.whole), troubles: [] }
     try {
       const outcome = await takeIn(store, newId, one.whole, false, wouldComeIn !== undefined)
-      if (!outcome.ok) record.left.push({ ...told, because: 'other-content' })
-      else if (outcome.already) record.already += 1
+      if (!outcome.ok) {
+        const covered = 'uncovers' in outcome && outcome.uncovers === true
+        const question = covered ? null : told.question
+        record.left.push({ ...told, question, because: 'other-content' })
+      } else if (outcome.already) record.already += 1
       else {
         record.cameIn += 1
         wouldComeIn?.(told.question)

@@ -67,6 +67,7 @@ describe('a page of the home list', () => {
     await vi.waitFor(() => expect(asked).toEqual([[]]))
     await other.keepAnswer('trial-002', 1, 'The hearth was best.')
     await vi.waitFor(() => expect(asked.at(-1)).toEqual(['trial-002']))
+    await notebook.bin('trial-002', true)
     await notebook.erase('trial-002')
     await vi.waitFor(() => expect(asked.at(-1)).toEqual([]))
     watch.unsubscribe()

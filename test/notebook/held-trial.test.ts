@@ -75,6 +75,7 @@ test('N60: what another tab wrote is seen, a plan that was changed and then put 
 test('N60: a trial that was erased here is gone, whatever is held of it', async () => {
   const notebook = await notebookWithTrial()
   const held = await read(notebook)
+  await notebook.bin('trial-1', true)
   await notebook.erase('trial-1')
   expect(await notebook.wholeTrial('trial-1', held)).toBeUndefined()
 })
@@ -137,6 +138,7 @@ test('N60: a trial erased and brought back in another tab is read anew, also und
   const here = await notebookWithTrial(name)
   const there = notebookOf(name)
   const held = await read(here, await read(here))
+  await there.bin('trial-1', true)
   await there.erase('trial-1')
   const events = held.events.filter(({ kind }) => kind !== 'note')
   expect(events.length).toBeLessThan(held.events.length)

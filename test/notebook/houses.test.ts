@@ -31,6 +31,7 @@ describe('house formulas', () => {
     const name = freshName()
     const notebook = await notebookWithTrial(name)
     await notebook.keepHouse(house)
+    await notebook.bin('trial-1', true)
     await notebook.erase('trial-1')
     notebook.close()
     const again = notebookOf(name)

@@ -39,6 +39,7 @@ describe('putting away', () => {
     const picture = new Blob(['x'], { type: 'image/png' })
     const photo = { at: 1, mediaType: 'image/png' as const, widthPixels: 1, heightPixels: 1 }
     await notebook.addPhoto({ ...photo, id: 'photo-2', trialId: 'trial-1' }, picture)
+    await notebook.bin('trial-1', true)
     await notebook.erase('trial-1')
     expect(await notebook.wholeTrial('trial-1')).toBeUndefined()
     expect(await notebook.summaries({ binned: true, archived: true })).toEqual([])

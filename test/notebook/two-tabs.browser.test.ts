@@ -49,6 +49,7 @@ test('N34: everything is there after closing and opening again, pictures and dra
   expect(await second.draft('plan/trial-1')).toEqual({ question: 'Wh' })
   const bytes = await (await second.picture('photo-2'))?.arrayBuffer()
   expect([...new Uint8Array(bytes ?? [])]).toEqual([137, 80, 0, 255])
+  await second.bin('trial-1', true)
   await second.erase('trial-1')
   expect(await second.restore(backup)).toMatchObject({
     ...{ ok: true, record: { cameIn: 1, left: [] } },

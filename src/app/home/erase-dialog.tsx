@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { Dialog } from '@/app/kit/page/dialog.tsx'
 import { Button } from '@/app/kit/press/button.tsx'
 import type { Summary } from '@/notebook/summary-record.ts'
@@ -10,9 +11,25 @@ export function EraseDialog({
   onClose,
 }: {
   summary: Summary | null
-  onErase: (trialId: string) => Promise<void>
+  /** False where it was taken back meanwhile, and stays. */
+  onErase: (trialId: string) => Promise<boolean>
   onClose: () => void
 }) {
+  const [stays, setStays] = useState(false)
+  if (stays)
+    return (
+      <Dialog
+        title="It was taken back"
+        open
+        onClose={onClose}
+        actions={<Button onPress={onClose}>Close</Button>}
+      >
+        <p>
+          “{summary ? titleOf(summary) : ''}” was taken out of the bin in another window and was not
+          erased.
+        </p>
+      </Dialog>
+    )
   return (
     <Dialog
       title="Erase this trial for good?"
@@ -24,8 +41,9 @@ export function EraseDialog({
           <Button
             kind="primary"
             onPress={async () => {
-              if (summary) await onErase(summary.trialId)
-              onClose()
+              const erased = summary === null || (await onErase(summary.trialId))
+              if (erased) onClose()
+              else setStays(true)
             }}
           >
             Erase it

@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { FieldRow } from '@/app/kit/field/field-row.tsx'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { Notice } from '@/app/kit/page/notice.tsx'
@@ -38,7 +39,7 @@ function OneAnswer({ file, reading }: { file: ReadFile; reading: ReadIn }) {
     case 'twin':
       return <Twin file={file} answer={answer} reading={reading} />
     case 'refused':
-      return <ImportTroubles fileName={name} troubles={answer.troubles} />
+      return <ImportTroubles fileName={name} troubles={answer.troubles} close={close} />
     case 'table':
       return (
         <ErrorNote title={`${name} is a table of scores and was not read in.`} action={close}>
@@ -79,7 +80,9 @@ function Taken(props: { name: string; answer: Answer<'taken'>; close: React.Reac
 
 function Twin(props: { file: ReadFile; answer: Answer<'twin'>; reading: ReadIn }) {
   const { file, answer, reading } = props
-  const { compared, text } = answer
+  const { compared, uncovers, binned, trialId, text } = answer
+  const [asked, setAsked] = useState(false)
+  const asks = uncovers && !asked
   return (
     <Notice kind="caution" title={`${file.name}: this trial is already here, with other content`}>
       <p>
@@ -87,13 +90,27 @@ function Twin(props: { file: ReadFile; answer: Answer<'twin'>; reading: ReadIn }
           ? comparisonText(compared)
           : 'Some of its records have the ids of other records here.'}
       </p>
+      {binned ? <p>The one here lies under Thrown out.</p> : null}
+      {uncovers && asked ? (
+        <p role="status">
+          Its tasting here is sealed, and the copy shows its levels and weights. The look is written
+          into the log of the sealed trial for good, and its report says so.
+        </p>
+      ) : null}
       <FieldRow>
         {compared ? (
           <Button kind="primary" onPress={() => reading.takeInNew(file.key, text)}>
             Take in what is new
           </Button>
         ) : null}
-        <Button onPress={() => reading.keepBoth(file.key, text)}>Keep both</Button>
+        {binned ? (
+          <Button onPress={() => reading.takeBack(file.key, trialId)}>
+            Take the one here back
+          </Button>
+        ) : null}
+        <Button onPress={() => (asks ? setAsked(true) : reading.keepBoth(file.key, text))}>
+          {uncovers && asked ? 'Look, and keep both' : 'Keep both'}
+        </Button>
         <Button kind="quiet" onPress={() => reading.forget(file.key)}>
           Leave the notebook as it is
         </Button>

@@ -91,9 +91,10 @@ export function HomePlace() {
   const askToErase = useCallback((summary: Summary) => setErasing({ ...summary }), [])
   const more = useCallback(() => setMost((before) => before + linesAtOnce), [])
   const erase = async (trialId: string) => {
-    await notebook.erase(trialId)
+    const erased = await notebook.erase(trialId)
     // An undo of what was put away before could bring nothing back any more.
-    forget(trialId)
+    if (erased) forget(trialId)
+    return erased
   }
   const shown = new Set(book?.lines.map(({ trialId }) => trialId))
 

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { ErrorNote } from '@/app/kit/page/error-note.tsx'
 import { fileTroublesMend, fileTroubleText } from '@/core/wording/files/file-trouble-text.ts'
 import type { FileTrouble } from '@/trial-file/trouble.ts'
@@ -9,13 +10,16 @@ const most = 8
 export function ImportTroubles({
   fileName,
   troubles,
+  close,
 }: {
   fileName: string
   troubles: readonly FileTrouble[]
+  /** The press that puts this away; none where it goes with the page. */
+  close?: ReactNode
 }) {
   const left = troubles.length - most
   return (
-    <ErrorNote title={`${fileName} was not read in. The notebook is as it was.`}>
+    <ErrorNote title={`${fileName} was not read in. The notebook is as it was.`} action={close}>
       <ul className={styles.troubles}>
         {troubles.slice(0, most).map((trouble) => (
           <li key={JSON.stringify(trouble)}>{fileTroubleText(trouble)}</li>

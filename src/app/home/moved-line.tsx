@@ -1,5 +1,7 @@
+import { useLiveQuery } from 'dexie-react-hooks'
 import { Button } from '@/app/kit/press/button.tsx'
 import { landing } from '@/app/kit/press/keep-focus.ts'
+import { useServices } from '@/app/services/services.ts'
 import type { Summary } from '@/notebook/summary-record.ts'
 import styles from './home.module.css'
 import { titleOf } from './stage-words.ts'
@@ -14,14 +16,22 @@ export interface Moved {
 
 /** Stands in the place of a row that has just gone, and offers to take it back, for as long as the shelf stays open. */
 export function MovedLine({ moved }: { moved: Moved }) {
+  const { notebook } = useServices()
+  const { trialId } = moved.summary
+  const erased = useLiveQuery(
+    async () => (await notebook.shelfNow(trialId)) === null,
+    [notebook, trialId],
+  )
   return (
     <li className={styles.moved}>
       <p {...landing}>
-        <b>{moved.words}:</b> {titleOf(moved.summary)}
+        <b>{erased ? 'Erased for good' : moved.words}:</b> {titleOf(moved.summary)}
       </p>
-      <Button kind="quiet" onPress={moved.undo}>
-        Undo
-      </Button>
+      {erased ? null : (
+        <Button kind="quiet" onPress={moved.undo}>
+          Undo
+        </Button>
+      )}
     </li>
   )
 }

@@ -11,7 +11,14 @@ import type { FileTrouble } from '@/trial-file/trouble.ts'
 export type FileAnswer =
   | { is: 'in'; trialId: string; already: boolean }
   | { is: 'taken'; trialId: string; taken: PartCounts; conflicts: MergeConflict[] }
-  | { is: 'twin'; trialId: string; compared: TrialComparison | null; text: string }
+  | {
+      is: 'twin'
+      trialId: string
+      compared: TrialComparison | null
+      uncovers: boolean
+      binned: boolean
+      text: string
+    }
   | { is: 'refused'; troubles: FileTrouble[] }
   | { is: 'failed'; reason: FailureReason | null; detail: string; again: () => Promise<void> }
   | { is: 'table' }
@@ -61,7 +68,8 @@ export function useReadIn() {
       const outcome = await notebook.importTrial(text)
       if (outcome.ok) return { is: 'in', trialId: outcome.trialId, already: outcome.already }
       if (outcome.reason === 'trouble') return { is: 'refused', troubles: outcome.troubles }
-      return { is: 'twin', trialId: outcome.trialId, compared: outcome.compared ?? null, text }
+      const { trialId, compared = null, uncovers = false, binned = false } = outcome
+      return { is: 'twin', trialId, compared, uncovers, binned, text }
     },
     [notebook],
   )
@@ -103,9 +111,15 @@ export function useReadIn() {
       return { is: 'taken', trialId, taken, conflicts }
     })
 
+  const takeBack = (key: number, trialId: string) =>
+    attempt(key, async () => {
+      await notebook.bin(trialId, false)
+      return { is: 'in', trialId, already: true }
+    })
+
   const forget = (key: number) => setAnswers((before) => before.filter((each) => each.key !== key))
 
-  return { readIn, answers, keepBoth, takeInNew, forget }
+  return { readIn, answers, keepBoth, takeInNew, takeBack, forget }
 }
 
 export type ReadIn = ReturnType<typeof useReadIn>

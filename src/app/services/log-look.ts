@@ -1,4 +1,4 @@
-import { sealedSessions } from '@/core/seal/sealed.ts'
+import { looksBehindCodes } from '@/core/seal/looks-behind-codes.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import type { Notebook } from '@/notebook/notebook.ts'
 
@@ -8,13 +8,5 @@ export async function logLook(
   whole: WholeTrial,
   reason: string,
 ): Promise<void> {
-  await notebook.logAll(
-    sealedSessions(whole).map(({ id }) => ({
-      kind: 'peeked',
-      trialId: whole.trial.id,
-      sessionId: id,
-      about: { kind: 'session', id },
-      reason,
-    })),
-  )
+  await notebook.logAll(looksBehindCodes(whole, reason))
 }

@@ -12,15 +12,16 @@ import { noTimeOfDayText } from '@/core/wording/words/time-of-day-text.ts'
 const label = 'It ended at'
 
 interface LateEndEntryProps {
-  /** UTC ms. */
+  /** UTC ms; null where the hands were not taken off. */
   beganAt: number
+  handsOffAt: number | null
   plannedAt: number
   /** The moment that was typed (UTC ms); undefined while none stands that can be. */
   onMoment: (at: number | undefined) => void
 }
 
 /** An end that is pressed hours after the planned one: asks what time it ended, which the press cannot tell. */
-export function LateEndEntry({ beganAt, plannedAt, onMoment }: LateEndEntryProps) {
+export function LateEndEntry({ beganAt, handsOffAt, plannedAt, onMoment }: LateEndEntryProps) {
   const { session } = useBench()
   const now = useServices().now()
   const { zone } = session
@@ -30,11 +31,11 @@ export function LateEndEntry({ beganAt, plannedAt, onMoment }: LateEndEntryProps
     return time && momentOf(time, plannedAt, (moment) => civilTime(moment, zone))
   }
   const at = momentIn(text)
-  const problem = problemOf(at, { beganAt, now, zone })
+  const problem = problemOf(at, { beganAt, handsOffAt, now, zone })
   const type = (typed: string) => {
     setText(typed)
     const moment = momentIn(typed)
-    const stands = problemOf(moment, { beganAt, now, zone }) === undefined
+    const stands = problemOf(moment, { beganAt, handsOffAt, now, zone }) === undefined
     onMoment(stands && moment !== null ? moment : undefined)
   }
   return (
@@ -59,10 +60,17 @@ export function LateEndEntry({ beganAt, plannedAt, onMoment }: LateEndEntryProps
 
 function problemOf(
   at: number | null,
-  { beganAt, now, zone }: { beganAt: number; now: number; zone: string },
+  {
+    beganAt,
+    handsOffAt,
+    now,
+    zone,
+  }: Pick<LateEndEntryProps, 'beganAt' | 'handsOffAt'> & { now: number; zone: string },
 ): string | undefined {
   if (at === null) return noTimeOfDayText(label)
   if (at > now) return impossibleTimeText({ why: 'in-the-future' }, zone)
+  if (handsOffAt !== null && at < handsOffAt)
+    return impossibleTimeText({ why: 'before-hands-off', handsOffAt }, zone)
   if (at < beganAt) return impossibleTimeText({ why: 'ends-before-it-begins', beganAt }, zone)
   return undefined
 }

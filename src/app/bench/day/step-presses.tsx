@@ -20,6 +20,7 @@ export type Asked =
   | {
       why: 'late'
       beganAt: number
+      handsOffAt: number | null
       plannedAt: number
       /** The typed moment; undefined while none stands that can be. */
       at: number | undefined
@@ -47,6 +48,7 @@ export function AskedEnd({ asked, onAsked }: Pick<AskedProps, 'onAsked'> & { ask
     return (
       <LateEndEntry
         beganAt={asked.beganAt}
+        handsOffAt={asked.handsOffAt}
         plannedAt={asked.plannedAt}
         onMoment={(at) => onAsked({ ...asked, at })}
       />
@@ -71,7 +73,8 @@ export function StepPresses({
   const plannedAt = run ? lateEnd(run, now()) : null
   const end = (...press: BenchEntry[]) => {
     if (run && plannedAt !== null && run.startedAt !== null) {
-      onAsked({ why: 'late', beganAt: run.startedAt, plannedAt, at: undefined, press })
+      const { startedAt: beganAt, handsOffAt } = run
+      onAsked({ why: 'late', beganAt, handsOffAt, plannedAt, at: undefined, press })
       return undefined
     }
     const early = run ? earlyEnd(run, runs, now()) : null

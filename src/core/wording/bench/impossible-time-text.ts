@@ -12,6 +12,10 @@ export function impossibleTimeText(found: ImpossibleTime, zone: string): string 
       return `It began at ${clockTime(found.beganAt, zone)}. Write a time after that, or correct the beginning first.`
     case 'begins-after-it-ends':
       return `It ended at ${clockTime(found.endedAt, zone)}. Write a time before that, or correct the end first.`
+    case 'before-hands-off':
+      return `Hands off was at ${clockTime(found.handsOffAt, zone)}. Write a time after that, or correct that first.`
+    case 'after-hands-off':
+      return `Hands off was at ${clockTime(found.handsOffAt, zone)}. Write a time before that, or correct that first.`
   }
 }
 
