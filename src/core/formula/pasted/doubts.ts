@@ -19,6 +19,7 @@ export type FormulaDoubt =
   | { what: 'prefermented'; statedPercent: number; linesPercent: number }
   | { what: 'pieces'; pieces: number; eachGrams: number; linesGrams: number }
   | { what: 'preferment-total'; name: string; statedGrams: number; linesGrams: number }
+  | { what: 'preferment-share'; name: string; takenGrams: number; partsGrams: number }
   | { what: 'more-than-built'; name: string; builtGrams: number; takenGrams: number }
   | { what: 'flours-percent'; percent: number }
   | { what: 'yeast-form'; name: string }
@@ -55,6 +56,14 @@ export function doubtsOf(
           }),
         )
       : []),
+    ...parts.otherwise.map(
+      (one): FormulaDoubt => ({
+        what: 'preferment-share',
+        name: one.name,
+        takenGrams: one.stated,
+        partsGrams: one.parts,
+      }),
+    ),
     ...flourDoubt(parts, whole),
     ...wholeDoubts(parts),
     ...whole

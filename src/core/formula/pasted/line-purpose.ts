@@ -10,6 +10,7 @@ export type AsideReason =
   | 'bake'
   | 'time'
   | 'yield'
+  | 'servings'
   | 'dusting'
   | 'topping'
   | 'heading'
@@ -68,8 +69,10 @@ export function purposeOf(line: string, place: { first: boolean; others: number 
   if (ruling.test(text)) return { is: 'aside', why: 'ruling' }
   const stated = statedIn(text)
   if (stated) return stated
-  if (yields.test(text) || isCount(text))
-    return { is: 'stated', stated: piecesIn(text), why: 'yield' }
+  if (yields.test(text) || isCount(text)) {
+    const made = piecesIn(text) ?? doughIn(text)
+    return { is: 'stated', stated: made, why: made ? 'yield' : 'servings' }
+  }
   if (dusting.test(text)) return { is: 'aside', why: 'dusting' }
   return talkIn(text, place)
 }
@@ -113,6 +116,18 @@ function piecesIn(text: string): Stated | null {
   if (times?.ok) return { of: 'pieces', pieces: times.grams, grams: one.grams }
   const count = /(?<![\p{L}\d.,])(\d{1,3})(?=\s)(?!\s*[\d.,])/u.exec(text.slice(0, mass.from))?.[1]
   return count === undefined ? null : { of: 'pieces', pieces: Number(count), grams: one.grams }
+}
+
+const madeOfDough =
+  /(?<!\p{L})(?:dough|teig|pâte|impasto)(?:\s+(?:in all|in total|altogether))?\s*[.)]?\s*$/iu
+const madeInAll =
+  /^\(?\s*(?:makes?|yields?|ergibt|ergebnis|donne|rendement|resa)\s*:?\s*(?:about |approx\.? |ca\.? |circa |etwa |environ )?[\d.,]+\s*k?g\s*[.)]?\s*$/iu
+
+/** "Makes 1.9 kg of dough": the whole, where no piece is named, whose weight may be that of the baked bread. */
+function doughIn(text: string): Stated | null {
+  const { grams } = amountsIn(text)
+  const tells = madeOfDough.test(text) || madeInAll.test(text)
+  return grams !== null && tells ? { of: 'dough', grams, percent: null } : null
 }
 
 /** Sentences of the method, times, oven words and titles; all else is looked at for ingredients. */

@@ -30,6 +30,10 @@ export function withoutDegrees(text: string): string {
   return text.replace(degrees, ' ').trim()
 }
 
+/** What is left of "(80 % hydration)" once its number was read. */
+const emptyHydration =
+  /\(\s*(?:at |of |with )?(?:hydr\p{L}*\.?|idrat\p{L}*)\s*:?\s*(?:at |of )?\s*%?\s*\)/giu
+
 const about =
   /(?<!\p{L})(?:about|approx\.?|approximately|circa|ca\.?|env\.?|environ|etwa|ungefähr|roughly|weigh(?:t|ing)?:?|amount:?)(?!\p{L})/giu
 const counted = new RegExp(String.raw`^[\d\s¼-¾⅐-⅞/.,]*${spoons.source}\.?\s*`, 'iu')
@@ -46,6 +50,7 @@ export function nameIn(text: string): string {
       ' ',
     )
     .replace(/\([^)]*%[^)]*\)|\(\s*[.,;:=]*\s*\)/gu, ' ')
+    .replace(emptyHydration, ' ')
     .replace(about, ' ')
     .replace(edges, '')
     .replace(counted, ' ')

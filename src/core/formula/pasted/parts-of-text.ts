@@ -35,6 +35,8 @@ export interface TextParts {
   refused: Map<Entry, QuestionReason>
   /** Preferments of which the dough takes more than was built. */
   overdrawn: { name: string; built: number; taken: number }[]
+  /** Preferments whose own line says another weight than its parts come to. */
+  otherwise: { name: string; stated: number; parts: number }[]
 }
 
 /** The ingredients of a pasted text part by part, with every preferment taken apart into its flour, water and the rest. */
@@ -93,6 +95,7 @@ export function partsOfText({ rows, sections }: PastedText): TextParts {
     }))
   const preferments: PrefermentParts[] = []
   const overdrawn: TextParts['overdrawn'] = []
+  const otherwise: TextParts['otherwise'] = []
   for (const entry of ahead) {
     const from = builtFor(
       entry,
@@ -114,6 +117,10 @@ export function partsOfText({ rows, sections }: PastedText): TextParts {
       refused.set(entry, parts)
       continue
     }
+    const whole = entry.build.reduce((sum, { grams }) => sum + grams, 0)
+    const said = entry.amount?.grams ?? null
+    if (whole > 0 && said !== null && said < whole * 0.99)
+      otherwise.push({ name: entry.name, stated: said, parts: whole })
     const into = built.find((one) => one.section.at === entry.section)
     if (into) into.parts.push(...parts)
     else preferments.push({ name: entry.name, parts })
@@ -128,7 +135,7 @@ export function partsOfText({ rows, sections }: PastedText): TextParts {
       preferments.push({ name: section.name, parts: scaled })
     else loose.push(...scaled)
   }
-  return { byWeight, loose, preferments, overall, refused, overdrawn }
+  return { byWeight, loose, preferments, overall, refused, overdrawn, otherwise }
 }
 
 type Base = { grams: number; percent: number; hidden: boolean }

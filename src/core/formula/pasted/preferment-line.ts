@@ -45,6 +45,12 @@ export function prefermentIn(item: string, section: number): Entry | null {
   }
 }
 
+/** The hydration that a line says in so many words, in percent; null where it says none. */
+export function hydrationSaidIn(item: string): number | null {
+  const said = hydrationSaid.exec(item)
+  return said ? number(said[1] ?? said[2]) : null
+}
+
 /** Whether a hydration alone does not tell what a preferment holds. */
 export function asksForBuild(name: string): boolean {
   return needsBuild.test(name)

@@ -5,7 +5,7 @@ import { type Heading, headingOf } from './headings.ts'
 import { purposeOf, type Stated } from './line-purpose.ts'
 import { mendsOf } from './mends.ts'
 import type { Entry, PastedText, ReadRow, Section } from './pasted-text.ts'
-import { prefermentIn } from './preferment-line.ts'
+import { hydrationSaidIn, prefermentIn } from './preferment-line.ts'
 import { ingredientsIn } from './split-line.ts'
 import { percentAmount, statedAmounts } from './stated-amount.ts'
 import { readLine, withoutBullet } from './text-line.ts'
@@ -57,7 +57,13 @@ export function readText(text: string, kinds: ReadonlyMap<string, IngredientKind
       return done({ is: 'aside', why: purpose.why, text: row.raw })
     }
     if (purpose.is === 'aside') return done({ is: 'aside', why: purpose.why, text: row.raw })
-    return done(...entriesOf(rest, section.at, kinds))
+    const entries = entriesOf(rest, section.at, kinds)
+    const ofFlour = entries.some((entry) => entry.is === 'ingredient' && entry.kind === 'flour')
+    const hydration = ofFlour ? hydrationSaidIn(rest) : null
+    // Beside a flour it is that of the dough.
+    if (hydration !== null)
+      stated.push({ stated: { of: 'hydration', percent: hydration }, section: section.at })
+    return done(...entries)
   })
   return { rows: read, sections, stated, severalColumns }
 }

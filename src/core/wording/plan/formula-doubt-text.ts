@@ -28,6 +28,8 @@ export function formulaDoubtText(doubt: FormulaDoubt): string {
       return `${plainNumber(doubt.pieces)} pieces of ${plainMass(doubt.eachGrams)} are ${massText(doubt.pieces * doubt.eachGrams, 0)}, but the lines make ${massText(doubt.linesGrams, 0)} of dough. The lines are taken.`
     case 'preferment-total':
       return `${doubt.name} is said to be ${plainMass(doubt.statedGrams)}, but its lines come to ${massText(doubt.linesGrams, 0)}. The lines are taken.`
+    case 'preferment-share':
+      return `The dough takes ${plainMass(doubt.takenGrams)} of ${doubt.name}, but its parts come to ${massText(doubt.partsGrams, 0)}. They are taken in that ratio, ${plainMass(doubt.takenGrams)} in all.`
     case 'more-than-built':
       return `${doubt.name} makes ${massText(doubt.builtGrams, 0)}, but the dough takes ${massText(doubt.takenGrams, 0)}. Its build is taken larger, to make what the dough takes.`
     case 'flours-percent':

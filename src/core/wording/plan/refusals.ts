@@ -46,6 +46,7 @@ const asides: Record<AsideReason, string> = {
   bake: 'baking',
   time: 'a time',
   yield: 'the yield, held against the weights',
+  servings: 'the yield, which says no weight of dough',
   dusting: 'not in the dough',
   topping: 'not in the dough',
   heading: 'a heading',

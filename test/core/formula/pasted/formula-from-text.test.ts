@@ -222,3 +222,29 @@ test('what agrees by its own rounding is no question, nor is the fat of a butter
   expect(formulaFromText(text, ids()).doubts).toEqual([])
   expect(formulaFromText('500 g flour\n50 g butter, 82 % fat', ids()).doubts).toEqual([])
 })
+
+test('a yield of dough, a hydration beside the flour and a preferment whose parts come to more are asked about where they disagree', () => {
+  const lines = ['500 g bread flour', '350 g water', '10 g salt']
+  const doubts = (...text: string[]) => formulaFromText(text.join('\n'), ids()).doubts
+  const total = { what: 'total', of: 'dough', statedGrams: 1900, linesGrams: 860 }
+  for (const made of ['makes 1900 g of dough', 'Yield: 1.9 kg', 'ergibt 1900 g Teig'])
+    expect(doubts(...lines, made)).toEqual([total])
+  expect(doubts(...lines, 'makes 860 g of dough')).toEqual([])
+  // Of baked bread nothing is said that the lines could bear out.
+  expect(doubts(...lines, 'makes one 780 g loaf')).toEqual([])
+  const hydration = { what: 'hydration', statedPercent: 80, linesPercent: 70 }
+  for (const flour of ['bread flour: 500 g (hydration 80%)', '500 g bread flour (80% hydration)']) {
+    const { formula, doubts: found } = formulaFromText(
+      [flour, '350 g water', '10 g salt'].join('\n'),
+      ids(),
+    )
+    expect(formula?.ingredients[0]?.name).toBe('bread flour')
+    expect(found).toEqual([hydration])
+  }
+  expect(doubts('500 g bread flour (70% hydration)', '350 g water', '10 g salt')).toEqual([])
+  const levain = '100 g levain (60 g rye flour, 50 g water)'
+  expect(doubts(...lines, levain)).toEqual([
+    { what: 'preferment-share', name: 'levain', takenGrams: 100, partsGrams: 110 },
+  ])
+  expect(doubts(...lines, '110 g levain (60 g rye flour, 50 g water)')).toEqual([])
+})
