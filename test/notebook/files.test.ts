@@ -4,7 +4,14 @@ import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { trialFileName } from '@/notebook/export-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
-import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+import {
+  contentOf,
+  notebookAtTheTable,
+  notebookOf,
+  notebookWithTrial,
+  testNow,
+  trialAtTheTable,
+} from './notebook-of.ts'
 
 const text = writeTrialFile(wholeTrialOf())
 const changed = (change: (whole: WholeTrial) => void) => {
@@ -93,6 +100,33 @@ describe('trial files in and out', () => {
     })
     expect(kitchen).toHaveLength(wholeTrialOf().kitchen.length)
     expect(await notebook.importTrial(text)).toMatchObject({ ok: true, already: true })
+  })
+
+  test('N26: a copy that would show what a seal covers here says so, and kept beside it is a look in the log of the sealed trial', async () => {
+    const notebook = await notebookAtTheTable()
+    const looks = async () =>
+      (await notebook.wholeTrial('trial-1'))?.events.filter(({ kind }) => kind === 'peeked') ?? []
+    expect(await notebook.importTrial(text)).toMatchObject({ ok: false, uncovers: true })
+    expect(await looks()).toEqual([])
+    const copy = await notebook.importTrial(text, { keepBoth: true })
+    expect(copy).toMatchObject({ ok: true, already: false })
+    expect(await looks()).toMatchObject([
+      { sessionId: 'session-1', reason: 'kept an open copy of it beside it' },
+    ])
+    // One that is under seal itself shows nothing.
+    const noted = { ...trialAtTheTable(), trial: { ...trialAtTheTable().trial, note: 'other' } }
+    const sealedCopy = writeTrialFile(noted)
+    expect(await notebook.importTrial(sealedCopy)).toMatchObject({ ok: false, uncovers: false })
+    expect(await notebook.importTrial(sealedCopy, { keepBoth: true })).toMatchObject({ ok: true })
+    expect(await looks()).toHaveLength(1)
+  })
+
+  test('the file of a trial that was thrown out says where that lies', async () => {
+    const notebook = await notebookWithTrial()
+    await notebook.bin('trial-1', true)
+    expect(await notebook.importTrial(text)).toMatchObject({ ok: false, binned: true })
+    await notebook.bin('trial-1', false)
+    expect(await notebook.importTrial(stranger)).toMatchObject({ ok: false, binned: false })
   })
 
   test('N27: an id that is a thing of another kind here is a clash', async () => {

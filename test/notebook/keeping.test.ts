@@ -39,8 +39,14 @@ describe('putting away', () => {
     const picture = new Blob(['x'], { type: 'image/png' })
     const photo = { at: 1, mediaType: 'image/png' as const, widthPixels: 1, heightPixels: 1 }
     await notebook.addPhoto({ ...photo, id: 'photo-2', trialId: 'trial-1' }, picture)
+    // Taken back in another window meanwhile: it is not erased.
+    expect(await notebook.erase('trial-1')).toBe(false)
+    expect(await notebook.wholeTrial('trial-1')).toBeDefined()
+    expect(await notebook.shelfNow('trial-1')).toBe('book')
     await notebook.bin('trial-1', true)
-    await notebook.erase('trial-1')
+    expect(await notebook.shelfNow('trial-1')).toBe('bin')
+    expect(await notebook.erase('trial-1')).toBe(true)
+    expect(await notebook.shelfNow('trial-1')).toBeNull()
     expect(await notebook.wholeTrial('trial-1')).toBeUndefined()
     expect(await notebook.summaries({ binned: true, archived: true })).toEqual([])
     expect(await notebook.picture('photo-2')).toBeUndefined()

@@ -46,6 +46,12 @@ function OneAnswer({ file, reading }: { file: ReadFile; reading: ReadIn }) {
           Give it by itself, so that you can say which column is what.
         </ErrorNote>
       )
+    case 'zip':
+      return (
+        <ErrorNote title={`${name} is no trial file and was not read in.`} action={close}>
+          It is packed, as a backup is. A backup comes back by “Restore a backup” in the menu.
+        </ErrorNote>
+      )
     case 'failed':
       return <Failed name={name} answer={answer} close={close} />
     case 'left':

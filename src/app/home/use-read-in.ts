@@ -22,6 +22,8 @@ export type FileAnswer =
   | { is: 'refused'; troubles: FileTrouble[] }
   | { is: 'failed'; reason: FailureReason | null; detail: string; again: () => Promise<void> }
   | { is: 'table' }
+  /** Packed, as a backup is. */
+  | { is: 'zip' }
   | { is: 'left' }
 
 export interface ReadFile {
@@ -31,6 +33,11 @@ export interface ReadFile {
 }
 
 let keys = 0
+
+/** By the first signs of it, whatever it is called. */
+async function isZip(file: File): Promise<boolean> {
+  return (await file.slice(0, 4).text()) === 'PK\u0003\u0004'
+}
 
 /** Reading trial files into the notebook; each file gets its own answer. A table of scores is led to where scores are imported. */
 export function useReadIn() {
@@ -64,6 +71,7 @@ export function useReadIn() {
 
   const readOne = useCallback(
     async (file: File): Promise<FileAnswer> => {
+      if (await isZip(file)) return { is: 'zip' }
       const text = await file.text()
       const outcome = await notebook.importTrial(text)
       if (outcome.ok) return { is: 'in', trialId: outcome.trialId, already: outcome.already }

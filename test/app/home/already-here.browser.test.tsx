@@ -4,6 +4,7 @@ import { HomePlace } from '@/app/home/home-place.tsx'
 import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { WholeTrial } from '@/core/whole-trial/whole-trial.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
+import { trialAtTheTable } from '../../notebook/notebook-of.ts'
 import { wholeTrialOf } from '../../whole-trial-of.ts'
 import { notebookWith, openPlace } from '../findings/open-place.tsx'
 
@@ -65,4 +66,56 @@ test('a file whose trial is here says which is newer and by what, and each of th
   )
   expect(new Set(wholes.map((whole) => whole && planInForce(whole).question)).size).toBe(1)
   expect(await notes()).not.toContain('smells of pears')
+})
+
+test('a copy that would uncover a sealed trial is asked for twice, and the look stands in its log', async () => {
+  const { services, notebook } = await notebookWith(trialAtTheTable())
+  await openPlace(services, <HomePlace />)
+  await expect.element(page.getByRole('list', { name: 'Trials' })).toBeVisible()
+  const looks = async () =>
+    (await notebook.wholeTrial('trial-1'))?.events.filter(({ kind }) => kind === 'peeked').length
+  await readIn('later.json', wholeTrialOf())
+  await press('Keep both').click()
+  await expect.element(page.getByText('the copy shows its levels and weights')).toBeVisible()
+  expect(await notebook.summaries()).toHaveLength(1)
+  expect(await looks()).toBe(0)
+  await press('Look, and keep both').click()
+  await expect.poll(async () => (await notebook.summaries()).length).toBe(2)
+  expect(await looks()).toBe(1)
+})
+
+test('the file of a thrown-out trial says where it lies and takes it back; a packed file names the way of a backup', async () => {
+  const { services, notebook } = await notebookWith(wholeTrialOf())
+  await notebook.bin('trial-1', true)
+  await openPlace(services, <HomePlace />)
+  await expect.element(press('New trial').first()).toBeVisible()
+  await readIn('again.json', wholeTrialOf())
+  await expect.element(page.getByText('The one here lies under Thrown out.')).toBeVisible()
+  await press('Take the one here back').click()
+  await expect.poll(() => notebook.shelfNow('trial-1')).toBe('book')
+  await userEvent.upload(
+    document.querySelector('input[type=file][accept*=json]') as HTMLElement,
+    new File(['PK\u0003\u0004and so on'], 'trials.json', { type: 'application/json' }),
+  )
+  await expect.element(page.getByText('A backup comes back by “Restore a backup”')).toBeVisible()
+})
+
+test('a trial that another window erased stands as erased, without an undo', async () => {
+  const { services, notebook } = await notebookWith(wholeTrialOf())
+  const other = writeTrialFile(withNote('note-there', 'smells of apples'))
+  await notebook.importTrial(other, { keepBoth: true })
+  await notebook.log({
+    ...{ kind: 'note', text: 'x', trialId: 'trial-1', sessionId: null },
+    about: { kind: 'trial', id: 'trial-1' },
+  })
+  await openPlace(services, <HomePlace />)
+  await press(/^More: /)
+    .first()
+    .click()
+  await press(/^Throw out: /).click()
+  await expect.element(press('Undo')).toBeVisible()
+  const [thrownOut] = (await notebook.summaries({ binned: true })).filter(({ binned }) => binned)
+  expect(await notebook.erase(thrownOut?.trialId ?? '')).toBe(true)
+  await expect.element(page.getByText('Erased for good:')).toBeVisible()
+  await expect.element(press('Undo')).not.toBeInTheDocument()
 })

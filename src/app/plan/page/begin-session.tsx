@@ -66,7 +66,11 @@ export function BeginPress() {
       newId,
     })
     if (!dealt.ok) return setRefused(dealRefusal(dealt))
-    await notebook.beginSession(dealt.session)
+    await notebook.beginSession(dealt.session).catch(async (cause: unknown) => {
+      // Begun in another window at the same moment: it stands at the Bench, as this press asked.
+      const stands = await notebook.wholeTrial(plan.trialId)
+      if (!stands?.sessions.some((session) => session.number === number)) throw cause
+    })
     navigate(`/trial/${plan.trialId}/bench`)
   }
   // Dealt here it would come to nobody: a helper's device has not even the seed of it.
