@@ -2,12 +2,12 @@ import { looksBehindCodes } from '@/core/seal/looks-behind-codes.ts'
 import { copyWithNewIds } from '@/trial-file/copy-with-new-ids.ts'
 import { readTrialFile } from '@/trial-file/read-trial-file.ts'
 import { lastMoment, shiftStamps } from '@/trial-file/shift-stamps.ts'
-import { importWhole, takeIn, uncovers } from './import-whole.ts'
 import { logEvents } from './log-events.ts'
 import type { ImportOutcome } from './notebook.ts'
 import type { NotebookServices } from './services.ts'
 import type { Store } from './store.ts'
 import { storedTrial } from './stored-trial.ts'
+import { takeIn, uncovers } from './take-in.ts'
 
 const sampleEndedMilliseconds = 3 * 60_000
 
@@ -47,5 +47,9 @@ export async function openSample(
   const kept = new Set(read.whole.kitchen.map((thing) => thing.id))
   const copy = copyWithNewIds(read.whole, newId, kept)
   const moved = shiftStamps(copy, now() - sampleEndedMilliseconds - lastMoment(copy))
-  return await importWhole(store, newId, moved, true)
+  return await store.transaction(
+    'rw',
+    store.tables,
+    async () => await takeIn(store, newId, moved, true),
+  )
 }

@@ -1,12 +1,19 @@
 import 'fake-indexeddb/auto'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
+import { planInForce } from '@/core/whole-trial/plan-in-force.ts'
 import type { OpenNotebook } from '@/notebook/notebook.ts'
 import { dataVersion } from '@/trial-file/data-version.ts'
 import { writeTrialFile } from '@/trial-file/write-trial-file.ts'
 import { planOf } from '../trial-of/plan-of.ts'
 import { wholeTrialOf } from '../whole-trial-of.ts'
-import { contentOf, notebookOf, notebookWithTrial, testNow } from './notebook-of.ts'
+import {
+  contentOf,
+  notebookAtTheTable,
+  notebookOf,
+  notebookWithTrial,
+  testNow,
+} from './notebook-of.ts'
 
 const bytesOf = async (blob: Blob | undefined) =>
   blob ? [...new Uint8Array(await blob.arrayBuffer())] : undefined
@@ -87,6 +94,18 @@ describe('backup and restore', () => {
     expect((await other.wholeTrial('trial-1'))?.trial.note).toBe('gone on by itself')
     expect(await other.wholeTrial('trial-2')).toBeDefined()
     expect(await other.kitchen()).toContainEqual({ id: 'taster-1', kind: 'taster', initials: 'XX' })
+  })
+
+  test('N32: a trial that is under seal here is left by its file name alone, though the backup holds it open', async () => {
+    const backup = await zipOf(await fullNotebook())
+    const restored = await (await notebookAtTheTable()).restore(backup)
+    expect(restored.ok && restored.record.left).toMatchObject([
+      { file: 'trials/trial-1.json', question: null, because: 'other-content' },
+    ])
+    const openHere = notebookOf()
+    await openHere.importTrial(writeTrialFile({ ...wholeTrialOf(), events: [], ballots: [] }))
+    const told = await openHere.restore(backup)
+    expect(told.ok && told.record.left[0]?.question).toBe(planInForce(wholeTrialOf()).question)
   })
 
   test('N33: what is no sound backup is refused and nothing is touched', async () => {

@@ -81,18 +81,3 @@ export async function takeIn(
   if (!onlySay) await addWhole(store, incoming)
   return { ok: true, trialId: incoming.trial.id, already: false }
 }
-
-/** The same in a transaction of its own. */
-export async function importWhole(
-  store: Store,
-  newId: () => string,
-  whole: WholeTrial,
-  keepBoth: boolean,
-): Promise<ImportOutcome> {
-  // Dexie holds a transaction open across awaits only in a function that is itself async.
-  return await store.transaction(
-    'rw',
-    store.tables,
-    async () => await takeIn(store, newId, whole, keepBoth),
-  )
-}
