@@ -158,3 +158,37 @@ test('an end pressed hours late asks what time it ended; a wild time asks, and a
     clock = begun + 5 * minutes
   }
 })
+
+test('a late end lies after hands off, too', async () => {
+  const { screen, notebook, kept, press } = await freshBench()
+  await press('Begin')
+  await expect.element(screen.getByRole('button', { name: 'Undo “D: Mix begun”' })).toBeVisible()
+  const start = (await kept()).find((event) => event.kind === 'step-started')
+  if (start?.kind !== 'step-started') throw new Error('the mix was begun')
+  const { trialId, sessionId, about, stepId, repeat } = start
+  try {
+    clock = begun + 10 * minutes
+    await notebook.log({ kind: 'hands-off', trialId, sessionId, about, stepId, repeat })
+    clock = begun + 360 * minutes
+    await screen
+      .getByRole('navigation', { name: /^Doughs/ })
+      .getByRole('button', { name: /^D / })
+      .click()
+    await screen
+      .getByRole('button', { name: /^Done|^It |^Rest over/ })
+      .first()
+      .click()
+    const time = screen.getByLabelText('It ended at')
+    await time.fill('8:07')
+    await expect
+      .element(screen.getByText(/Hands off was at 08:10\. Write a time after/))
+      .toBeVisible()
+    await time.fill('8:45')
+    await press('It ended then')
+    await expect
+      .poll(async () => (await kept()).find(({ kind }) => kind === 'step-stopped')?.at)
+      .toBe(begun + 45 * minutes)
+  } finally {
+    clock = begun + 5 * minutes
+  }
+})
